@@ -1,0 +1,62 @@
+// The shape of a check. One file a check holds its code, title, reason, failing and mended example, and the check itself;
+// `explain`, the reference page, the settings schema, the SARIF rules and the tests are made from these files.
+
+import type { Problem, Performance, Reason } from "../bench/trace.ts";
+import type { Because, Fix, Severity, Span } from "../findings/finding.ts";
+import type { Model, ThingIndex } from "../model/model.ts";
+import type { Project, SourceFile } from "../names/project.ts";
+import type { Settings } from "../workspace/settings.ts";
+
+/** A finding without what the runner adds: code, severity, builds. */
+export interface Draft {
+  readonly at: Span;
+  readonly says: string;
+  readonly because?: readonly Because[];
+  readonly fixes?: readonly Fix[];
+  /** Where one code speaks at two weights; never above the check's own unless the settings raise it. */
+  readonly severity?: Severity;
+  readonly tag?: "unused";
+}
+
+/** What a check may ask beside its own argument. */
+export interface CheckContext {
+  readonly project: Project;
+  readonly settings: Settings;
+}
+
+/** What it needs to word a thing: names, counts, reasons of other rules. */
+export interface BenchContext extends CheckContext {
+  readonly model: Model;
+  /** Name of a thing as the author would say it. */
+  name(thing: ThingIndex): string;
+  /** The reason in words, by the check of its own rule. */
+  because(reason: Reason): Because;
+}
+
+export interface Check {
+  /** Names the fault and reads well in `# allow CODE: reason`; family first. */
+  readonly code: string;
+  readonly title: string;
+  readonly severity: Severity | "off";
+  /** Why it matters in the shop: one to three sentences. */
+  readonly why: string;
+  /** A text with exactly this one finding; `#  ^^^ text` marks the line above with what it says. */
+  readonly fails: string;
+  /** The same, mended: no finding. */
+  readonly mended: string;
+  /** Where the rule comes from, when it is published: a standard, a handbook; else "common practice". */
+  readonly source?: string;
+  /** One of the following is given. */
+  readonly file?: (file: SourceFile, context: CheckContext) => Iterable<Draft>;
+  readonly model?: (model: Model, context: BenchContext) => Iterable<Draft>;
+  /** Words a problem that the bench found under this code. */
+  readonly problem?: (problem: Problem, context: BenchContext) => Draft;
+  /** Words one reason of this rule, as a link of the chain; needed where other problems may give it as a further reason. */
+  readonly reason?: (reason: Reason, context: BenchContext) => string;
+  readonly performance?: (performance: Performance, context: BenchContext) => Iterable<Draft>;
+}
+
+/** Identity, for the types: `export default check({ … })`. */
+export function check(of: Check): Check {
+  return of;
+}

@@ -31,8 +31,12 @@ export interface Around {
   readonly given: readonly string[];
 }
 
-/** out: a tie undone · slack: loosened or backed out · off: a parting of two sides · aside · back · drained · stands, lapses: a precaution · held, let-go: a holder · met: two sides brought together in a strip · in: a tie made in a strip. */
-export type EventKind = "out" | "slack" | "off" | "aside" | "back" | "drained" | "stands" | "lapses" | "held" | "let-go" | "met" | "in";
+/**
+ * out: a tie undone · slack: loosened or backed out · off: a parting of two sides · aside, back · drained · capped, uncapped ·
+ * stands, lapses: a precaution · held, let-go: a holder from `support` to `release` · gripped: `hold`, kept from turning for the acts of
+ * its step on that thing, before which its refit stands too · met: two sides brought together in a strip · in: a tie made in a strip.
+ */
+export type EventKind = "out" | "slack" | "off" | "aside" | "back" | "drained" | "capped" | "uncapped" | "stands" | "lapses" | "held" | "let-go" | "gripped" | "met" | "in";
 
 export interface Event {
   readonly index: number;
@@ -118,8 +122,12 @@ export interface RefitNote {
   readonly at: Span;
 }
 
-/** What a refit line does. `lift`: a precaution is taken away (its `back` text). */
-export type RefitVerb = "fit" | "tighten" | "finger-tighten" | "back" | "fill" | "lift" | "stand" | "undo" | "remove" | "hold" | "release" | "aside" | "written";
+/**
+ * What a refit line does. `lift`: a precaution is taken away (its `back` text); `stand`: it is put up again (the inverse of `lapses`);
+ * `release` is the inverse of `held`, `support` that of `let-go`, `hold` the mirrored `gripped`.
+ */
+export type RefitVerb =
+  | "fit" | "tighten" | "finger-tighten" | "back" | "aside" | "fill" | "cap" | "uncap" | "lift" | "stand" | "undo" | "remove" | "hold" | "support" | "release" | "written";
 
 /** An act of the refit: the inverse of an event, or written by the author, or both (claimed). */
 export interface RefitOp {
@@ -153,6 +161,8 @@ export interface RefitOrder {
 
 export interface RefitPerformed {
   readonly op: RefitOp;
+  /** The unit is turned to this position before it. */
+  readonly turn: string | undefined;
   readonly before: State;
   readonly after: State;
 }
@@ -174,6 +184,8 @@ export interface Performance {
   readonly written: readonly Performed[];
   /** Acts of `finish`. */
   readonly finish: readonly Performed[];
+  /** The unit is turned back to this position at the end of the refit. */
+  readonly endTurn: string | undefined;
   readonly end: State;
   readonly problems: readonly Problem[];
 }

@@ -70,6 +70,9 @@ export function requiredWait(question: WaitQuestion): RequiredWait {
   if (voltage !== undefined && startVoltage !== undefined && kind === "ac") {
     steps.push(`V0 = ${figure(voltage)} V x sqrt(2) = ${figure(startVoltage)} V, the crest of the alternating voltage`);
   }
+  if (voltage !== undefined && question.kind === undefined) {
+    steps.push(`V0 = ${figure(voltage)} V, taken as direct; an alternating voltage charges to its crest, 1.414 times as much: write V ac`);
+  }
   if (makerWait !== undefined) {
     parts.push({ of: "maker", name: "the maker's wait", seconds: makerWait, nominalSeconds: makerWait });
     steps.push(`The maker's wait: ${figure(makerWait)} s`);

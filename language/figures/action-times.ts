@@ -1,7 +1,6 @@
-/**
- * Time per action from published tables: service worksheets, assembly tables, measured strips, field estimates, and recalled cards marked so.
- * The bases differ by a factor of two and more, so every row names its own; a figure without its basis is not given out.
- */
+// Time per action from published tables: service worksheets, assembly tables, measured strips, field estimates, and recalled cards marked so.
+// The bases differ by a factor of two and more, so every row names its own; a figure without its basis is not given out.
+
 import type { Standing } from "./motion-times.ts";
 
 /** One row: an action, its condition and its time, s. */

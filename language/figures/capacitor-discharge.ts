@@ -1,7 +1,5 @@
-/**
- * Charge left in a capacitor that empties through a resistor: voltage, time and energy.
- * It gives times and energies, never a statement that a capacitor may be touched; only a proof at the terminals shows that.
- */
+// Charge left in a capacitor that empties through a resistor: voltage, time and energy.
+// It gives times and energies, never a statement that a capacitor may be touched; only a proof at the terminals shows that.
 
 /** Voltage that the waits run down to, V dc. Source: IEC 60204-1 cl. 6.2.4 (read through two summaries); ISO 6469-4:2015. */
 export const LIMIT_VOLTAGE_DC = 60;

@@ -1,7 +1,5 @@
-/**
- * Cooling of a hot part in still surroundings by Newton's law.
- * It gives an expected time; only a reading shows the temperature of the part.
- */
+// Cooling of a hot part in still surroundings by Newton's law.
+// It gives an expected time; only a reading shows the temperature of the part.
 
 /**
  * Time for a part to cool: t = ln((T0 - Ta)/(T1 - Ta)) / k, 0 where it starts at or below the wanted temperature.

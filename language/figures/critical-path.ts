@@ -1,7 +1,5 @@
-/**
- * Critical path of tasks with what must come before each: earliest finish, slack, and the tasks that decide the total.
- * It plans with people without number; sharing a hoist or two pairs of hands is another question.
- */
+// Critical path of tasks with what must come before each: earliest finish, slack, and the tasks that decide the total.
+// It plans with people without number; sharing a hoist or two pairs of hands is another question.
 
 /** A task by name with its time and the names of the tasks before it. */
 export interface PathTask {

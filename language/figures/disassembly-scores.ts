@@ -1,7 +1,5 @@
-/**
- * Published scores for ease of taking apart: what counts as a step, points for depth, fasteners and tools, the EU and French indices, EN 45554 classes.
- * Step counts and summed times are shown together; the indices are laid down for named products only, and a score here is no label.
- */
+// Published scores for ease of taking apart: what counts as a step, points for depth, fasteners and tools, the EU and French indices, EN 45554 classes.
+// Step counts and summed times are shown together; the indices are laid down for named products only, and a score here is no label.
 
 /** What a person does, as far as counting steps goes. */
 export type CountedAct = "isolate mains" | "part off" | "change tool" | "take first tool" | "lay tool down" | "fastener out" | "unplug";

@@ -1,7 +1,5 @@
-/**
- * Rated loads of lifting eyebolts and shackles by table. DIN and US figures rest on different designs and are never mixed.
- * The marking on the piece comes first, and figures for one piece are not to be added up for several.
- */
+// Rated loads of lifting eyebolts and shackles by table. DIN and US figures rest on different designs and are never mixed.
+// The marking on the piece comes first, and figures for one piece are not to be added up for several.
 
 /** Rated load of one DIN 580 eyebolt, kg. */
 export interface EyeboltRow {

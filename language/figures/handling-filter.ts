@@ -1,7 +1,5 @@
-/**
- * The lifting and lowering filter of the HSE guide: weights for a first look by height and reach, with its reductions.
- * Above a box an assessment is asked for; below it the guide promises nothing, and neither does this.
- */
+// The lifting and lowering filter of the HSE guide: weights for a first look by height and reach, with its reductions.
+// Above a box an assessment is asked for; below it the guide promises nothing, and neither does this.
 
 /** Height of the hands. */
 export type HandHeight = "shoulder height and above" | "elbow to shoulder" | "knuckle to elbow" | "mid lower leg to knuckle" | "below mid lower leg";

@@ -1,7 +1,6 @@
-/**
- * Classes of rubber insulating gloves and the voltage each is made for.
- * A class is no permission to work live; gloves are chosen by a qualified person, tested in date and looked over before each use.
- */
+// Classes of rubber insulating gloves and the voltage each is made for.
+// A class is no permission to work live; gloves are chosen by a qualified person, tested in date and looked over before each use.
+
 import type { SupplyKind } from "./voltage-limits.ts";
 
 /** One glove class: greatest use voltages and alternating proof voltage, V, and the colour of its label. */

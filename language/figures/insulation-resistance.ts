@@ -1,7 +1,5 @@
-/**
- * Least insulation resistances: high-voltage circuits of vehicles and machines, installations, machine windings; and the polarisation index.
- * A reading above a minimum shows no more than that; it is no proof of absence of voltage.
- */
+// Least insulation resistances: high-voltage circuits of vehicles and machines, installations, machine windings; and the polarisation index.
+// A reading above a minimum shows no more than that; it is no proof of absence of voltage.
 
 /** Which sides of a circuit are joined while the resistance is measured; "combined" is direct and alternating joined by a converter. */
 export type IsolationKind = "dc" | "ac" | "combined";

@@ -1,7 +1,6 @@
-/**
- * The lifting guideline that the checks, hovers and the manual ask: how much one person, or a team, is asked to lift at most.
- * It gives the figure and says when a load is over it; it never says that a load may be lifted.
- */
+// The lifting guideline that the checks, hovers and the manual ask: how much one person, or a team, is asked to lift at most.
+// It gives the figure and says when a load is over it; it never says that a load may be lifted.
+
 import { NIOSH_SOURCE, liftMultipliers, weightLimitFrom, type Lift, type LiftMultipliers } from "./niosh-lift.ts";
 import { loadConstant, type NioshConstants } from "./niosh-multipliers.ts";
 

@@ -1,7 +1,5 @@
-/**
- * Pull of a permanent magnet on iron, and the distance out to which its field may trouble an implant.
- * Both are upper bounds for planning; neither says that a person with an implant may come nearer.
- */
+// Pull of a permanent magnet on iron, and the distance out to which its field may trouble an implant.
+// Both are upper bounds for planning; neither says that a person with an implant may come nearer.
 
 /** Permeability of free space, H/m: 4 pi x 1e-7, as the formulas were published with. */
 export const MU_0 = 4e-7 * Math.PI;

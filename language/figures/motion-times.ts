@@ -1,7 +1,5 @@
-/**
- * Basic motions of the hand, arm and body by the MTM-1 data card, in TMU (0.036 s).
- * A motion time is skilled bench work without allowances; entries marked "memory" were not seen in a source and are never the only ground of a figure.
- */
+// Basic motions of the hand, arm and body by the MTM-1 data card, in TMU (0.036 s).
+// A motion time is skilled bench work without allowances; entries marked "memory" were not seen in a source and are never the only ground of a figure.
 
 /** One time measurement unit, s, exact. Source: MTM-1 data card 2019 (read). */
 export const TMU_SECONDS = 0.036;

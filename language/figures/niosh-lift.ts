@@ -1,7 +1,6 @@
-/**
- * The revised NIOSH lifting equation: recommended weight limit, lifting index, composite index, duration of a pattern of work.
- * It refuses to judge: an index is a figure, and the lifts that the equation does not cover (one hand, seated, while carrying) have none.
- */
+// The revised NIOSH lifting equation: recommended weight limit, lifting index, composite index, duration of a pattern of work.
+// It refuses to judge: an index is a figure, and the lifts that the equation does not cover (one hand, seated, while carrying) have none.
+
 import {
   asymmetryMultiplier,
   couplingMultiplier,

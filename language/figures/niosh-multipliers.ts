@@ -1,7 +1,5 @@
-/**
- * Multipliers of the revised NIOSH lifting equation and the table of frequency multipliers.
- * The metric and the US constants are not conversions of each other, so each formula asks which set to use.
- */
+// Multipliers of the revised NIOSH lifting equation and the table of frequency multipliers.
+// The metric and the US constants are not conversions of each other, so each formula asks which set to use.
 
 /** Set of constants: centimetre and kilogram, or inch and pound. */
 export type NioshConstants = "metric" | "us";

@@ -1,4 +1,4 @@
-/** Time allowed at a noise level and the dose of a stay, by named rules. It gives the figure of the rule, never leave to go without ear protection. */
+// Time allowed at a noise level and the dose of a stay, by named rules. It gives the figure of the rule, never leave to go without ear protection.
 
 /** A noise rule: criterion level, dB(A), exchange rate, dB, for a day of `hours`. */
 export interface NoiseRule {

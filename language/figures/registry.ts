@@ -1,9 +1,46 @@
 // Every figure there is, one line each, sorted by name. It holds no figure of its own.
 
+import { fall, gas, magnetDistance, magnetPullFigure, spring } from "./energy-figures.ts";
 import type { Figure } from "./figure.ts";
+import { cooling, noise, touch } from "./heat-and-noise-figures.ts";
+import { gloves, insulationTest, isolation, polarisation, voltageClassFigure, winding } from "./insulation-figures.ts";
+import { lift, liftFilter, team } from "./lift-figures.ts";
+import { eyebolt, pickPoints, shackle, sling, slingLimit } from "./sling-figures.ts";
+import { actionTime, depth, operationTime, repairIndex } from "./time-figures.ts";
+import { bleederFigure, capacitorEnergyFigure, voltageLeft, wait } from "./wait-figures.ts";
 
 /** All figures, by name. */
 export const figures: readonly Figure[] = [
+  actionTime,
+  bleederFigure,
+  capacitorEnergyFigure,
+  cooling,
+  depth,
+  repairIndex,
+  eyebolt,
+  fall,
+  gas,
+  gloves,
+  insulationTest,
+  isolation,
+  lift,
+  liftFilter,
+  magnetDistance,
+  magnetPullFigure,
+  noise,
+  operationTime,
+  pickPoints,
+  polarisation,
+  shackle,
+  sling,
+  slingLimit,
+  spring,
+  team,
+  touch,
+  voltageClassFigure,
+  voltageLeft,
+  wait,
+  winding,
 ];
 
 /** The figure of this name, or the names that are nearest to it. */

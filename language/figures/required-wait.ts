@@ -1,7 +1,6 @@
-/**
- * The wait after isolation: the longest of the maker's, the time to 60 V dc and the time to 0.2 J.
- * The one function that checks, hovers and the manual ask. It only ever lengthens a wait, and no wait stands for a proof.
- */
+// The wait after isolation: the longest of the maker's, the time to 60 V dc and the time to 0.2 J.
+// The one function that checks, hovers and the manual ask. It only ever lengthens a wait, and no wait stands for a proof.
+
 import { LIMIT_ENERGY, LIMIT_VOLTAGE_DC, capacitorEnergy, dischargeTime, voltageAtEnergy } from "./capacitor-discharge.ts";
 import { crestVoltage, type SupplyKind } from "./voltage-limits.ts";
 

@@ -1,7 +1,5 @@
-/**
- * Signal words of safety messages and the pictograms of substances, by published tables.
- * They name the word that a described harm asks for; weighing the harm stays with the author.
- */
+// Signal words of safety messages and the pictograms of substances, by published tables.
+// They name the word that a described harm asks for; weighing the harm stays with the author.
 
 /** Signal words of ANSI Z535 and ISO 3864. */
 export type SignalWord = "DANGER" | "WARNING" | "CAUTION" | "NOTICE";

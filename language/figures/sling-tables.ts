@@ -1,7 +1,5 @@
-/**
- * Rated limits of chain and rope slings by the EN tables, and the factors for legs, edges and heat.
- * Printed limits are preferred numbers: the row of the table holds, not the product. The tag on the sling comes before any of them.
- */
+// Rated limits of chain and rope slings by the EN tables, and the factors for legs, edges and heat.
+// Printed limits are preferred numbers: the row of the table holds, not the product. The tag on the sling comes before any of them.
 
 /** Limits of one size, tonnes, by legs and by the angle beta of the legs from the vertical. */
 export interface SlingRow {

@@ -1,7 +1,5 @@
-/**
- * Forces in slings and their rated limits by table. Angles are given by one of three conventions, and each function says which.
- * It gives forces and table values; what may be lifted stays with the tag on the sling, the maker and a competent rigger.
- */
+// Forces in slings and their rated limits by table. Angles are given by one of three conventions, and each function says which.
+// It gives forces and table values; what may be lifted stays with the tag on the sling, the maker and a competent rigger.
 
 /** Least angle of a leg from the horizontal, rad (30°), which is the greatest of 60° from the vertical. Source: cargo sling tips; EN 818-4 catalogue table (read). */
 export const LEAST_LEG_ANGLE = Math.PI / 6;

@@ -1,7 +1,5 @@
-/**
- * Energy held by springs, raised parts and compressed gas.
- * Three gas models are given by name, since they differ by nearly two; none of them says what a vessel can bear.
- */
+// Energy held by springs, raised parts and compressed gas.
+// Three gas models are given by name, since they differ by nearly two; none of them says what a vessel can bear.
 
 /** Standard gravity, m/s², exact. Source: ISO 80000-3 / CGPM 1901. */
 export const STANDARD_GRAVITY = 9.80665;

@@ -1,7 +1,5 @@
-/**
- * Surface temperature limits by the time that a surface is touched.
- * A surface below its limit can still be uncomfortable; the limits are for brief and deliberate touch by healthy adults.
- */
+// Surface temperature limits by the time that a surface is touched.
+// A surface below its limit can still be uncomfortable; the limits are for brief and deliberate touch by healthy adults.
 
 /** Materials of the touch table. */
 export type TouchMaterial = "bare metal" | "plastic or rubber";

@@ -1,7 +1,5 @@
-/**
- * Limits that set which voltages count as high, and the crest of an alternating voltage.
- * Below a limit is not a statement that a voltage may be touched; a lower class still asks for the maker's precautions.
- */
+// Limits that set which voltages count as high, and the crest of an alternating voltage.
+// Below a limit is not a statement that a voltage may be touched; a lower class still asks for the maker's precautions.
 
 /** Whether a voltage is direct or alternating; alternating voltages are given as rms. */
 export type SupplyKind = "dc" | "ac";

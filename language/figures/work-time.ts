@@ -1,7 +1,5 @@
-/**
- * Sums of work times: operations of a service worksheet, refit by handling and insertion, repeated measurements, share of a shift.
- * Worksheet times are skilled bench work and measured ones first attempts; the basis is printed with every sum.
- */
+// Sums of work times: operations of a service worksheet, refit by handling and insertion, repeated measurements, share of a shift.
+// Worksheet times are skilled bench work and measured ones first attempts; the basis is printed with every sum.
 
 /** One line of a service worksheet, s: time = tool + n (remove + set aside). */
 export interface WorksheetLine {

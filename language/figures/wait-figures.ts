@@ -1,0 +1,114 @@
+// Figures on charge left after isolation: the wait, the energy, the voltage left, the bleeder that a given time would take.
+
+import { argument, plain, quantityIn, result, step, type Figure } from "./figure.ts";
+import { LIMIT_ENERGY, LIMIT_VOLTAGE_DC, bleederForTime, capacitorCharge, capacitorEnergy, dischargeTime, voltageAfter, voltageAtEnergy } from "./capacitor-discharge.ts";
+import { hazardFigure, highest, highestIn, lowest, shown, writtenKind } from "./hazard-figure.ts";
+import { WAIT_SOURCE, requiredWait } from "./required-wait.ts";
+import { crestVoltage } from "./voltage-limits.ts";
+
+const voltage = argument("voltage", "voltage", "highest working voltage; V ac is taken at its crest");
+const capacitance = argument("capacitance", "capacitance", "capacitance of the link");
+const bleeder = argument("bleeder", "resistance", "resistor that the charge runs down through");
+
+/** Wait after isolation: the longest of the maker's, to 60 V dc and to 0.2 J. */
+export const wait: Figure = hazardFigure({
+  name: "wait",
+  title: "Wait after isolation",
+  topic: "electrical",
+  arguments: [voltage, capacitance, bleeder, argument("maker-wait", "time", "the maker's wait", { optional: true, default: "none: the computed times alone" })],
+  validity: "one capacitor bank on a known bleeder, every source isolated; no wait stands for a proof, and a battery has none",
+  source: WAIT_SOURCE,
+  examples: ["560 V 1200 uF 22 kohm", "400 V ac 470 uF 47 kohm maker-wait 5 min"],
+  answer(inputs) {
+    const kind = writtenKind(quantityIn(inputs, "voltage"));
+    const makerWait = highestIn(inputs, "maker-wait");
+    const sum = requiredWait({
+      voltage: highest(inputs, "voltage"), capacitance: highest(inputs, "capacitance"), bleeder: highest(inputs, "bleeder"),
+      ...(kind === undefined ? {} : { kind }), ...(makerWait === undefined ? {} : { makerWait }),
+    });
+    // Whole seconds, always upwards: a printed wait is never shorter than the sum.
+    const values = [result("wait", Math.ceil(sum.seconds! - 1e-9), "s")];
+    for (const part of sum.parts) {
+      values.push(result(part.name, part.seconds, "s"));
+      if (part.of !== "maker") values.push(result(`${part.name} at nominal values`, part.nominalSeconds, "s"));
+    }
+    values.push(result("energy at the start, C +20 %", sum.energy!, "J"));
+    return { values, formula: sum.formula, steps: sum.steps.map((text) => step(text)), assumptions: ["capacitance +20 %, resistance +5 %", ...(kind === undefined ? ["voltage taken as direct"] : [])] };
+  },
+});
+
+/** Energy and charge in a capacitor. */
+export const capacitorEnergyFigure: Figure = hazardFigure({
+  name: "capacitor-energy",
+  title: "Energy in a capacitor",
+  topic: "electrical",
+  arguments: [voltage, capacitance],
+  validity: "one capacitor or a bank with its total capacitance",
+  source: "Textbook: E = C V²/2, Q = C V; 0.2 J: ISO 6469-4:2015 (read in an extract)",
+  examples: ["350 V 480 uF"],
+  answer(inputs) {
+    const volts = crestVoltage(highest(inputs, "voltage"), writtenKind(quantityIn(inputs, "voltage")) ?? "dc");
+    const farads = highest(inputs, "capacitance");
+    const low = voltageAtEnergy(farads, LIMIT_ENERGY);
+    return {
+      values: [result("energy", capacitorEnergy(farads, volts), "J"), plain("charge", capacitorCharge(farads, volts) * 1000, "mC"), result("voltage at 0.2 J", low, "V")],
+      formula: "E = C V² / 2, Q = C V",
+      steps: [step(`${shown(farads * 1e6)} µF x (${shown(volts)} V)² / 2 = ${shown(capacitorEnergy(farads, volts))} J`), step(`0.2 J is left at sqrt(2 x 0.2 J / C) = ${shown(low)} V`)],
+    };
+  },
+});
+
+/** Voltage left after a time on the bleeder. */
+export const voltageLeft: Figure = hazardFigure({
+  name: "voltage-left",
+  title: "Voltage left after a time",
+  topic: "electrical",
+  arguments: [voltage, capacitance, bleeder, argument("after", "time", "time since the source was isolated")],
+  validity: "nominal values, without the margins that a wait is reckoned with; a figure for planning, not a reading",
+  source: "Textbook: v = V0 exp(-t/RC)",
+  examples: ["350 V 480 uF 22 kohm 18 s"],
+  answer(inputs) {
+    const volts = crestVoltage(highest(inputs, "voltage"), writtenKind(quantityIn(inputs, "voltage")) ?? "dc");
+    const [farads, ohms, seconds] = [highest(inputs, "capacitance"), highest(inputs, "bleeder"), lowest(inputs, "after")];
+    const left = voltageAfter(volts, ohms, farads, seconds);
+    const steps = [step(`R C = ${shown(ohms * farads)} s`), step(`${shown(volts)} V x exp(-${shown(seconds)} / ${shown(ohms * farads)}) = ${shown(left)} V`)];
+    if (left > LIMIT_VOLTAGE_DC) steps.push(step("Over 60 V dc"));
+    if (capacitorEnergy(farads, left) >= LIMIT_ENERGY) steps.push(step(`${shown(capacitorEnergy(farads, left))} J left: over 0.2 J`));
+    return {
+      values: [result("voltage left", left, "V"), result("energy left", capacitorEnergy(farads, left), "J"), result("time constant", ohms * farads, "s")],
+      formula: "v = V0 exp(-t / (R C))",
+      steps,
+      assumptions: ["nominal capacitance and resistance"],
+    };
+  },
+});
+
+/** Bleeder for a discharge time. */
+export const bleederFigure: Figure = hazardFigure({
+  name: "bleeder",
+  title: "Bleeder for a discharge time",
+  topic: "electrical",
+  arguments: [
+    voltage, capacitance, argument("within", "time", "time the discharge may take"),
+    argument("to", "voltage", "voltage to come down to", { optional: true, default: "60 V" }),
+  ],
+  validity: "nominal values; the resistor must bear the full voltage for as long as the source is on",
+  source: "Textbook discharge formula solved for R; 60 V within 5 s: IEC 60204-1 cl. 6.2.4 (read through summaries)",
+  examples: ["350 V 480 uF 5 s"],
+  answer(inputs) {
+    const volts = crestVoltage(highest(inputs, "voltage"), writtenKind(quantityIn(inputs, "voltage")) ?? "dc");
+    const to = highestIn(inputs, "to") ?? LIMIT_VOLTAGE_DC;
+    const [farads, seconds] = [highest(inputs, "capacitance"), lowest(inputs, "within")];
+    const sum = bleederForTime(volts, to, farads, seconds);
+    return {
+      values: [result("resistance at most", sum.resistance, "ohm"), result("heat at the full voltage", sum.power, "W")],
+      formula: "R = t / (C ln(V0 / V1)), P = V0² / R",
+      steps: [
+        step(`${shown(seconds)} s / (${shown(farads * 1e6)} µF x ln(${shown(volts)} / ${shown(to)})) = ${shown(sum.resistance)} Ω`),
+        step(`(${shown(volts)} V)² / ${shown(sum.resistance)} Ω = ${shown(sum.power)} W`),
+        step(`Back: ${shown(dischargeTime(volts, to, sum.resistance, farads))} s`),
+      ],
+      assumptions: ["nominal capacitance and resistance", ...(inputs["to"] === undefined ? ["down to 60 V dc"] : [])],
+    };
+  },
+});

@@ -1,6 +1,7 @@
 // The bench at one moment: a value that is never changed in place and shares what did not change with the moments around it.
 
 import type { Model, ThingIndex } from "../model/model.ts";
+import { lumps, type Lumps } from "./lumps.ts";
 import { vector, type Vector } from "./vector.ts";
 
 /** No event: a fact that stands since the start, or was assumed. */
@@ -20,8 +21,11 @@ export const A_OFF = 1, A_OUT = 2, A_ON = 4, A_AWAY = 8, A_SLACK = 16, A_DOUBT =
 export interface State {
   /** Part -> its sub-assembly. */
   readonly lump: Vector;
-  /** Sub-assembly -> the part that plays the base on the bench (its carrier), and the sub-assembly that it left. By lump number. */
-  readonly carriers: ReadonlyMap<number, { readonly carrier: ThingIndex; readonly from: number }>;
+  /**
+   * Sub-assembly -> the part that plays the base on the bench (its carrier), the sub-assembly that it left, and the one that it was
+   * joined to since, if it was. Those made before this procedure have negative numbers.
+   */
+  readonly carriers: Lumps;
   /** Tie -> how many are out (a joint: broken). Part -> how many of several are off while others are on. */
   readonly out: Vector;
   readonly slack: Vector;
@@ -51,7 +55,7 @@ export interface State {
 export function startState(model: Model): State {
   const n = model.things.length, none = vector(n, NEVER), zero = vector(n, 0);
   return {
-    lump: zero, carriers: new Map(), out: zero, slack: zero, flags: zero, assumed: zero, assumptions: 0, position: model.positions[0] ?? "",
+    lump: zero, carriers: lumps(), out: zero, slack: zero, flags: zero, assumed: zero, assumptions: 0, position: model.positions[0] ?? "",
     standing: vector(model.precautions.length, 0), temporaries: new Map(), marks: new Map(),
     outBy: none, slackBy: none, lumpBy: none, offBy: none, asideBy: none, heldBy: none, drainedBy: none, metBy: none, inBy: none,
   };

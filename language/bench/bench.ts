@@ -1,0 +1,148 @@
+// The bench at work: the state, and what performing has left behind so far. Every act goes through functions that take it first;
+// they replace `state` by a new value and never change one in place.
+
+import type { Act, Name } from "../model/act.ts";
+import type { Model, ThingIndex } from "../model/model.ts";
+import type { Span } from "../findings/finding.ts";
+import { machineOf, type Machine } from "./machine.ts";
+import { A_DOUBT, NEVER, type State } from "./state.ts";
+import type { Around, Event, EventKind, Performed, Problem, Reason, RefitNote, StepRun } from "./trace.ts";
+import { at, set } from "./vector.ts";
+
+export interface Bench {
+  readonly model: Model;
+  readonly machine: Machine;
+  state: State;
+  phase: "strip" | "refit";
+  /** The refit is ours: turns are put in, marks are lined up by themselves. */
+  computed: boolean;
+  /** Facts that were assumed are not reported, but the acts go on. */
+  quiet: boolean;
+  readonly problems: Problem[];
+  readonly events: Event[];
+  readonly performed: Performed[];
+  readonly notes: RefitNote[];
+  /** Procedures performed so far, called or needed. */
+  readonly calls: Set<string>;
+  /** Marks lined up in the refit, by label. */
+  readonly aligned: Set<string>;
+  /** Where a mark was made, or a temporary thing was put on: the line to blame. */
+  readonly marksAt: Map<string, Span>;
+  readonly putAt: Map<string, Span>;
+  /** Ids that the rest of a written refit will still fit. */
+  willFit: ReadonlySet<ThingIndex>;
+  /** Tie -> stage of tightening reached. */
+  readonly stages: Map<ThingIndex, number>;
+  /** Part -> the step in which it came to where it is now (a written refit may name it once more there). */
+  readonly metIn: Map<ThingIndex, StepRun | undefined>;
+  /** Part of several -> how many went back on. */
+  readonly partial: Map<ThingIndex, number>;
+  /** The line of the call being performed. */
+  callAt: Span | undefined;
+  /** The position that the unit was last turned to for a computed act. */
+  turnedTo: string | undefined;
+  steps: number;
+}
+
+export function benchOf(model: Model, state: State): Bench {
+  return {
+    model, machine: machineOf(model), state, phase: "strip", computed: false, quiet: false, problems: [], events: [], performed: [], notes: [],
+    calls: new Set(), aligned: new Set(), marksAt: new Map(), putAt: new Map(), willFit: new Set(), stages: new Map(), metIn: new Map(), partial: new Map(),
+    callAt: undefined, turnedTo: undefined, steps: 0,
+  };
+}
+
+/** A name of the text as things: inside `repeat for` the piece at hand goes before the whole. Unknown names stand for nothing. */
+export function resolveName(bench: Bench, name: string, around: Around): readonly ThingIndex[] {
+  const scope = bench.model.scopes.get(around.prefix);
+  if (!scope) return [];
+  for (let k = around.pieces.length - 1; k >= 0; k--) {
+    const one = scope.get(`${name}.${around.pieces[k]}`);
+    if (one) return one;
+  }
+  return scope.get(name) ?? [];
+}
+
+export function resolve(bench: Bench, names: readonly Name[], around: Around): readonly ThingIndex[] {
+  if (names.length === 1) return resolveName(bench, names[0]!.text, around);
+  const things: ThingIndex[] = [];
+  for (const name of names) things.push(...resolveName(bench, name.text, around));
+  return things;
+}
+
+// --- problems ----------------------------------------------------------------------------------------------------------------
+
+/** Why an act could not be done, and what is then taken as done so that the rest can be judged. */
+export interface Obstacle {
+  readonly reason: Reason;
+  readonly assume: (() => void) | undefined;
+}
+
+const none: readonly never[] = [];
+
+export function reasonOf(rule: string, of: Partial<Omit<Reason, "rule">>): Reason {
+  return {
+    rule, thing: of.thing, by: of.by ?? none, left: of.left ?? none, words: of.words ?? none, numbers: of.numbers ?? none, at: of.at, chain: of.chain ?? none,
+  };
+}
+
+/** Reports what is amiss without stopping anything. */
+export function report(bench: Bench, at: Span, about: readonly ThingIndex[], reasons: readonly Reason[], act?: Act, around?: Around): void {
+  if (bench.quiet) return;
+  bench.problems.push({ rule: reasons[0]!.rule, phase: bench.phase, act, around, at, about, reasons });
+}
+
+/** One refused act, one problem with all its reasons; then what it lacked is taken as done, and its own end is not judged again. */
+export function refuse(bench: Bench, act: Act, around: Around, thing: ThingIndex, obstacles: readonly Obstacle[]): void {
+  if (obstacles.length === 0) return;
+  const about = [thing, ...obstacles.flatMap((o) => [...(o.reason.thing === undefined ? [] : [o.reason.thing]), ...o.reason.by])];
+  report(bench, act.at, about, obstacles.map((o) => o.reason), act, around);
+  for (const obstacle of obstacles) obstacle.assume?.();
+  assume(bench, thing, A_DOUBT);
+}
+
+// --- assumptions -------------------------------------------------------------------------------------------------------------
+
+export function assume(bench: Bench, thing: ThingIndex, fact: number): void {
+  const s = bench.state, had = at(s.assumed, thing);
+  if ((had & fact) === fact) return;
+  bench.state = { ...s, assumed: set(s.assumed, thing, had | fact), assumptions: s.assumptions + (had === 0 ? 1 : 0) };
+}
+
+export function forget(bench: Bench, thing: ThingIndex, fact: number): void {
+  const s = bench.state;
+  if (s.assumptions === 0) return;
+  const had = at(s.assumed, thing), left = had & ~fact;
+  if (left === had) return;
+  bench.state = { ...s, assumed: set(s.assumed, thing, left), assumptions: s.assumptions - (left === 0 ? 1 : 0) };
+}
+
+export function isAssumed(bench: Bench, thing: ThingIndex, fact: number): boolean {
+  return bench.state.assumptions > 0 && (at(bench.state.assumed, thing) & fact) !== 0;
+}
+
+// --- events ------------------------------------------------------------------------------------------------------------------
+
+export interface EventFacts {
+  readonly things?: readonly ThingIndex[];
+  readonly count?: number;
+  readonly moved?: readonly ThingIndex[];
+  readonly from?: number;
+  readonly precautions?: readonly number[];
+  readonly hazards?: readonly ThingIndex[];
+  readonly assumed?: boolean;
+}
+
+/** Notes what happened; the caller then changes the state. Returns its number. */
+export function happen(bench: Bench, kind: EventKind, thing: ThingIndex, act: Act, around: Around, needs: Iterable<number>, of: EventFacts = {}): number {
+  const index = bench.events.length, list: number[] = [];
+  for (const need of needs) if (need >= 0 && !list.includes(need)) list.push(need);
+  if (around.bench !== undefined && around.bench >= 0 && !list.includes(around.bench)) list.push(around.bench);
+  bench.events.push({
+    index, kind, thing, things: of.things ?? [thing], count: of.count ?? 1, act, around, needs: list, moved: of.moved ?? none, from: of.from ?? 0,
+    before: bench.state, precautions: of.precautions ?? none, hazards: of.hazards ?? none, assumed: of.assumed ?? false,
+  });
+  return index;
+}
+
+export const eventOf = (bench: Bench, index: number): Event | undefined => (index > NEVER ? bench.events[index] : undefined);

@@ -27,8 +27,9 @@ export const touch: Figure = hazardFigure({
     const limit = touchLimit(seconds, material);
     const steps = [step(`${material}, ${shown(seconds)} s: the row has ${limit} °C`)];
     const surface = highestIn(inputs, "surface");
-    if (surface !== undefined && surface - ZERO_CELSIUS > limit) steps.push(step(`${shown(surface - ZERO_CELSIUS)} °C is over the limit by ${shown(surface - ZERO_CELSIUS - limit)} K`));
-    return { values: [plain("limit", limit, "°C")], formula: "row of the table", steps };
+    const over = surface !== undefined && surface - ZERO_CELSIUS > limit + 1e-9;
+    if (over) steps.push(step(`${shown(surface - ZERO_CELSIUS)} °C is over the limit by ${shown(surface - ZERO_CELSIUS - limit)} K`));
+    return { values: [plain("limit", limit, "°C"), ...(over ? [plain("finding", "over the limit")] : [])], formula: "row of the table", steps };
   },
 });
 

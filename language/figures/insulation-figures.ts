@@ -49,14 +49,15 @@ export const isolation: Figure = hazardFigure({
   topic: "electrical",
   arguments: [
     argument("voltage", "voltage", "highest working voltage"),
-    argument("circuit", "word", "dc, ac, or combined where a converter joins the two", { words: ["dc", "ac", "combined"] }),
+    argument("circuit", "word", "dc, ac, or combined where a converter joins the two", { words: ["dc", "ac", "combined"], optional: true, default: "as the voltage says" }),
     argument("protection", "word", "double where a combined circuit has double or robust protection", { words: ["single", "double"], optional: true, default: "single" }),
   ],
   validity: "high-voltage circuits of vehicles against the chassis, at the highest working voltage",
   source: "UN R100 cl. 5.1.3 as quoted; ISO 6469-4:2015 extract (read)",
   examples: ["350 V dc", "350 V combined"],
   answer(inputs) {
-    const circuit = textIn(inputs, "circuit") as IsolationKind;
+    const circuit = (textIn(inputs, "circuit") as IsolationKind | undefined) ?? kindOf(inputs);
+    if (typeof circuit !== "string") return { says: "isolation: say whether the circuit is dc, ac or combined", nearest: ["dc", "ac", "combined"] };
     const double = textIn(inputs, "protection") === "double";
     const volts = highest(inputs, "voltage");
     const perVolt = circuit === "combined" && double ? ISOLATION_PER_VOLT.combinedDoublyProtected : ISOLATION_PER_VOLT[circuit];
@@ -105,7 +106,7 @@ export const winding: Figure = hazardFigure({
     const least = windingMinimum(volts, kind);
     const test = windingTestVoltage(volts);
     return {
-      values: [result("resistance at least", least, "Mohm"), plain("test voltage", test.least === test.most ? [test.least] : [test.least, test.most], "V dc")],
+      values: [result("resistance at least", least, "Mohm"), plain("test voltage", test.least === test.most ? test.least : `${test.least} to ${test.most}`, "V dc")],
       formula: kind === "before-1970" ? "R = (U/kV + 1) MΩ" : "row of the table",
       steps: [step(kind === "before-1970" ? `${shown(volts / 1000)} + 1 = ${shown(least / 1e6)} MΩ` : `The row asks for ${shown(least / 1e6)} MΩ`)],
     };

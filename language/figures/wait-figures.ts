@@ -89,16 +89,16 @@ export const bleederFigure: Figure = hazardFigure({
   title: "Bleeder for a discharge time",
   topic: "electrical",
   arguments: [
-    voltage, capacitance, argument("within", "time", "time the discharge may take"),
+    voltage, capacitance, argument("discharge-time", "time", "time the discharge may take"),
     argument("to", "voltage", "voltage to come down to", { optional: true, default: "60 V" }),
   ],
   validity: "nominal values; the resistor must bear the full voltage for as long as the source is on",
-  source: "Textbook discharge formula solved for R; 60 V within 5 s: IEC 60204-1 cl. 6.2.4 (read through summaries)",
+  source: "Textbook discharge formula solved for R; 60 V in 5 s: IEC 60204-1 cl. 6.2.4 (read through summaries)",
   examples: ["350 V 480 uF 5 s"],
   answer(inputs) {
     const volts = crestVoltage(highest(inputs, "voltage"), writtenKind(quantityIn(inputs, "voltage")) ?? "dc");
     const to = highestIn(inputs, "to") ?? LIMIT_VOLTAGE_DC;
-    const [farads, seconds] = [highest(inputs, "capacitance"), lowest(inputs, "within")];
+    const [farads, seconds] = [highest(inputs, "capacitance"), lowest(inputs, "discharge-time")];
     const sum = bleederForTime(volts, to, farads, seconds);
     return {
       values: [result("resistance at most", sum.resistance, "ohm"), result("heat at the full voltage", sum.power, "W")],

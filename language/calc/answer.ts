@@ -1,0 +1,95 @@
+// Answers questions to the figures, one or a sheet of them, in the published shape. It computes nothing itself and clears nothing.
+
+import { assumptionsFrom } from "../figures/assumptions.ts";
+import { cautions } from "../figures/cautions.ts";
+import { isFigureError, type Figure, type FigureError, type FigureResult } from "../figures/figure.ts";
+import { figures, findFigure } from "../figures/registry.ts";
+import { nearestWords } from "./nearest.ts";
+import { readNamed, readQuestion, type Question } from "./read-question.ts";
+import { questionSheet, type Answer, type AskedQuestion, type Unanswered } from "./sheet.ts";
+
+/** Settings over the default assumptions, by name. */
+export type AssumptionSettings = Readonly<Record<string, number | string>>;
+
+/** Names of the figures in order. */
+export const figureNames: readonly string[] = [...figures.map((figure) => figure.name)].sort();
+
+/** The figure of a name, or an error with the nearest names. */
+export function figureNamed(name: string): Figure | FigureError {
+  const found = findFigure(name);
+  if (found !== undefined) return found;
+  const near = nearestWords(name, figureNames);
+  return { says: `${name} is no figure${near.length > 0 ? `: did you mean ${near.join(" or ")}` : ""}`, nearest: near.length > 0 ? near : figureNames };
+}
+
+const isFigure = (value: Figure | FigureError): value is Figure => "run" in value;
+const isProblem = (value: Question | FigureError): value is FigureError => "says" in value;
+/** Whether a question got an answer. */
+export const isAnswer = (value: Answer | Unanswered): value is Answer => "values" in value;
+
+/** Answers a question as typed: the figure's name and the words behind it. */
+export function answerWords(name: string, words: readonly string[], settings: AssumptionSettings = {}): Answer | Unanswered {
+  const figure = figureNamed(name);
+  if (!isFigure(figure)) return unanswered(name, figure);
+  return answerWith(figure, readQuestion(figure, words), settings);
+}
+
+/** Answers a question of a sheet: name and inputs by name. */
+export function answerAsked(asked: AskedQuestion): Answer | Unanswered {
+  const figure = figureNamed(asked.name);
+  const answer = isFigure(figure) ? answerWith(figure, readNamed(figure, asked.inputs ?? {}), asked.assumptions ?? {}) : unanswered(asked.name, figure);
+  return asked.id === undefined ? answer : { id: asked.id, ...answer };
+}
+
+/** Why a sheet of questions cannot be read at all. */
+export interface SheetProblem { readonly problem: string }
+
+/** Answers a sheet of questions in its own order. A question that has no answer stands in its place with the reason; only a text that is no sheet is a problem. */
+export function answerSheet(text: string): readonly (Answer | Unanswered)[] | SheetProblem {
+  let read: unknown;
+  try {
+    read = JSON.parse(text.replace(/^\uFEFF/, ""));
+  } catch (reason) {
+    return { problem: `the questions are no JSON: ${(reason as Error).message}` };
+  }
+  const sheet = questionSheet.safeParse(read);
+  if (!sheet.success) {
+    const [first] = sheet.error.issues;
+    const where = first!.path.length > 0 ? ` at ${first!.path.map((step) => (typeof step === "number" ? `[${step}]` : String(step))).join(".").replace(/\.\[/g, "[")}` : "";
+    return { problem: `the questions do not have the published shape${where}: ${first!.message}` };
+  }
+  const list = Array.isArray(sheet.data) ? sheet.data : sheet.data.questions;
+  return list.map(answerAsked);
+}
+
+function answerWith(figure: Figure, question: Question | FigureError, settings: AssumptionSettings): Answer | Unanswered {
+  if (isProblem(question)) return unanswered(figure.name, question);
+  const { assumptions, problems } = assumptionsFrom(settings);
+  if (problems.length > 0) return unanswered(figure.name, { says: problems.map((one) => one.says).join("; "), nearest: problems.map((one) => one.name) }, question);
+  const result = figure.run(question.inputs, assumptions);
+  if (isFigureError(result)) return unanswered(figure.name, result, question);
+  return answered(figure, question, result);
+}
+
+function answered(figure: Figure, question: Question, result: FigureResult): Answer {
+  return {
+    name: figure.name,
+    title: figure.title,
+    inputs: { ...question.written },
+    values: result.values.map(({ name, value, unit }) => ({ name, value: tidy(value), ...(unit === undefined ? {} : { unit }) })),
+    formula: result.formula,
+    steps: result.steps.map(({ text, value, unit }) => ({ text, ...(value === undefined ? {} : { value: tidyOne(value) }), ...(unit === undefined ? {} : { unit }) })),
+    assumptions: [...result.assumptions],
+    validity: figure.validity,
+    source: result.source,
+    caution: result.caution,
+  };
+}
+
+function unanswered(name: string, error: FigureError, question?: Question): Unanswered {
+  return { name, ...(question === undefined ? {} : { inputs: { ...question.written } }), error: { says: error.says, nearest: [...(error.nearest ?? [])] }, caution: cautions.general };
+}
+
+/** Twelve figures are more than any of the formulas holds; the rest is the arithmetic's own noise. */
+const tidyOne = (value: number | string): number | string => (typeof value === "number" ? Number(value.toPrecision(12)) : value);
+const tidy = (value: FigureResult["values"][number]["value"]): number | string | (number | string)[] => (typeof value === "object" ? value.map(tidyOne) : tidyOne(value));

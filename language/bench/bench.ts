@@ -24,6 +24,8 @@ export interface Bench {
   readonly notes: RefitNote[];
   /** Procedures performed so far, called or needed. */
   readonly calls: Set<string>;
+  /** Those being performed now, outermost first; undefined before the first. A procedure never calls itself. */
+  calling: readonly string[] | undefined;
   /** Marks lined up in the refit, by label. */
   readonly aligned: Set<string>;
   /** Where a mark was made, or a temporary thing was put on: the line to blame. */
@@ -47,7 +49,7 @@ export interface Bench {
 export function benchOf(model: Model, state: State): Bench {
   return {
     model, machine: machineOf(model), state, phase: "strip", computed: false, quiet: false, problems: [], events: [], performed: [], notes: [],
-    calls: new Set(), aligned: new Set(), marksAt: new Map(), putAt: new Map(), willFit: new Set(), stages: new Map(), metIn: new Map(), partial: new Map(),
+    calls: new Set(), calling: undefined, aligned: new Set(), marksAt: new Map(), putAt: new Map(), willFit: new Set(), stages: new Map(), metIn: new Map(), partial: new Map(),
     callAt: undefined, turnedTo: undefined, steps: 0,
   };
 }

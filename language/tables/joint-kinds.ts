@@ -17,6 +17,8 @@ export type JointKind = {
   readonly uses: readonly string[];
   /** "fluid": parting it lets out what runs through it. */
   readonly opens: "fluid" | undefined;
+  /** What holds it is spent by undoing: unless the author says that it is new, the refit asks. */
+  readonly oneTime: boolean;
   /** What it uses is put on before the parts meet, not after. */
   readonly appliedBefore: boolean;
   /** Over its limit, such a joint asks that this hazard is declared or dismissed. */
@@ -24,7 +26,7 @@ export type JointKind = {
   readonly example: string;
 };
 
-const undone = { parts: "undone", remade: "always", uses: [], opens: undefined, appliedBefore: false } as const;
+const undone = { parts: "undone", remade: "always", uses: [], opens: undefined, appliedBefore: false, oneTime: false } as const;
 const passing = { ...undone, parts: "in passing" } as const;
 
 const table = {
@@ -41,7 +43,7 @@ const table = {
   "clip": { ...undone, title: "Clip", about: "A snap or spring clip.", strip: "Unclip", refit: "Clip on",
     example: `joint cover-clip clip "Cover clip" { joins cover to frame  count 4 }` },
   "pinch-clamp": { ...undone, title: "Pinch clamp", about: "A clamp closed by pinching its ear; opened once.", strip: "Cut open", refit: "Close new",
-    remade: "with new", uses: ["pinch clamp"], example: `joint hose-clamp pinch-clamp "Hose clamp" { joins feed-hose to pump }` },
+    remade: "with new", uses: ["pinch clamp"], oneTime: true, example: `joint hose-clamp pinch-clamp "Hose clamp" { joins feed-hose to pump }` },
   "press-fit": { ...passing, title: "Press fit", about: "Held by interference.", strip: "Press off", refit: "Press on",
     example: `joint hub-fit press-fit "Hub on shaft" { joins hub to shaft }` },
   "shrink-fit": { ...passing, title: "Shrink fit", about: "Held by interference, made warm.", strip: "Warm and draw off", refit: "Warm and fit",
@@ -74,7 +76,7 @@ const table = {
     asksHazard: "spring", example: `joint return-spring spring "Return spring" { joins lever to frame  force 300 N }` },
   "cable-tie": { ...undone, title: "Cable tie", about: "Cut, and a new one drawn tight.", strip: "Cut", refit: "Tie", remade: "with new", uses: ["cable tie"],
     example: `joint loom-ties cable-tie "Loom ties" { joins loom to frame  count 3 }` },
-  "lock-wire": { ...undone, title: "Lock-wire", about: "Wire twisted through heads.", strip: "Cut and take out", refit: "Wire", remade: "with new", uses: ["lock-wire"],
+  "lock-wire": { ...undone, title: "Lock-wire", about: "Wire twisted through heads.", strip: "Cut and take out", refit: "Wire", remade: "with new", oneTime: true, uses: ["lock-wire"],
     example: `joint head-wire lock-wire "Lock-wire" { joins wire to cover }` },
 } satisfies Record<string, JointKind>;
 

@@ -1,0 +1,124 @@
+// Access and position: what must be out of the way, and how the unit must lie, before a thing can be worked on.
+
+import type { Act } from "../model/act.ts";
+import type { Part, ThingIndex, Tie } from "../model/model.ts";
+import { assume, happen, isAssumed, reasonOf, type Bench, type Obstacle } from "./bench.ts";
+import { isPart, isTie, tieOf } from "./machine.ts";
+import { A_AWAY, A_OFF, A_ON, A_OUT, A_SLACK, ASIDE, BACKED_OUT, NEVER, ON_BASE, TIGHT, type State } from "./state.ts";
+import { isOut, left, lumpOf, partingOf, together } from "./ties.ts";
+import type { Around } from "./trace.ts";
+import { at, set } from "./vector.ts";
+
+const nothing: ReadonlySet<ThingIndex> = new Set();
+
+export const isAside = (s: State, part: ThingIndex): boolean => (at(s.flags, part) & ASIDE) !== 0;
+
+/** The part that an item is worked on at; for a tie without one, the base. */
+export function seatOf(bench: Bench, item: Part | Tie): ThingIndex | undefined {
+  return item.is === "part" ? item.index : (item.seat ?? bench.model.base[0]);
+}
+
+export function lumpOfItem(bench: Bench, item: Part | Tie): number {
+  const seat = seatOf(bench, item);
+  return seat === undefined ? ON_BASE : lumpOf(bench.state, seat);
+}
+
+export const hostsOf = (bench: Bench, item: Part | Tie): readonly ThingIndex[] => (item.is === "part" ? bench.machine.hosts[item.index]! : []);
+
+/**
+ * What still hides an item in that sub-assembly: things that it is behind and that are not away. A part is away when it is off that
+ * sub-assembly or aside; a tie when it is out or backed out. Behind its own host an item can be worked on once the host is off the unit.
+ */
+export function hiders(bench: Bench, behind: readonly ThingIndex[], lump: number, hosts: readonly ThingIndex[], moving: ReadonlySet<ThingIndex> = nothing): ThingIndex[] {
+  if (behind.length === 0) return [];
+  const { state: s, model } = bench;
+  return behind.filter((hider) => {
+    if (isPart(model, hider)) {
+      if (lumpOf(s, hider) !== lump || moving.has(hider) || isAside(s, hider) || isAssumed(bench, hider, A_AWAY)) return false;
+      return !(hosts.includes(hider) && lump !== ON_BASE);
+    }
+    if (!isTie(model, hider) || isOut(model, s, hider) || at(s.slack, hider) === BACKED_OUT) return false;
+    const tie = tieOf(model, hider), there = (part: ThingIndex): boolean => lumpOf(s, part) === lump && !moving.has(part);
+    if (tie.lowers.length + tie.uppers.length > 0) return tie.lowers.some(there) || tie.uppers.some(there);
+    return tie.into === undefined ? lump === ON_BASE : there(tie.into);
+  });
+}
+
+/** What hides the item, as obstacles to an act of the strip or the refit. */
+export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, around: Around): Obstacle[] {
+  const list = hiders(bench, item.behind, lump, hostsOf(bench, item));
+  return list.map((hider) => ({
+    reason: reasonOf(bench.phase === "strip" ? "sequence/blocked" : "refit/impossible", {
+      thing: item.index, by: [hider], left: isTie(bench.model, hider) ? [left(bench.model, bench.state, hider)] : [0], words: ["behind"], at: item.at,
+    }),
+    assume: () => assumeOutOfTheWay(bench, item, hider, act, around),
+  }));
+}
+
+/** The least that makes the hider no hider: a tie is out; a part is out of the way, nobody knows how; of the base, that the host is off. */
+function assumeOutOfTheWay(bench: Bench, item: Part | Tie, hider: ThingIndex, act: Act, around: Around): void {
+  if (isTie(bench.model, hider)) assumeOut(bench, hider, act, around);
+  else if (bench.machine.isBase(hider)) for (const part of item.is === "tie" ? item.lowers : hostsOf(bench, item)) assume(bench, part, A_AWAY);
+  assume(bench, hider, A_AWAY);
+}
+
+/** A tie is taken as undone. Its event is assumed, so that the refit makes it again. */
+export function assumeOut(bench: Bench, tie: ThingIndex, act: Act, around: Around): void {
+  if (isOut(bench.model, bench.state, tie)) return;
+  const event = happen(bench, "out", tie, act, around, [], { count: left(bench.model, bench.state, tie), assumed: true });
+  const s = bench.state;
+  bench.state = { ...s, out: set(s.out, tie, tieOf(bench.model, tie).count), slack: set(s.slack, tie, TIGHT), outBy: set(s.outBy, tie, event) };
+  assume(bench, tie, A_OUT);
+}
+
+/** The events that brought what hides this item out of its way. */
+export function cleared(bench: Bench, item: Part | Tie, needs: Set<number>, behind: readonly ThingIndex[] = item.behind): void {
+  if (behind.length === 0) return;
+  const { state: s, model } = bench, seat = seatOf(bench, item), hosts = hostsOf(bench, item);
+  const add = (event: number): void => { if (event !== NEVER) needs.add(event); };
+  for (const hider of behind) {
+    if (isTie(model, hider)) add(at(s.outBy, hider));
+    else if (!isPart(model, hider) || seat === undefined) continue;
+    else if (hosts.includes(hider) && together(s, hider, seat) && lumpOf(s, seat) !== ON_BASE) add(at(s.lumpBy, seat));
+    else if (isAside(s, hider) && at(s.asideBy, hider) !== NEVER) add(at(s.asideBy, hider));
+    else add(partingOf(s, hider, seat));
+  }
+}
+
+/** `needs POSITION` binds while the item is on the base's assembly; in a computed refit the unit is turned. */
+export function wrongPosition(bench: Bench, item: Part | Tie, lump: number): Obstacle[] {
+  const { state: s } = bench;
+  if (item.positions.length === 0 || lump !== ON_BASE || item.positions.includes(s.position) || s.position === "?") return [];
+  if (bench.computed) {
+    bench.state = { ...s, position: item.positions[0]! };
+    bench.turnedTo = item.positions[0]!;
+    return [];
+  }
+  return [{
+    reason: reasonOf("sequence/wrong-position", { thing: item.index, words: [s.position, ...item.positions], at: item.at }),
+    assume: () => { bench.state = { ...bench.state, position: "?" }; },
+  }];
+}
+
+const UNKNOWN = A_OFF | A_OUT | A_ON | A_AWAY | A_SLACK;
+
+/** Where a thing is rests on an assumption: its own, or that of what it sits on. */
+export function isUnknown(bench: Bench, thing: ThingIndex, seen = new Set<ThingIndex>()): boolean {
+  if (bench.state.assumptions === 0 || seen.has(thing)) return false;
+  seen.add(thing);
+  if (isAssumed(bench, thing, UNKNOWN)) return true;
+  const { model, machine } = bench;
+  const under = isPart(model, thing) ? machine.hosts[thing]! : isTie(model, thing) ? [...tieOf(model, thing).lowers, ...tieOf(model, thing).uppers] : [];
+  return under.some((part) => !machine.isBase(part) && isUnknown(bench, part, seen));
+}
+
+/** In the refit: taken as fitted, with all of its sub-assembly, beside the first of these that is elsewhere. */
+export function assumeOn(bench: Bench, part: ThingIndex, beside: readonly ThingIndex[]): void {
+  const s = bench.state, from = lumpOf(s, part), near = beside.find((p) => p !== part && lumpOf(s, p) !== from);
+  const to = near === undefined ? ON_BASE : lumpOf(s, near);
+  let lump = s.lump;
+  for (const p of bench.model.parts) if (at(s.lump, p.index) === from) lump = set(lump, p.index, to);
+  bench.state = { ...s, lump };
+  assume(bench, part, A_ON);
+}
+

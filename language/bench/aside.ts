@@ -1,0 +1,58 @@
+// Aside: slid, swung or opened, still attached. There it hides nothing; it must be back at the end.
+
+import type { Act } from "../model/act.ts";
+import type { ThingIndex } from "../model/model.ts";
+import { assume, happen, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import { cleared, hidden, isAside, wrongPosition } from "./access.ts";
+import { touch } from "./hazards.ts";
+import { isFlexible, isPart, partOf, tieOf } from "./machine.ts";
+import { leftOf } from "./smallest-set.ts";
+import { A_SLACK, ASIDE, LOOSE, NEVER, TIGHT } from "./state.ts";
+import { anchorsOf, holds, lumpOf, reach } from "./ties.ts";
+import type { Around } from "./trace.ts";
+import { at, set } from "./vector.ts";
+
+const nothing: ReadonlySet<ThingIndex> = new Set();
+
+/** Allowed when it reaches the base only through loose fasteners, hinges, cables and what it lies on. */
+export function moveAside(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
+  const { model, machine, state: s } = bench;
+  if (!isPart(model, thing)) return;
+  const part = partOf(model, thing), lump = lumpOf(s, thing), needs = new Set<number>(), hazards = new Set<ThingIndex>();
+  const slack = (tie: ThingIndex): boolean => at(bench.state.slack, tie) !== TIGHT;
+  const fixed = reach(bench, s, [thing], nothing, (edge, from) => !(edge.tie >= 0 && slack(edge.tie)) && !isFlexible(partOf(model, edge.to)) && (from !== thing || (edge.undone && edge.tie >= 0 && !givesWay(bench, edge.tie))));
+  const obstacles: Obstacle[] = [];
+  if (anchorsOf(bench, s, lump, nothing).some((anchor) => anchor !== thing && fixed.has(anchor))) {
+    const ties = machine.tiesOf[thing]!.filter((t) => !t.passing && holds(model, s, t.index) && !slack(t.index) && !givesWay(bench, t.index) && [...t.lowers, ...t.uppers].some((p) => p !== thing && fixed.has(p)));
+    if (ties.length > 0) {
+      const list = ties.map((t) => t.index);
+      obstacles.push({
+        reason: reasonOf("sequence/still-held", { thing, by: list, left: leftOf(bench, list), words: ["aside"], at: ties[0]!.at }),
+        assume: () => { for (const tie of list) { bench.state = { ...bench.state, slack: set(bench.state.slack, tie, LOOSE) }; assume(bench, tie, A_SLACK); } },
+      });
+    }
+  }
+  obstacles.push(...hidden(bench, part, lump, act, around), ...wrongPosition(bench, part, lump), ...touch(bench, [thing], act, around, needs, hazards));
+  refuse(bench, act, around, thing, obstacles);
+  cleared(bench, part, needs);
+  for (const tie of machine.tiesOf[thing]!) for (const by of [at(bench.state.outBy, tie.index), at(bench.state.slackBy, tie.index)]) if (by !== NEVER) needs.add(by);
+  const event = happen(bench, "aside", thing, act, around, needs, { hazards: [...hazards] }), now = bench.state;
+  bench.state = { ...now, flags: set(now.flags, thing, at(now.flags, thing) | ASIDE), asideBy: set(now.asideBy, thing, event) };
+}
+
+/** A tie to a hinge, cable or hose gives way, unless it is a nut on it. */
+function givesWay(bench: Bench, index: ThingIndex): boolean {
+  const tie = tieOf(bench.model, index);
+  return [...tie.lowers, ...tie.uppers].some((p) => isFlexible(partOf(bench.model, p))) && tie.kind !== "nut";
+}
+
+export function moveBack(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
+  if (!isPart(bench.model, thing)) return;
+  if (!isAside(bench.state, thing)) {
+    if (bench.phase === "strip") report(bench, act.at, [thing], [reasonOf("sequence/aside", { thing, at: partOf(bench.model, thing).at })], act, around);
+    return;
+  }
+  const by = at(bench.state.asideBy, thing);
+  if (bench.phase === "strip") happen(bench, "back", thing, act, around, by === NEVER ? [] : [by]);
+  bench.state = { ...bench.state, flags: set(bench.state.flags, thing, at(bench.state.flags, thing) & ~ASIDE) };
+}

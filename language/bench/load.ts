@@ -1,0 +1,27 @@
+// What hangs on the hook: masses of parts and of what comes along with them.
+
+import { si } from "../quantities/index.ts";
+import type { Model, Part, ThingIndex } from "../model/model.ts";
+import { partOf } from "./machine.ts";
+
+/** Over this a part must be held before its last ties are touched: the reference mass of ISO 11228-1 for one person under ideal conditions. Kilograms. */
+export const bareHandsKg = 25;
+
+/** Mass of one piece, the higher end where a range is given; undefined where the author has none. Kilograms. */
+export function massKg(part: Part): number | undefined {
+  return part.mass === undefined ? undefined : si(part.mass).high;
+}
+
+/** Mass of these parts together and how many of them give none. A part that is a unit counts by its own mass where it gives one, without its inner parts. */
+export function massOf(model: Model, parts: Iterable<ThingIndex>): { readonly kg: number; readonly unknown: number } {
+  const all = [...parts].map((index) => partOf(model, index));
+  const weighed = all.filter((part) => part.unit !== undefined && part.mass !== undefined).map((part) => `${part.id}/`);
+  let kg = 0, unknown = 0;
+  for (const part of all) {
+    if (weighed.some((prefix) => part.prefix.startsWith(prefix))) continue;
+    const one = massKg(part);
+    if (one === undefined) unknown++;
+    else kg += one * part.count;
+  }
+  return { kg, unknown };
+}

@@ -1,0 +1,77 @@
+// Making ties: fitting, finger-tight, tightening, stages.
+
+import type { Act } from "../model/act.ts";
+import type { ThingIndex, Tie } from "../model/model.ts";
+import { assumeOn, hiders, lumpOfItem, wrongPosition } from "./access.ts";
+import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import { touch } from "./hazards.ts";
+import { tieOf } from "./machine.ts";
+import { lineUp } from "./marks.ts";
+import { leftOf } from "./smallest-set.ts";
+import { A_AWAY, A_ON, A_OUT, FINGER_TIGHT, NEVER, ON_BASE, TIGHT } from "./state.ts";
+import { lumpOf } from "./ties.ts";
+import type { Around } from "./trace.ts";
+import { at, set } from "./vector.ts";
+
+export function make(bench: Bench, act: Act, index: ThingIndex, around: Around): void {
+  const { model, state: s } = bench, tie = tieOf(model, index), out = at(s.out, index);
+  if (isAssumed(bench, index, A_ON)) return forget(bench, index, A_ON);
+  let isFit = act.verb !== "tighten";
+  if (out === 0 && at(s.slack, index) === TIGHT && isFit && bench.phase === "refit" && !act.fingerTight) {
+    return report(bench, act.at, [index], [reasonOf("refit/impossible", { thing: index, words: ["already in"], at: tie.at })], act, around);
+  }
+  if (out === tie.count && !isFit && isAssumed(bench, index, A_OUT)) isFit = true;
+  if (out === tie.count && !isFit && !bench.computed) {
+    report(bench, act.at, [index], [reasonOf("refit/impossible", { thing: index, words: ["not in"], at: tie.at })], act, around);
+    bench.state = { ...s, out: set(s.out, index, 0) };
+    return assume(bench, index, A_ON);
+  }
+  const lump = lumpOfItem(bench, tie), needs = new Set<number>(), hazards = new Set<ThingIndex>(), obstacles: Obstacle[] = [];
+  const sides = [...tie.lowers, ...tie.uppers];
+  if (isFit && sides.some((p) => lumpOf(s, p) !== lumpOf(s, sides[0]!))) obstacles.push(...sidesApart(bench, tie, sides, act, around));
+  for (const hider of hiders(bench, tie.behind, lump, [])) {
+    if (isAssumed(bench, hider, A_ON)) continue;
+    obstacles.push({ reason: reasonOf("refit/impossible", { thing: index, by: [hider], left: leftOf(bench, [hider]), words: ["behind"], at: tie.at }), assume: () => assume(bench, hider, A_AWAY) });
+  }
+  obstacles.push(...wrongPosition(bench, tie, lump), ...touch(bench, [index], act, around, needs, hazards));
+  refuse(bench, act, around, index, obstacles);
+  lineUp(bench, act, around);
+  stageReached(bench, act, tie, around);
+  const count = act.count ?? tie.count, still = isFit ? Math.max(0, out - count) : out;
+  if (bench.phase === "strip" && isFit) {
+    for (const part of sides) { const met = at(bench.state.metBy, part); if (met !== NEVER) needs.add(met); }
+    const event = happen(bench, "in", index, act, around, needs, { count: Math.min(count, out), hazards: [...hazards] });
+    bench.state = { ...bench.state, inBy: set(bench.state.inBy, index, event) };
+  }
+  const now = bench.state;
+  bench.state = {
+    ...now, out: set(now.out, index, bench.computed && !isFit ? 0 : still), slack: set(now.slack, index, act.fingerTight ? FINGER_TIGHT : TIGHT),
+  };
+}
+
+/** Both sides of a tie must be in one sub-assembly. One that this half never fits is missing: said where the strip took it off. */
+function sidesApart(bench: Bench, tie: Tie, sides: readonly ThingIndex[], act: Act, around: Around): Obstacle[] {
+  const { state: s } = bench, off = sides.filter((p) => lumpOf(s, p) !== ON_BASE && !isAssumed(bench, p, A_ON));
+  const never = off.find((p) => !bench.willFit.has(p)), one = never ?? off[0];
+  if (one === undefined) return [];
+  const parting = bench.events[at(s.lumpBy, one)];
+  if (never !== undefined && parting) {
+    report(bench, parting.act.at, [one, tie.index], [reasonOf("refit/missing", { thing: one, by: [tie.index], words: ["never fitted"], at: tie.at })], parting.act, around);
+    assumeOn(bench, one, sides);
+    return [];
+  }
+  return [{ reason: reasonOf("refit/impossible", { thing: tie.index, by: [one], words: ["not on"], at: tie.at }), assume: () => assumeOn(bench, one, sides) }];
+}
+
+/** No stage of tightening is skipped. */
+function stageReached(bench: Bench, act: Act, tie: Tie, around: Around): void {
+  if (act.stage === undefined) return;
+  const reached = bench.stages.get(tie.index) ?? 0;
+  if (act.stage > reached + 1 && reached > 0) {
+    report(bench, act.at, [tie.index], [reasonOf("refit/impossible", { thing: tie.index, words: ["stage"], numbers: [reached + 1, act.stage], at: tie.at })], act, around);
+  }
+  if (tie.stages.length > 0 && act.stage > tie.stages.length) {
+    report(bench, act.at, [tie.index], [reasonOf("refit/impossible", { thing: tie.index, words: ["no such stage"], numbers: [act.stage, tie.stages.length], at: tie.at })], act, around);
+  }
+  bench.stages.set(tie.index, act.stage);
+}

@@ -1,0 +1,54 @@
+// What must be new at the refit: the rule of the thing itself, of its unit, of its kind.
+
+import type { Act } from "../model/act.ts";
+import type { Part, ThingIndex, Tie } from "../model/model.ts";
+import { fastenerKinds, jointKinds, kindIn, partKinds } from "../tables/index.ts";
+import { reasonOf, report, type Bench } from "./bench.ts";
+import { RENEWED, SCRAP } from "./state.ts";
+import type { Around, RefitOp } from "./trace.ts";
+import { at, set } from "./vector.ts";
+
+/** Kinds that by their nature should be new: alone they only raise a question. */
+export const isOneTimeKind = (item: Part | Tie): boolean =>
+  item.is === "part" ? kindIn(partKinds, item.kind)?.oneTime === true : !item.fastener && item.uses.length === 0 && kindIn(jointKinds, item.kind)?.oneTime === true;
+/** Undoing destroys it. */
+export const isDestroyed = (item: Part | Tie): boolean => item.is === "tie" && item.fastener && kindIn(fastenerKinds, item.kind)?.oneWay === true;
+export const isAlwaysNew = (item: Part | Tie): boolean => item.renew?.when === "always" || isDestroyed(item);
+
+const itemOf = (bench: Bench, thing: ThingIndex): Part | Tie | undefined => {
+  const item = bench.model.things[thing];
+  return item?.is === "part" || item?.is === "tie" ? item : undefined;
+};
+
+export function renew(bench: Bench, things: readonly ThingIndex[], scrap = false): void {
+  for (const thing of things) bench.state = { ...bench.state, flags: set(bench.state.flags, thing, at(bench.state.flags, thing) | (scrap ? SCRAP : RENEWED)) };
+}
+
+/** `reuse X` insists on the old one. */
+export function reuse(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
+  for (const thing of things) {
+    const item = itemOf(bench, thing);
+    if (!item) continue;
+    if (isAlwaysNew(item)) report(bench, act.at, [thing], [reasonOf("fastener/one-time-reused", { thing, words: [item.kind], at: item.renew?.at ?? item.at })], act, around);
+    else if (isOneTimeKind(item)) report(bench, act.at, [thing], [reasonOf("refit/seal-reused", { thing, words: [item.kind, "reuse"], at: item.at })], act, around);
+  }
+}
+
+/** Things of a one-time kind that go back in, and nothing says that they are new: a question each. */
+export function questionSeals(bench: Bench, ops: readonly RefitOp[]): void {
+  const isNew = (item: Part | Tie): boolean => item.renew !== undefined || (at(bench.state.flags, item.index) & RENEWED) !== 0;
+  const reused = new Set(ops.filter((op) => op.act?.verb === "reuse").flatMap((op) => op.things));
+  for (const { event } of ops) {
+    if (!event || event.assumed) continue;
+    const asked: (Part | Tie)[] = [];
+    for (const thing of event.kind === "off" ? event.things : event.kind === "out" ? [event.thing] : []) {
+      const item = itemOf(bench, thing);
+      if (item) asked.push(item);
+      if (item?.is === "tie") for (const washer of item.washers) asked.push(bench.model.parts[washer.part]!);
+    }
+    for (const item of asked) {
+      if (!isOneTimeKind(item) || isNew(item) || reused.has(item.index)) continue;
+      report(bench, event.act.at, [item.index], [reasonOf("refit/seal-reused", { thing: item.index, words: [item.kind], at: item.at })], event.act, event.around);
+    }
+  }
+}

@@ -1,0 +1,236 @@
+// One procedure performed in one build: start, strip, aim, refit, end. The only entry for whoever wants to know what a procedure does.
+
+import type { Model, Procedure, Start, ThingIndex } from "../model/model.ts";
+import { benchOf, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
+import { judgeAim } from "./aim.ts";
+import { judgeEnd, leavesOf, type Leaves } from "./end-state.ts";
+import { judgeLeftLoose } from "./left-loose.ts";
+import { isTie, tieOf } from "./machine.ts";
+import { questionSeals } from "./new-parts.ts";
+import { performRefit } from "./perform-refit.ts";
+import { orderOf } from "./refit/order.ts";
+import { lumps, type Lump } from "./lumps.ts";
+import { DRAINED, NEVER, ON_BASE, startState, type State } from "./state.ts";
+import type { Entry } from "../model/model.ts";
+import type { Performance, Performed } from "./trace.ts";
+import { at, set, vector } from "./vector.ts";
+import { aroundOf, conditionHolds, run, walk } from "./walk.ts";
+
+export interface PerformOptions {
+  /** Only these steps of the strip, for a `task`. */
+  readonly steps?: ReadonlySet<string>;
+}
+
+export function performProcedure(model: Model, id: string, options: PerformOptions = {}): Performance {
+  const whole = model.procedures.get(id)!;
+  const procedure = options.steps ? only(whole, options.steps) : whole;
+  const buildsUp = procedure.aims.some((aim) => aim.is === "all-in");
+  const before = stateBefore(model, procedure, new Set());
+  const bench = benchOf(model, before?.state ?? startState(model));
+  for (const call of before?.calls ?? []) bench.calls.add(call);
+  settle(bench, procedure);
+  return buildsUp ? performBuild(bench, procedure, before) : performStrip(bench, procedure);
+}
+
+function only(procedure: Procedure, steps: ReadonlySet<string>): Procedure {
+  const keep = (entry: Entry): boolean => !(entry.is === "block" && entry.kind === "step") || steps.has(entry.name);
+  return { ...procedure, body: procedure.body.filter(keep) };
+}
+
+// --- the start -----------------------------------------------------------------------------------------------------------------
+
+/** The bench as the needed procedures leave it; undefined where none is needed. Their own findings are theirs. */
+function stateBefore(model: Model, procedure: Procedure, seen: Set<string>): Bench | undefined {
+  let bench: Bench | undefined;
+  if (seen.has(procedure.id)) return undefined;
+  seen.add(procedure.id);
+  for (const need of procedure.needs) for (const name of need.names) {
+    const needed = model.procedures.get(name.text);
+    if (!needed || seen.has(needed.id)) continue;
+    const earlier = stateBefore(model, needed, seen), base = bench ?? earlier;
+    const runner = benchOf(model, base?.state ?? startState(model));
+    runner.quiet = true;
+    if (base) {
+      runner.events.push(...base.events);
+      for (const [label, at] of base.marksAt) runner.marksAt.set(label, at);
+      for (const call of base.calls) runner.calls.add(call);
+    }
+    settle(runner, needed);
+    run(runner, needed, aroundOf(needed), judgeAim);
+    judgeAim(runner, needed, aroundOf(needed));
+    judgeLeftLoose(runner);
+    bench = runner;
+  }
+  return bench;
+}
+
+/** `starts …` */
+function settle(bench: Bench, procedure: Procedure): void {
+  const around = aroundOf(procedure);
+  const one = (start: Start): void => {
+    if (start.is === "on-bench") return;
+    if (start.is === "with") {
+      for (const name of start.names) for (const thing of resolveName(bench, name.text, around)) {
+        const hazard = bench.model.things[thing]!;
+        if (hazard.is !== "hazard") continue;
+        for (const p of hazard.precautions) if (p.kind === start.precaution) bench.state = { ...bench.state, standing: set(bench.state.standing, p.number, -1) };
+      }
+      return;
+    }
+    for (const thing of resolve(bench, start.names, around)) {
+      const s = bench.state;
+      if (start.is === "drained") bench.state = { ...s, flags: set(s.flags, thing, at(s.flags, thing) | DRAINED) };
+      else if (isTie(bench.model, thing)) bench.state = { ...s, out: set(s.out, thing, start.count ?? tieOf(bench.model, thing).count) };
+    }
+  };
+  for (const start of procedure.starts) one(start);
+}
+
+/** What was done before is no part of this refit: facts stay, the events that made them so are forgotten. */
+function asStart(model: Model, state: State): State {
+  const none = vector(model.things.length, NEVER), before = new Map<number, Lump>();
+  for (const [number, lump] of state.carriers.entries()) {
+    const home = lump.from > 0 ? -lump.from : lump.from;
+    before.set(-Math.abs(number), { carrier: lump.carrier, from: home, ...(lump.joined === undefined ? {} : { joined: lump.joined > 0 ? -lump.joined : lump.joined }) });
+  }
+  let lump = state.lump, standing = state.standing;
+  for (const part of model.parts) { const had = at(lump, part.index); if (had > ON_BASE) lump = set(lump, part.index, -had); }
+  for (const precaution of model.precautions) if (at(standing, precaution.number) > 0) standing = set(standing, precaution.number, -1);
+  return {
+    ...state, lump, standing, carriers: lumps(before), outBy: none, slackBy: none, lumpBy: none, offBy: none, asideBy: none, heldBy: none, drainedBy: none, metBy: none, inBy: none,
+  };
+}
+
+// --- strip and refit ---------------------------------------------------------------------------------------------------------
+
+function performStrip(bench: Bench, procedure: Procedure): Performance {
+  const { model } = bench;
+  bench.state = asStart(model, bench.state);
+  const start = bench.state, around = aroundOf(procedure), leaves = leavesOf(bench, procedure);
+  run(bench, procedure, around, judgeAim);
+  const strip = bench.performed.slice(), by = procedure.refitBy && model.procedures.get(procedure.refitBy.text);
+  const lacking = by ? lacks(bench, by, procedure) : undefined;
+  const result = (of: Partial<Performance>): Performance => ({
+    model, procedure, start, strip, events: bench.events, notes: bench.notes, stripEnd: bench.state, order: undefined, refit: [], written: [], finish: [],
+    endTurn: undefined, end: bench.state, problems: bench.problems, ...of,
+  });
+  if (by && lacking) {
+    // The whole way back rests on what is not done.
+    report(bench, procedure.refitBy ? { ...procedure.at, start: procedure.refitBy.start, end: procedure.refitBy.end } : procedure.at, [], [reasonOf("sequence/needs", { words: [by.title || by.id, lacking], at: by.at })]);
+    return result({});
+  }
+  judgeAim(bench, procedure, around);
+  for (const [name, { on }] of bench.state.temporaries) {
+    const where = bench.putAt.get(name);
+    if (where) report(bench, where, on, [reasonOf("refit/temporary-left", { by: on, words: [name], at: model.temporaries.get(name)?.at })]);
+  }
+  bench.state = { ...bench.state, temporaries: new Map() };
+  judgeLeftLoose(bench);
+  const stripEnd = bench.state, refit = benchAfter(bench, stripEnd);
+  if (by) {
+    refit.phase = "refit";
+    refit.willFit = fitsOf(refit, by);
+    for (const call of bench.calls) refit.calls.add(call);
+    refit.calling = [procedure.id];
+    run(refit, by, aroundOf(by));
+    judgeEnd(refit, start, leaves, procedure.at);
+    return result({ stripEnd, written: refit.performed, finish: finish(refit, procedure), end: refit.state, problems: [...bench.problems, ...refit.problems] });
+  }
+  const order = orderOf({
+    model, events: bench.events, notes: bench.notes, stripEnd, procedures: model.procedures,
+    resolve: (names, where) => resolve(bench, names, where), conditionHolds: (entry, where) => entry.kind === "if" ? conditionHolds(bench, entry.condition!, where) : model.chosen.has(entry.key),
+  }, leaves);
+  const done = performRefit(refit, order), endTurn = turnBack(refit, leaves, start);
+  judgeEnd(refit, start, leaves, procedure.at);
+  questionSeals(bench, order.ops);
+  return result({
+    stripEnd, order, refit: done, endTurn, finish: finish(refit, procedure), end: refit.state,
+    problems: [...bench.problems, ...(stripEnd.assumptions > 0 ? [] : order.problems), ...refit.problems],
+  });
+}
+
+/** A bench that stands where the strip ended and knows how it came there. */
+export function benchAfter(bench: Bench, state: State): Bench {
+  const next = benchOf(bench.model, state);
+  next.events.push(...bench.events);
+  for (const [label, where] of bench.marksAt) next.marksAt.set(label, where);
+  return next;
+}
+
+function lacks(bench: Bench, by: Procedure, procedure: Procedure): string | undefined {
+  const name = by.needs.flatMap((need) => need.names).find((n) => bench.model.procedures.has(n.text) && !bench.calls.has(n.text) && n.text !== procedure.id);
+  const needed = name && bench.model.procedures.get(name.text);
+  return needed && (needed.title || needed.id);
+}
+
+/** The unit stands at the end as it stood at the start, or as promised. */
+function turnBack(bench: Bench, leaves: Leaves, start: State): string | undefined {
+  const due = leaves.turned ?? start.position;
+  if (bench.state.position === due || bench.state.position === "?" || due === "") return undefined;
+  bench.state = { ...bench.state, position: due };
+  return due;
+}
+
+function finish(bench: Bench, procedure: Procedure): readonly Performed[] {
+  const from = bench.performed.length;
+  bench.phase = "refit";
+  bench.computed = true;
+  walk(bench, procedure.finish, aroundOf(procedure));
+  return bench.performed.slice(from);
+}
+
+// --- a procedure that builds up ------------------------------------------------------------------------------------------------
+
+function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefined): Performance {
+  const { model } = bench, start = bench.state;
+  if (before) {
+    bench.events.push(...before.events);
+    for (const [label, where] of before.marksAt) bench.marksAt.set(label, where);
+  }
+  let leaves = leavesOf(bench, procedure);
+  if (leaves.turned === undefined) {
+    const turned = procedure.needs.flatMap((need) => need.names).flatMap((name) => model.procedures.get(name.text)?.leaves ?? []).find((leave) => leave.is === "turned")?.names[0]?.text;
+    leaves = { ...leaves, turned };
+  }
+  bench.phase = "refit";
+  bench.willFit = fitsOf(bench, procedure);
+  run(bench, procedure, aroundOf(procedure));
+  const written = bench.performed.slice();
+  if (before) {
+    const whole = benchOf(model, startState(model));
+    settle(whole, procedure);
+    judgeEnd(bench, whole.state, leaves, procedure.at);
+  }
+  return {
+    model, procedure, start, strip: [], events: bench.events, notes: bench.notes, stripEnd: start, order: undefined, refit: [], written, finish: finish(bench, procedure),
+    endTurn: undefined, end: bench.state, problems: bench.problems,
+  };
+}
+
+/** All that a written refit fits, calls included. */
+function fitsOf(bench: Bench, procedure: Procedure): Set<ThingIndex> {
+  const things = new Set<ThingIndex>(), seen = new Set<string>();
+  const visit = (of: Procedure, prefix: string): void => {
+    const key = `${of.id} ${prefix}`;
+    if (seen.has(key)) return;
+    seen.add(key);
+    const inside = (entries: readonly Entry[], pieces: readonly string[]): void => {
+      for (const entry of entries) {
+        if (entry.is === "block") {
+          if (entry.kind === "repeat") for (const piece of entry.over) inside(entry.body, [...pieces, piece]);
+          else inside(entry.body, pieces);
+          continue;
+        }
+        const around = { ...aroundOf(of), prefix, pieces }, { act } = entry;
+        if (act.verb === "do") {
+          const called = bench.model.procedures.get(act.names[0]?.text ?? ""), on = act.on.length > 0 ? resolve(bench, act.on, around)[0] : undefined;
+          if (called) visit(called, on === undefined ? prefix : `${bench.model.things[on]!.id}/`);
+        } else if (act.verb === "fit" || act.verb === "tighten" || act.verb === "press") for (const thing of resolve(bench, act.names, around)) things.add(thing);
+      }
+    };
+    inside(of.body, []);
+  };
+  visit(procedure, "");
+  return things;
+}
+

@@ -1,0 +1,99 @@
+// One act on the bench, by its verb. Strip and refit go through the same functions; a refit only has more acts that put together.
+
+import type { Act } from "../model/act.ts";
+import type { ThingIndex } from "../model/model.ts";
+import { isKindOf, precautions } from "../tables/index.ts";
+import { hidden, lumpOfItem } from "./access.ts";
+import { moveAside, moveBack } from "./aside.ts";
+import { reasonOf, refuse, report, resolve, type Bench } from "./bench.ts";
+import { cap, drain, evacuate, fill } from "./fluids.ts";
+import { fit } from "./fit.ts";
+import { restore, stand, turned } from "./hazards.ts";
+import { grip, release, support } from "./hold.ts";
+import { isPart, isTie, partOf } from "./machine.ts";
+import { make } from "./make.ts";
+import { align, mark, tag } from "./marks.ts";
+import { renew, reuse } from "./new-parts.ts";
+import { remove } from "./remove.ts";
+import { isOut } from "./ties.ts";
+import type { Around } from "./trace.ts";
+import { turn } from "./turn.ts";
+import { undo } from "./undo.ts";
+
+export function perform(bench: Bench, act: Act, around: Around): void {
+  const things = resolve(bench, act.names, around), before = bench.state, from = bench.events.length, problems = bench.problems.length;
+  apply(bench, act, things, around);
+  bench.performed.push({ act, around, things, from, to: bench.events.length, before, after: bench.state, refused: bench.problems.slice(problems).some((p) => p.act === act) });
+}
+
+function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
+  const each = (one: (thing: ThingIndex) => void): void => { for (const thing of things) one(thing); };
+  switch (act.verb) {
+    case "undo": case "loosen": case "back-out": return undo(bench, act, things, around);
+    case "remove": case "lift": return remove(bench, act, things, around);
+    case "slide": case "swing": case "open": return each((thing) => (act.back ? moveBack : moveAside)(bench, act, thing, around));
+    case "turn": return turn(bench, act, around);
+    case "rotate": return turned(bench, things, act, around);
+    case "drain": case "recover": return each((thing) => drain(bench, act, thing, around));
+    case "fill": return each((thing) => fill(bench, act, thing, around));
+    case "evacuate": return each((thing) => evacuate(bench, thing));
+    case "cap": case "uncap": return each((thing) => cap(bench, act, thing, around));
+    case "restore": return each((thing) => restore(bench, act, thing, around));
+    case "support": return each((thing) => support(bench, act, thing, around));
+    case "hold": return each((thing) => grip(bench, act, thing, around));
+    case "release": each((thing) => release(bench, act, thing, around)); return turned(bench, things, act, around);
+    case "put": return putOn(bench, act, around);
+    case "take": return takeOff(bench, act, around);
+    case "tag": return tag(bench, act, things, around);
+    case "mark": each((thing) => reachable(bench, act, thing, around)); return mark(bench, act, things);
+    case "work": return each((thing) => reachable(bench, act, thing, around));
+    case "align": return align(bench, act, around);
+    case "apply": return applied(bench, act, around);
+    case "renew": return renew(bench, things);
+    case "scrap": return renew(bench, things, true);
+    case "reuse": return reuse(bench, act, things, around);
+    case "fit": case "tighten": case "press": return putTogether(bench, act, things, around);
+    default:
+      if (isKindOf(precautions, act.verb)) each((thing) => stand(bench, act, thing, around));
+  }
+}
+
+/** Of several named ties `tighten` means those that are in. */
+function putTogether(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
+  const { model } = bench;
+  const some = act.verb === "tighten" && things.length > 1 ? things.filter((t) => !isTie(model, t) || !isOut(model, bench.state, t)) : things;
+  const onto = act.on.length > 0 ? resolve(bench, act.on, around) : [];
+  for (const thing of some.length > 0 ? some : things) {
+    if (isTie(model, thing)) make(bench, act, thing, around);
+    else if (isPart(model, thing)) fit(bench, act, thing, around, onto);
+  }
+}
+
+/** `mark` and `work` ask that the thing can be reached; the computed refit was ordered by that already. */
+function reachable(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
+  const item = bench.model.things[thing];
+  if (bench.computed || (item?.is !== "part" && item?.is !== "tie")) return;
+  refuse(bench, act, around, thing, hidden(bench, item, lumpOfItem(bench, item), act, around));
+}
+
+function putOn(bench: Bench, act: Act, around: Around): void {
+  const name = act.names[0]?.text ?? "";
+  bench.state = { ...bench.state, temporaries: new Map(bench.state.temporaries).set(name, { on: resolve(bench, act.on, around), event: bench.events.length }) };
+  bench.putAt.set(name, act.at);
+}
+
+function takeOff(bench: Bench, act: Act, around: Around): void {
+  const name = act.names[0]?.text ?? "";
+  if (!bench.state.temporaries.has(name)) report(bench, act.at, [], [reasonOf("sequence/already-undone", { words: ["not put", name], at: bench.model.temporaries.get(name)?.at })], act, around);
+  const next = new Map(bench.state.temporaries);
+  next.delete(name);
+  bench.state = { ...bench.state, temporaries: next };
+}
+
+/** Nothing is put on a part that goes on dry. */
+function applied(bench: Bench, act: Act, around: Around): void {
+  for (const thing of resolve(bench, act.on, around)) {
+    if (!isPart(bench.model, thing) || !partOf(bench.model, thing).dry) continue;
+    report(bench, act.at, [thing], [reasonOf("refit/contradiction", { thing, words: ["dry"], at: partOf(bench.model, thing).at })], act, around);
+  }
+}

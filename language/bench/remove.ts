@@ -1,0 +1,143 @@
+// Removing: a parting of two sides. What hangs on the parts comes along; ties that part in passing let go.
+
+import type { Act } from "../model/act.ts";
+import type { ThingIndex } from "../model/model.ts";
+import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import { assumeOut, cleared, hidden, hiders, wrongPosition } from "./access.ts";
+import { spills } from "./fluids.ts";
+import { touch } from "./hazards.ts";
+import { isPart, isTie, partOf, tieOf } from "./machine.ts";
+import { freeing, lookAt, type Look } from "./removal.ts";
+import { chainToBase, leftOf } from "./smallest-set.ts";
+import { A_AWAY, A_OFF, A_ON, A_OUT, HELD, NEVER, ON_BASE } from "./state.ts";
+import { anchorsOf, clampOf, lumpOf, together } from "./ties.ts";
+import type { Around } from "./trace.ts";
+import { at, set, setAll } from "./vector.ts";
+import { undo } from "./undo.ts";
+
+/** `remove`, `lift`: each part by itself, or all at once with `together`. A fastener or joint among them is undone. */
+export function remove(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
+  const { model } = bench, parts: ThingIndex[] = [];
+  for (const thing of things) {
+    if (isTie(model, thing)) undo(bench, { ...act, verb: "undo" }, [thing], around);
+    else if (isPart(model, thing)) parts.push(thing);
+  }
+  if (parts.length === 0) return;
+  if ((act.count !== undefined || act.rest) && !someOf(bench, act, parts[0]!, around)) return;
+  if (act.together) removeAtOnce(bench, act, parts, around);
+  else for (const part of parts) removeAtOnce(bench, act, [part], around);
+}
+
+/** `remove 2 of X`: counts them; the part is off when the last one is. */
+function someOf(bench: Bench, act: Act, part: ThingIndex, around: Around): boolean {
+  const { count, countUnknown, at: declared } = partOf(bench.model, part), had = at(bench.state.out, part);
+  const now = act.rest ? count : had + act.count!;
+  if (now > count && !countUnknown) report(bench, act.at, [part], [reasonOf("sequence/over-count", { thing: part, numbers: [act.count!, count - had, count], at: declared })], act, around);
+  bench.state = { ...bench.state, out: set(bench.state.out, part, Math.min(now, count)) };
+  return now >= count;
+}
+
+function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], around: Around): void {
+  const { model, machine } = bench;
+  const parts = asked.filter((part) => isStillOn(bench, act, part, asked, around));
+  if (parts.length === 0) return;
+  const look = lookAt(bench, parts), needs = new Set<number>(), hazards = new Set<ThingIndex>(), obstacles: Obstacle[] = [];
+  const held = stillHeld(bench, act, parts, look, around);
+  if (held) obstacles.push(held);
+  for (const index of parts) {
+    const part = partOf(model, index);
+    const clamped = clampedBy(bench, act, index, parts, around);
+    if (clamped) obstacles.push(clamped);
+    obstacles.push(...hidden(bench, part, look.lump, act, around), ...wrongPosition(bench, part, look.lump), ...touch(bench, [index], act, around, needs, hazards));
+    obstacles.push(...spills(bench, index, machine.fluidsIn[index]!, needs));
+    tooFewPeople(bench, act, index, around);
+    cleared(bench, part, needs);
+  }
+  const hosts = new Set(parts.flatMap((part) => machine.hosts[part]!));
+  for (const index of look.moved) {
+    if (parts.includes(index)) continue;
+    const part = partOf(model, index);
+    if (part.behind.length === 0) continue;
+    // Before a sub-assembly leaves, no member may be behind something that stays, save what its carrier hung on.
+    for (const hider of hiders(bench, part.behind, look.lump, machine.hosts[index]!, look.moved)) {
+      if (hosts.has(hider)) continue;
+      obstacles.push({
+        reason: reasonOf("sequence/blocked", { thing: index, by: [hider], left: leftOf(bench, [hider]), words: ["comes along"], at: part.at }),
+        assume: () => (isTie(model, hider) ? assumeOut(bench, hider, act, around) : assume(bench, hider, A_AWAY)),
+      });
+    }
+    cleared(bench, part, needs, part.behind.filter((hider) => !look.moved.has(hider)));
+  }
+  refuse(bench, act, around, parts[0]!, obstacles);
+  part(bench, act, parts, around, needs, hazards);
+}
+
+/** Off already: silent where it came along in this very step, or where it was only assumed. */
+function isStillOn(bench: Bench, act: Act, part: ThingIndex, asked: readonly ThingIndex[], around: Around): boolean {
+  const s = bench.state, lump = lumpOf(s, part);
+  if (lump === ON_BASE || anchorsOf(bench, s, lump, new Set(asked)).length > 0) return true;
+  if (isAssumed(bench, part, A_OFF)) { forget(bench, part, A_OFF); return false; }
+  const before = bench.events[at(s.lumpBy, part)];
+  if (!before || before.around.step !== around.step) {
+    report(bench, act.at, [part], [reasonOf("sequence/already-undone", { thing: part, words: ["off"], at: before?.act.at })], act, around);
+  }
+  return false;
+}
+
+function stillHeld(bench: Bench, act: Act, parts: readonly ThingIndex[], look: Look, around: Around): Obstacle | undefined {
+  if (look.held.size === 0 || [...look.held].every((tie) => isAssumed(bench, tie, A_OUT))) return undefined;
+  const set = freeing(bench, parts, look), first = set[0];
+  return {
+    reason: reasonOf("sequence/still-held", {
+      thing: parts[0]!, by: set, left: leftOf(bench, set), at: first === undefined ? undefined : tieOf(bench.model, first).at,
+      chain: chainToBase(bench, bench.state, parts[0]!, anchorsOf(bench, bench.state, look.lump, new Set(parts))),
+    }),
+    assume: () => { for (const tie of set) assumeOut(bench, tie, act, around); },
+  };
+}
+
+function clampedBy(bench: Bench, act: Act, part: ThingIndex, parts: readonly ThingIndex[], around: Around): Obstacle | undefined {
+  const ties = clampOf(bench, part, bench.state).filter((tie) => !parts.some((p) => tie.lowers.includes(p) || tie.uppers.includes(p)) && !isAssumed(bench, tie.index, A_OUT)).map((tie) => tie.index);
+  if (ties.length === 0) return undefined;
+  return {
+    reason: reasonOf("sequence/still-held", { thing: part, by: ties, left: leftOf(bench, ties), words: ["clamped"], at: tieOf(bench.model, ties[0]!).at }),
+    assume: () => { for (const tie of ties) if (!tieOf(bench.model, tie).passing) assumeOut(bench, tie, act, around); },
+  };
+}
+
+/** A part's own `lift by 2 people` binds every removal and fit of it, unless a holder carries it. */
+export function tooFewPeople(bench: Bench, act: Act, index: ThingIndex, around: Around): void {
+  const part = partOf(bench.model, index), here = Math.max(act.people ?? 0, around.crew);
+  if (part.liftPeople === undefined || part.liftPeople <= here || bench.computed) return;
+  report(bench, act.at, [index], [reasonOf("lift/people", { thing: index, numbers: [part.liftPeople, here], at: part.at })], act, around);
+}
+
+/** The parting itself. */
+function part(bench: Bench, act: Act, parts: readonly ThingIndex[], around: Around, needs: Set<number>, hazards: ReadonlySet<ThingIndex>): void {
+  const { machine } = bench, look = lookAt(bench, parts), s = bench.state;
+  // Every tie that had to be out for this.
+  for (const index of look.moved) for (const tie of machine.tiesOf[index]!) {
+    const by = at(s.outBy, tie.index);
+    if (by === NEVER) continue;
+    const stayed = (p: ThingIndex): boolean => !look.moved.has(p) && lumpOf(s, p) === look.lump;
+    if (tie.lowers.some(stayed) || tie.uppers.some(stayed)) needs.add(by);
+  }
+  for (const index of parts) {
+    const by = at(s.heldBy, index);
+    if (by !== NEVER && (at(s.flags, index) & HELD) !== 0) needs.add(by);
+  }
+  const event = happen(bench, "off", parts[0]!, act, around, needs, { things: parts, moved: [...look.moved], from: look.lump, hazards: [...hazards] });
+  const lump = event + 1;
+  bench.state = {
+    ...s, lump: setAll(s.lump, look.moved, lump), lumpBy: setAll(s.lumpBy, look.moved, event), offBy: setAll(s.offBy, parts, event),
+    carriers: s.carriers.with(lump, { carrier: carrierOf(bench, parts, look), from: look.lump }),
+  };
+  if (s.assumptions > 0) for (const index of look.moved) forget(bench, index, A_OFF | A_ON);
+}
+
+/** What the sub-assembly was removed by; in a freed group the part that hung on the base last. */
+function carrierOf(bench: Bench, parts: readonly ThingIndex[], look: Look): ThingIndex {
+  if (parts.length === 1) return parts[0]!;
+  const hung = parts.filter((p) => bench.machine.hosts[p]!.some((h) => !look.moved.has(h) && together(bench.state, h, p)));
+  return hung[hung.length - 1] ?? parts[parts.length - 1]!;
+}

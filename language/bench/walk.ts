@@ -1,0 +1,126 @@
+// Walking through a procedure's text: blocks, conditions, pieces, calls. What each act does is not decided here.
+
+import type { Act } from "../model/act.ts";
+import type { BlockEntry, Condition, Entry, Procedure, ThingIndex } from "../model/model.ts";
+import { reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
+import { isPart } from "./machine.ts";
+import { perform } from "./perform.ts";
+import { ON_BASE } from "./state.ts";
+import { lumpOf } from "./ties.ts";
+import type { Around, StepRun } from "./trace.ts";
+import { at } from "./vector.ts";
+
+/** Asked when a called procedure ends: its aim is judged there. */
+export type AtEnd = (bench: Bench, procedure: Procedure, around: Around) => void;
+
+export function aroundOf(procedure: Procedure): Around {
+  return { procedure, prefix: "", pieces: [], step: undefined, crew: procedure.crew, bench: undefined, given: [] };
+}
+
+export function walk(bench: Bench, entries: readonly Entry[], around: Around, atEnd?: AtEnd): void {
+  for (const entry of entries) {
+    if (entry.is === "act") {
+      if (entry.act.verb === "do") call(bench, entry.act, around, atEnd);
+      else perform(bench, entry.act, around);
+      continue;
+    }
+    for (const inner of insideOf(bench, entry, around)) walk(bench, entry.body, inner, atEnd);
+    if (entry.kind === "refit") {
+      bench.notes.push({ entries: entry.body, around, step: around.step, procedure: around.procedure, from: 0, to: 0, by: entry.name || undefined, at: entry.at });
+    }
+  }
+}
+
+/** With what around it the body of a block is done, once for each time: never for a branch not taken or for a refit block. */
+export function insideOf(bench: Bench, entry: BlockEntry, around: Around): Around[] {
+  switch (entry.kind) {
+    case "step": return [{ ...around, step: stepOf(bench, entry, around) }];
+    case "repeat": return entry.over.map((piece) => ({ ...around, pieces: [...around.pieces, piece] }));
+    case "if": return conditionHolds(bench, entry.condition!, around) ? [{ ...around, given: [...around.given, wordsOf(entry.condition!)] }] : [];
+    case "optional": case "choice": return bench.model.chosen.has(entry.key) ? [{ ...around, given: entry.kind === "optional" ? [...around.given, entry.title] : around.given }] : [];
+    case "either": case "instead": return [around];
+    case "otherwise": case "refit": return [];
+  }
+}
+
+function stepOf(bench: Bench, entry: BlockEntry, around: Around): StepRun {
+  return { number: ++bench.steps, procedure: around.procedure, name: entry.name, title: entry.title, pieces: around.pieces, at: entry.at };
+}
+
+function wordsOf(condition: Condition): string {
+  const states = condition.states.map(({ name, state }) => (state === "" ? name.text : `${name.text} ${state}`));
+  return `${condition.unless ? "unless" : "if"} ${states.join(condition.any ? " or " : " and ")}`;
+}
+
+/** A variant, an option or a failing reading of this build, the piece at hand, or what was removed up to now. */
+export function conditionHolds(bench: Bench, condition: Condition, around: Around): boolean {
+  const one = (name: string, state: string): boolean => {
+    if (state === "removed") return resolveName(bench, name, around).some((thing) => at(bench.state.offBy, thing) >= 0);
+    return around.pieces.includes(name) || bench.model.chosen.has(state === "" ? name : `${name} ${state}`);
+  };
+  const is = condition.any ? condition.states.some((s) => one(s.name.text, s.state)) : condition.states.every((s) => one(s.name.text, s.state));
+  return is !== condition.unless;
+}
+
+/** `do PROCEDURE [on PART]`; a plain act in words, or a step done again, changes nothing on the bench. */
+function call(bench: Bench, act: Act, around: Around, atEnd?: AtEnd): void {
+  const procedure = bench.model.procedures.get(act.names[0]?.text ?? "");
+  if (!procedure || bench.calling?.includes(procedure.id)) {
+    perform(bench, act, around);
+    return;
+  }
+  perform(bench, act, around);
+  const on = act.on.length > 0 ? resolve(bench, act.on, around)[0] : undefined;
+  const part = on === undefined ? undefined : bench.model.things[on];
+  bench.callAt = act.at;
+  run(bench, procedure, {
+    ...around, procedure, prefix: part ? `${part.id}/` : around.prefix, crew: Math.max(around.crew, procedure.crew),
+  }, atEnd, on);
+}
+
+/** A whole procedure, called or as the one asked for. */
+export function run(bench: Bench, procedure: Procedure, around: Around, atEnd?: AtEnd, on?: ThingIndex): void {
+  const called = bench.calling !== undefined, from = bench.events.length;
+  bench.calling = [...(bench.calling ?? []), procedure.id];
+  let here = around;
+  if (called) {
+    neededFirst(bench, procedure, around, atEnd);
+    if (procedure.starts.some((start) => start.is === "on-bench")) here = onBench(bench, procedure, around, on);
+  }
+  bench.calls.add(procedure.id);
+  walk(bench, procedure.body, here, atEnd);
+  if (called && bench.phase === "strip") atEnd?.(bench, procedure, here);
+  if (procedure.refitBy || procedure.refit.length > 0) {
+    bench.notes.push({
+      entries: procedure.refit, around: here, step: undefined, procedure, from, to: bench.events.length, by: procedure.refitBy?.text, at: procedure.refitAt ?? procedure.at,
+    });
+  }
+  bench.calling = bench.calling.slice(0, -1);
+}
+
+/** A needed procedure that was not done is one finding; then it is taken as done, quietly. */
+function neededFirst(bench: Bench, procedure: Procedure, around: Around, atEnd?: AtEnd): void {
+  for (const need of procedure.needs) for (const name of need.names) {
+    const needed = bench.model.procedures.get(name.text);
+    if (!needed || bench.calls.has(needed.id) || bench.calling!.includes(needed.id)) continue;
+    report(bench, need.at, [], [reasonOf("sequence/needs", { words: [procedure.title || procedure.id, needed.title || needed.id], at: needed.at })], undefined, around);
+    if (bench.phase !== "strip") continue;
+    const since = bench.events.length, notes = bench.notes.length, done = bench.performed.length, wasQuiet = bench.quiet;
+    bench.quiet = true;
+    run(bench, needed, { ...around, procedure: needed }, atEnd);
+    bench.quiet = wasQuiet;
+    bench.notes.length = notes;
+    bench.performed.length = done;
+    for (let i = since; i < bench.events.length; i++) bench.events[i] = { ...bench.events[i]!, assumed: true };
+  }
+}
+
+/** `starts on bench`: every act needs the parting that put its part there. */
+function onBench(bench: Bench, procedure: Procedure, around: Around, on: ThingIndex | undefined): Around {
+  if (on === undefined || !isPart(bench.model, on)) return around;
+  if (lumpOf(bench.state, on) === ON_BASE) {
+    report(bench, bench.callAt ?? procedure.at, [on], [reasonOf(bench.phase === "strip" ? "sequence/blocked" : "refit/impossible", { thing: on, words: ["starts on bench", procedure.title || procedure.id], at: procedure.at })], undefined, around);
+  }
+  const by = at(bench.state.lumpBy, on);
+  return { ...around, bench: by < 0 ? undefined : by };
+}

@@ -2,8 +2,10 @@
 
 import { assumptionsFrom } from "../figures/assumptions.ts";
 import { cautions } from "../figures/cautions.ts";
-import { isFigureError, type Figure, type FigureError, type FigureResult } from "../figures/figure.ts";
+import { isFigureError, type Figure, type FigureError, type FigureResult, type ResultValue } from "../figures/figure.ts";
 import { figures, findFigure } from "../figures/registry.ts";
+import { convertValue } from "../quantities/quantity.ts";
+import { findUnit } from "../quantities/units.ts";
 import { nearestWords } from "./nearest.ts";
 import { readNamed, readQuestion, type Question } from "./read-question.ts";
 import { questionSheet, type Answer, type AskedQuestion, type Unanswered } from "./sheet.ts";
@@ -12,7 +14,7 @@ import { questionSheet, type Answer, type AskedQuestion, type Unanswered } from 
 export type AssumptionSettings = Readonly<Record<string, number | string>>;
 
 /** Names of the figures in order. */
-export const figureNames: readonly string[] = [...figures.map((figure) => figure.name)].sort();
+export const figureNames: readonly string[] = figures.map((figure) => figure.name).sort();
 
 /** The figure of a name, or an error with the nearest names. */
 export function figureNamed(name: string): Figure | FigureError {
@@ -27,17 +29,23 @@ const isProblem = (value: Question | FigureError): value is FigureError => "says
 /** Whether a question got an answer. */
 export const isAnswer = (value: Answer | Unanswered): value is Answer => "values" in value;
 
+/** What may be set for a question: assumptions, and the system of units that its results are given in (as the figure has them, if left out). */
+export interface Wishes {
+  readonly assumptions?: AssumptionSettings | undefined;
+  readonly system?: "metric" | "us" | undefined;
+}
+
 /** Answers a question as typed: the figure's name and the words behind it. */
-export function answerWords(name: string, words: readonly string[], settings: AssumptionSettings = {}): Answer | Unanswered {
+export function answerWords(name: string, words: readonly string[], wishes: Wishes = {}): Answer | Unanswered {
   const figure = figureNamed(name);
   if (!isFigure(figure)) return unanswered(name, figure);
-  return answerWith(figure, readQuestion(figure, words), settings);
+  return answerWith(figure, readQuestion(figure, words), wishes);
 }
 
 /** Answers a question of a sheet: name and inputs by name. */
 export function answerAsked(asked: AskedQuestion): Answer | Unanswered {
   const figure = figureNamed(asked.name);
-  const answer = isFigure(figure) ? answerWith(figure, readNamed(figure, asked.inputs ?? {}), asked.assumptions ?? {}) : unanswered(asked.name, figure);
+  const answer = isFigure(figure) ? answerWith(figure, readNamed(figure, asked.inputs ?? {}), asked) : unanswered(asked.name, figure);
   return asked.id === undefined ? answer : { id: asked.id, ...answer };
 }
 
@@ -62,21 +70,21 @@ export function answerSheet(text: string): readonly (Answer | Unanswered)[] | Sh
   return list.map(answerAsked);
 }
 
-function answerWith(figure: Figure, question: Question | FigureError, settings: AssumptionSettings): Answer | Unanswered {
+function answerWith(figure: Figure, question: Question | FigureError, wishes: Wishes): Answer | Unanswered {
   if (isProblem(question)) return unanswered(figure.name, question);
-  const { assumptions, problems } = assumptionsFrom(settings);
+  const { assumptions, problems } = assumptionsFrom(wishes.assumptions ?? {});
   if (problems.length > 0) return unanswered(figure.name, { says: problems.map((one) => one.says).join("; "), nearest: problems.map((one) => one.name) }, question);
   const result = figure.run(question.inputs, assumptions);
   if (isFigureError(result)) return unanswered(figure.name, result, question);
-  return answered(figure, question, result);
+  return answered(figure, question, result, wishes.system);
 }
 
-function answered(figure: Figure, question: Question, result: FigureResult): Answer {
+function answered(figure: Figure, question: Question, result: FigureResult, system: Wishes["system"]): Answer {
   return {
     name: figure.name,
     title: figure.title,
     inputs: { ...question.written },
-    values: result.values.map(({ name, value, unit }) => ({ name, value: tidy(value), ...(unit === undefined ? {} : { unit }) })),
+    values: result.values.map((one) => inSystem(one, system)).map(({ name, value, unit }) => ({ name, value: tidy(value), ...(unit === undefined ? {} : { unit }) })),
     formula: result.formula,
     steps: result.steps.map(({ text, value, unit }) => ({ text, ...(value === undefined ? {} : { value: tidyOne(value) }), ...(unit === undefined ? {} : { unit }) })),
     assumptions: [...result.assumptions],
@@ -84,6 +92,15 @@ function answered(figure: Figure, question: Question, result: FigureResult): Ans
     source: result.source,
     caution: result.caution,
   };
+}
+
+/** A result in the other system of units, where its unit has a counterpart there. */
+function inSystem(result: ResultValue, system: Wishes["system"]): ResultValue {
+  const unit = result.unit === undefined ? undefined : findUnit(result.unit);
+  if (system === undefined || unit?.counterpart?.system !== system) return result;
+  const to = unit.counterpart.unit;
+  const of = (value: number | string): number | string => (typeof value === "number" ? convertValue(value, unit.name, to) : value);
+  return { name: result.name, value: typeof result.value === "object" ? result.value.map(of) : of(result.value), unit: to };
 }
 
 function unanswered(name: string, error: FigureError, question?: Question): Unanswered {

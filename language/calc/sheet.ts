@@ -11,6 +11,7 @@ export const askedQuestion = z.strictObject({
   inputs: z.record(z.string(), z.union([given, z.array(given)])).optional()
     .describe("Inputs by the names of the figure's arguments, each a text with its unit, such as \"560 V\"; a list where an argument may stand several times; a bare number where it takes one"),
   assumptions: z.record(z.string(), given).optional().describe("Settings over the default assumptions, by name"),
+  system: z.enum(["metric", "us"]).optional().describe("System of units for the results; as the figure has them if left out"),
 });
 
 /** A sheet of questions: a list, or an object that holds one. */

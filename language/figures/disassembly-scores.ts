@@ -122,14 +122,15 @@ export type JoinClass = "A" | "B" | "C";
  * Undefined for a kind that the mapping does not know.
  */
 export function joinClass(kind: string): JoinClass | undefined {
-  if (REUSABLE.has(kind)) return "A";
-  if (REMOVABLE.has(kind)) return "B";
-  return PERMANENT.has(kind) ? "C" : undefined;
+  return JOIN_CLASSES.find(([name]) => name === kind)?.[1];
 }
 
-const REUSABLE: ReadonlySet<string> = new Set([
-  "screw", "bolt", "nut", "lock-nut", "stud", "set-screw", "captive-screw", "plug", "clip-nut", "clip", "circlip", "connector", "terminal", "gland", "hose", "pipe-union",
-  "screwed", "slide-fit", "spline", "dowel", "taper", "magnetic",
-]);
-const REMOVABLE: ReadonlySet<string> = new Set(["cable-tie", "split-pin", "tab-washer", "pinch-clamp", "gasket", "sealant", "lock-wire", "rivet"]);
-const PERMANENT: ReadonlySet<string> = new Set(["weld", "solder", "shrink-fit", "adhesive", "splice", "stake"]);
+/** Our own mapping of kinds to the classes. */
+export const JOIN_CLASSES: readonly (readonly [kind: string, join: JoinClass])[] = [
+  ...([
+    "screw", "bolt", "nut", "lock-nut", "stud", "set-screw", "captive-screw", "plug", "clip-nut", "clip", "circlip", "connector", "terminal", "gland", "hose", "pipe-union",
+    "screwed", "slide-fit", "spline", "dowel", "taper", "magnetic",
+  ] as const).map((kind) => [kind, "A"] as const),
+  ...(["cable-tie", "split-pin", "tab-washer", "pinch-clamp", "gasket", "sealant", "lock-wire", "rivet"] as const).map((kind) => [kind, "B"] as const),
+  ...(["weld", "solder", "shrink-fit", "adhesive", "splice", "stake"] as const).map((kind) => [kind, "C"] as const),
+];

@@ -69,3 +69,13 @@ export function writtenKind(quantity: Quantity | undefined): SupplyKind | undefi
 export function shown(value: number): string {
   return String(Number(value.toPrecision(4)));
 }
+
+/** The error for a size that a table does not hold, with the nearest that it does. */
+export function outsideTable(figure: string, size: string, nearest: readonly string[]): FigureError {
+  return { says: `${figure}: ${size} is not in the table; the nearest are ${nearest.join(" and ")}`, nearest };
+}
+
+/** The two sizes of a table nearest to a wanted one, the smaller first. */
+export function nearestSizes(sizes: readonly number[], wanted: number): readonly number[] {
+  return [...sizes].sort((x, y) => Math.abs(x - wanted) - Math.abs(y - wanted)).slice(0, 2).sort((x, y) => x - y);
+}

@@ -1,13 +1,16 @@
 // Every figure there is, one line each, sorted by name. It holds no figure of its own.
 
 import { fall, gas, magnetDistance, magnetPullFigure, spring } from "./energy-figures.ts";
+import { eyebolt, eyeboltUs, shackle } from "./eyebolt-figures.ts";
 import type { Figure } from "./figure.ts";
 import { cooling, noise, touch } from "./heat-and-noise-figures.ts";
 import { gloves, insulationTest, isolation, polarisation, voltageClassFigure, winding } from "./insulation-figures.ts";
 import { lift, liftFilter, team } from "./lift-figures.ts";
-import { eyebolt, pickPoints, shackle, sling, slingLimit } from "./sling-figures.ts";
+import { liftDurationFigure, liftJobs, liftRate, liftReach } from "./lift-work-figures.ts";
+import { legFactorFigure, pickPoints, sling, slingLimit } from "./sling-figures.ts";
 import { actionTime, depth, operationTime, repairIndex } from "./time-figures.ts";
 import { bleederFigure, capacitorEnergyFigure, voltageLeft, wait } from "./wait-figures.ts";
+import { fitTime, joinClassFigure, motion } from "./work-figures.ts";
 
 /** All figures, by name. */
 export const figures: readonly Figure[] = [
@@ -18,15 +21,24 @@ export const figures: readonly Figure[] = [
   depth,
   repairIndex,
   eyebolt,
+  eyeboltUs,
   fall,
+  fitTime,
   gas,
   gloves,
   insulationTest,
   isolation,
+  joinClassFigure,
+  legFactorFigure,
   lift,
+  liftDurationFigure,
   liftFilter,
+  liftJobs,
+  liftRate,
+  liftReach,
   magnetDistance,
   magnetPullFigure,
+  motion,
   noise,
   operationTime,
   pickPoints,

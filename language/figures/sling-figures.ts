@@ -1,9 +1,8 @@
-// Figures on lifting gear: leg tension, table limits, eyebolts, shackles, and how a load shares between points.
+// Figures on slings: leg tension, limits by table and by factor, and how a load shares between points.
 
-import { argument, numberIn, plain, result, sizeIn, step, textIn, type Figure, type FigureError, type FigureInputs, type FigureResult } from "./figure.ts";
-import { EYEBOLTS, EYEBOLT_SOURCE, METRIC_SHACKLES, SHACKLE_INCLUDED_MOST, eyeboltCapacity, shackleSideShare } from "./eyebolts.ts";
-import { hazardFigure, highest, highestIn, lowest, shown } from "./hazard-figure.ts";
-import { CHAIN_SLINGS, ROPE_SLINGS, legFactor, slingTableLimit } from "./sling-tables.ts";
+import { argument, numberIn, plain, result, step, textIn, type Figure, type FigureError, type FigureInputs, type FigureResult } from "./figure.ts";
+import { hazardFigure, highest, highestIn, lowest, nearestSizes, outsideTable, shown } from "./hazard-figure.ts";
+import { CHAIN_SLINGS, ROPE_SLINGS, chainTemperatureFactor, edgeFactor, legFactor, slingTableLimit, trigonometricLimit, uniformLoadLimit } from "./sling-tables.ts";
 import { SLING_SOURCE, angleFromHorizontal, slingTension, twoLegsUnderHook, twoPointShare, type AngleConvention } from "./slings.ts";
 import { STANDARD_GRAVITY } from "./stored-energy.ts";
 
@@ -58,69 +57,61 @@ export const slingLimit: Figure = hazardFigure({
     argument("size", "length", "nominal size"),
     legs, angle, measured,
     argument("load", "mass", "mass of the load", { optional: true, default: "no comparison" }),
+    argument("edge", "length", "radius of an edge that a chain runs over", { optional: true, default: "no edge" }),
+    argument("heat", "temperature", "temperature of a chain", { optional: true, default: "-40 to 200 °C" }),
   ],
-  validity: "new gear of the marked grade, symmetrical load, no edges, -40 to 200 °C; the tag on the sling comes first",
+  validity: "gear of the marked grade in good order, symmetrical load; edges and heat for chain alone; the tag on the sling comes first",
   source: "EN 818-4 table in a catalogue; EN 13414-1:2003 Table 4 (read)",
-  examples: ["chain 8 mm 2 30 deg from vertical", "rope 10 mm 4 50 deg from vertical 2 t"],
+  examples: ["chain 8 mm 2 30 deg from vertical", "rope 10 mm 4 50 deg from vertical 2 t", "chain 10 mm 2 45 deg from vertical edge 15 mm heat 250 °C"],
   answer(inputs) {
     const table = textIn(inputs, "kind") === "rope" ? ROPE_SLINGS : CHAIN_SLINGS;
     const size = Math.round(highest(inputs, "size") * 1e6) / 1e3;
     const count = numberIn(inputs, "legs")!;
     const beta = Math.PI / 2 - flattest(inputs);
-    if (!table.some((row) => row.size === size)) return outside("sling-limit", `${shown(size)} mm`, nearestSizes(table.map((row) => row.size), size).map((one) => `${one} mm`));
+    if (!table.some((row) => row.size === size)) return outsideTable("sling-limit", `${shown(size)} mm`, nearestSizes(table.map((row) => row.size), size).map((one) => `${one} mm`));
     if (legFactor(count, beta) === undefined) return { says: `sling-limit: ${shown(degrees(beta))}° from the vertical is beyond 60°, where no sling is to be used` };
-    const tonnes = slingTableLimit(table, size, count, beta)!;
-    const steps = [step(`${shown(degrees(beta))}° from the vertical: column ${count === 1 ? "one leg" : `${count === 2 ? "two" : "three and four"} legs to ${degrees(beta) <= 45 + 1e-9 ? 45 : 60}°`}`)];
+    const row = slingTableLimit(table, size, count, beta)!;
+    const share = chainShare(inputs, size);
+    if (typeof share !== "number") return share;
+    const tonnes = row * share;
+    const steps = [step(`${shown(degrees(beta))}° from the vertical: column ${count === 1 ? "one leg" : `${count === 2 ? "two" : "three and four"} legs to ${degrees(beta) <= 45 + 1e-9 ? 45 : 60}°`}, ${row} t`)];
+    if (share < 1) steps.push(step(`${row} t x ${shown(share)} for the edge and the heat = ${shown(tonnes)} t`));
     const over = highestIn(inputs, "load");
     if (over !== undefined && over > tonnes * 1000) steps.push(step(`${shown(over)} kg is over the limit by ${shown(over - tonnes * 1000)} kg`));
     return { values: [result("rated limit", tonnes * 1000, "t"), ...(over !== undefined && over > tonnes * 1000 ? [plain("finding", "over the limit")] : [])], formula: "row and column of the table", steps };
   },
 });
 
-/** Rated load of a DIN 580 eyebolt. */
-export const eyebolt: Figure = hazardFigure({
-  name: "eyebolt",
-  title: "Rated load of a lifting eyebolt",
-  topic: "slings",
-  arguments: [
-    argument("thread", "size", "thread of the eyebolt"),
-    argument("pull", "angle", "angle of the pull from the axis of the eyebolt", { optional: true, default: "0 deg, in line" }),
-    argument("load", "mass", "load on this one eyebolt", { optional: true, default: "no comparison" }),
-  ],
-  validity: "each eyebolt by itself, turned fully in and seated flat; never added up over several; US eyebolts rest on another design",
-  source: EYEBOLT_SOURCE,
-  examples: ["M12", "M12 45 deg 300 kg"],
-  answer(inputs) {
-    const size = sizeIn(inputs, "thread")!;
-    const pull = highestIn(inputs, "pull") ?? 0;
-    // The thick threads of the table are fine-pitched by name; a bare M72 means them, as no coarse one is listed.
-    const row = EYEBOLTS.find((one) => one.thread === size.designation) ?? EYEBOLTS.find((one) => one.thread.includes("x") && one.thread.startsWith(`${size.designation}x`));
-    if (row === undefined) return outside("eyebolt", size.designation, nearestThreads(size.diameter));
-    const capacity = eyeboltCapacity(row.thread, pull);
-    if (capacity === undefined) return { says: "eyebolt: a pull beyond 90° from the axis is not in the table" };
-    const on = highestIn(inputs, "load");
-    const steps = [step(`${row.thread}: in line ${row.axial} kg, to 45° ${row.to45} kg, to 90° ${row.to90} kg`)];
-    if (on !== undefined && on > capacity) steps.push(step(`${shown(on)} kg is over the rated load by ${shown(on - capacity)} kg`));
-    return { values: [result("rated load", capacity, "kg"), ...(on !== undefined && on > capacity ? [plain("finding", "over the rated load")] : [])], formula: "row and column of the table", steps };
-  },
-});
+/** Share of its limit that a chain keeps over an edge and in heat; an error for rope and where the chain is not to be used at all. */
+function chainShare(inputs: FigureInputs, size: number): number | FigureError {
+  const [edge, heat] = [inputs["edge"] === undefined ? undefined : lowest(inputs, "edge"), highestIn(inputs, "heat")];
+  if (edge === undefined && heat === undefined) return 1;
+  if (textIn(inputs, "kind") === "rope") return { says: "sling-limit: the factors for edges and heat are for chain; ask the maker of the rope" };
+  const edgeShare = edge === undefined ? 1 : edgeFactor(edge * 1000, size);
+  if (edgeShare === undefined) return { says: `sling-limit: an edge of ${shown(edge! * 1000)} mm is sharper than the chain is thick: protect the edge` };
+  const heatShare = heat === undefined ? 1 : chainTemperatureFactor(heat - 273.15);
+  return heatShare === 0 ? { says: "sling-limit: the chain is not to be used below -40 °C or above 400 °C" } : edgeShare * heatShare;
+}
 
-/** Rated load of a metric bow shackle. */
-export const shackle: Figure = hazardFigure({
-  name: "shackle",
-  title: "Rated load of a bow shackle",
+/** Limit of several legs by the limit of one. */
+export const legFactorFigure: Figure = hazardFigure({
+  name: "leg-factor",
+  title: "Limit of a sling by the limit of one leg",
   topic: "slings",
-  arguments: [argument("bow", "length", "diameter of the bow"), argument("pull", "angle", "angle of the pull from in line", { optional: true, default: "0 deg, in line" })],
-  validity: `bow shackles, factor 6; two legs in one shackle at most ${Math.round(degrees(SHACKLE_INCLUDED_MOST))}° apart; the marking on the shackle comes first`,
-  source: "US Fed. Spec. RR-C-271 / EN 13889 table; side loading by three catalogues (read)",
-  examples: ["13 mm", "13 mm 45 deg"],
+  arguments: [argument("single", "mass", "rated limit of one leg"), legs, angle, measured],
+  validity: "symmetrical load; the trigonometric figure only where load, angle and centre of gravity are known exactly; a table row comes before either",
+  source: "EN 818-4 uniform load method in catalogues; dimensioning of chain slings (read)",
+  examples: ["2 t 2 30 deg from vertical"],
   answer(inputs) {
-    const size = Math.round(highest(inputs, "bow") * 1e6) / 1e3;
-    const row = METRIC_SHACKLES.find((one) => one.size === size);
-    if (row === undefined) return outside("shackle", `${shown(size)} mm`, nearestSizes(METRIC_SHACKLES.map((one) => one.size), size).map((one) => `${one} mm`));
-    const share = shackleSideShare(highestIn(inputs, "pull") ?? 0);
-    if (share === undefined) return { says: "shackle: a pull beyond 90° from in line is not in the table" };
-    return { values: [result("rated load", row.tonnes * share * 1000, "t")], formula: "row of the table x side-load share", steps: [step(`${row.tonnes} t x ${share} = ${shown(row.tonnes * share)} t`)] };
+    const [single, count, beta] = [highest(inputs, "single"), numberIn(inputs, "legs")!, Math.PI / 2 - flattest(inputs)];
+    const factor = legFactor(count, beta);
+    const uniform = uniformLoadLimit(single, count, beta);
+    if (factor === undefined || uniform === undefined) return { says: `leg-factor: ${shown(degrees(beta))}° from the vertical is beyond 60°, where no sling is to be used` };
+    return {
+      values: [result("limit, uniform load method", uniform, "t"), plain("factor", factor), ...(count > 1 ? [result("limit, trigonometric method", trigonometricLimit(single, count, beta), "t")] : [])],
+      formula: "limit = single x factor; trigonometric: 2 or 3 x single x cos beta",
+      steps: [step(`${shown(degrees(beta))}° from the vertical: ${shown(single / 1000)} t x ${factor} = ${shown(uniform / 1000)} t`)],
+    };
   },
 });
 
@@ -155,17 +146,3 @@ export const pickPoints: Figure = hazardFigure({
     return { values, formula: hook === undefined ? "near a = W b / (a + b)" : "Ta = W b La / (h (a + b)), La = sqrt(a² + h²)", steps };
   },
 });
-
-function outside(figure: string, size: string, nearest: readonly string[]): FigureError {
-  return { says: `${figure}: ${size} is not in the table; the nearest are ${nearest.join(" and ")}`, nearest };
-}
-
-function nearestSizes(sizes: readonly number[], wanted: number): readonly number[] {
-  return [...sizes].sort((x, y) => Math.abs(x - wanted) - Math.abs(y - wanted)).slice(0, 2).sort((x, y) => x - y);
-}
-
-function nearestThreads(diameter: number | undefined): readonly string[] {
-  const wanted = (diameter ?? 0) * 1000;
-  const size = (thread: string): number => Number.parseFloat(thread.slice(1));
-  return [...EYEBOLTS].sort((x, y) => Math.abs(size(x.thread) - wanted) - Math.abs(size(y.thread) - wanted)).slice(0, 2).map((row) => row.thread).sort((x, y) => size(x) - size(y));
-}

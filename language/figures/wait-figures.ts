@@ -1,7 +1,9 @@
 // Figures on charge left after isolation: the wait, the energy, the voltage left, the bleeder that a given time would take.
 
 import { argument, plain, quantityIn, result, step, type Figure } from "./figure.ts";
-import { LIMIT_ENERGY, LIMIT_VOLTAGE_DC, bleederForTime, capacitorCharge, capacitorEnergy, dischargeTime, voltageAfter, voltageAtEnergy } from "./capacitor-discharge.ts";
+import {
+  LIMIT_ENERGY, LIMIT_VOLTAGE_DC, bleederForTime, capacitanceAtEnergy, capacitorCharge, capacitorEnergy, dischargeTime, energyAboveLimitVoltage, voltageAfter, voltageAtEnergy,
+} from "./capacitor-discharge.ts";
 import { hazardFigure, highest, highestIn, lowest, shown, writtenKind } from "./hazard-figure.ts";
 import { WAIT_SOURCE, requiredWait } from "./required-wait.ts";
 import { crestVoltage } from "./voltage-limits.ts";
@@ -44,16 +46,23 @@ export const capacitorEnergyFigure: Figure = hazardFigure({
   topic: "electrical",
   arguments: [voltage, capacitance],
   validity: "one capacitor or a bank with its total capacitance",
-  source: "Textbook: E = C V²/2, Q = C V; 0.2 J: ISO 6469-4:2015 (read in an extract)",
+  source: "Textbook: E = C V²/2, Q = C V; 0.2 J: ISO 6469-4:2015 (read in an extract); energy above 60 V: UN R94 annex, formula from memory",
   examples: ["350 V 480 uF"],
   answer(inputs) {
     const volts = crestVoltage(highest(inputs, "voltage"), writtenKind(quantityIn(inputs, "voltage")) ?? "dc");
     const farads = highest(inputs, "capacitance");
     const low = voltageAtEnergy(farads, LIMIT_ENERGY);
     return {
-      values: [result("energy", capacitorEnergy(farads, volts), "J"), plain("charge", capacitorCharge(farads, volts) * 1000, "mC"), result("voltage at 0.2 J", low, "V")],
+      values: [
+        result("energy", capacitorEnergy(farads, volts), "J"), plain("charge", capacitorCharge(farads, volts) * 1000, "mC"), result("voltage at 0.2 J", low, "V"),
+        result("energy above the 60 V level", energyAboveLimitVoltage(farads, volts), "J"),
+      ],
       formula: "E = C V² / 2, Q = C V",
-      steps: [step(`${shown(farads * 1e6)} µF x (${shown(volts)} V)² / 2 = ${shown(capacitorEnergy(farads, volts))} J`), step(`0.2 J is left at sqrt(2 x 0.2 J / C) = ${shown(low)} V`)],
+      steps: [
+        step(`${shown(farads * 1e6)} µF x (${shown(volts)} V)² / 2 = ${shown(capacitorEnergy(farads, volts))} J`),
+        step(`0.2 J is left at sqrt(2 x 0.2 J / C) = ${shown(low)} V`),
+        step(`Above ${shown(capacitanceAtEnergy(LIMIT_VOLTAGE_DC, LIMIT_ENERGY) * 1e6)} µF the limit of 0.2 J is the stricter, below it that of 60 V`),
+      ],
     };
   },
 });

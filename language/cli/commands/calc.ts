@@ -14,13 +14,14 @@ export const calc: Command = command({
   options: [
     { name: "list", about: "List every figure there is" },
     { name: "json", about: "Print the answer as JSON; without a NAME read a sheet of questions from FILE or standard input" },
+    { name: "system", value: "metric|us", about: "System of units for the results" },
     { name: "assume", value: "NAME=VALUE,…", about: "Set assumptions that nobody stated, such as friction-thread=0.14" },
   ],
   async run(args, io) {
     const json = args.options.get("json") !== undefined;
     const heading = io.colour ? boldHeading : plainHeading;
     if (args.options.get("list") !== undefined) return list(io, json);
-    const settings = assumptionsOf(args);
+    const wishes = { assumptions: assumptionsOf(args), system: systemOf(args) };
     const [name, ...words] = args.positionals;
     if (name === undefined || (json && words.length === 0 && isFile(name))) {
       if (!json) throw new CannotRun("calc needs the name of a figure: calc --list shows them all");
@@ -32,7 +33,7 @@ export const calc: Command = command({
       io.out(printFigure(figure, heading));
       return 0;
     }
-    const answer = answerWords(name, words, settings);
+    const answer = answerWords(name, words, wishes);
     if (json) io.out(`${JSON.stringify(answer, null, 2)}\n`);
     else if (isAnswer(answer)) io.out(printAnswer(answer, heading));
     else io.err(printUnanswered(answer));
@@ -56,6 +57,12 @@ function sheet(io: Io, text: string): number {
   if ("problem" in answers) throw new CannotRun(answers.problem);
   io.out(`${JSON.stringify({ answers }, null, 2)}\n`);
   return answers.every(isAnswer) ? 0 : 1;
+}
+
+function systemOf(args: ParsedArgs): "metric" | "us" | undefined {
+  const given = args.options.get("system");
+  if (given === undefined || given === "metric" || given === "us") return given;
+  throw new CannotRun("--system is metric or us");
 }
 
 /** Reads `friction-thread=0.14,surface=dry`; whether the names and values hold, the figures say. */

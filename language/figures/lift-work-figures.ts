@@ -1,0 +1,102 @@
+// Figures on lifting as a job: duration class of a pattern of work, rate with breaks, reach from the width of a box, composite index of several tasks.
+
+import { argument, listIn, numberIn, plain, result, step, textIn, type Figure, type FigureInputs } from "./figure.ts";
+import { hazardFigure, highest, shown } from "./hazard-figure.ts";
+import { NIOSH_SOURCE, compositeLiftingIndex, estimatedReach, liftDuration, type WorkStretch } from "./niosh-lift.ts";
+import { adjustedFrequency, type LiftDuration } from "./niosh-multipliers.ts";
+import { si } from "../quantities/quantity.ts";
+
+/** Upper ends in SI of an argument that may stand several times. */
+const highs = (inputs: FigureInputs, name: string): readonly number[] =>
+  listIn(inputs, name).flatMap((value) => (typeof value === "object" && "dimension" in value ? [si(value).high] : typeof value === "number" ? [value] : []));
+
+/** Duration class of a pattern of work and recovery. */
+export const liftDurationFigure: Figure = hazardFigure({
+  name: "lift-duration",
+  title: "Duration class of lifting work",
+  topic: "lifting",
+  arguments: [
+    argument("work", "time", "a stretch of lifting", { many: true }),
+    argument("recovery", "time", "light work or rest behind it", { many: true, optional: true, default: "none" }),
+  ],
+  validity: "first stretch of work, its recovery, second stretch, and so on; up to 8 h of lifting",
+  source: `${NIOSH_SOURCE}, pp. 13-14`,
+  examples: ["work 30 min recovery 10 min work 45 min"],
+  answer(inputs) {
+    const [work, recovery] = [highs(inputs, "work"), highs(inputs, "recovery")];
+    const pattern = work.flatMap((seconds, at): WorkStretch[] => [{ kind: "work", seconds }, ...(recovery[at] === undefined ? [] : [{ kind: "recovery" as const, seconds: recovery[at] }])]);
+    const found = liftDuration(pattern);
+    if (found === undefined) return { says: "lift-duration: more than 8 h of lifting is beyond the equation" };
+    return {
+      values: [plain("duration", found)],
+      formula: "short: work to 1 h, then recovery of 1.0 x work; moderate: to 2 h, then 0.3 x work; else long",
+      steps: [step(pattern.map((one) => `${shown(one.seconds / 60)} min ${one.kind}`).join(", ")), step("Work on both sides of a recovery that is too short is added")],
+    };
+  },
+});
+
+/** Rate that counts where lifting is not continuous. */
+export const liftRate: Figure = hazardFigure({
+  name: "lift-rate",
+  title: "Lifting rate with breaks",
+  topic: "lifting",
+  arguments: [argument("rate", "number", "lifts a minute while lifting"), argument("worked", "time", "time worked in each 15 min")],
+  validity: "work that comes and goes in each quarter of an hour",
+  source: `${NIOSH_SOURCE}, section 1.3.5.5`,
+  examples: ["10 8 min"],
+  answer(inputs) {
+    const [rate, minutes] = [numberIn(inputs, "rate")!, highest(inputs, "worked") / 60];
+    const counted = adjustedFrequency(rate, minutes);
+    return { values: [plain("rate that counts", counted, "lifts/min")], formula: "F = rate x minutes / 15", steps: [step(`${shown(rate)} x ${shown(minutes)} / 15 = ${shown(counted)}`)] };
+  },
+});
+
+/** Reach from the width of a box. */
+export const liftReach: Figure = hazardFigure({
+  name: "lift-reach",
+  title: "Reach from the width of a box",
+  topic: "lifting",
+  arguments: [argument("width", "length", "width of the box, away from the body"), argument("height", "length", "floor to hands")],
+  validity: "where the reach cannot be measured; box held at its middle",
+  source: `${NIOSH_SOURCE}, section 1.3.1`,
+  examples: ["40 cm 60 cm"],
+  answer(inputs) {
+    const [width, height] = [highest(inputs, "width"), highest(inputs, "height")];
+    const reach = estimatedReach(width, height);
+    return {
+      values: [result("reach", reach, "cm")],
+      formula: "H = 20 cm + W/2, or 25 cm + W/2 with the hands below 25 cm",
+      steps: [step(`${shown((reach - width / 2) * 100)} cm + ${shown(width * 100)} cm / 2 = ${shown(reach * 100)} cm`)],
+    };
+  },
+});
+
+/** Composite lifting index of several tasks done in turn. */
+export const liftJobs: Figure = hazardFigure({
+  name: "lift-jobs",
+  title: "Composite lifting index",
+  topic: "lifting",
+  arguments: [
+    argument("load", "mass", "load of a task", { many: true }),
+    argument("rate", "number", "lifts a minute of that task", { many: true }),
+    argument("limit", "mass", "its limit without the frequency multiplier", { many: true }),
+    argument("duration", "word", "short up to 1 h, moderate up to 2 h, long up to 8 h", { words: ["short", "moderate", "long"], optional: true, default: "short" }),
+  ],
+  validity: "tasks done in turn by one person, hands from 75 cm up at the start of each lift",
+  source: `${NIOSH_SOURCE}, section 2.4`,
+  examples: ["load 30 lb rate 1 limit 20 lb load 20 lb rate 2 limit 20 lb"],
+  answer(inputs) {
+    const [loads, rates, limits] = [highs(inputs, "load"), highs(inputs, "rate"), highs(inputs, "limit")];
+    if (loads.length !== rates.length || loads.length !== limits.length) return { says: `lift-jobs: every task needs a load, a rate and a limit; given are ${loads.length}, ${rates.length} and ${limits.length}` };
+    if (limits.some((limit) => !(limit > 0))) return { says: "lift-jobs: a limit of zero has no index: no load is recommended there at all" };
+    const tasks = loads.map((load, at) => ({ name: String(at + 1), load, perMinute: rates[at]!, frequencyIndependentLimit: limits[at]! }));
+    const { index, order } = compositeLiftingIndex(tasks, (textIn(inputs, "duration") ?? "short") as LiftDuration);
+    if (index === undefined) return { says: "lift-jobs: the rates together are above the table: no load is recommended at that pace" };
+    return {
+      values: [plain("composite lifting index", index), plain("tasks from the heaviest", order)],
+      formula: "CLI = STLI1 + sum of FILIi (1/FM(F1 + … + Fi) - 1/FM(F1 + … + Fi-1))",
+      steps: [step(`Tasks in falling order of L/(limit x FM): ${order.join(", ")}`), step(`CLI = ${shown(index)}`)],
+      assumptions: inputs["duration"] === undefined ? ["short: up to 1 h"] : [],
+    };
+  },
+});

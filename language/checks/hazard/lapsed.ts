@@ -1,0 +1,68 @@
+// A thing is touched after a `restore`, or after a generator was turned, ended the precautions.
+
+import { benchCheck, listed } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "hazard/lapsed",
+  title: "A precaution has lapsed",
+  severity: "error",
+  why: "A proof is true for the moment it was made: power back, a rotor turned, or a lock off ends it.",
+  source: "EN 50110-1; ISO 14118",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+      hazard mains electrical danger "Mains" {
+        on lid-screws  source mains  voltage 400 V ac
+        precaution isolate "Open the isolator."
+        precaution lock-out "Lock it, tag it."
+        precaution prove-dead "Test all three phases to earth and to each other."
+      }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Open" {
+        isolate mains
+        lock-out mains
+        prove-dead mains
+        restore mains
+        undo lid-screws
+        remove lid
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+      hazard mains electrical danger "Mains" {
+        on lid-screws  source mains  voltage 400 V ac
+        precaution isolate "Open the isolator."
+        precaution lock-out "Lock it, tag it."
+        precaution prove-dead "Test all three phases to earth and to each other."
+      }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Open" {
+        isolate mains
+        lock-out mains
+        prove-dead mains
+        restore mains
+        isolate mains
+        lock-out mains
+        prove-dead mains
+        undo lid-screws
+        remove lid
+      }
+    }
+  `,
+  subject: (problem, context) => (problem.reasons[0]!.by.length === 0 ? "" : `${context.name(problem.reasons[0]!.thing ?? problem.about[0]!)} must not be touched`),
+  reason: (reason, context) => (reason.words[0] === "nothing stands"
+    ? `nothing stands against ${context.name(reason.thing!)}, so there is nothing to restore`
+    : `${listed(reason.words)} for ${context.name(reason.by[0]!)} ended before this, and ${reason.words.length > 1 ? "are" : "is"} due again`),
+});

@@ -1,0 +1,66 @@
+// A precaution is done, or declared, before one that has to come first.
+
+import { benchCheck, listed } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "hazard/order",
+  title: "Precautions in the wrong order",
+  severity: "error",
+  why: "Isolate, lock, let the charge go, and only then prove: a proof before that proves nothing.",
+  source: "EN 50110-1 (isolate, secure, prove, earth, screen); ISO 14118",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+      hazard mains electrical danger "Mains" {
+        on lid-screws  source mains  voltage 400 V ac
+        precaution isolate "Open the isolator."
+        precaution lock-out "Lock it, tag it."
+        precaution prove-dead "Test all three phases to earth and to each other."
+      }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Open" {
+        prove-dead mains
+        isolate mains
+        lock-out mains
+        undo lid-screws
+        remove lid
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+      hazard mains electrical danger "Mains" {
+        on lid-screws  source mains  voltage 400 V ac
+        precaution isolate "Open the isolator."
+        precaution lock-out "Lock it, tag it."
+        precaution prove-dead "Test all three phases to earth and to each other."
+      }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Open" {
+        isolate mains
+        lock-out mains
+        prove-dead mains
+        undo lid-screws
+        remove lid
+      }
+    }
+  `,
+  subject: () => "",
+  reason: (reason, context) => {
+    const name = context.name(reason.thing!), [how, ...words] = reason.words;
+    if (how === "undeclared") return `${name} declares no ${words[0]}`;
+    if (how === "declared") return `${name} declares ${words[1]} after ${words[0]}, and it belongs before it`;
+    return `${listed(words)} of ${name} ${words.length > 1 ? "come" : "comes"} before this`;
+  },
+});

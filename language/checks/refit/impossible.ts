@@ -1,0 +1,81 @@
+// An act of a written or corrected refit that the bench does not allow.
+
+import { benchCheck, listed, stillIn, verbOf } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "refit/impossible",
+  title: "The refit cannot be done like this",
+  severity: "error",
+  why: "Putting together has its own order: what is already in the way, closed or missing stops the hand.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      part card "Card" { rests on foot  behind lid }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim card off
+      step "Open" {
+        undo lid-screws
+        remove lid
+        remove card
+      }
+    }
+    procedure build "Put together" for box {
+      aim all in
+      needs strip
+      step "Close" {
+        fit lid
+        fit card
+        fit lid-screws
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      part card "Card" { rests on foot  behind lid }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim card off
+      step "Open" {
+        undo lid-screws
+        remove lid
+        remove card
+      }
+    }
+    procedure build "Put together" for box {
+      aim all in
+      needs strip
+      step "Close" {
+        fit card
+        fit lid
+        fit lid-screws
+      }
+    }
+  `,
+  reason: (reason, context) => {
+    const name = reason.thing === undefined ? "it" : context.name(reason.thing), by = stillIn(reason, context);
+    switch (reason.words[0]) {
+      case "behind": return `${name} belongs behind ${by}, which is on already`;
+      case "comes along": return `${name}, which comes along, belongs behind ${by}, which is on already`;
+      case "closed": return `its joint is closed already by ${by}`;
+      case "already on": return `${name} is on already`;
+      case "already in": return `${name} ${verbOf(reason.thing, context)} in already`;
+      case "not in": return `${name} ${verbOf(reason.thing, context)} not in`;
+      case "not on": return `${listed(reason.by.map((thing) => context.name(thing)))} is not on yet`;
+      case "open": return `${by} is still open`;
+      case "evacuate": return "the circuit is evacuated before it is filled";
+      case "stage": return `stage ${reason.numbers[0]} comes before stage ${reason.numbers[1]}`;
+      case "no such stage": return `it has ${reason.numbers[1]} stages, not ${reason.numbers[0]}`;
+      case "starts on bench": return `${reason.words[1]} starts on the bench, and it is on the unit`;
+      default: return "the bench does not allow it";
+    }
+  },
+});

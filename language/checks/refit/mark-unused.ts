@@ -1,0 +1,62 @@
+// Match marks made in the strip that the written refit does not line up in time.
+
+import { benchCheck } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "refit/mark-unused",
+  title: "A mark that nobody lines up",
+  severity: "warning",
+  why: "Match marks are made for the way back: made and not used, the lid goes on half a turn round.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Open" {
+        mark lid, foot as lid-mark
+        undo lid-screws
+        remove lid
+      }
+    }
+    procedure build "Put together" for box {
+      aim all in
+      needs strip
+      step "Close" {
+        fit lid
+        fit lid-screws
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Open" {
+        mark lid, foot as lid-mark
+        undo lid-screws
+        remove lid
+      }
+    }
+    procedure build "Put together" for box {
+      aim all in
+      needs strip
+      step "Close" {
+        fit lid
+        align lid-mark
+        fit lid-screws
+      }
+    }
+  `,
+  subject: () => "",
+  reason: (reason) => (reason.words[1] === "never" ? `${reason.words[0]} is never lined up` : `${reason.words[0]} is not lined up before this`),
+});

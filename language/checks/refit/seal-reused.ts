@@ -1,0 +1,48 @@
+// A thing of a kind that is mostly renewed goes back, and nothing says that it is new.
+
+import { benchCheck } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "refit/seal-reused",
+  title: "Is the old seal used again?",
+  severity: "question",
+  why: "Seals, gaskets and split pins take a set. Say that it is new, or say that the old one goes back: `renew always` on it or on its kind, `renew when damaged`, or `reuse` in the refit.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      part ring o-ring "Lid ring" { between lid and foot }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim ring off
+      step "Open" {
+        undo lid-screws
+        remove lid
+        remove ring
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      part ring o-ring "Lid ring" { between lid and foot  renew always }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim ring off
+      step "Open" {
+        undo lid-screws
+        remove lid
+        remove ring
+      }
+    }
+  `,
+  subject: () => "",
+  reason: (reason, context) => (reason.words[1] === "reuse" ? `${context.name(reason.thing!)} is a ${reason.words[0]} that is used again`
+    : `nothing says whether ${context.name(reason.thing!)} goes back new or used`),
+});

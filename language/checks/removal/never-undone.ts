@@ -1,0 +1,42 @@
+// With `aim all apart`, a tie that the strip leaves made.
+
+import { benchCheck, verbOf } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "removal/never-undone",
+  title: "Never undone",
+  severity: "warning",
+  why: "With everything to come apart, a fastener that no line undoes is one that was forgotten.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim all apart
+      step "Open" {
+        note "The lid stays."
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim all apart
+      step "Open" {
+        undo lid-screws
+        remove lid
+      }
+    }
+  `,
+  subject: () => "",
+  reason: (reason, context) => `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} never undone`,
+});

@@ -1,0 +1,59 @@
+// An act on something that is out, off, loose or empty already.
+
+import { benchCheck, verbOf } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "sequence/already-undone",
+  title: "Done already",
+  severity: "error",
+  why: "A line that cannot be done sends the reader looking for screws that are in the tray.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      part card "Card" { rests on foot  behind lid }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Open" {
+        undo lid-screws
+        undo lid-screws
+        remove lid
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      part card "Card" { rests on foot  behind lid }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Open" {
+        undo lid-screws
+        remove lid
+      }
+    }
+  `,
+  subject: () => "",
+  reason: (reason, context) => {
+    const name = reason.thing === undefined ? (reason.words[1] ?? "it") : context.name(reason.thing);
+    switch (reason.words[0]) {
+      case "off": return `${name} is off already`;
+      case "loosened": return `${name} ${verbOf(reason.thing, context)} loose already`;
+      case "drained": return `${name} is not aboard any more`;
+      case "not held": return `${name} is not held by anything`;
+      case "not put": return `${name} was never put on`;
+      case "capped": return `${name} is capped already`;
+      case "not capped": return `${name} is not capped`;
+      case "tag": return `${name} ${verbOf(reason.thing, context)} undone already, and an end is tagged while it is still made`;
+      default: return `${name} ${verbOf(reason.thing, context)} undone already`;
+    }
+  },
+});

@@ -1,0 +1,50 @@
+// A thing is worked on while what it is behind is not away.
+
+import { benchCheck, stillIn } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "sequence/blocked",
+  title: "Something is in front of it",
+  severity: "error",
+  why: "What is behind a cover cannot be reached, however clear the drawing is: the hand finds out at the machine.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      part card "Card" { rests on foot  behind lid }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Open" {
+        remove card
+        undo lid-screws
+        remove lid
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      part card "Card" { rests on foot  behind lid }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Open" {
+        undo lid-screws
+        remove lid
+        remove card
+      }
+    }
+  `,
+  reason: (reason, context) => {
+    if (reason.words[0] === "starts on bench") return `${reason.words[1]} starts on the bench, and it is still on the unit`;
+    const hider = stillIn(reason, context), who = reason.words[0] === "comes along" ? `${context.name(reason.thing!)}, which comes along, is behind` : "";
+    return who === "" ? `${hider} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of it` : `${who} ${hider}`;
+  },
+});

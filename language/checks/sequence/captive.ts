@@ -1,0 +1,40 @@
+// `undo` of a fastener that cannot come out.
+
+import { benchCheck, verbOf } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "sequence/captive",
+  title: "A captive fastener stays in its part",
+  severity: "warning",
+  why: "A captive screw is loosened and stays where it is; whoever looks for it in the tray thinks that it is lost.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws captive-screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      step "Open" {
+        undo lid-screws
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws captive-screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure strip "Strip" for box {
+      step "Open" {
+        loosen lid-screws
+      }
+    }
+  `,
+  subject: () => "",
+  fixes: (problem) => (problem.act?.verb === "undo" ? [{ title: "Write loosen", certain: true, edits: [{ file: problem.at.file, start: problem.at.start, end: problem.act.wordEnd, text: "loosen" }] }] : []),
+  reason: (reason, context) => `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} captive: loosened, never taken out`,
+});

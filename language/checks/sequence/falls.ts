@@ -1,0 +1,52 @@
+// The last group of ties of a part that hangs, or that is too heavy for bare hands, is touched while nothing holds it.
+
+import { benchCheck, insertFix, written } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "sequence/falls",
+  title: "Nothing else holds it",
+  severity: "error",
+  why: "The last bolts of a part that hangs take its weight to the floor, or to a foot. Take the weight before the last group of its ties is touched.",
+  source: "ISO 11228-1:2021 (25 kg reference mass); common practice for what hangs",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part motor "Motor" { hangs }
+      fastener motor-bolts bolt "Motor bolts" { count 4  joins motor to foot }
+      no crushing "Held by a second person."
+    }
+    procedure strip "Strip" for box {
+      aim motor off
+      step "Take the motor off" {
+        undo motor-bolts
+        remove motor
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part motor "Motor" { hangs }
+      fastener motor-bolts bolt "Motor bolts" { count 4  joins motor to foot }
+      no crushing "Held by a second person."
+    }
+    procedure strip "Strip" for box {
+      aim motor off
+      step "Take the motor off" {
+        support motor
+        undo motor-bolts
+        remove motor
+      }
+    }
+  `,
+  fixes: (problem, context) => {
+    const part = written(problem.reasons.find((r) => r.rule === "sequence/falls")!.thing!, problem, context);
+    return part === undefined ? [] : insertFix(problem, context, `Insert: support ${part}`, [`support ${part}`]);
+  },
+  reason: (reason, context) => {
+    const weight = reason.numbers[0] === undefined ? "it hangs" : `it weighs ${Math.round(reason.numbers[0])} kg`;
+    return `nothing else holds ${context.name(reason.thing!)}, and ${weight}: take its weight first`;
+  },
+});

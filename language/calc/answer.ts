@@ -52,7 +52,10 @@ export function answerAsked(asked: AskedQuestion): Answer | Unanswered {
 /** Why a sheet of questions cannot be read at all. */
 export interface SheetProblem { readonly problem: string }
 
-/** Answers a sheet of questions in its own order. A question that has no answer stands in its place with the reason; only a text that is no sheet is a problem. */
+/**
+ * Answers a sheet of questions in its own order. A question that has no answer stands in its place with the reason; only a text that is no sheet is a
+ * problem.
+ */
 export function answerSheet(text: string): readonly (Answer | Unanswered)[] | SheetProblem {
   let read: unknown;
   try {
@@ -63,7 +66,8 @@ export function answerSheet(text: string): readonly (Answer | Unanswered)[] | Sh
   const sheet = questionSheet.safeParse(read);
   if (!sheet.success) {
     const [first] = sheet.error.issues;
-    const where = first!.path.length > 0 ? ` at ${first!.path.map((step) => (typeof step === "number" ? `[${step}]` : String(step))).join(".").replace(/\.\[/g, "[")}` : "";
+    const path = first!.path.map((step) => (typeof step === "number" ? `[${step}]` : `.${String(step)}`)).join("");
+    const where = path === "" ? "" : ` at ${path.replace(/^\./, "")}`;
     return { problem: `the questions do not have the published shape${where}: ${first!.message}` };
   }
   const list = Array.isArray(sheet.data) ? sheet.data : sheet.data.questions;
@@ -73,7 +77,9 @@ export function answerSheet(text: string): readonly (Answer | Unanswered)[] | Sh
 function answerWith(figure: Figure, question: Question | FigureError, wishes: Wishes): Answer | Unanswered {
   if (isProblem(question)) return unanswered(figure.name, question);
   const { assumptions, problems } = assumptionsFrom(wishes.assumptions ?? {});
-  if (problems.length > 0) return unanswered(figure.name, { says: problems.map((one) => one.says).join("; "), nearest: problems.map((one) => one.name) }, question);
+  if (problems.length > 0) return unanswered(
+    figure.name, { says: problems.map((one) => one.says).join("; "), nearest: problems.map((one) => one.name) }, question,
+  );
   const result = figure.run(question.inputs, assumptions);
   if (isFigureError(result)) return unanswered(figure.name, result, question);
   return answered(figure, question, result, wishes.system);
@@ -84,9 +90,13 @@ function answered(figure: Figure, question: Question, result: FigureResult, syst
     name: figure.name,
     title: figure.title,
     inputs: { ...question.written },
-    values: result.values.map((one) => inSystem(one, system)).map(({ name, value, unit }) => ({ name, value: tidy(value), ...(unit === undefined ? {} : { unit }) })),
+    values: result.values.map((one) => inSystem(one, system)).map(({ name, value, unit }) => ({
+      name, value: tidy(value), ...(unit === undefined ? {} : { unit }),
+    })),
     formula: result.formula,
-    steps: result.steps.map(({ text, value, unit }) => ({ text, ...(value === undefined ? {} : { value: tidyOne(value) }), ...(unit === undefined ? {} : { unit }) })),
+    steps: result.steps.map(({ text, value, unit }) => ({
+      text, ...(value === undefined ? {} : { value: tidyOne(value) }), ...(unit === undefined ? {} : { unit }),
+    })),
     assumptions: [...result.assumptions],
     validity: figure.validity,
     source: result.source,
@@ -104,9 +114,12 @@ function inSystem(result: ResultValue, system: Wishes["system"]): ResultValue {
 }
 
 function unanswered(name: string, error: FigureError, question?: Question): Unanswered {
-  return { name, ...(question === undefined ? {} : { inputs: { ...question.written } }), error: { says: error.says, nearest: [...(error.nearest ?? [])] }, caution: cautions.general };
+  return {
+    name, ...(question === undefined ? {} : { inputs: { ...question.written } }), error: { says: error.says, nearest: [...(error.nearest ?? [])] },
+    caution: cautions.general,
+  };
 }
 
 /** Twelve figures are more than any of the formulas holds; the rest is the arithmetic's own noise. */
 const tidyOne = (value: number | string): number | string => (typeof value === "number" ? Number(value.toPrecision(12)) : value);
-const tidy = (value: FigureResult["values"][number]["value"]): number | string | (number | string)[] => (typeof value === "object" ? value.map(tidyOne) : tidyOne(value));
+const tidy = (value: ResultValue["value"]): number | string | (number | string)[] => (typeof value === "object" ? value.map(tidyOne) : tidyOne(value));

@@ -34,7 +34,7 @@ export function printAnswer(answer: Answer, heading: Heading): string {
     block("Given", table(inputs), heading),
     block("Result", table(answer.values.map((value) => [value.name, shownValue(value)] as const)), heading),
     block("Formula", wrapped(answer.formula), heading),
-    block("Steps", answer.steps.flatMap((step, at) => wrapped(`${at + 1}. ${step.text}${step.value === undefined ? "" : `: ${shownValue({ name: "", value: step.value, unit: step.unit })}`}`)), heading),
+    block("Steps", answer.steps.flatMap((step, at) => wrapped(`${at + 1}. ${step.text}${stepValue(step)}`)), heading),
     block("Assumed", answer.assumptions.flatMap((one) => wrapped(one)), heading),
     block("Holds for", wrapped(answer.validity), heading),
     block("Source", wrapped(answer.source), heading),
@@ -42,6 +42,9 @@ export function printAnswer(answer: Answer, heading: Heading): string {
   ];
   return `${heading(answer.title)}\n${blocks.join("")}`;
 }
+
+/** The value of a step behind its text, where it has one. */
+const stepValue = ({ value, unit }: Answer["steps"][number]): string => (value === undefined ? "" : `: ${shownValue({ name: "", value, unit })}`);
 
 /** Why a question has no answer, and the nearest that would have one. */
 export function printUnanswered({ error }: Unanswered): string {
@@ -57,10 +60,11 @@ export function printList(figures: readonly Figure[]): string {
 
 /** What a figure takes, with examples: for a name without a question. */
 export function printFigure(figure: Figure, heading: Heading): string {
-  const line = (wanted: FigureArgument): readonly [string, string] => [
-    wanted.name,
-    `${wanted.about}${isDimension(wanted.takes) || wanted.takes === "word" ? `; ${takesClause(wanted).slice(wanted.name.length + 1)}` : ""}${wanted.optional ? `; may be left out${wanted.default === undefined ? "" : ` (${wanted.default})`}` : ""}`,
-  ];
+  const line = (wanted: FigureArgument): readonly [string, string] => {
+    const takes = isDimension(wanted.takes) || wanted.takes === "word" ? `; ${takesClause(wanted).slice(wanted.name.length + 1)}` : "";
+    const left = wanted.optional ? `; may be left out${wanted.default === undefined ? "" : ` (${wanted.default})`}` : "";
+    return [wanted.name, `${wanted.about}${takes}${left}`];
+  };
   return [
     `${heading(figure.title)}\n`,
     block("Takes", table(figure.arguments.map(line)), heading),

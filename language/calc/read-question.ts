@@ -28,8 +28,10 @@ interface Filling {
 /**
  * Reads words such as `560 V 1200 uF 22 kohm maker-wait 5 min` for a figure.
  *
- * A word that is the name of an argument (`reach 45 cm`, `reach=45 cm`) takes what follows for it. Else the longest run of words that an argument still to be filled can be read from
- * is taken for the first such argument. Returns an error for what fits nowhere, with the nearest valid words or units; a missing argument is the figure's to report.
+ * A word that is the name of an argument (`reach 45 cm`, `reach=45 cm`) takes what follows for it. Else the longest run of words that an argument
+ * still to be filled can be read from
+ * is taken for the first such argument. Returns an error for what fits nowhere, with the nearest valid words or units; a missing argument is the
+ * figure's to report.
  */
 export function readQuestion(figure: Figure, words: readonly string[]): Question | FigureError {
   const filling: Filling = { figure, values: new Map(), texts: new Map() };
@@ -95,7 +97,9 @@ function named(filling: Filling, tokens: readonly string[], at: number): number 
   if (wanted === undefined) return undefined;
   // The same word may be a value of another argument; it is a name only where a value can follow.
   if (behind === undefined && (at + 1 >= tokens.length || isName(figure, tokens[at + 1]!))) {
-    return figure.arguments.some((one) => one.words?.includes(tokens[at]!)) ? undefined : { says: `${figure.name}: a value is due behind ${before}`, ...(wanted.words ? { nearest: wanted.words } : {}) };
+    return figure.arguments.some((one) => one.words?.includes(tokens[at]!)) ? undefined : {
+      says: `${figure.name}: a value is due behind ${before}`, ...(wanted.words ? { nearest: wanted.words } : {}),
+    };
   }
   if (!isOpen(filling, wanted)) return { says: `${figure.name} takes ${wanted.name} once: it was given as ${filling.texts.get(wanted.name)!.join(", ")}` };
   const rest = behind === undefined ? tokens.slice(at + 1) : [...(behind === "" ? [] : [behind]), ...tokens.slice(at + 1)];
@@ -123,7 +127,7 @@ function positional(filling: Filling, tokens: readonly string[], at: number): nu
   for (const wanted of best === undefined ? open.filter((one) => one.takes === "number" || one.takes === "class") : []) {
     const run = wanted.takes === "number" ? longestRun(figure, wanted, tokens, at) : freeRun(figure, wanted, tokens, at);
     // A number with a unit behind it is a figure for something else, not a bare number.
-    if (run !== undefined && !(isNumber(tokens[at]) && tokens[at + 1] !== undefined && findUnit(tokens[at + 1]!) !== undefined && !isValueStart(figure, tokens[at + 1]!))) {
+    if (run !== undefined && !isFigureWithUnit(figure, tokens, at)) {
       best = { wanted, run };
       break;
     }
@@ -165,6 +169,11 @@ function freeRun(figure: Figure, wanted: FigureArgument, tokens: readonly string
 
 const isName = (figure: Figure, word: string): boolean => figure.arguments.some((one) => one.name === word || word.startsWith(`${one.name}=`));
 const isNumber = (word: string | undefined): boolean => word !== undefined && parseNumber(word.replace(/,$/, "")) !== undefined;
+/** Whether a number stands here with a unit behind it that is no value of its own. */
+const isFigureWithUnit = (figure: Figure, tokens: readonly string[], at: number): boolean => {
+  const unit = tokens[at + 1];
+  return isNumber(tokens[at]) && unit !== undefined && findUnit(unit) !== undefined && !isValueStart(figure, unit);
+};
 /** A unit's spelling that is also a value by itself in this figure ("F" as a class of insulation). */
 const isValueStart = (figure: Figure, word: string): boolean => isName(figure, word) || figure.arguments.some((one) => one.words?.includes(word));
 
@@ -173,7 +182,9 @@ export function takesClause(wanted: FigureArgument): string {
   const { takes, name } = wanted;
   if (isDimension(takes)) return `${name} (${dimensionNames[takes].title} in ${usualUnits(takes).slice(0, 4).join(", ")})`;
   if (takes === "word") return `${name} (${wanted.words!.join(", ")})`;
-  const clause: Readonly<Record<typeof takes, string>> = { size: "a thread size such as M8 or 3/8-16 UNC", class: "a property class or grade", text: "words", number: "a bare number" };
+  const clause: Readonly<Record<typeof takes, string>> = {
+    size: "a thread size such as M8 or 3/8-16 UNC", class: "a property class or grade", text: "words", number: "a bare number",
+  };
   return `${name} (${clause[takes]})`;
 }
 
@@ -187,13 +198,19 @@ function fitsNowhere({ figure, texts }: Filling, tokens: readonly string[], at: 
     const unit = glued ?? (tokens[at + 1] !== undefined && !isNumber(tokens[at + 1]) && !isName(figure, tokens[at + 1]!) ? tokens[at + 1] : undefined);
     if (unit === undefined) {
       const units = due.map((one) => usualUnits(one)[0]!);
-      return { says: `${figure.name}: ${number} has no unit, or one number too many stands here; it still takes ${takes}`, ...(units.length > 0 ? { nearest: units } : {}) };
+      return {
+        says: `${figure.name}: ${number} has no unit, or one number too many stands here; it still takes ${takes}`,
+        ...(units.length > 0 ? { nearest: units } : {}),
+      };
     }
     const found = findUnit(unit);
     if (found === undefined) {
       const near = due.flatMap((one) => nearestUnits(unit, one));
       const units = near.length > 0 ? near : due.flatMap((one) => usualUnits(one).slice(0, 2));
-      return { says: `${figure.name}: ${unit} in "${number} ${unit}" is no unit that fits here; it still takes ${takes}`, ...(units.length > 0 ? { nearest: [...new Set(units)].slice(0, 6) } : {}) };
+      return {
+        says: `${figure.name}: ${unit} in "${number} ${unit}" is no unit that fits here; it still takes ${takes}`,
+        ...(units.length > 0 ? { nearest: [...new Set(units)].slice(0, 6) } : {}),
+      };
     }
     const same = figure.arguments.filter((one) => one.takes === found.dimension);
     const filled = same.filter((one) => texts.has(one.name)).map((one) => `${one.name} ${texts.get(one.name)!.join(", ")}`);

@@ -9,7 +9,7 @@ export const askedQuestion = z.strictObject({
   id: z.string().optional().describe("A mark of the asker's own; it stands in the answer again"),
   name: z.string().describe("Name of the figure, as listed by calc --list"),
   inputs: z.record(z.string(), z.union([given, z.array(given)])).optional()
-    .describe("Inputs by the names of the figure's arguments, each a text with its unit, such as \"560 V\"; a list where an argument may stand several times; a bare number where it takes one"),
+    .describe("Inputs by the names of the arguments, each a text with its unit (560 V); a list where one may stand several times; a bare number where it takes one"),
   assumptions: z.record(z.string(), given).optional().describe("Settings over the default assumptions, by name"),
   system: z.enum(["metric", "us"]).optional().describe("System of units for the results; as the figure has them if left out"),
 });

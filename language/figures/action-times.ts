@@ -166,7 +166,9 @@ export const MAINTENANCE_ELEMENTS: TimeTable = {
 };
 
 /** Every table above, the ones read first. */
-export const TIME_TABLES: readonly TimeTable[] = [SERVICE_WORKSHEET, MEASURED_STRIP, ASSEMBLY_HANDLING, ASSEMBLY_INSERTION, FLANGE_BOLT_UP, MAINTENANCE_ELEMENTS];
+export const TIME_TABLES: readonly TimeTable[] = [
+  SERVICE_WORKSHEET, MEASURED_STRIP, ASSEMBLY_HANDLING, ASSEMBLY_INSERTION, FLANGE_BOLT_UP, MAINTENANCE_ELEMENTS,
+];
 
 function time(action: string, condition: string, seconds: number, standing: Standing = "read"): ActionTime {
   return { action, condition, seconds, standing };

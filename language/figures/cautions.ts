@@ -8,7 +8,9 @@ export type CautionTopic = "general" | "electrical" | "stored-energy" | "lifting
 /** The caution of each topic, beginning with the one that stands under every figure. */
 export const cautions: Readonly<Record<CautionTopic, string>> = {
   general: `${aidCaution}.`,
-  electrical: `${aidCaution}. High-voltage work is for qualified people. A computed time or limit proves nothing: prove at the terminals, with a tester tried before and after on a known source.`,
+  electrical:
+    `${aidCaution}. High-voltage work is for qualified people. ` +
+    "A computed time or limit proves nothing: prove at the terminals, with a tester tried before and after on a known source.",
   "stored-energy": `${aidCaution}. Block or let down stored energy by the maker's method; work on springs and pressure is for trained people.`,
   lifting: `${aidCaution}. Weight is one of many causes of injury: people, floor, grip and space count too. Where in doubt use lifting gear.`,
   slings: `${aidCaution}. Rigging is for competent riggers: the tag and the marking on the gear come before any table, and nobody stands under a load.`,

@@ -15,7 +15,8 @@ export function coolingTime(from: number, to: number, surroundings: number, rate
 
 /**
  * Cooling rate from two readings: k = ln((T0 - Ta)/(T1 - Ta)) / t1.
- * Units: temperatures in the same scale, s -> 1/s. Throws RangeError unless T0 > T1 > Ta and the time between them is positive. Source: Newton's law of cooling.
+ * Units: temperatures in the same scale, s -> 1/s. Throws RangeError unless T0 > T1 > Ta and the time between them is positive. Source: Newton's law
+ * of cooling.
  */
 export function coolingRate(first: number, second: number, surroundings: number, seconds: number): number {
   if (!(first > second && second > surroundings)) {

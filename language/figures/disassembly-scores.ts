@@ -35,7 +35,10 @@ export function depthPoints(steps: number): number {
   return steps <= 15 ? 2 : 1;
 }
 
-/** Weights of the listed parts of a telephone or slate tablet that does not fold; they sum to 1. Source: Regulation (EU) 2023/1669 through an article (read). */
+/**
+ * Weights of the listed parts of a telephone or slate tablet that does not fold; they sum to 1. Source: Regulation (EU) 2023/1669 through an article
+ * (read).
+ */
 export const EU_PART_WEIGHTS: Readonly<Record<string, number>> = {
   battery: 0.3,
   display: 0.3,
@@ -58,12 +61,16 @@ export function weightedPoints(parts: readonly { readonly weight: number; readon
 /** How a fastener is counted: can be used again, comes new with the part, or only comes out. */
 export type FastenerStanding = "reusable" | "resupplied" | "removable";
 
-/** Points for the fasteners on the way to a part: reusable 5, resupplied 3 (read), removable 1 (from memory). Source: Regulation (EU) 2023/1669 through an article. */
+/**
+ * Points for the fasteners on the way to a part: reusable 5, resupplied 3 (read), removable 1 (from memory). Source: Regulation (EU) 2023/1669
+ * through an article.
+ */
 export const FASTENER_POINTS: Readonly<Record<FastenerStanding, number>> = { reusable: 5, resupplied: 3, removable: 1 };
 
 /** Tools that the EU ecodesign rules call basic. Source: Regulation (EU) 2023/1670, definition 50, as quoted (read). */
 export const BASIC_TOOLS: readonly string[] = [
-  "screwdriver for slotted, cross recess and hexalobular heads", "hexagon socket key", "combination wrench", "combination pliers", "pliers for stripping and crimping",
+  "screwdriver for slotted, cross recess and hexalobular heads", "hexagon socket key", "combination wrench", "combination pliers",
+  "pliers for stripping and crimping",
   "half-round nose pliers", "diagonal cutters", "multigrip pliers", "locking pliers", "prying lever", "tweezers", "magnifying glass", "spudger", "pick",
 ];
 
@@ -85,7 +92,10 @@ export function euIndex(scores: EuScores): number {
   return 0.25 * scores.depth + 0.15 * (scores.fasteners + scores.tools + scores.spareParts + scores.softwareUpdates + scores.information);
 }
 
-/** Class of the EU index: A from 4.00, B from 3.35, C from 2.55, D from 1.75, E below. The index is rounded to two places first. Source: Annex II (read second-hand). */
+/**
+ * Class of the EU index: A from 4.00, B from 3.35, C from 2.55, D from 1.75, E below. The index is rounded to two places first. Source: Annex II
+ * (read second-hand).
+ */
 export function euClass(index: number): "A" | "B" | "C" | "D" | "E" {
   const rounded = Math.round((index + 1e-12) * 100) / 100;
   if (rounded >= 4) return "A";
@@ -128,7 +138,8 @@ export function joinClass(kind: string): JoinClass | undefined {
 /** Our own mapping of kinds to the classes. */
 export const JOIN_CLASSES: readonly (readonly [kind: string, join: JoinClass])[] = [
   ...([
-    "screw", "bolt", "nut", "lock-nut", "stud", "set-screw", "captive-screw", "plug", "clip-nut", "clip", "circlip", "connector", "terminal", "gland", "hose", "pipe-union",
+    "screw", "bolt", "nut", "lock-nut", "stud", "set-screw", "captive-screw", "plug", "clip-nut", "clip", "circlip", "connector", "terminal", "gland",
+    "hose", "pipe-union",
     "screwed", "slide-fit", "spline", "dowel", "taper", "magnetic",
   ] as const).map((kind) => [kind, "A"] as const),
   ...(["cable-tie", "split-pin", "tab-washer", "pinch-clamp", "gasket", "sealant", "lock-wire", "rivet"] as const).map((kind) => [kind, "B"] as const),

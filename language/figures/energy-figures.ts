@@ -30,7 +30,10 @@ export const spring: Figure = hazardFigure({
     return {
       values: [result("energy", energy, "J"), plain("spring rate", rate / 1000, "N/mm"), result("same as 1 kg falling", energy / STANDARD_GRAVITY, "m")],
       formula: "E = k (x2² - x1²) / 2, k = F / x2",
-      steps: [step(`k = ${shown(force)} N / ${shown(x2 * 1000)} mm = ${shown(rate / 1000)} N/mm`), step(`E = ${shown(rate)} N/m x ((${shown(x2)} m)² - (${shown(x1)} m)²) / 2 = ${shown(energy)} J`)],
+      steps: [
+        step(`k = ${shown(force)} N / ${shown(x2 * 1000)} mm = ${shown(rate / 1000)} N/mm`),
+        step(`E = ${shown(rate)} N/m x ((${shown(x2)} m)² - (${shown(x1)} m)²) / 2 = ${shown(energy)} J`),
+      ],
       ...(inputs["until"] === undefined ? { assumptions: ["let out fully"] } : {}),
     };
   },
@@ -79,7 +82,8 @@ export const gas: Figure = hazardFigure({
     if (most > GAS_ENERGY_NOTICE) steps.push(step("Over 100 kJ: called highly hazardous by the rule cited"));
     return {
       values: [
-        result("largest of the models", most, "kJ"), result("isentropic", of("isentropic"), "kJ"), result("Brode", of("brode"), "kJ"), result("isothermal", of("isothermal"), "kJ"),
+        result("largest of the models", most, "kJ"), result("isentropic", of("isentropic"), "kJ"), result("Brode", of("brode"), "kJ"),
+        result("isothermal", of("isothermal"), "kJ"),
         result("same as TNT", most / TNT_ENERGY, "g"),
       ],
       formula: "isentropic p1 V/(k-1) [1 - (p2/p1)^((k-1)/k)]; Brode (p1 - p2) V/(k-1); isothermal p1 V ln(p1/p2)",
@@ -128,12 +132,16 @@ export const magnetDistance: Figure = hazardFigure({
   source: "Upper bound from the dipole field, textbook; 0.5 mT: ICNIRP static field guideline as quoted (read)",
   examples: ["1300 mT 20 cm3"],
   answer(inputs) {
-    const [remanence, volume, limit] = [highest(inputs, "remanence"), highest(inputs, "volume"), inputs["limit"] === undefined ? STATIC_FIELD_LIMITS.implant : lowest(inputs, "limit")];
+    const [remanence, volume, limit] = [
+      highest(inputs, "remanence"), highest(inputs, "volume"), inputs["limit"] === undefined ? STATIC_FIELD_LIMITS.implant : lowest(inputs, "limit"),
+    ];
     const distance = magnetKeepOut(remanence, volume, limit);
     return {
       values: [result("keep out to", Math.ceil(distance * 100 - 1e-9) / 100, "cm")],
       formula: "d = (Br V / (2 pi B))^(1/3), from the nearest face",
-      steps: [step(`(${shown(remanence)} T x ${shown(volume * 1e6)} cm³ / (2 pi x ${shown(limit * 1000)} mT))^(1/3) = ${shown(distance * 100)} cm, rounded up`)],
+      steps: [
+        step(`(${shown(remanence)} T x ${shown(volume * 1e6)} cm³ / (2 pi x ${shown(limit * 1000)} mT))^(1/3) = ${shown(distance * 100)} cm, rounded up`),
+      ],
       assumptions: inputs["limit"] === undefined ? ["limit 0.5 mT, people with an implant"] : [],
     };
   },

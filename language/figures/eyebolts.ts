@@ -44,8 +44,10 @@ export const US_EYEBOLTS: readonly { readonly diameter: number; readonly axialPo
 export const US_EYEBOLT_AT_45 = 0.25;
 
 /**
- * Share of the in-line load of a US shoulder eyebolt by the angle from its axis: to 5° 1.0, then the rows 15° 0.8, 30° 0.65, 45° 0.3, 90° 0.25; between rows the next lower share.
- * Units: rad -> 1; undefined beyond 90°. Another source has 25 % at 45°, so the lower of the two is the one to plan with. Source: eye bolt application page (read).
+ * Share of the in-line load of a US shoulder eyebolt by the angle from its axis: to 5° 1.0, then the rows 15° 0.8, 30° 0.65, 45° 0.3, 90° 0.25;
+ * between rows the next lower share.
+ * Units: rad -> 1; undefined beyond 90°. Another source has 25 % at 45°, so the lower of the two is the one to plan with. Source: eye bolt
+ * application page (read).
  */
 export function shoulderEyeboltShare(angle: number): number | undefined {
   const degrees = Math.abs((angle * 180) / Math.PI);
@@ -59,7 +61,8 @@ export const EYEBOLT_ENGAGEMENT = 1.5;
 /** Bow shackles by size in inches, tons as marked (US or metric): carbon (factor 6) and alloy (factor 5). Source: load limits page on shackles (read). */
 export const INCH_SHACKLES: readonly { readonly size: string; readonly carbon: number; readonly alloy: number | undefined }[] = (
   [
-    ["1/4", 0.5, undefined], ["5/16", 0.75, undefined], ["3/8", 1, 2], ["7/16", 1.5, 2.6], ["1/2", 2, 3.3], ["5/8", 3.25, 5], ["3/4", 4.75, 7], ["7/8", 6.5, 9.5],
+    ["1/4", 0.5, undefined], ["5/16", 0.75, undefined], ["3/8", 1, 2], ["7/16", 1.5, 2.6], ["1/2", 2, 3.3], ["5/8", 3.25, 5], ["3/4", 4.75, 7],
+    ["7/8", 6.5, 9.5],
     ["1", 8.5, 12.5], ["1-1/8", 9.5, 15], ["1-1/4", 12, 18], ["1-3/8", 13.5, 21], ["1-1/2", 17, 30],
   ] as const
 ).map(([size, carbon, alloy]) => ({ size, carbon, alloy }));
@@ -72,7 +75,10 @@ export const METRIC_SHACKLES: readonly { readonly size: number; readonly tonnes:
 /** Greatest angle between two legs in one shackle, rad (120°). Source: three shackle catalogues (read). */
 export const SHACKLE_INCLUDED_MOST = (120 * Math.PI) / 180;
 
-/** Share of its rated load that a bow shackle keeps by the angle of the pull from in line: 0° 1.0, to 45° 0.7, to 90° 0.5. Units: rad -> 1; undefined beyond. Source: as above. */
+/**
+ * Share of its rated load that a bow shackle keeps by the angle of the pull from in line: 0° 1.0, to 45° 0.7, to 90° 0.5. Units: rad -> 1; undefined
+ * beyond. Source: as above.
+ */
 export function shackleSideShare(angle: number): number | undefined {
   const degrees = Math.abs((angle * 180) / Math.PI);
   if (degrees < 1e-9) return 1;

@@ -49,11 +49,16 @@ export const cooling: Figure = hazardFigure({
   source: "Newton's law of cooling, textbook; worked example (read)",
   examples: ["90 °C 70 °C 10 min 48 °C 20 °C"],
   answer(inputs) {
-    const [first, second, seconds, to, surroundings] = [highest(inputs, "first"), highest(inputs, "second"), highest(inputs, "between"), lowest(inputs, "down-to"), highest(inputs, "surroundings")];
+    const [first, second, seconds, to, surroundings] = [
+      highest(inputs, "first"), highest(inputs, "second"), highest(inputs, "between"), lowest(inputs, "down-to"), highest(inputs, "surroundings"),
+    ];
     const rate = coolingRate(first, second, surroundings, seconds);
     const time = coolingTime(first, to, surroundings, rate);
     return {
-      values: [result("time from the first reading", time, "min"), result("time from the second reading", Math.max(0, time - seconds), "min"), plain("cooling rate", rate * 60, "1/min")],
+      values: [
+        result("time from the first reading", time, "min"), result("time from the second reading", Math.max(0, time - seconds), "min"),
+        plain("cooling rate", rate * 60, "1/min"),
+      ],
       formula: "t = ln((T0 - Ta)/(T - Ta)) / k, k = ln((T0 - Ta)/(T1 - Ta)) / t1",
       steps: [
         step(`k = ln(${shown(first - surroundings)} K / ${shown(second - surroundings)} K) / ${shown(seconds / 60)} min = ${shown(rate * 60)} 1/min`),
@@ -81,13 +86,18 @@ export const noise: Figure = hazardFigure({
     const rule = NOISE_RULES[textIn(inputs, "rule") === "osha" ? "osha" : "niosh"];
     const stay = highestIn(inputs, "stay") ?? 8 * 3600;
     const dose = noiseDose(level, stay, rule);
-    const steps = [step(`T = 8 h / 2^((${shown(level)} - ${rule.criterion}) / ${rule.exchange}) = ${shown(noiseTime(level, rule) / 3600)} h`), step(`100 x ${shown(stay / 3600)} h / T = ${shown(dose)} %`)];
+    const steps = [
+      step(`T = 8 h / 2^((${shown(level)} - ${rule.criterion}) / ${rule.exchange}) = ${shown(noiseTime(level, rule) / 3600)} h`),
+      step(`100 x ${shown(stay / 3600)} h / T = ${shown(dose)} %`),
+    ];
     if (dose > 100) steps.push(step("Over the full dose of the rule"));
     return {
       values: [plain("dose", dose, "%"), result("time to a full dose", noiseTime(level, rule), "h")],
       formula: "T = 8 h / 2^((L - Lc)/q), dose = 100 t / T",
       steps,
-      assumptions: [...(inputs["stay"] === undefined ? ["8 h in the noise"] : []), ...(inputs["rule"] === undefined ? ["NIOSH criterion: 85 dB(A), 3 dB"] : [])],
+      assumptions: [
+        ...(inputs["stay"] === undefined ? ["8 h in the noise"] : []), ...(inputs["rule"] === undefined ? ["NIOSH criterion: 85 dB(A), 3 dB"] : []),
+      ],
     };
   },
 });

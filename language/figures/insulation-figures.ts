@@ -4,7 +4,8 @@ import { argument, plain, quantityIn, result, step, textIn, type Figure, type Fi
 import { hazardFigure, highest, lowest, shown, writtenKind } from "./hazard-figure.ts";
 import { GLOVE_CLASSES, GLOVE_RETEST, gloveClass } from "./insulating-gloves.ts";
 import {
-  ISOLATION_PER_VOLT, POLARISATION_INDEX_MINIMUM, POLARISATION_INDEX_VALID_TO, installationInsulation, isolationMinimum, polarisationIndex, windingMinimum, windingTestVoltage,
+  ISOLATION_PER_VOLT, POLARISATION_INDEX_MINIMUM, POLARISATION_INDEX_VALID_TO, installationInsulation, isolationMinimum, polarisationIndex,
+  windingMinimum, windingTestVoltage,
   type InsulationClass, type IsolationKind, type WindingKind,
 } from "./insulation-resistance.ts";
 import { VOLTAGE_CLASS_LIMITS, crestVoltage, voltageClass, type SupplyKind } from "./voltage-limits.ts";
@@ -14,7 +15,9 @@ const kindDue = argument("voltage", "voltage", "working voltage, as V dc or V ac
 /** The kind of a voltage that must say it, or the error that asks for it. */
 function kindOf(inputs: FigureInputs): SupplyKind | FigureError {
   const quantity = quantityIn(inputs, "voltage")!;
-  return writtenKind(quantity) ?? { says: `voltage: say whether ${quantity.written} is direct or alternating`, nearest: [`${quantity.high} V dc`, `${quantity.high} V ac`] };
+  return writtenKind(quantity) ?? {
+    says: `voltage: say whether ${quantity.written} is direct or alternating`, nearest: [`${quantity.high} V dc`, `${quantity.high} V ac`],
+  };
 }
 
 /** Voltage class of a circuit. */
@@ -49,8 +52,14 @@ export const isolation: Figure = hazardFigure({
   topic: "electrical",
   arguments: [
     argument("voltage", "voltage", "highest working voltage"),
-    argument("circuit", "word", "dc, ac, or combined where a converter joins the two", { words: ["dc", "ac", "combined"], optional: true, default: "as the voltage says" }),
-    argument("protection", "word", "double where a combined circuit has double or robust protection", { words: ["single", "double"], optional: true, default: "single" }),
+    argument(
+      "circuit", "word", "dc, ac, or combined where a converter joins the two",
+      { words: ["dc", "ac", "combined"], optional: true, default: "as the voltage says" },
+    ),
+    argument(
+      "protection", "word", "double where a combined circuit has double or robust protection",
+      { words: ["single", "double"], optional: true, default: "single" },
+    ),
   ],
   validity: "high-voltage circuits of vehicles against the chassis, at the highest working voltage",
   source: "UN R100 cl. 5.1.3 as quoted; ISO 6469-4:2015 extract (read)",
@@ -62,7 +71,10 @@ export const isolation: Figure = hazardFigure({
     const volts = highest(inputs, "voltage");
     const perVolt = circuit === "combined" && double ? ISOLATION_PER_VOLT.combinedDoublyProtected : ISOLATION_PER_VOLT[circuit];
     const least = isolationMinimum(volts, circuit, double);
-    return { values: [result("resistance at least", least, "kohm")], formula: "R = r U, r 100 Ω/V dc, 500 Ω/V ac or combined", steps: [step(`${perVolt} Ω/V x ${shown(volts)} V = ${shown(least / 1000)} kΩ`)] };
+    return {
+      values: [result("resistance at least", least, "kohm")], formula: "R = r U, r 100 Ω/V dc, 500 Ω/V ac or combined",
+      steps: [step(`${perVolt} Ω/V x ${shown(volts)} V = ${shown(least / 1000)} kΩ`)],
+    };
   },
 });
 
@@ -106,7 +118,10 @@ export const winding: Figure = hazardFigure({
     const least = windingMinimum(volts, kind);
     const test = windingTestVoltage(volts);
     return {
-      values: [result("resistance at least", least, "Mohm"), plain("test voltage", test.least === test.most ? test.least : `${test.least} to ${test.most}`, "V dc")],
+      values: [
+        result("resistance at least", least, "Mohm"),
+        plain("test voltage", test.least === test.most ? test.least : `${test.least} to ${test.most}`, "V dc"),
+      ],
       formula: kind === "before-1970" ? "R = (U/kV + 1) MΩ" : "row of the table",
       steps: [step(kind === "before-1970" ? `${shown(volts / 1000)} + 1 = ${shown(least / 1e6)} MΩ` : `The row asks for ${shown(least / 1e6)} MΩ`)],
     };
@@ -132,7 +147,9 @@ export const polarisation: Figure = hazardFigure({
     const insulation = textIn(inputs, "class") as InsulationClass | undefined;
     const steps = [step(`${shown(r10 / 1e6)} MΩ / ${shown(r1 / 1e6)} MΩ = ${shown(index)}`)];
     if (r1 > POLARISATION_INDEX_VALID_TO) steps.push(step("The one-minute reading is above 5000 MΩ: the index says nothing"));
-    if (insulation !== undefined && index < POLARISATION_INDEX_MINIMUM[insulation]) steps.push(step(`Below the least index of class ${insulation}, ${POLARISATION_INDEX_MINIMUM[insulation]}`));
+    if (insulation !== undefined && index < POLARISATION_INDEX_MINIMUM[insulation]) {
+      steps.push(step(`Below the least index of class ${insulation}, ${POLARISATION_INDEX_MINIMUM[insulation]}`));
+    }
     return { values: [plain("polarisation index", index)], formula: "PI = R(10 min) / R(1 min)", steps };
   },
 });
@@ -152,11 +169,19 @@ export const gloves: Figure = hazardFigure({
     const volts = highest(inputs, "voltage");
     const found = gloveClass(volts, kind);
     const top = GLOVE_CLASSES.at(-1)!;
-    if (found === undefined) return { says: `gloves: ${shown(volts)} V ${kind} is above the table, which ends at ${top[kind]} V ${kind} with class ${top.name}` };
+    if (found === undefined) {
+      return { says: `gloves: ${shown(volts)} V ${kind} is above the table, which ends at ${top[kind]} V ${kind} with class ${top.name}` };
+    }
     return {
-      values: [plain("class at least", found.name), result("greatest use voltage", found[kind], "V"), result("proof voltage ac", found.proofAc, "V"), plain("label", found.label)],
+      values: [
+        plain("class at least", found.name), result("greatest use voltage", found[kind], "V"), result("proof voltage ac", found.proofAc, "V"),
+        plain("label", found.label),
+      ],
       formula: "lowest class whose use voltage is not exceeded",
-      steps: [step(`Class ${found.name} is made for up to ${found[kind]} V ${kind}`), step(`Retest every ${GLOVE_RETEST.everyMonths} months; air test and look before each use`)],
+      steps: [
+        step(`Class ${found.name} is made for up to ${found[kind]} V ${kind}`),
+        step(`Retest every ${GLOVE_RETEST.everyMonths} months; air test and look before each use`),
+      ],
     };
   },
 });

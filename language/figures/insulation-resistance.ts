@@ -4,7 +4,10 @@
 /** Which sides of a circuit are joined while the resistance is measured; "combined" is direct and alternating joined by a converter. */
 export type IsolationKind = "dc" | "ac" | "combined";
 
-/** Least isolation resistance per volt of the highest working voltage, ohm/V. Source: UN R100 cl. 5.1.3 as quoted in contracts; ISO 6469-4:2015 extract (read). */
+/**
+ * Least isolation resistance per volt of the highest working voltage, ohm/V. Source: UN R100 cl. 5.1.3 as quoted in contracts; ISO 6469-4:2015
+ * extract (read).
+ */
 export const ISOLATION_PER_VOLT = { dc: 100, ac: 500, combined: 500, combinedDoublyProtected: 100 } as const;
 
 /**
@@ -35,7 +38,8 @@ export const INSTALLATION_INSULATION: { readonly extraLow: InsulationTest; reado
 export const MACHINE_INSULATION: InsulationTest = { testVoltage: 500, minimum: 1e6 };
 
 /**
- * Row of the installation table for a nominal voltage. `extraLow` asks for the row of SELV and PELV, which rests on the kind of supply and not on the voltage alone.
+ * Row of the installation table for a nominal voltage. `extraLow` asks for the row of SELV and PELV, which rests on the kind of supply and not on the
+ * voltage alone.
  * Units: V -> V dc, ohm. Throws RangeError for a negative voltage. Source: IEC 60364-6 as printed by a railway authority.
  */
 export function installationInsulation(volts: number, extraLow = false): InsulationTest {
@@ -73,7 +77,10 @@ export interface TestVoltageBand {
   readonly most: number;
 }
 
-/** Direct test voltages for windings, by rated voltage; one minute. The first band ends below 1000 V. Source: IEEE 43-2000 Table 1 (read through a tester's guide). */
+/**
+ * Direct test voltages for windings, by rated voltage; one minute. The first band ends below 1000 V. Source: IEEE 43-2000 Table 1 (read through a
+ * tester's guide).
+ */
 export const WINDING_TEST_VOLTAGES: readonly TestVoltageBand[] = [
   { upTo: 999, least: 500, most: 500 },
   { upTo: 2500, least: 500, most: 1000 },
@@ -92,11 +99,17 @@ export function windingTestVoltage(volts: number): TestVoltageBand {
 /** Thermal class of the insulation, for the least polarisation index. */
 export type InsulationClass = "A" | "B" | "F" | "H";
 
-/** Least polarisation index by insulation class, and the resistance after one minute above which the index says nothing, ohm. Source: IEEE 43 (read through two pages). */
+/**
+ * Least polarisation index by insulation class, and the resistance after one minute above which the index says nothing, ohm. Source: IEEE 43 (read
+ * through two pages).
+ */
 export const POLARISATION_INDEX_MINIMUM: Readonly<Record<InsulationClass, number>> = { A: 1.5, B: 2, F: 2, H: 2 };
 export const POLARISATION_INDEX_VALID_TO = 5000e6;
 
-/** Polarisation index: resistance after ten minutes over that after one minute. Units: ohm, ohm -> 1. Throws RangeError unless R1 is positive. Source: IEEE 43. */
+/**
+ * Polarisation index: resistance after ten minutes over that after one minute. Units: ohm, ohm -> 1. Throws RangeError unless R1 is positive. Source:
+ * IEEE 43.
+ */
 export function polarisationIndex(afterOneMinute: number, afterTenMinutes: number): number {
   if (!(afterOneMinute > 0)) throw new RangeError(`resistance must be above zero, got ${afterOneMinute}`);
   return afterTenMinutes / afterOneMinute;

@@ -41,7 +41,10 @@ export const lift: Figure = hazardFigure({
     argument("travel", "length", "vertical travel", { optional: true, default: "from height to to-height, else short" }),
     argument("twist", "angle", "twist of the body", { optional: true, default: "none" }),
     argument("rate", "number", "lifts a minute", { optional: true, default: "now and then" }),
-    argument("duration", "word", "short up to 1 h, moderate up to 2 h, long up to 8 h", { words: ["short", "moderate", "long"], optional: true, default: "short" }),
+    argument(
+      "duration", "word", "short up to 1 h, moderate up to 2 h, long up to 8 h",
+      { words: ["short", "moderate", "long"], optional: true, default: "short" },
+    ),
     argument("grip", "word", "quality of the grip; in doubt the worse", { words: ["good", "fair", "poor"], optional: true, default: "good" }),
     argument("constants", "word", "set of constants of the equation", { words: ["metric", "us"], optional: true, default: "metric" }),
   ],
@@ -95,7 +98,9 @@ export const team: Figure = hazardFigure({
   answer(inputs) {
     const people = numberIn(inputs, "people")!;
     const each = listIn(inputs, "each").flatMap((value) => (typeof value === "object" && "dimension" in value ? [si(value).low] : []));
-    if (each.length > 1 && each.length !== people) return { says: `team: ${people} people are asked for and ${each.length} weights given: give one weight for all or one for each` };
+    if (each.length > 1 && each.length !== people) {
+      return { says: `team: ${people} people are asked for and ${each.length} weights given: give one weight for all or one for each` };
+    }
     const limit = each.length > 1 ? teamLimit(people, each) : teamLimit(people, each[0]);
     const share = limit.counted === 1 ? "1" : limit.counted === 2 ? "2/3" : "1/2";
     return {
@@ -132,6 +137,9 @@ export const liftFilter: Figure = hazardFigure({
     const steps = [step(`${height}, ${arms}: men ${row.men[arms]} kg, women ${row.women[arms]} kg`)];
     if (rate > 0 || twist > 0) steps.push(step(`x (1 - ${repetitionReduction(rate)}) x (1 - ${twistReduction(twist)})`));
     if (mass !== undefined && mass > women) steps.push(step(`${shown(mass)} kg is over the guideline for ${mass > men ? "men and women" : "women"}`));
-    return { values: [result("weight for women", women, "kg"), result("weight for men", men, "kg")], formula: "weight = box x (1 - repetition) x (1 - twist)", steps };
+    return {
+      values: [result("weight for women", women, "kg"), result("weight for men", men, "kg")],
+      formula: "weight = box x (1 - repetition) x (1 - twist)", steps,
+    };
   },
 });

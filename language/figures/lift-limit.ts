@@ -4,11 +4,15 @@
 import { NIOSH_SOURCE, liftMultipliers, weightLimitFrom, type Lift, type LiftMultipliers } from "./niosh-lift.ts";
 import { loadConstant, type NioshConstants } from "./niosh-multipliers.ts";
 
-/** Share of the sum of what each could lift alone: 2 persons 2/3, 3 persons 1/2. Source: guidance to the Manual Handling Operations Regulations 1992 as quoted in two pages (read). */
+/**
+ * Share of the sum of what each could lift alone: 2 persons 2/3, 3 persons 1/2. Source: guidance to the Manual Handling Operations Regulations 1992
+ * as quoted in two pages (read).
+ */
 export const TEAM_SHARES: Readonly<Record<1 | 2 | 3, number>> = { 1: 1, 2: 2 / 3, 3: 1 / 2 };
 
 /** Where the team shares come from, as printed. */
-export const TEAM_SOURCE = "Team handling: guidance to the Manual Handling Operations Regulations 1992 (HSE L23), read as quoted: 2 persons 2/3, 3 persons 1/2 of the sum";
+export const TEAM_SOURCE =
+  "Team handling: guidance to the Manual Handling Operations Regulations 1992 (HSE L23), read as quoted: 2 persons 2/3, 3 persons 1/2 of the sum";
 
 /** The most that one person is asked to lift under the best conditions, kg: the NIOSH load constant. */
 export const ONE_PERSON_BEST = 23;
@@ -43,7 +47,9 @@ export interface LiftLimit {
  *
  * Units: 1, kg -> kg. Throws RangeError unless people is a whole number from 1. Source: {@link TEAM_SOURCE}.
  */
-export function teamLimit(people: number, each: number | readonly number[] = ONE_PERSON_BEST): { readonly kilograms: number; readonly counted: 1 | 2 | 3; readonly share: number; readonly basis: string; readonly source: string } {
+export function teamLimit(
+  people: number, each: number | readonly number[] = ONE_PERSON_BEST,
+): { readonly kilograms: number; readonly counted: 1 | 2 | 3; readonly share: number; readonly basis: string; readonly source: string } {
   if (!Number.isInteger(people) || people < 1) throw new RangeError(`people must be a whole number from 1, got ${people}`);
   const counted = Math.min(people, 3) as 1 | 2 | 3;
   const single = typeof each === "number" ? Array.from({ length: counted }, () => each) : [...each].sort((a, b) => a - b).slice(0, counted);
@@ -63,7 +69,8 @@ export function teamLimit(people: number, each: number | readonly number[] = ONE
  *
  * Formula: RWL = 23 kg HM VM DM AM FM CM for each, times 1, 2 x 2/3 or 3 x 1/2. What the author did not give counts at its best value (multiplier 1).
  * Units: SI -> kg. Throws RangeError for a negative figure or a number of people below 1. Not valid for what {@link NIOSH_NOT_FOR} lists.
- * Source: {@link NIOSH_SOURCE}; {@link TEAM_SOURCE}. The HSE factors were published with the HSE base; with the lower NIOSH base the result is the stricter one.
+ * Source: {@link NIOSH_SOURCE}; {@link TEAM_SOURCE}. The HSE factors were published with the HSE base; with the lower NIOSH base the result is the
+ * stricter one.
  */
 export function liftLimit(people: number, situation: LiftSituation = {}, constants: NioshConstants = "metric"): LiftLimit {
   const best: Lift = constants === "metric"
@@ -74,10 +81,14 @@ export function liftLimit(people: number, situation: LiftSituation = {}, constan
   const eachAlone = weightLimitFrom(multipliers, constants);
   const team = teamLimit(people, eachAlone);
   const m = multipliers;
+  const product = [m.horizontal, m.vertical, m.distance, m.asymmetry, m.frequency, m.coupling].map(round).join(" x ");
   const steps = [
-    `One person: ${round(loadConstant(constants))} kg x ${[m.horizontal, m.vertical, m.distance, m.asymmetry, m.frequency, m.coupling].map(round).join(" x ")} (HM VM DM AM FM CM) = ${round(eachAlone)} kg`,
+    `One person: ${round(loadConstant(constants))} kg x ${product} (HM VM DM AM FM CM) = ${round(eachAlone)} kg`,
   ];
-  if (team.counted > 1) steps.push(`${people > 3 ? `${people} people, reckoned as 3` : `${people} people`}: ${team.counted} x ${round(eachAlone)} kg x ${team.counted === 2 ? "2/3" : "1/2"} = ${round(team.kilograms)} kg`);
+  if (team.counted > 1) {
+    const who = people > 3 ? `${people} people, reckoned as 3` : `${people} people`;
+    steps.push(`${who}: ${team.counted} x ${round(eachAlone)} kg x ${team.counted === 2 ? "2/3" : "1/2"} = ${round(team.kilograms)} kg`);
+  }
   const assumed = given.length === 0 ? `taken at its best: ${ONE_PERSON_BASIS}` : given.length < 7 ? "what is not given is taken at its best" : "as given";
   return {
     kilograms: team.kilograms,

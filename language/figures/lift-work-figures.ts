@@ -24,13 +24,18 @@ export const liftDurationFigure: Figure = hazardFigure({
   examples: ["work 30 min recovery 10 min work 45 min"],
   answer(inputs) {
     const [work, recovery] = [highs(inputs, "work"), highs(inputs, "recovery")];
-    const pattern = work.flatMap((seconds, at): WorkStretch[] => [{ kind: "work", seconds }, ...(recovery[at] === undefined ? [] : [{ kind: "recovery" as const, seconds: recovery[at] }])]);
+    const pattern = work.flatMap((seconds, at): WorkStretch[] => [
+      { kind: "work", seconds }, ...(recovery[at] === undefined ? [] : [{ kind: "recovery" as const, seconds: recovery[at] }]),
+    ]);
     const found = liftDuration(pattern);
     if (found === undefined) return { says: "lift-duration: more than 8 h of lifting is beyond the equation" };
     return {
       values: [plain("duration", found)],
       formula: "short: work to 1 h, then recovery of 1.0 x work; moderate: to 2 h, then 0.3 x work; else long",
-      steps: [step(pattern.map((one) => `${shown(one.seconds / 60)} min ${one.kind}`).join(", ")), step("Work on both sides of a recovery that is too short is added")],
+      steps: [
+        step(pattern.map((one) => `${shown(one.seconds / 60)} min ${one.kind}`).join(", ")),
+        step("Work on both sides of a recovery that is too short is added"),
+      ],
     };
   },
 });
@@ -47,7 +52,10 @@ export const liftRate: Figure = hazardFigure({
   answer(inputs) {
     const [rate, minutes] = [numberIn(inputs, "rate")!, highest(inputs, "worked") / 60];
     const counted = adjustedFrequency(rate, minutes);
-    return { values: [plain("rate that counts", counted, "lifts/min")], formula: "F = rate x minutes / 15", steps: [step(`${shown(rate)} x ${shown(minutes)} / 15 = ${shown(counted)}`)] };
+    return {
+      values: [plain("rate that counts", counted, "lifts/min")], formula: "F = rate x minutes / 15",
+      steps: [step(`${shown(rate)} x ${shown(minutes)} / 15 = ${shown(counted)}`)],
+    };
   },
 });
 
@@ -80,14 +88,19 @@ export const liftJobs: Figure = hazardFigure({
     argument("load", "mass", "load of a task", { many: true }),
     argument("rate", "number", "lifts a minute of that task", { many: true }),
     argument("limit", "mass", "its limit without the frequency multiplier", { many: true }),
-    argument("duration", "word", "short up to 1 h, moderate up to 2 h, long up to 8 h", { words: ["short", "moderate", "long"], optional: true, default: "short" }),
+    argument(
+      "duration", "word", "short up to 1 h, moderate up to 2 h, long up to 8 h",
+      { words: ["short", "moderate", "long"], optional: true, default: "short" },
+    ),
   ],
   validity: "tasks done in turn by one person, hands from 75 cm up at the start of each lift",
   source: `${NIOSH_SOURCE}, section 2.4`,
   examples: ["load 30 lb rate 1 limit 20 lb load 20 lb rate 2 limit 20 lb"],
   answer(inputs) {
     const [loads, rates, limits] = [highs(inputs, "load"), highs(inputs, "rate"), highs(inputs, "limit")];
-    if (loads.length !== rates.length || loads.length !== limits.length) return { says: `lift-jobs: every task needs a load, a rate and a limit; given are ${loads.length}, ${rates.length} and ${limits.length}` };
+    if (loads.length !== rates.length || loads.length !== limits.length) {
+      return { says: `lift-jobs: every task needs a load, a rate and a limit; given are ${loads.length}, ${rates.length} and ${limits.length}` };
+    }
     if (limits.some((limit) => !(limit > 0))) return { says: "lift-jobs: a limit of zero has no index: no load is recommended there at all" };
     const tasks = loads.map((load, at) => ({ name: String(at + 1), load, perMinute: rates[at]!, frequencyIndependentLimit: limits[at]! }));
     const { index, order } = compositeLiftingIndex(tasks, (textIn(inputs, "duration") ?? "short") as LiftDuration);

@@ -22,7 +22,8 @@ export function magnetPull(fluxDensity: number, area: number): number {
 /**
  * Distance from the nearest face of a magnet beyond which its field is below a limit: d = (Br V / (2 pi B))^(1/3).
  *
- * Every bit of the magnet is a dipole at least d away, and a dipole's field is nowhere above mu0 m / (2 pi d³), so the sum is an upper bound for a magnet of any shape in free air.
+ * Every bit of the magnet is a dipole at least d away, and a dipole's field is nowhere above mu0 m / (2 pi d³), so the sum is an upper bound for a
+ * magnet of any shape in free air.
  * Units: T (remanence), m³ (volume of magnet material), T (limit) -> m. Throws RangeError unless all are positive.
  * Not valid with iron yokes or coils, which can carry the field farther. Source: dipole field, textbook; limit: ICNIRP.
  */

@@ -133,7 +133,8 @@ export interface WorkStretch {
 }
 
 /**
- * Duration class of a pattern: short for work up to 1 h followed by recovery of at least as long, moderate for up to 2 h with recovery of at least 0.3 of it, else long.
+ * Duration class of a pattern: short for work up to 1 h followed by recovery of at least as long, moderate for up to 2 h with recovery of at least
+ * 0.3 of it, else long.
  * A recovery that is too short is left out and the work on both sides is added; the last work needs none. Undefined above 8 h of work.
  *
  * Units: s. Throws RangeError without work. Source: NIOSH 94-110, pp. 13-14.
@@ -164,7 +165,10 @@ export function liftDuration(pattern: readonly WorkStretch[]): LiftDuration | un
   return merged.reduce((sum, { work }) => sum + work, 0) <= 8 * 3600 ? "long" : undefined;
 }
 
-/** Reach estimated from the width of a box: 20 cm + W/2, or 25 cm + W/2 where the hands are below 25 cm. Units: m, m -> m. Source: NIOSH 94-110, section 1.3.1. */
+/**
+ * Reach estimated from the width of a box: 20 cm + W/2, or 25 cm + W/2 where the hands are below 25 cm. Units: m, m -> m. Source: NIOSH 94-110,
+ * section 1.3.1.
+ */
 export function estimatedReach(width: number, height: number, constants: NioshConstants = "metric"): number {
   const [near, far, low, unit] = constants === "metric" ? [20, 25, 25, 0.01] : [8, 10, 10, 0.0254];
   return (height / unit >= low - 1e-9 ? near : far) * unit + width / 2;

@@ -15,8 +15,14 @@ const POUND = 0.45359237;
 
 /** Constants of the equation, lengths in the set's own unit (cm or in) and load in kg or lb. Source: NIOSH 94-110 (rev. 9/2021), section 1.3. */
 export const NIOSH = {
-  metric: { unit: 0.01, mass: 1, load: 23, horizontal: 25, horizontalMost: 63, vertical: 75, verticalRate: 0.003, verticalMost: 175, travelLeast: 25, travelMost: 175, travel: 4.5 },
-  us: { unit: INCH, mass: POUND, load: 51, horizontal: 10, horizontalMost: 25, vertical: 30, verticalRate: 0.0075, verticalMost: 70, travelLeast: 10, travelMost: 70, travel: 1.8 },
+  metric: {
+    unit: 0.01, mass: 1, load: 23, horizontal: 25, horizontalMost: 63, vertical: 75, verticalRate: 0.003, verticalMost: 175, travelLeast: 25,
+    travelMost: 175, travel: 4.5,
+  },
+  us: {
+    unit: INCH, mass: POUND, load: 51, horizontal: 10, horizontalMost: 25, vertical: 30, verticalRate: 0.0075, verticalMost: 70, travelLeast: 10,
+    travelMost: 70, travel: 1.8,
+  },
 } as const;
 
 /** Greatest angle of twist, degrees, and the rate below which lifts count as 0.2 a minute. Source: NIOSH 94-110. */
@@ -88,7 +94,10 @@ export function couplingMultiplier(coupling: Coupling, height: number, constants
 /** Rates of Table 5, lifts a minute; at or below the first the first row holds, above the last FM is 0. */
 export const FREQUENCY_ROWS: readonly number[] = [0.2, 0.5, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15];
 
-/** Frequency multipliers below 75 cm ("low") and from 75 cm ("high"), one for each of FREQUENCY_ROWS. Source: NIOSH 94-110, Table 5, through three public programs that agree. */
+/**
+ * Frequency multipliers below 75 cm ("low") and from 75 cm ("high"), one for each of FREQUENCY_ROWS. Source: NIOSH 94-110, Table 5, through three
+ * public programs that agree.
+ */
 export const FREQUENCY_TABLE: Readonly<Record<LiftDuration, { readonly low: readonly number[]; readonly high: readonly number[] }>> = {
   short: {
     low: [1, 0.97, 0.94, 0.91, 0.88, 0.84, 0.8, 0.75, 0.7, 0.6, 0.52, 0.45, 0.41, 0.37, 0, 0, 0],

@@ -13,7 +13,10 @@ export const NOISE_RULES = {
   niosh: { criterion: 85, exchange: 3, hours: 8 },
 } as const satisfies Record<string, NoiseRule>;
 
-/** Time at a level that makes a full dose: T = 8 h / 2^((L - Lc)/q). Units: dB(A) -> s. Throws RangeError unless the level is finite. Source: 29 CFR 1910.95 appendix A. */
+/**
+ * Time at a level that makes a full dose: T = 8 h / 2^((L - Lc)/q). Units: dB(A) -> s. Throws RangeError unless the level is finite. Source: 29 CFR
+ * 1910.95 appendix A.
+ */
 export function noiseTime(level: number, rule: NoiseRule): number {
   if (!Number.isFinite(level)) throw new RangeError(`level must be a figure, got ${level}`);
   return (rule.hours * 3600) / 2 ** ((level - rule.criterion) / rule.exchange);

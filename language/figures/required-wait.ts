@@ -4,7 +4,10 @@
 import { LIMIT_ENERGY, LIMIT_VOLTAGE_DC, capacitorEnergy, dischargeTime, voltageAtEnergy } from "./capacitor-discharge.ts";
 import { crestVoltage, type SupplyKind } from "./voltage-limits.ts";
 
-/** Upper limits of the parts that the wait is reckoned with: capacitors +20 %, resistors +5 % (common practice for electrolytic capacitors and E24 resistors). */
+/**
+ * Upper limits of the parts that the wait is reckoned with: capacitors +20 %, resistors +5 % (common practice for electrolytic capacitors and E24
+ * resistors).
+ */
 export const WAIT_MARGINS = { capacitance: 1.2, resistance: 1.05 } as const;
 
 /** What is known of a stored charge, SI. A property that the author did not give is left out; then only what remains is reckoned. */
@@ -50,12 +53,14 @@ export interface RequiredWait {
 
 /** Where the wait comes from, as printed. */
 export const WAIT_SOURCE =
-  "60 V dc: IEC 60204-1 cl. 6.2.4 and ISO 6469-4:2015; 0.2 J: ISO 6469-4:2015 (both read through extracts); v = V0 exp(-t/RC); margins C +20 %, R +5 %: common practice";
+  "60 V dc: IEC 60204-1 cl. 6.2.4 and ISO 6469-4:2015; 0.2 J: ISO 6469-4:2015 (both read through extracts); " +
+  "v = V0 exp(-t/RC); margins C +20 %, R +5 %: common practice";
 
 /**
  * The least wait after isolation for a stored charge.
  *
- * Formula: the longest of the maker's wait, R C ln(V0/60 V) and R C ln(V0/sqrt(2 x 0.2 J/C)), with C x 1.2, R x 1.05 and V0 the highest voltage, V sqrt(2) for ac.
+ * Formula: the longest of the maker's wait, R C ln(V0/60 V) and R C ln(V0/sqrt(2 x 0.2 J/C)), with C x 1.2, R x 1.05 and V0 the highest voltage, V
+ * sqrt(2) for ac.
  * Units: s, V, F, ohm -> s. Throws RangeError for a negative or endless figure and for a capacitance or bleeder of zero.
  * Valid for a discharge through a known constant resistor with no source left on the capacitor; a battery has no wait. Source: {@link WAIT_SOURCE}.
  */
@@ -83,7 +88,8 @@ export function requiredWait(question: WaitQuestion): RequiredWait {
   if (startVoltage !== undefined && capacitance !== undefined && bleeder !== undefined) {
     const c = capacitance * WAIT_MARGINS.capacitance;
     const r = bleeder * WAIT_MARGINS.resistance;
-    steps.push(`C = ${figure(capacitance * 1e6)} µF x 1.2 = ${figure(c * 1e6)} µF, R = ${figure(bleeder / 1e3)} kΩ x 1.05 = ${figure(r / 1e3)} kΩ, R C = ${figure(r * c)} s`);
+    const [cText, rText, rc] = [`${figure(c * 1e6)} µF`, `${figure(r / 1e3)} kΩ`, `${figure(r * c)} s`];
+    steps.push(`C = ${figure(capacitance * 1e6)} µF x 1.2 = ${cText}, R = ${figure(bleeder / 1e3)} kΩ x 1.05 = ${rText}, R C = ${rc}`);
     const toVoltage: WaitPart = {
       of: "to-60-V",
       name: "to 60 V dc",
@@ -98,12 +104,17 @@ export function requiredWait(question: WaitQuestion): RequiredWait {
       nominalSeconds: dischargeTime(startVoltage, voltageAtEnergy(capacitance, LIMIT_ENERGY), bleeder, capacitance),
     };
     parts.push(toVoltage, toEnergy);
-    steps.push(`To 60 V dc: ${figure(r * c)} s x ln(${figure(startVoltage)} / 60) = ${figure(toVoltage.seconds)} s (${figure(toVoltage.nominalSeconds)} s at nominal values)`);
-    steps.push(`0.2 J is left at sqrt(2 x 0.2 J / ${figure(c * 1e6)} µF) = ${figure(low)} V`);
-    steps.push(`To 0.2 J: ${figure(r * c)} s x ln(${figure(startVoltage)} / ${figure(low)}) = ${figure(toEnergy.seconds)} s (${figure(toEnergy.nominalSeconds)} s at nominal values)`);
+    const times = (part: WaitPart): string => `${figure(part.seconds)} s (${figure(part.nominalSeconds)} s at nominal values)`;
+    steps.push(`To 60 V dc: ${rc} x ln(${figure(startVoltage)} / 60) = ${times(toVoltage)}`);
+    steps.push(`0.2 J is left at sqrt(2 x 0.2 J / ${cText}) = ${figure(low)} V`);
+    steps.push(`To 0.2 J: ${rc} x ln(${figure(startVoltage)} / ${figure(low)}) = ${times(toEnergy)}`);
   }
-  const decidedBy = parts.reduce<WaitPart | undefined>((longest, part) => (longest === undefined || part.seconds > longest.seconds ? part : longest), undefined);
-  if (decidedBy !== undefined && parts.length > 1) steps.push(`The longest is the wait ${decidedBy.of === "maker" ? "of the maker" : decidedBy.name}: ${figure(decidedBy.seconds)} s`);
+  const decidedBy = parts.reduce<WaitPart | undefined>(
+    (longest, part) => (longest === undefined || part.seconds > longest.seconds ? part : longest), undefined,
+  );
+  if (decidedBy !== undefined && parts.length > 1) {
+    steps.push(`The longest is the wait ${decidedBy.of === "maker" ? "of the maker" : decidedBy.name}: ${figure(decidedBy.seconds)} s`);
+  }
   return {
     seconds: decidedBy?.seconds,
     decidedBy,
@@ -117,7 +128,9 @@ export function requiredWait(question: WaitQuestion): RequiredWait {
 }
 
 function requireWait(makerWait: number | undefined): void {
-  if (makerWait !== undefined && !(makerWait >= 0 && Number.isFinite(makerWait))) throw new RangeError(`the maker's wait must not be negative, got ${makerWait}`);
+  if (makerWait !== undefined && !(makerWait >= 0 && Number.isFinite(makerWait))) {
+    throw new RangeError(`the maker's wait must not be negative, got ${makerWait}`);
+  }
 }
 
 /** Four significant digits without an exponent for the sizes that occur here. */

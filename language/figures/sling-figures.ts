@@ -2,14 +2,18 @@
 
 import { argument, numberIn, plain, result, step, textIn, type Figure, type FigureError, type FigureInputs, type FigureResult } from "./figure.ts";
 import { hazardFigure, highest, highestIn, lowest, nearestSizes, outsideTable, shown } from "./hazard-figure.ts";
-import { CHAIN_SLINGS, ROPE_SLINGS, chainTemperatureFactor, edgeFactor, legFactor, slingTableLimit, trigonometricLimit, uniformLoadLimit } from "./sling-tables.ts";
-import { SLING_SOURCE, angleFromHorizontal, slingTension, twoLegsUnderHook, twoPointShare, type AngleConvention } from "./slings.ts";
+import {
+  CHAIN_SLINGS, ROPE_SLINGS, chainTemperatureFactor, edgeFactor, legFactor, slingTableLimit, trigonometricLimit, uniformLoadLimit,
+} from "./sling-tables.ts";
+import { LEAST_LEG_ANGLE, SLING_SOURCE, angleFromHorizontal, slingTension, twoLegsUnderHook, twoPointShare, type AngleConvention } from "./slings.ts";
 import { STANDARD_GRAVITY } from "./stored-energy.ts";
 
 const load = argument("load", "mass", "mass of the load with its lifting gear");
 const legs = argument("legs", "number", "legs of the sling, 1 to 4");
 const angle = argument("angle", "angle", "angle of the legs");
-const measured = argument("measured", "word", "what the angle is measured from: there are three conventions", { words: ["from horizontal", "from vertical", "between legs"] });
+const measured = argument(
+  "measured", "word", "what the angle is measured from: there are three conventions", { words: ["from horizontal", "from vertical", "between legs"] },
+);
 
 const legAngle = (inputs: FigureInputs, end: "high" | "low"): number =>
   angleFromHorizontal(end === "high" ? highest(inputs, "angle") : lowest(inputs, "angle"), textIn(inputs, "measured") as AngleConvention);
@@ -39,7 +43,10 @@ export const sling: Figure = hazardFigure({
     steps.push(step(`W = ${shown(kilograms)} kg x 9.80665 m/s² = ${shown((kilograms * STANDARD_GRAVITY) / 1000)} kN`));
     if (sum.tooFlat) steps.push(step("Flatter than 30° from the horizontal (60° from the vertical): beyond what the rules allow"));
     return {
-      values: [asForce("tension in each leg", sum.tension), result("as a mass on the leg", sum.tension, "kg"), plain("load factor", sum.factor), ...(sum.tooFlat ? [plain("finding", "legs too flat")] : [])],
+      values: [
+        asForce("tension in each leg", sum.tension), result("as a mass on the leg", sum.tension, "kg"), plain("load factor", sum.factor),
+        ...(sum.tooFlat ? [plain("finding", "legs too flat")] : []),
+      ],
       formula: sum.formula,
       steps,
       assumptions: sum.legsCounted < numberIn(inputs, "legs")! ? [`${sum.legsCounted} legs carry`] : [],
@@ -68,17 +75,25 @@ export const slingLimit: Figure = hazardFigure({
     const size = Math.round(highest(inputs, "size") * 1e6) / 1e3;
     const count = numberIn(inputs, "legs")!;
     const beta = Math.PI / 2 - flattest(inputs);
-    if (!table.some((row) => row.size === size)) return outsideTable("sling-limit", `${shown(size)} mm`, nearestSizes(table.map((row) => row.size), size).map((one) => `${one} mm`));
-    if (legFactor(count, beta) === undefined) return { says: `sling-limit: ${shown(degrees(beta))}° from the vertical is beyond 60°, where no sling is to be used` };
+    if (!table.some((row) => row.size === size)) return outsideTable(
+      "sling-limit", `${shown(size)} mm`, nearestSizes(table.map((row) => row.size), size).map((one) => `${one} mm`),
+    );
+    if (legFactor(count, beta) === undefined) {
+      return { says: `sling-limit: ${shown(degrees(beta))}° from the vertical is beyond 60°, where no sling is to be used` };
+    }
     const row = slingTableLimit(table, size, count, beta)!;
     const share = chainShare(inputs, size);
     if (typeof share !== "number") return share;
     const tonnes = row * share;
-    const steps = [step(`${shown(degrees(beta))}° from the vertical: column ${count === 1 ? "one leg" : `${count === 2 ? "two" : "three and four"} legs to ${degrees(beta) <= 45 + 1e-9 ? 45 : 60}°`}, ${row} t`)];
+    const column = count === 1 ? "one leg" : `${count === 2 ? "two" : "three and four"} legs to ${degrees(beta) <= 45 + 1e-9 ? 45 : 60}°`;
+    const steps = [step(`${shown(degrees(beta))}° from the vertical: column ${column}, ${row} t`)];
     if (share < 1) steps.push(step(`${row} t x ${shown(share)} for the edge and the heat = ${shown(tonnes)} t`));
     const over = highestIn(inputs, "load");
     if (over !== undefined && over > tonnes * 1000) steps.push(step(`${shown(over)} kg is over the limit by ${shown(over - tonnes * 1000)} kg`));
-    return { values: [result("rated limit", tonnes * 1000, "t"), ...(over !== undefined && over > tonnes * 1000 ? [plain("finding", "over the limit")] : [])], formula: "row and column of the table", steps };
+    return {
+      values: [result("rated limit", tonnes * 1000, "t"), ...(over !== undefined && over > tonnes * 1000 ? [plain("finding", "over the limit")] : [])],
+      formula: "row and column of the table", steps,
+    };
   },
 });
 
@@ -106,9 +121,14 @@ export const legFactorFigure: Figure = hazardFigure({
     const [single, count, beta] = [highest(inputs, "single"), numberIn(inputs, "legs")!, Math.PI / 2 - flattest(inputs)];
     const factor = legFactor(count, beta);
     const uniform = uniformLoadLimit(single, count, beta);
-    if (factor === undefined || uniform === undefined) return { says: `leg-factor: ${shown(degrees(beta))}° from the vertical is beyond 60°, where no sling is to be used` };
+    if (factor === undefined || uniform === undefined) {
+      return { says: `leg-factor: ${shown(degrees(beta))}° from the vertical is beyond 60°, where no sling is to be used` };
+    }
     return {
-      values: [result("limit, uniform load method", uniform, "t"), plain("factor", factor), ...(count > 1 ? [result("limit, trigonometric method", trigonometricLimit(single, count, beta), "t")] : [])],
+      values: [
+        result("limit, uniform load method", uniform, "t"), plain("factor", factor),
+        ...(count > 1 ? [result("limit, trigonometric method", trigonometricLimit(single, count, beta), "t")] : []),
+      ],
       formula: "limit = single x factor; trigonometric: 2 or 3 x single x cos beta",
       steps: [step(`${shown(degrees(beta))}° from the vertical: ${shown(single / 1000)} t x ${factor} = ${shown(uniform / 1000)} t`)],
     };
@@ -124,7 +144,10 @@ export const pickPoints: Figure = hazardFigure({
     load,
     argument("a", "length", "distance of the first point from the centre of gravity"),
     argument("b", "length", "distance of the second point from the centre of gravity"),
-    argument("hook", "length", "height of the hook over the points, where both legs meet over the centre of gravity", { optional: true, default: "upright pulls" }),
+    argument(
+      "hook", "length", "height of the hook over the points, where both legs meet over the centre of gravity",
+      { optional: true, default: "upright pulls" },
+    ),
   ],
   validity: "the nearer point carries more; upright pulls, or two legs to one hook over the centre of gravity",
   source: "Load limits page on the centre of gravity (read); sling tension lesson, formula (read)",
@@ -137,11 +160,15 @@ export const pickPoints: Figure = hazardFigure({
     if (hook !== undefined) {
       const two = twoLegsUnderHook(kilograms, a, b, hook);
       values.push(
-        result("tension a, as a mass", two.tensionA, "kg"), result("tension b, as a mass", two.tensionB, "kg"), asForce("tension a", two.tensionA), asForce("tension b", two.tensionB),
-        result("leg a", two.lengthA, "m"), result("leg b", two.lengthB, "m"), result("angle a from the horizontal", two.angleA, "deg"), result("angle b from the horizontal", two.angleB, "deg"),
+        result("tension a, as a mass", two.tensionA, "kg"), result(
+          "tension b, as a mass", two.tensionB, "kg",
+        ), asForce("tension a", two.tensionA), asForce("tension b", two.tensionB),
+        result("leg a", two.lengthA, "m"), result("leg b", two.lengthB, "m"), result("angle a from the horizontal", two.angleA, "deg"), result(
+          "angle b from the horizontal", two.angleB, "deg",
+        ),
       );
       steps.push(step(`La = sqrt(a² + h²) = ${shown(two.lengthA)} m, Ta = ${shown(share.nearA)} kg x La / h = ${shown(two.tensionA)} kg`));
-      if (Math.min(two.angleA, two.angleB) < Math.PI / 6 - 1e-9) steps.push(step("A leg is flatter than 30° from the horizontal: beyond what the rules allow"));
+      if (Math.min(two.angleA, two.angleB) < LEAST_LEG_ANGLE - 1e-9) steps.push(step("A leg is flatter than 30° from the horizontal: beyond what the rules allow"));
     }
     return { values, formula: hook === undefined ? "near a = W b / (a + b)" : "Ta = W b La / (h (a + b)), La = sqrt(a² + h²)", steps };
   },

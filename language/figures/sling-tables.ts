@@ -34,10 +34,16 @@ export const ROPE_SLINGS: readonly SlingRow[] = [
   row(20, 4.6, 6.5, 4.6, 9.8, 6.9),
 ];
 
-/** Factors of the uniform load method for a symmetrical load, beta from the vertical; 3 and 4 legs alike. Source: EN 818-4 and EN 13414-1 in catalogues (read). */
+/**
+ * Factors of the uniform load method for a symmetrical load, beta from the vertical; 3 and 4 legs alike. Source: EN 818-4 and EN 13414-1 in
+ * catalogues (read).
+ */
 export const LEG_FACTORS = { one: 1, twoTo45: 1.4, twoTo60: 1, threeTo45: 2.1, threeTo60: 1.5, endless: 1.6 } as const;
 
-/** Factor of the uniform load method; undefined beyond 60° from the vertical, where no sling is to be used. Units: rad -> 1. Throws RangeError unless legs is 1 to 4. */
+/**
+ * Factor of the uniform load method; undefined beyond 60° from the vertical, where no sling is to be used. Units: rad -> 1. Throws RangeError unless
+ * legs is 1 to 4.
+ */
 export function legFactor(legs: number, beta: number): number | undefined {
   if (!Number.isInteger(legs) || legs < 1 || legs > 4) throw new RangeError(`legs must be 1 to 4, got ${legs}`);
   const degrees = (beta * 180) / Math.PI;
@@ -48,7 +54,10 @@ export function legFactor(legs: number, beta: number): number | undefined {
   return steep ? LEG_FACTORS.threeTo45 : LEG_FACTORS.threeTo60;
 }
 
-/** Limit of a sling by its single-leg limit times the factor. Units: any unit of mass -> the same; undefined as for legFactor. Source: EN 818-4, uniform load method. */
+/**
+ * Limit of a sling by its single-leg limit times the factor. Units: any unit of mass -> the same; undefined as for legFactor. Source: EN 818-4,
+ * uniform load method.
+ */
 export function uniformLoadLimit(single: number, legs: number, beta: number): number | undefined {
   const factor = legFactor(legs, beta);
   return factor === undefined ? undefined : single * factor;
@@ -73,14 +82,20 @@ export function trigonometricLimit(single: number, legs: number, beta: number): 
   return Math.min(legs, 3) * single * Math.cos(beta);
 }
 
-/** Factor for a chain over an edge of radius R: over 2 d 1.0, over d 0.7, at d 0.5; undefined below d. Units: any length, the same. Source: dimensioning of chain slings (read). */
+/**
+ * Factor for a chain over an edge of radius R: over 2 d 1.0, over d 0.7, at d 0.5; undefined below d. Units: any length, the same. Source:
+ * dimensioning of chain slings (read).
+ */
 export function edgeFactor(radius: number, chainSize: number): number | undefined {
   if (radius > 2 * chainSize) return 1;
   if (radius > chainSize) return 0.7;
   return radius === chainSize ? 0.5 : undefined;
 }
 
-/** Factor for the temperature of a grade 8 chain: to 200 °C 1.0, to 300 °C 0.9, to 400 °C 0.75, else not to be used (0). Units: °C. Source: EN 818-4 catalogue table (read). */
+/**
+ * Factor for the temperature of a grade 8 chain: to 200 °C 1.0, to 300 °C 0.9, to 400 °C 0.75, else not to be used (0). Units: °C. Source: EN 818-4
+ * catalogue table (read).
+ */
 export function chainTemperatureFactor(celsius: number): number {
   if (celsius < -40 || celsius > 400) return 0;
   if (celsius <= 200) return 1;

@@ -1,7 +1,10 @@
 // Forces in slings and their rated limits by table. Angles are given by one of three conventions, and each function says which.
 // It gives forces and table values; what may be lifted stays with the tag on the sling, the maker and a competent rigger.
 
-/** Least angle of a leg from the horizontal, rad (30°), which is the greatest of 60° from the vertical. Source: cargo sling tips; EN 818-4 catalogue table (read). */
+/**
+ * Least angle of a leg from the horizontal, rad (30°), which is the greatest of 60° from the vertical. Source: cargo sling tips; EN 818-4 catalogue
+ * table (read).
+ */
 export const LEAST_LEG_ANGLE = Math.PI / 6;
 
 /** How an angle of a sling was measured: from the horizontal (US factor tables), from the vertical (EN, beta) or between two legs (shackles). */
@@ -30,17 +33,23 @@ export interface SlingTension {
 }
 
 /** Where the sling formula comes from, as printed. */
-export const SLING_SOURCE = "Sling leg tension T = W/(n sin a): sling catalogue factor table and wire rope practice pages (read); 30° limit: EN 818-4 table and cargo sling tips (read)";
+export const SLING_SOURCE =
+  "Sling leg tension T = W/(n sin a): sling catalogue factor table and wire rope practice pages (read); " +
+  "30° limit: EN 818-4 table and cargo sling tips (read)";
 
 /**
  * Tension in each leg of a symmetrical sling: T = W / (n sin a), a from the horizontal.
  *
- * Units: load in any unit of force or mass, tension in the same; rad. A third leg is counted, a fourth is not (a stiff load hangs on three; pass `legsCarrying` to say otherwise).
- * Throws RangeError for a negative load, fewer than one leg or an angle outside 0 < a <= 90°. Valid for equal legs and a centre of gravity below the hook. Source: {@link SLING_SOURCE}.
+ * Units: load in any unit of force or mass, tension in the same; rad. A third leg is counted, a fourth is not (a stiff load hangs on three; pass
+ * `legsCarrying` to say otherwise).
+ * Throws RangeError for a negative load, fewer than one leg or an angle outside 0 < a <= 90°. Valid for equal legs and a centre of gravity below the
+ * hook. Source: {@link SLING_SOURCE}.
  */
 export function slingTension(load: number, legs: number, angle: number, legsCarrying: number = Math.min(legs, 3)): SlingTension {
   if (!(load >= 0)) throw new RangeError(`load must not be negative, got ${load}`);
-  if (!Number.isInteger(legs) || legs < 1 || !(legsCarrying >= 1 && legsCarrying <= legs)) throw new RangeError(`legs must be a whole number from 1, got ${legs}`);
+  if (!Number.isInteger(legs) || legs < 1 || !(legsCarrying >= 1 && legsCarrying <= legs)) {
+    throw new RangeError(`legs must be a whole number from 1, got ${legs}`);
+  }
   if (!(angle > 0 && angle <= Math.PI / 2 + 1e-12)) throw new RangeError(`the angle from the horizontal must lie above 0 and up to 90°, got ${angle} rad`);
   const factor = 1 / Math.sin(angle);
   const tension = (load / legsCarrying) * factor;
@@ -48,17 +57,24 @@ export function slingTension(load: number, legs: number, angle: number, legsCarr
   const steps = [`Load factor 1/sin ${degrees}° = ${round(factor)}`];
   if (legsCarrying < legs) steps.push(`${legs} legs, ${legsCarrying} counted: a stiff load may hang on ${legsCarrying} of them`);
   steps.push(`T = W / ${legsCarrying} x ${round(factor)} = ${round(tension / (load || 1))} W`);
-  return { tension, factor, legsCounted: legsCarrying, tooFlat: angle < LEAST_LEG_ANGLE - 1e-9, formula: "T = W / (n sin a), a from the horizontal", steps, source: SLING_SOURCE };
+  return {
+    tension, factor, legsCounted: legsCarrying, tooFlat: angle < LEAST_LEG_ANGLE - 1e-9, formula: "T = W / (n sin a), a from the horizontal", steps,
+    source: SLING_SOURCE,
+  };
 }
 
-/** Share of its upright capacity that a sling keeps at an angle: sin a. Units: rad from the horizontal -> 1. Source: cargo sling tips (read; printed values are cut off). */
+/**
+ * Share of its upright capacity that a sling keeps at an angle: sin a. Units: rad from the horizontal -> 1. Source: cargo sling tips (read; printed
+ * values are cut off).
+ */
 export function capacityShare(angle: number): number {
   return Math.sin(angle);
 }
 
 /**
  * Load at two pick points: near a W b/(a + b), near b W a/(a + b), with a and b the distances from the centre of gravity.
- * Units: load in any unit, distances in one unit. Throws RangeError unless both distances are not negative and one is positive. Source: load limits page on the centre of gravity (read).
+ * Units: load in any unit, distances in one unit. Throws RangeError unless both distances are not negative and one is positive. Source: load limits
+ * page on the centre of gravity (read).
  */
 export function twoPointShare(load: number, a: number, b: number): { readonly nearA: number; readonly nearB: number } {
   if (!(a >= 0 && b >= 0 && a + b > 0)) throw new RangeError("the distances to the centre of gravity must not be negative, nor both zero");
@@ -78,7 +94,8 @@ export interface UnequalLegs {
 
 /**
  * Tensions of two legs with the hook at height h over the centre of gravity: T_a = W b L_a/(h (a + b)), L_a = sqrt(a² + h²), and likewise for b.
- * Units: load in any unit, lengths in one unit -> the same. Throws RangeError unless h is positive and the distances are as for twoPointShare. Source: sling tension lesson, formula (read).
+ * Units: load in any unit, lengths in one unit -> the same. Throws RangeError unless h is positive and the distances are as for twoPointShare.
+ * Source: sling tension lesson, formula (read).
  */
 export function twoLegsUnderHook(load: number, a: number, b: number, height: number): UnequalLegs {
   if (!(height > 0)) throw new RangeError(`the height of the hook must be above zero, got ${height}`);

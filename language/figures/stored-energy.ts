@@ -13,7 +13,7 @@ export const GAS_ENERGY_NOTICE = 100e3;
 /** Energy of the explosive that gas energies are compared with, J/kg (4.62 kJ/g). Source: UC Berkeley EH&S (read). */
 export const TNT_ENERGY = 4.62e6;
 
-/** Energy of a spring between two deflections from free: E = k (x2² - x1²)/2. Units: N/m, m, m -> J. Valid for a straight characteristic. Source: textbook. */
+/** Energy of a spring between two deflections from free: E = k (x2² - x1²)/2. Units: N/m, m, m -> J. For a straight characteristic. Source: textbook. */
 export function springEnergy(rate: number, deflection: number, from = 0): number {
   return (rate * (deflection * deflection - from * from)) / 2;
 }

@@ -26,12 +26,15 @@ export const operationTime: Figure = hazardFigure({
   source: SERVICE_WORKSHEET.source,
   examples: ["3 11.3 s", "6"],
   answer(inputs) {
-    const line = { count: numberIn(inputs, "items")!, removeSeconds: highestIn(inputs, "each") ?? SCREW, setAsideSeconds: highestIn(inputs, "aside") ?? ASIDE, toolSeconds: highestIn(inputs, "tool") ?? TOOL };
+    const line = {
+      count: numberIn(inputs, "items")!, removeSeconds: highestIn(inputs, "each") ?? SCREW, setAsideSeconds: highestIn(inputs, "aside") ?? ASIDE,
+      toolSeconds: highestIn(inputs, "tool") ?? TOOL,
+    };
     const seconds = lineTime(line);
     return {
       values: [result("time", seconds, "s")],
       formula: "t = tool + n (remove + set aside)",
-      steps: [step(`${shown(line.toolSeconds)} s + ${shown(line.count)} x (${shown(line.removeSeconds)} s + ${shown(line.setAsideSeconds)} s) = ${shown(seconds)} s`)],
+      steps: [step(`${shown(line.toolSeconds)} s + ${shown(line.count)} x ${shown(line.removeSeconds + line.setAsideSeconds)} s = ${shown(seconds)} s`)],
       assumptions: [
         ...(inputs["each"] === undefined ? [`a small screw, ${SCREW} s`] : []),
         ...(inputs["aside"] === undefined ? [`set aside, ${ASIDE} s`] : []),
@@ -61,7 +64,10 @@ export const actionTime: Figure = hazardFigure({
     return {
       values: rows.map((row) => result(row.condition === "" ? row.action : `${row.action}, ${row.condition}`, row.seconds, "s")),
       formula: "rows of the table",
-      steps: [step(`${table.method}: ${table.basis}`), ...(rows.some((row) => row.standing === "memory") ? [step("From memory, not seen in a source: check before any use")] : [])],
+      steps: [
+        step(`${table.method}: ${table.basis}`),
+        ...(rows.some((row) => row.standing === "memory") ? [step("From memory, not seen in a source: check before any use")] : []),
+      ],
       source: table.source,
     };
   },
@@ -78,7 +84,10 @@ export const depth: Figure = hazardFigure({
   examples: ["6"],
   answer(inputs) {
     const steps = numberIn(inputs, "steps")!;
-    return { values: [plain("points", depthPoints(steps))], formula: "to 2 steps 5, to 5 4, to 10 3, to 15 2, more 1", steps: [step(`${steps} steps: ${depthPoints(steps)} points`)] };
+    return {
+      values: [plain("points", depthPoints(steps))], formula: "to 2 steps 5, to 5 4, to 10 3, to 15 2, more 1",
+      steps: [step(`${steps} steps: ${depthPoints(steps)} points`)],
+    };
   },
 });
 
@@ -103,11 +112,15 @@ export const repairIndex: Figure = hazardFigure({
     for (const each of scores) {
       if (of(each.name) < 1 || of(each.name) > 5) return { says: `eu-index: ${each.name} lies from 1 to 5 points, not ${of(each.name)}` };
     }
-    const index = euIndex({ depth: of("depth"), fasteners: of("fasteners"), tools: of("tools"), spareParts: of("spare-parts"), softwareUpdates: of("updates"), information: of("information") });
+    const index = euIndex({
+      depth: of("depth"), fasteners: of("fasteners"), tools: of("tools"), spareParts: of("spare-parts"), softwareUpdates: of("updates"),
+      information: of("information"),
+    });
+    const others = of("fasteners") + of("tools") + of("spare-parts") + of("updates") + of("information");
     return {
       values: [plain("index", index), plain("class", euClass(index))],
       formula: "R = 0.25 depth + 0.15 (fasteners + tools + spare parts + updates + information)",
-      steps: [step(`0.25 x ${of("depth")} + 0.15 x ${shown(of("fasteners") + of("tools") + of("spare-parts") + of("updates") + of("information"))} = ${shown(index)}`)],
+      steps: [step(`0.25 x ${of("depth")} + 0.15 x ${shown(others)} = ${shown(index)}`)],
     };
   },
 });

@@ -19,7 +19,8 @@ export const TOUCH_LIMITS: Readonly<Record<TouchMaterial, TouchLimits>> = {
 };
 
 /**
- * Limit temperature for a contact time; exactly 1, 10 or 60 s takes the lower temperature of the two classes that meet there only where the table leaves it open:
+ * Limit temperature for a contact time; exactly 1, 10 or 60 s takes the lower temperature of the two classes that meet there only where the table
+ * leaves it open:
  * 1 s and 10 s belong to 1 to 10 s, 60 s to 10 to 60 s (our reading).
  *
  * Units: s -> °C. Throws RangeError for a negative time. Valid at 25 °C surroundings, dry and clean. Source: IEC 62368-1 touch table as quoted.

@@ -19,7 +19,8 @@ export const RESIDUAL_VOLTAGE_RULE = { volts: 60, seconds: 5, plugSeconds: 1, ex
 /**
  * Voltage class of a circuit.
  *
- * Units: V (rms for ac). Throws RangeError for a negative voltage. Valid for the working voltage, not for a reading after isolation. Source: ISO 6469-4:2015, 49 CFR 571.305.
+ * Units: V (rms for ac). Throws RangeError for a negative voltage. Valid for the working voltage, not for a reading after isolation. Source: ISO
+ * 6469-4:2015, 49 CFR 571.305.
  */
 export function voltageClass(volts: number, kind: SupplyKind): VoltageClass {
   if (!(volts >= 0)) throw new RangeError(`voltage must not be negative, got ${volts}`);

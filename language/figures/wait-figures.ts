@@ -2,7 +2,8 @@
 
 import { argument, plain, quantityIn, result, step, type Figure } from "./figure.ts";
 import {
-  LIMIT_ENERGY, LIMIT_VOLTAGE_DC, bleederForTime, capacitanceAtEnergy, capacitorCharge, capacitorEnergy, dischargeTime, energyAboveLimitVoltage, voltageAfter, voltageAtEnergy,
+  LIMIT_ENERGY, LIMIT_VOLTAGE_DC, bleederForTime, capacitanceAtEnergy, capacitorCharge, capacitorEnergy, dischargeTime, energyAboveLimitVoltage,
+  voltageAfter, voltageAtEnergy,
 } from "./capacitor-discharge.ts";
 import { hazardFigure, highest, highestIn, lowest, shown, writtenKind } from "./hazard-figure.ts";
 import { WAIT_SOURCE, requiredWait } from "./required-wait.ts";
@@ -35,7 +36,10 @@ export const wait: Figure = hazardFigure({
       if (part.of !== "maker") values.push(result(`${part.name} at nominal values`, part.nominalSeconds, "s"));
     }
     values.push(result("energy at the start, C +20 %", sum.energy!, "J"));
-    return { values, formula: sum.formula, steps: sum.steps.map((text) => step(text)), assumptions: ["capacitance +20 %, resistance +5 %", ...(kind === undefined ? ["voltage taken as direct"] : [])] };
+    return {
+      values, formula: sum.formula, steps: sum.steps.map((text) => step(text)),
+      assumptions: ["capacitance +20 %, resistance +5 %", ...(kind === undefined ? ["voltage taken as direct"] : [])],
+    };
   },
 });
 
@@ -54,7 +58,9 @@ export const capacitorEnergyFigure: Figure = hazardFigure({
     const low = voltageAtEnergy(farads, LIMIT_ENERGY);
     return {
       values: [
-        result("energy", capacitorEnergy(farads, volts), "J"), plain("charge", capacitorCharge(farads, volts) * 1000, "mC"), result("voltage at 0.2 J", low, "V"),
+        result("energy", capacitorEnergy(farads, volts), "J"), plain(
+          "charge", capacitorCharge(farads, volts) * 1000, "mC",
+        ), result("voltage at 0.2 J", low, "V"),
         result("energy above the 60 V level", energyAboveLimitVoltage(farads, volts), "J"),
       ],
       formula: "E = C V² / 2, Q = C V",

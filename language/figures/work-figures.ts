@@ -44,7 +44,13 @@ export const motion: Figure = hazardFigure({
     if (weight === undefined || !MOVE.includes(column)) return timeOf(tmu, steps);
     const heavy = moveWithWeight(tmu, weight / POUND);
     if (heavy === undefined) return { says: "motion-time: weights are tabled up to 47.5 lb in one hand", nearest: ["47.5 lb"] };
-    return timeOf(heavy.tmu, [...steps, `with ${shown(weight / POUND)} lb: ${shown(heavy.tmu)} TMU${heavy.standing === "memory" ? " (allowance from memory, not seen in a source)" : ""}`]);
+    return timeOf(
+      heavy.tmu,
+      [
+        ...steps,
+        `with ${shown(weight / POUND)} lb: ${shown(heavy.tmu)} TMU${heavy.standing === "memory" ? " (allowance from memory, not seen in a source)" : ""}`,
+      ],
+    );
   },
 });
 
@@ -73,7 +79,10 @@ export const fitTime: Figure = hazardFigure({
     const line = { count: numberIn(inputs, "items")!, handlingSeconds: highest(inputs, "handling"), insertionSeconds: highest(inputs, "insertion") };
     if (line.count < 0) return { says: "fit-time: items must not be negative" };
     const seconds = assemblyTime(line);
-    return { values: [result("time", seconds, "s")], formula: "t = n (handling + insertion)", steps: [step(`${shown(line.count)} x (${shown(line.handlingSeconds)} s + ${shown(line.insertionSeconds)} s) = ${shown(seconds)} s`)] };
+    return {
+      values: [result("time", seconds, "s")], formula: "t = n (handling + insertion)",
+      steps: [step(`${shown(line.count)} x (${shown(line.handlingSeconds)} s + ${shown(line.insertionSeconds)} s) = ${shown(seconds)} s`)],
+    };
   },
 });
 

@@ -9,13 +9,19 @@ export interface WorksheetLine {
   readonly setAsideSeconds: number;
 }
 
-/** Time of one worksheet line: tool + n (remove + set aside). Units: s. Throws RangeError for a negative figure. Source: design-for-service worksheet, p. 374 (read). */
+/**
+ * Time of one worksheet line: tool + n (remove + set aside). Units: s. Throws RangeError for a negative figure. Source: design-for-service worksheet,
+ * p. 374 (read).
+ */
 export function lineTime(line: WorksheetLine): number {
   for (const [name, value] of Object.entries(line)) if (!(value >= 0)) throw new RangeError(`${name} must not be negative, got ${value}`);
   return line.toolSeconds + line.count * (line.removeSeconds + line.setAsideSeconds);
 }
 
-/** Cost of work in hundredths of the money of the rate: time x rate / 36. Units: s, money an hour -> hundredths. Source: design-for-service worksheet (read). */
+/**
+ * Cost of work in hundredths of the money of the rate: time x rate / 36. Units: s, money an hour -> hundredths. Source: design-for-service worksheet
+ * (read).
+ */
 export function workCost(seconds: number, ratePerHour: number): number {
   return (seconds * ratePerHour) / 36;
 }
@@ -45,7 +51,10 @@ export function spread(times: readonly number[]): { readonly mean: number; reado
   return { mean, deviation: Math.sqrt(times.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (times.length - 1)) };
 }
 
-/** Share of a shift that a bench is busy. Units: s, s -> 1. Throws RangeError unless the shift is positive. Source: DASCEN-LF data, utilisation of benches (read). */
+/**
+ * Share of a shift that a bench is busy. Units: s, s -> 1. Throws RangeError unless the shift is positive. Source: DASCEN-LF data, utilisation of
+ * benches (read).
+ */
 export function busyShare(busySeconds: number, shiftSeconds: number): number {
   if (!(shiftSeconds > 0)) throw new RangeError(`shift must be above zero, got ${shiftSeconds}`);
   return busySeconds / shiftSeconds;

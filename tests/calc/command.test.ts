@@ -5,7 +5,10 @@ import { calc } from "../../language/cli/commands/calc.ts";
 import { CannotRun, type Io } from "../../language/cli/command.ts";
 import { figures } from "../../language/figures/registry.ts";
 
-async function run(positionals: readonly string[], options: Readonly<Record<string, string | true>> = {}, files: Readonly<Record<string, string>> = {}, stdin = "", colour = false) {
+async function run(
+  positionals: readonly string[], options: Readonly<Record<string, string | true>> = {}, files: Readonly<Record<string, string>> = {}, stdin = "",
+  colour = false,
+) {
   const [out, err]: [string[], string[]] = [[], []];
   const io: Io = {
     out: (text) => void out.push(text),
@@ -58,7 +61,9 @@ test("lines are no longer than a hundred characters", async () => {
     for (const words of [[], ...figure.examples.map((example) => example.split(" "))]) {
       const { out } = await run([figure.name, ...words]);
       // A line to try stays whole, so that it can be copied.
-      for (const line of out.split("\n").filter((one) => !one.includes("stripdown calc"))) expect(line.length, `${figure.name}: ${line}`).toBeLessThanOrEqual(100);
+      for (const line of out.split("\n").filter((one) => !one.includes("stripdown calc"))) expect(
+        line.length, `${figure.name}: ${line}`,
+      ).toBeLessThanOrEqual(100);
     }
   }
 });
@@ -114,8 +119,12 @@ test("what cannot be run says so: no name, a file that is not there, no sheet, a
 
 test("results in US or metric units, sums and inputs as they are", async () => {
   const us = await run(["fall", "9.5 kg", "1.2 m"], { system: "us", json: true });
-  expect(JSON.parse((await run(["lift", "60 lb"], { system: "us", json: true })).out)).toMatchObject({ inputs: { mass: "60 lb" }, values: [{ value: expect.closeTo(23 / 0.45359237, 6), unit: "lb" }, {}, {}, {}] });
-  expect(JSON.parse((await run(["eyebolt-us", "12 mm"], { system: "metric", json: true })).out)).toMatchObject({ values: [{ value: expect.closeTo(2266 * 0.45359237, 6), unit: "kg" }] });
+  expect(JSON.parse((await run(["lift", "60 lb"], { system: "us", json: true })).out)).toMatchObject({
+    inputs: { mass: "60 lb" }, values: [{ value: expect.closeTo(23 / 0.45359237, 6), unit: "lb" }, {}, {}, {}],
+  });
+  expect(JSON.parse((await run(["eyebolt-us", "12 mm"], { system: "metric", json: true })).out)).toMatchObject({ values: [{
+    value: expect.closeTo(2266 * 0.45359237, 6), unit: "kg",
+  }] });
   expect(us.status).toBe(0);
   await expect(run(["fall", "1 kg", "1 m"], { system: "imperial" })).rejects.toThrow("metric or us");
 });

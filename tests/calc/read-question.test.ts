@@ -61,7 +61,8 @@ test("a wrong unit is named, with the nearest that fit", () => {
 });
 
 test("a unit of another kind says what is taken", () => {
-  expect(written("wait", "560 V 3 kg")).toMatchObject({ says: "wait: 3 kg fits nowhere: it takes no mass; it still takes capacitance (capacitance in µF, mF); bleeder (resistance in ohm, kohm, Mohm); maker-wait (time in s, min, h, day)" });
+  const still = "capacitance (capacitance in µF, mF); bleeder (resistance in ohm, kohm, Mohm); maker-wait (time in s, min, h, day)";
+  expect(written("wait", "560 V 3 kg")).toMatchObject({ says: `wait: 3 kg fits nowhere: it takes no mass; it still takes ${still}` });
   expect(written("wait", "560 V 300 V")).toMatchObject({ says: expect.stringContaining("it has voltage 560 V already") });
   expect(written("lift", "18 kg reach 63 s")).toMatchObject({ says: expect.stringContaining("reach: s is a unit of time"), nearest: ["mm", "cm", "m"] });
 });
@@ -79,9 +80,13 @@ test("a comma decimal is an error with its mending", () => {
 });
 
 test("a missing input, an unknown figure, a size outside the table", () => {
-  expect(answerWords("wait", ["560 V 1200 uF"])).toMatchObject({ error: { says: "wait needs bleeder: resistance in ohm, kohm, Mohm" }, inputs: { voltage: "560 V", capacitance: "1200 uF" } });
+  expect(answerWords("wait", ["560 V 1200 uF"])).toMatchObject({
+    error: { says: "wait needs bleeder: resistance in ohm, kohm, Mohm" }, inputs: { voltage: "560 V", capacitance: "1200 uF" },
+  });
   expect(answerWords("wiat", [])).toMatchObject({ error: { nearest: ["wait"] } });
-  expect(answerWords("eyebolt", ["M18"])).toMatchObject({ error: { says: "eyebolt: M18 is not in the table; the nearest are M16 and M20", nearest: ["M16", "M20"] } });
+  expect(answerWords("eyebolt", ["M18"])).toMatchObject({ error: {
+    says: "eyebolt: M18 is not in the table; the nearest are M16 and M20", nearest: ["M16", "M20"],
+  } });
   expect(answerWords("sling-limit", ["chain 9 mm 2 30 deg from vertical"])).toMatchObject({ error: { nearest: ["8 mm", "10 mm"] } });
 });
 

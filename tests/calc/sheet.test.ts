@@ -34,8 +34,12 @@ test("the schema file is what the shapes give; write it again with npm run gener
 
 test("answers stand in the order of the questions, with their marks", () => {
   const found = answers(JSON.stringify(sheet));
-  expect(found.map((one) => [one.id, one.name, isAnswer(one)])).toEqual([["a", "wait", true], ["b", "wait", false], [undefined, "lift", true], ["d", "no-such-figure", false], [undefined, "team", true]]);
-  expect(found[0]).toMatchObject({ values: [{ name: "wait", value: 117, unit: "s" }, { name: "to 60 V dc" }, { name: "to 60 V dc at nominal values" }, { name: "to 0.2 J" }, {}, {}] });
+  expect(found.map((one) => [one.id, one.name, isAnswer(one)])).toEqual([
+    ["a", "wait", true], ["b", "wait", false], [undefined, "lift", true], ["d", "no-such-figure", false], [undefined, "team", true],
+  ]);
+  expect(found[0]).toMatchObject({ values: [
+    { name: "wait", value: 117, unit: "s" }, { name: "to 60 V dc" }, { name: "to 60 V dc at nominal values" }, { name: "to 0.2 J" }, {}, {},
+  ] });
 });
 
 test("questions and answers hold to the published schema, also through every example of every figure", () => {
@@ -62,7 +66,8 @@ test("a text that is no sheet is a problem, said in words", () => {
 });
 
 test("assumptions may be set for a question, and a wrong one is an answer with the reason", () => {
-  expect(answers('[{"name": "fall", "inputs": {"mass": "1 kg", "height": "1 m"}, "assumptions": {"friction": 0.1}}]')[0]).toMatchObject({ error: { says: expect.stringContaining("friction is no assumption") } });
+  const [answer] = answers('[{"name": "fall", "inputs": {"mass": "1 kg", "height": "1 m"}, "assumptions": {"friction": 0.1}}]');
+  expect(answer).toMatchObject({ error: { says: expect.stringContaining("friction is no assumption") } });
 });
 
 test("the same sheet gives the same bytes", () => {

@@ -44,7 +44,9 @@ test("discharge by small steps agrees with the logarithm", () => {
 });
 
 test("the legs of a sling carry the load: the upright parts sum to it", () => {
-  fc.assert(fc.property(fc.double({ min: 1, max: 1e5, noNaN: true }), fc.integer({ min: 1, max: 3 }), fc.double({ min: 5, max: 90, noNaN: true }), (load, legs, degrees) => {
+  fc.assert(fc.property(fc.double({
+    min: 1, max: 1e5, noNaN: true,
+  }), fc.integer({ min: 1, max: 3 }), fc.double({ min: 5, max: 90, noNaN: true }), (load, legs, degrees) => {
     const angle = (degrees * Math.PI) / 180;
     const { tension, tooFlat } = slingTension(load, legs, angle);
     expect(legs * tension * Math.sin(angle)).toBeCloseTo(load, 6);
@@ -67,7 +69,10 @@ test("unequal legs are in balance, upright and sideways", () => {
 
 test("EN 818-4 rows are the single limit times the factor, rounded to preferred numbers: 3.6 % below to 4.2 % above", () => {
   for (const row of CHAIN_SLINGS) {
-    for (const [printed, factor] of [[row.twoTo45, LEG_FACTORS.twoTo45], [row.twoTo60, LEG_FACTORS.twoTo60], [row.threeTo45, LEG_FACTORS.threeTo45], [row.threeTo60, LEG_FACTORS.threeTo60], [row.endless!, LEG_FACTORS.endless]] as const) {
+    for (const [printed, factor] of [
+      [row.twoTo45, LEG_FACTORS.twoTo45], [row.twoTo60, LEG_FACTORS.twoTo60], [row.threeTo45, LEG_FACTORS.threeTo45],
+      [row.threeTo60, LEG_FACTORS.threeTo60], [row.endless!, LEG_FACTORS.endless],
+    ] as const) {
       const off = printed / (row.one * factor) - 1;
       expect(off).toBeGreaterThanOrEqual(-0.0365);
       expect(off).toBeLessThanOrEqual(0.0425);

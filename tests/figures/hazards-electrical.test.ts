@@ -1,10 +1,14 @@
 // Every row of hazards-electrical.csv (sources E01 to E19 in tests/reference/sources-hazards.md) against the formulas and tables of the figures.
 
 import { expect } from "vitest";
-import { EXEMPT_CHARGE, LIMIT_ENERGY, bleederForTime, capacitanceAtEnergy, capacitorCharge, capacitorEnergy, dischargeTime, energyAboveLimitVoltage, timeToFraction, voltageAfter, voltageAtEnergy } from "../../language/figures/capacitor-discharge.ts";
+import {
+  EXEMPT_CHARGE, LIMIT_ENERGY, bleederForTime, capacitanceAtEnergy, capacitorCharge, capacitorEnergy, dischargeTime, energyAboveLimitVoltage,
+  timeToFraction, voltageAfter, voltageAtEnergy,
+} from "../../language/figures/capacitor-discharge.ts";
 import { GLOVE_CLASSES, GLOVE_RETEST, gloveClass } from "../../language/figures/insulating-gloves.ts";
 import {
-  INSTALLATION_INSULATION, ISOLATION_PER_VOLT, MACHINE_INSULATION, POLARISATION_INDEX_MINIMUM, POLARISATION_INDEX_VALID_TO, WINDING_TEST_VOLTAGES, installationInsulation,
+  INSTALLATION_INSULATION, ISOLATION_PER_VOLT, MACHINE_INSULATION, POLARISATION_INDEX_MINIMUM, POLARISATION_INDEX_VALID_TO, WINDING_TEST_VOLTAGES,
+  installationInsulation,
   isolationMinimum, polarisationIndex, windingMinimum, type InsulationTest, type IsolationKind, type TestVoltageBand, type WindingKind,
 } from "../../language/figures/insulation-resistance.ts";
 import { IEC_VOLTAGE_BANDS, RESIDUAL_VOLTAGE_RULE, VOLTAGE_CLASS_LIMITS, voltageClass, type SupplyKind } from "../../language/figures/voltage-limits.ts";
@@ -21,10 +25,14 @@ const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
     A_max_dc: VOLTAGE_CLASS_LIMITS.a.dc, A_max_ac_rms: VOLTAGE_CLASS_LIMITS.a.ac, B_max_dc: VOLTAGE_CLASS_LIMITS.b.dc, B_max_ac_rms: VOLTAGE_CLASS_LIMITS.b.ac,
   }),
   "voltage-class": (of) => ({ class: voltageClass(si(of["U"]), text(of, "kind") as SupplyKind) }),
-  "extra-low-voltage-limit": () => ({ ac: IEC_VOLTAGE_BANDS.extraLow.ac, dc_ripple_free: IEC_VOLTAGE_BANDS.extraLow.dc, lv_ac: IEC_VOLTAGE_BANDS.low.ac, lv_dc: IEC_VOLTAGE_BANDS.low.dc }),
+  "extra-low-voltage-limit": () => ({
+    ac: IEC_VOLTAGE_BANDS.extraLow.ac, dc_ripple_free: IEC_VOLTAGE_BANDS.extraLow.dc, lv_ac: IEC_VOLTAGE_BANDS.low.ac,
+    lv_dc: IEC_VOLTAGE_BANDS.low.dc,
+  }),
   "residual-energy-limit": () => ({ E: LIMIT_ENERGY }),
   "isolation-rule": () => ({
-    dc: ISOLATION_PER_VOLT.dc, ac: ISOLATION_PER_VOLT.ac, combined_dc_ac: ISOLATION_PER_VOLT.combined, combined_with_double_or_robust_protection: ISOLATION_PER_VOLT.combinedDoublyProtected,
+    dc: ISOLATION_PER_VOLT.dc, ac: ISOLATION_PER_VOLT.ac, combined_dc_ac: ISOLATION_PER_VOLT.combined,
+    combined_with_double_or_robust_protection: ISOLATION_PER_VOLT.combinedDoublyProtected,
   }),
   "isolation-minimum": (of) => ({ R: isolationMinimum(si(of["U"]), text(of, "kind") as IsolationKind) }),
   "rc-discharge-time": (of) => ({ tau: si(of["R"]) * si(of["C"]), t: dischargeTime(si(of["V0"]), si(of["V1"]), si(of["R"]), si(of["C"])) }),
@@ -42,10 +50,16 @@ const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
     const t = dischargeTime(si(of["V0"]), si(of["V1"]), si(of["R"]), si(of["C"]));
     return { t, ok: t <= RESIDUAL_VOLTAGE_RULE.plugSeconds && si(of["limit"]) === RESIDUAL_VOLTAGE_RULE.plugSeconds };
   },
-  "insulation-test-table": () => ({ SELV_PELV: test(INSTALLATION_INSULATION.extraLow), up_to_500V: test(INSTALLATION_INSULATION.to500), over_500V: test(INSTALLATION_INSULATION.over500) }),
+  "insulation-test-table": () => ({
+    SELV_PELV: test(INSTALLATION_INSULATION.extraLow), up_to_500V: test(INSTALLATION_INSULATION.to500),
+    over_500V: test(INSTALLATION_INSULATION.over500),
+  }),
   "installation-insulation": (of) => test(installationInsulation(si(of["U"]))),
   "insulation-test-rule": () => test(MACHINE_INSULATION),
-  "winding-insulation-table": () => ({ "before-1970": windingMinimum(0, "before-1970") === 1e6 ? "kV + 1 Mohm" : "", "form-wound": windingMinimum(3300, "form-wound"), "random-wound_or_below_1kV": windingMinimum(400, "random-wound") }),
+  "winding-insulation-table": () => ({
+    "before-1970": windingMinimum(0, "before-1970") === 1e6 ? "kV + 1 Mohm" : "", "form-wound": windingMinimum(3300, "form-wound"),
+    "random-wound_or_below_1kV": windingMinimum(400, "random-wound"),
+  }),
   "winding-test-voltage-table": () => ({
     "<1000": band(WINDING_TEST_VOLTAGES[0]!), "1000-2500": band(WINDING_TEST_VOLTAGES[1]!), "2501-5000": band(WINDING_TEST_VOLTAGES[2]!),
     "5001-12000": band(WINDING_TEST_VOLTAGES[3]!), ">12000": band(WINDING_TEST_VOLTAGES[4]!), unit: "V DC",
@@ -90,10 +104,16 @@ for (const row of rows) {
     // The last property of the row, the label, is a sentence of the standard and no figure.
     const { else: _label, ...figures } = expected as Inputs;
     const rule = RESIDUAL_VOLTAGE_RULE;
-    count.row(id, () => compare({ to: rule.volts, within: rule.seconds, plug_within: rule.plugSeconds, exempt_charge: EXEMPT_CHARGE }, figures, row["tolerance"]!, id));
+    count.row(
+      id,
+      () => compare({ to: rule.volts, within: rule.seconds, plug_within: rule.plugSeconds, exempt_charge: EXEMPT_CHARGE }, figures, row["tolerance"]!, id),
+    );
   } else if (id === "glove-test") {
     const { before_issue: _issue, each_use: _use, ...figures } = expected as Inputs;
-    count.row(id, () => compare({ every: GLOVE_RETEST.everyMonths, in_service_if_tested_within: GLOVE_RETEST.intoServiceMonths }, figures, row["tolerance"]!, id));
+    count.row(
+      id,
+      () => compare({ every: GLOVE_RETEST.everyMonths, in_service_if_tested_within: GLOVE_RETEST.intoServiceMonths }, figures, row["tolerance"]!, id),
+    );
   } else if (id === "rc-design-5min") {
     // A slip of the file's own reckoning: 350 V exp(-300/10.56) is 1.607521e-10 V at forty digits, the row has 1.6059e-10, just beyond its 0.1 %.
     count.row(id, () => {

@@ -19,7 +19,10 @@ const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
   "spring-energy-preload": (of) => ({ E: springEnergy(si(of["k"]), si(of["x2"]), si(of["x1"])) }),
   "potential-energy": (of) => ({ E: heightEnergy(si(of["m"]), si(of["h"])) }),
   "magnet-pull": (of) => ({ F: magnetPull(si(of["B"]), si(of["A"])) }),
-  "static-field-limit": () => ({ implant: STATIC_FIELD_LIMITS.implant, projectile: STATIC_FIELD_LIMITS.flyingObject, work_head_trunk: STATIC_FIELD_LIMITS.headAndTrunk, work_limbs: STATIC_FIELD_LIMITS.limbs }),
+  "static-field-limit": () => ({
+    implant: STATIC_FIELD_LIMITS.implant, projectile: STATIC_FIELD_LIMITS.flyingObject, work_head_trunk: STATIC_FIELD_LIMITS.headAndTrunk,
+    work_limbs: STATIC_FIELD_LIMITS.limbs,
+  }),
   "touch-table": (of) => {
     const row = TOUCH_LIMITS[material(of)];
     return { "<1 s": row.under1s, "1-10 s": row.to10s, "10-60 s": row.to60s, ">60 s": row.over60s, unit: "degC" };
@@ -71,6 +74,8 @@ for (const row of rows) {
     if (relation === undefined) throw new Error(`no check for ${row["relation"]}`);
     compare(relation(inputs), expected, row["tolerance"]!, id);
     // The page of this row prints 27.57e6 ft·lbf: asserted to be a misprint by a factor of more than five.
-    if (id === "gas-3-wrong") expect((27.57e6 * 1.355817948) / gasEnergy("isentropic", si(inputs["p1_abs"]), si(inputs["p2_abs"]), si(inputs["V"]), 1.41)).toBeGreaterThan(5);
+    if (id === "gas-3-wrong") expect((27.57e6 * 1.355817948) / gasEnergy(
+      "isentropic", si(inputs["p1_abs"]), si(inputs["p2_abs"]), si(inputs["V"]), 1.41,
+    )).toBeGreaterThan(5);
   });
 }

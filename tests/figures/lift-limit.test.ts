@@ -11,7 +11,9 @@ const settings = { seed: 20261125, numRuns: 300 };
 const lifts: fc.Arbitrary<Lift> = fc.record({
   reach: fc.double({ min: 0, max: 0.8, noNaN: true }), height: fc.double({ min: 0, max: 2, noNaN: true }), travel: fc.double({ min: 0, max: 2, noNaN: true }),
   twist: fc.double({ min: 0, max: Math.PI, noNaN: true }), perMinute: fc.double({ min: 0, max: 20, noNaN: true }),
-  duration: fc.constantFrom("short" as const, "moderate" as const, "long" as const), coupling: fc.constantFrom("good" as const, "fair" as const, "poor" as const),
+  duration: fc.constantFrom(
+    "short" as const, "moderate" as const, "long" as const,
+  ), coupling: fc.constantFrom("good" as const, "fair" as const, "poor" as const),
 });
 
 test("the stated bases: one person 23 kg, two 2/3 and three 1/2 of the sum, more as three", () => {
@@ -46,7 +48,9 @@ test("farther, longer, oftener, more twisted, worse gripped: never a higher limi
   fc.assert(fc.property(lifts, fc.double({ min: 0, max: 1, noNaN: true }), (lift, more) => {
     const base = recommendedWeightLimit(lift);
     const worse: readonly Lift[] = [
-      { ...lift, reach: lift.reach + more }, { ...lift, travel: lift.travel + more }, { ...lift, twist: lift.twist + more }, { ...lift, perMinute: lift.perMinute + more },
+      { ...lift, reach: lift.reach + more }, { ...lift, travel: lift.travel + more }, { ...lift, twist: lift.twist + more }, {
+        ...lift, perMinute: lift.perMinute + more,
+      },
       { ...lift, duration: "long" }, { ...lift, coupling: "poor" },
     ];
     for (const one of worse) expect(recommendedWeightLimit(one)).toBeLessThanOrEqual(base + 1e-9);
@@ -64,7 +68,12 @@ test("the frequency multiplier goes through its rows and falls between them", ()
 });
 
 test("the composite index does not depend on the order of the tasks", () => {
-  const tasks = fc.array(fc.record({ load: fc.integer({ min: 1, max: 20 }), perMinute: fc.integer({ min: 1, max: 3 }), frequencyIndependentLimit: fc.integer({ min: 10, max: 23 }) }), { minLength: 1, maxLength: 4 });
+  const tasks = fc.array(
+    fc.record({
+      load: fc.integer({ min: 1, max: 20 }), perMinute: fc.integer({ min: 1, max: 3 }), frequencyIndependentLimit: fc.integer({ min: 10, max: 23 }),
+    }),
+    { minLength: 1, maxLength: 4 },
+  );
   fc.assert(fc.property(tasks, (drawn) => {
     const named = drawn.map((task, at) => ({ ...task, name: String(at) }));
     const forward = compositeLiftingIndex(named, "short").index!;

@@ -4,7 +4,9 @@
 import { expect } from "vitest";
 import { filterWeight } from "../../language/figures/handling-filter.ts";
 import { teamLimit } from "../../language/figures/lift-limit.ts";
-import { compositeLiftingIndex, liftDuration, liftMultipliers, liftingIndex, recommendedWeightLimit, weightLimitFrom, type LiftMultipliers } from "../../language/figures/niosh-lift.ts";
+import {
+  compositeLiftingIndex, liftDuration, liftMultipliers, liftingIndex, recommendedWeightLimit, weightLimitFrom, type LiftMultipliers,
+} from "../../language/figures/niosh-lift.ts";
 import { adjustedFrequency, frequencyMultiplier, type Coupling, type LiftDuration, type NioshConstants } from "../../language/figures/niosh-multipliers.ts";
 import { compare, halfUp, referenceRows, si, tally, type Json } from "./reference-rows.ts";
 
@@ -20,7 +22,8 @@ const misprint = (name: string, reach: Json | undefined): boolean => name === "H
 function niosh(of: Inputs, expected: Inputs, tolerance: string, id: string): void {
   const set = setOf(of["H"]);
   const lift = {
-    reach: si(of["H"]), height: si(of["V"]), travel: si(of["D"]), twist: si(of["A"]), perMinute: si(of["F_per_min"]), duration: of["duration"] as LiftDuration, coupling: of["coupling"] as Coupling,
+    reach: si(of["H"]), height: si(of["V"]), travel: si(of["D"]), twist: si(of["A"]), perMinute: si(of["F_per_min"]),
+    duration: of["duration"] as LiftDuration, coupling: of["coupling"] as Coupling,
     ...(of["V_origin"] === undefined ? {} : { originHeight: si(of["V_origin"]) }),
   };
   const multipliers = liftMultipliers(lift, set);
@@ -51,7 +54,9 @@ const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
   "niosh-cli": (of) => {
     const tasks = of["tasks"] as readonly Inputs[];
     const { index, order } = compositeLiftingIndex(
-      tasks.map((task) => ({ name: String(task["id"]), load: si([si(task["L"]), "lb"]), perMinute: si(task["F"]), frequencyIndependentLimit: si([si(task["FIRWL"]), "lb"]) })),
+      tasks.map((task) => ({
+        name: String(task["id"]), load: si([si(task["L"]), "lb"]), perMinute: si(task["F"]), frequencyIndependentLimit: si([si(task["FIRWL"]), "lb"]),
+      })),
       of["duration"] as LiftDuration, "us",
     );
     return { CLI: index, order: order.map((name) => (typeof tasks[0]!["id"] === "number" ? Number(name) : name)) };
@@ -59,7 +64,9 @@ const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
   "niosh-frequency-adjustment": (of) => ({ F: adjustedFrequency(si(of["rate_per_min"]), si(of["work_min_in_15"])) }),
   "niosh-frequency-multiplier": (of) => ({ FM: frequencyMultiplier(si(of["F_per_min"]), of["duration"] as LiftDuration, si(of["V"]), setOf(of["V"])) }),
   "niosh-duration": (of) => ({
-    duration: liftDuration((of["pattern"] as readonly (readonly Json[])[]).map(([kind, value, unit]) => ({ kind: kind as "work" | "recovery", seconds: si([value!, unit!]) }))),
+    duration: liftDuration((of["pattern"] as readonly (readonly Json[])[]).map(([kind, value, unit]) => ({
+      kind: kind as "work" | "recovery", seconds: si([value!, unit!]),
+    }))),
   }),
   "team-lift": (of) => {
     const each = of["individual_kg"] as readonly number[];

@@ -7,7 +7,8 @@ import { cautions } from "../../language/figures/cautions.ts";
 import { aidCaution } from "../../language/figures/figure.ts";
 import { figures } from "../../language/figures/registry.ts";
 
-const clearing = /\b(safe(ly)?|within|ok|okay|pass(ed|es)?|compl(y|ies|iant)|acceptable|allowed|dead|discharged|harmless|no (risk|danger)|may be (lifted|touched))\b/i;
+const clearing =
+  /\b(safe(ly)?|within|ok|okay|pass(ed|es)?|compl(y|ies|iant)|acceptable|allowed|dead|discharged|harmless|no (risk|danger)|may be (lifted|touched))\b/i;
 
 /** Every text in a value, however deep. */
 function texts(value: unknown): readonly string[] {
@@ -18,14 +19,19 @@ function texts(value: unknown): readonly string[] {
 /** Questions below and above the limits, beside the examples: the words must be the same kind. */
 const questions = [
   ...figures.flatMap((figure) => figure.examples.map((example) => [figure.name, example] as const)),
-  ["lift", "5 kg"], ["lift", "500 kg 4"], ["lift", "5 kg reach 70 cm"], ["wait", "24 V dc 1 uF 1 kohm"], ["voltage-class", "12 V dc"], ["voltage-class", "3000 V dc"],
-  ["touch", "5 s bare metal 30 °C"], ["eyebolt", "M12 100 kg"], ["sling", "10 kg 2 20 deg from horizontal"], ["sling-limit", "chain 8 mm 2 30 deg from vertical 1 t"], ["noise", "70"],
+  ["lift", "5 kg"], ["lift", "500 kg 4"], ["lift", "5 kg reach 70 cm"], ["wait", "24 V dc 1 uF 1 kohm"], ["voltage-class", "12 V dc"],
+  ["voltage-class", "3000 V dc"],
+  ["touch", "5 s bare metal 30 °C"], ["eyebolt", "M12 100 kg"], ["sling", "10 kg 2 20 deg from horizontal"], [
+    "sling-limit", "chain 8 mm 2 30 deg from vertical 1 t",
+  ], ["noise", "70"],
   ["polarisation-index", "210 Mohm 230 Mohm F"], ["lift-filter", "knuckle to elbow close mass 2 kg"], ["gas", "0.1 bar 1 L"], ["lift", "no"],
 ] as const;
 
 test("no figure clears anything", () => {
   for (const figure of figures) for (const text of texts(figure)) expect(clearing.exec(text)?.[0], `${figure.name}: ${text}`).toBeUndefined();
-  for (const [name, words] of questions) for (const text of texts(answerWords(name, [words]))) expect(clearing.exec(text)?.[0], `${name} ${words}: ${text}`).toBeUndefined();
+  for (const [name, words] of questions) for (const text of texts(answerWords(name, [words]))) expect(
+    clearing.exec(text)?.[0], `${name} ${words}: ${text}`,
+  ).toBeUndefined();
 });
 
 test("every answer has formula, steps, source and the caution that makers, codes and qualified people come first", () => {

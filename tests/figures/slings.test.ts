@@ -3,10 +3,12 @@
 
 import { expect } from "vitest";
 import {
-  EYEBOLTS, EYEBOLT_ENGAGEMENT, INCH_SHACKLES, METRIC_SHACKLES, SHACKLE_INCLUDED_MOST, US_EYEBOLTS, US_EYEBOLT_AT_45, eyeboltCapacity, shackleSideShare, shoulderEyeboltShare,
+  EYEBOLTS, EYEBOLT_ENGAGEMENT, INCH_SHACKLES, METRIC_SHACKLES, SHACKLE_INCLUDED_MOST, US_EYEBOLTS, US_EYEBOLT_AT_45, eyeboltCapacity,
+  shackleSideShare, shoulderEyeboltShare,
 } from "../../language/figures/eyebolts.ts";
 import {
-  CHAIN_SLINGS, LEG_FACTORS, ROPE_SLINGS, TACKLE_PROOF, chainTemperatureFactor, edgeFactor, legFactor, slingTableLimit, trigonometricLimit, uniformLoadLimit, type SlingRow,
+  CHAIN_SLINGS, LEG_FACTORS, ROPE_SLINGS, TACKLE_PROOF, chainTemperatureFactor, edgeFactor, legFactor, slingTableLimit, trigonometricLimit,
+  uniformLoadLimit, type SlingRow,
 } from "../../language/figures/sling-tables.ts";
 import { LEAST_LEG_ANGLE, angleFromHorizontal, capacityShare, slingTension, twoLegsUnderHook, twoPointShare } from "../../language/figures/slings.ts";
 import { compare, halfUp, referenceRows, si, tally, type Json } from "./reference-rows.ts";
@@ -23,7 +25,10 @@ function tableRow(table: readonly SlingRow[], size: number): object {
     return at(4, beta);
   };
   const endless = table.find((one) => one.size === size)!.endless;
-  return { "1": at(1, 0), "2_beta45": at(2, 45), "2_beta60": at(2, 60), "34_beta45": both(45), "34_beta60": both(60), endless: endless === undefined ? undefined : endless * 1000 };
+  return {
+    "1": at(1, 0), "2_beta45": at(2, 45), "2_beta60": at(2, 60), "34_beta45": both(45), "34_beta60": both(60),
+    endless: endless === undefined ? undefined : endless * 1000,
+  };
 }
 
 const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
@@ -51,11 +56,19 @@ const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
     const to60 = [legFactor(2, rad(45.1)), legFactor(3, rad(60)), legFactor(4, rad(60))];
     expect(to45[1]).toBe(to45[2]);
     expect(to60[1]).toBe(to60[2]);
-    return { "1": legFactor(1, 0), "2_beta0-45": to45[0], "2_beta45-60": to60[0], "34_beta0-45": to45[1], "34_beta45-60": to60[1], endless: LEG_FACTORS.endless };
+    return {
+      "1": legFactor(1, 0), "2_beta0-45": to45[0], "2_beta45-60": to60[0], "34_beta0-45": to45[1], "34_beta45-60": to60[1],
+      endless: LEG_FACTORS.endless,
+    };
   },
-  "uniform-load-wll": (of) => ({ WLL: uniformLoadLimit(si(of["single"]), si(of["legs"]), rad(si(of["beta_deg"]))), factor: legFactor(si(of["legs"]), rad(si(of["beta_deg"]))) }),
+  "uniform-load-wll": (of) => ({
+    WLL: uniformLoadLimit(si(of["single"]), si(of["legs"]), rad(si(of["beta_deg"]))), factor: legFactor(si(of["legs"]), rad(si(of["beta_deg"]))),
+  }),
   "edge-factor": () => ({ "R>2d": edgeFactor(21, 10), "R>d": edgeFactor(20, 10), "R=d": edgeFactor(10, 10) }),
-  "temperature-factor": () => ({ "-40..200": chainTemperatureFactor(200), "200..300": chainTemperatureFactor(300), "300..400": chainTemperatureFactor(400), ">400": chainTemperatureFactor(401), unit: "degC" }),
+  "temperature-factor": () => ({
+    "-40..200": chainTemperatureFactor(200), "200..300": chainTemperatureFactor(300), "300..400": chainTemperatureFactor(400),
+    ">400": chainTemperatureFactor(401), unit: "degC",
+  }),
   "eyebolt-table": (of) => {
     const thread = String(of["thread"]);
     return { axial: eyeboltCapacity(thread), to_45deg: eyeboltCapacity(thread, rad(45)), to_90deg: eyeboltCapacity(thread, rad(90)) };
@@ -66,7 +79,8 @@ const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
     return { axial: si([pounds, "lb"]), "45deg_shoulder_only": si([halfUp(pounds * US_EYEBOLT_AT_45, 0), "lb"]) };
   },
   "eyebolt-angle-factor": () => ({
-    "0-5": shoulderEyeboltShare(rad(5)), "15": shoulderEyeboltShare(rad(15)), "30": shoulderEyeboltShare(rad(30)), "45": shoulderEyeboltShare(rad(45)), "90": shoulderEyeboltShare(rad(90)),
+    "0-5": shoulderEyeboltShare(rad(5)), "15": shoulderEyeboltShare(rad(15)), "30": shoulderEyeboltShare(rad(30)),
+    "45": shoulderEyeboltShare(rad(45)), "90": shoulderEyeboltShare(rad(90)),
   }),
   "eyebolt-angle-example": (of) => ({ effective_lb: si(of["wll_lb"]) * shoulderEyeboltShare(rad(si(of["angle_deg"])))! }),
   "shackle-table": (of) => {
@@ -74,7 +88,9 @@ const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
     return { carbon: row.carbon, alloy: row.alloy };
   },
   "shackle-table-metric": (of) => ({ WLL: METRIC_SHACKLES.find((one) => one.size === of["bow_mm"])!.tonnes * 1000 }),
-  "shackle-side-load-factor": () => ({ "0": shackleSideShare(0), "45": shackleSideShare(rad(45)), "90": shackleSideShare(rad(90)), included_angle_max: SHACKLE_INCLUDED_MOST }),
+  "shackle-side-load-factor": () => ({
+    "0": shackleSideShare(0), "45": shackleSideShare(rad(45)), "90": shackleSideShare(rad(90)), included_angle_max: SHACKLE_INCLUDED_MOST,
+  }),
 };
 
 /** Rows whose published side is a rule in words or a cut-off print. */

@@ -3,7 +3,9 @@
 
 import { expect } from "vitest";
 import { criticalPath, type PathTask } from "../../language/figures/critical-path.ts";
-import { EU_PART_WEIGHTS, FRENCH_COEFFICIENTS, countSteps, depthPoints, euClass, euIndex, frenchCriterion, weightedPoints, type CountedAct } from "../../language/figures/disassembly-scores.ts";
+import {
+  EU_PART_WEIGHTS, FRENCH_COEFFICIENTS, countSteps, depthPoints, euClass, euIndex, frenchCriterion, weightedPoints, type CountedAct,
+} from "../../language/figures/disassembly-scores.ts";
 import { MOTIONS, MOVE, REACH, TMU_SECONDS, TURN, TURN_DEGREES, motionTime, moveWithWeight } from "../../language/figures/motion-times.ts";
 import { assemblyEfficiency, assemblyTime, busyShare, lineTime, spread, workCost } from "../../language/figures/work-time.ts";
 import { compare, halfUp, referenceRows, si, tally, type Json } from "./reference-rows.ts";
@@ -14,7 +16,9 @@ const entries = (value: Json | undefined): readonly (readonly [string, Json])[] 
 const list = (value: Json | undefined): readonly Inputs[] => value as readonly Inputs[];
 const steps = (value: Json | undefined): readonly string[] => value as readonly string[];
 /** A total of work done one after the other, by the critical path of a chain, so that the planning sum is tried and not the test's own. */
-const chain = (times: readonly number[]): number => criticalPath(times.map((time, at) => ({ name: String(at), time, after: at === 0 ? [] : [String(at - 1)] })))!.total;
+const chain = (times: readonly number[]): number => criticalPath(times.map((time, at) => ({
+  name: String(at), time, after: at === 0 ? [] : [String(at - 1)],
+})))!.total;
 
 const line = (of: Inputs) => ({ count: si(of["n"]), toolSeconds: si(of["tool_s"]), removeSeconds: si(of["remove_s"]), setAsideSeconds: si(of["set_aside_s"]) });
 const part = (of: Inputs) => ({ count: si(of["n"]), handlingSeconds: si(of["handling_s"]), insertionSeconds: si(of["insertion_s"]) });
@@ -36,7 +40,9 @@ const byId: Readonly<Record<string, (of: Inputs, expected: Inputs) => object>> =
     return { percent: shares, mean_percent: spread(shares).mean };
   },
   "lf-strategies": (of) => {
-    const times = (tool: string): object => Object.fromEntries(entries(of["aims"]).map(([aim, names]) => [aim, chain(steps(names).map((name) => si((of[tool] as Inputs)[name])))]));
+    const times = (tool: string): object => Object.fromEntries(entries(of["aims"]).map(([aim, names]) => [
+      aim, chain(steps(names).map((name) => si((of[tool] as Inputs)[name]))),
+    ]));
     return { hand_s: times("mean_s_hand"), cordless_s: times("mean_s_cordless") };
   },
   "dfs-total": (of) => {
@@ -78,14 +84,18 @@ const byId: Readonly<Record<string, (of: Inputs, expected: Inputs) => object>> =
   "steps-1": (of) => ({ steps: countSteps(steps(of["actions"]).map(act)) }),
   "steps-2": (of) => ({ steps: countSteps(steps(of["actions"]).map(act)) }),
   "cpm-truck": (of) => {
-    const path = criticalPath(entries(of["task_time_after"]).map(([name, value]): PathTask => ({ name, time: si((value as readonly Json[])[0]), after: (value as readonly Json[])[1] as readonly string[] })))!;
+    const path = criticalPath(entries(of["task_time_after"]).map(([name, value]): PathTask => ({
+      name, time: si((value as readonly Json[])[0]), after: (value as readonly Json[])[1] as readonly string[],
+    })))!;
     // Slack was computed for the source page from the published times.
     expect(Object.fromEntries(["D", "F", "I", "K", "N", "O"].map((name) => [name, path.slack.get(name)]))).toEqual({ D: 7, F: 8, I: 7, K: 14, N: 14, O: 18 });
     return { total: path.total, critical: path.critical, early_finish: Object.fromEntries(path.earlyFinish) };
   },
   "cpm-small": (of) => {
     const arrows = of["arrows_from_to_time"] as readonly (readonly [number, number, number])[];
-    const path = criticalPath(arrows.map(([from, to, time], at) => ({ name: String(at), time, after: arrows.flatMap(([, end], other) => (end === from ? [String(other)] : [])), to })))!;
+    const path = criticalPath(arrows.map(([from, to, time], at) => ({
+      name: String(at), time, after: arrows.flatMap(([, end], other) => (end === from ? [String(other)] : [])), to,
+    })))!;
     const critical = arrows.filter((_, at) => path.slack.get(String(at)) === 0);
     return { total: path.total, critical: [...critical.map(([from]) => from), critical.at(-1)![1]], slack: arrows.map((_, at) => path.slack.get(String(at))!) };
   },

@@ -3,7 +3,9 @@
 
 import { expect, test } from "vitest";
 import { TIME_TABLES } from "../../language/figures/action-times.ts";
-import { MOTIONS, MOTION_INCHES, MOVE, MOVE_WEIGHTS, REACH, TMU_SECONDS, TURN, TURN_DEGREES, motionTime, moveWithWeight, type MotionColumn } from "../../language/figures/motion-times.ts";
+import {
+  MOTIONS, MOTION_INCHES, MOVE, MOVE_WEIGHTS, REACH, TMU_SECONDS, TURN, TURN_DEGREES, motionTime, moveWithWeight, type MotionColumn,
+} from "../../language/figures/motion-times.ts";
 import { referenceRows, tally, type Row } from "./reference-rows.ts";
 
 const code = (action: string): string => /\(([^)]+)\)/.exec(action)![1]!;

@@ -48,7 +48,8 @@ const isFile = (name: string): boolean => name === "-" || /[./\\]/.test(name);
 
 function list(io: Io, json: boolean): number {
   const all = [...figures].sort((a, b) => (a.name < b.name ? -1 : 1));
-  io.out(json ? `${JSON.stringify(all.map(({ name, title, arguments: taken, validity, source, examples }) => ({ name, title, arguments: taken, validity, source, examples })), null, 2)}\n` : printList(all));
+  const described = all.map(({ name, title, arguments: taken, validity, source, examples }) => ({ name, title, arguments: taken, validity, source, examples }));
+  io.out(json ? `${JSON.stringify(described, null, 2)}\n` : printList(all));
   return 0;
 }
 

@@ -3,6 +3,7 @@
 
 import { dimensionNames } from "../quantities/dimensions.ts";
 import { parseNumber } from "../quantities/number.ts";
+import type { ThreadSize } from "../quantities/thread-size.ts";
 import { findUnit, nearestUnits, usualUnits } from "../quantities/units.ts";
 import { isDimension, readArgument, type ArgumentValue, type Figure, type FigureArgument, type FigureError, type FigureInputs } from "../figures/figure.ts";
 import { nearestWords } from "./nearest.ts";
@@ -16,6 +17,7 @@ export interface Question {
 /** Longest run of words that one argument is written in: "1-13/16 in ± 1/16 in (46 mm)" and the like. */
 const LONGEST = 8;
 
+const isSize = (value: ArgumentValue | FigureError): value is ThreadSize => typeof value === "object" && "designation" in value;
 const isError = (value: ArgumentValue | FigureError): value is FigureError => typeof value === "object" && "says" in value;
 
 /** What has been read so far. */
@@ -23,18 +25,20 @@ interface Filling {
   readonly figure: Figure;
   readonly values: Map<string, ArgumentValue[]>;
   readonly texts: Map<string, string[]>;
+  /** The argument that was filled last, for a name that stands behind its value: "2 people". */
+  last: string | undefined;
 }
 
 /**
  * Reads words such as `560 V 1200 uF 22 kohm maker-wait 5 min` for a figure.
  *
- * A word that is the name of an argument (`reach 45 cm`, `reach=45 cm`) takes what follows for it. Else the longest run of words that an argument
- * still to be filled can be read from
+ * A word that is the name of an argument (`reach 45 cm`, `reach=45 cm`) takes what follows for it, and may also stand behind its value (`2 people`).
+ * Else the longest run of words that an argument still to be filled can be read from
  * is taken for the first such argument. Returns an error for what fits nowhere, with the nearest valid words or units; a missing argument is the
  * figure's to report.
  */
 export function readQuestion(figure: Figure, words: readonly string[]): Question | FigureError {
-  const filling: Filling = { figure, values: new Map(), texts: new Map() };
+  const filling: Filling = { figure, values: new Map(), texts: new Map(), last: undefined };
   const tokens = words.flatMap((word) => word.trim().split(/\s+/)).filter((word) => word !== "");
   let at = 0;
   while (at < tokens.length) {
@@ -50,7 +54,7 @@ export function readQuestion(figure: Figure, words: readonly string[]): Question
  * Returns an error for an unknown name, an argument given too often, and a value that does not read.
  */
 export function readNamed(figure: Figure, inputs: Readonly<Record<string, string | number | readonly (string | number)[]>>): Question | FigureError {
-  const filling: Filling = { figure, values: new Map(), texts: new Map() };
+  const filling: Filling = { figure, values: new Map(), texts: new Map(), last: undefined };
   for (const [name, given] of Object.entries(inputs)) {
     const wanted = figure.arguments.find((one) => one.name === name);
     if (wanted === undefined) {
@@ -69,7 +73,9 @@ export function readNamed(figure: Figure, inputs: Readonly<Record<string, string
   return asQuestion(filling);
 }
 
-function asQuestion({ figure, values, texts }: Filling): Question {
+function asQuestion(filling: Filling): Question {
+  const { figure, values, texts } = filling;
+  takeClassFromSize(filling);
   const inputs: Record<string, ArgumentValue | readonly ArgumentValue[]> = {};
   const written: Record<string, string | string[]> = {};
   for (const { name, many } of figure.arguments) {
@@ -82,7 +88,17 @@ function asQuestion({ figure, values, texts }: Filling): Question {
   return { inputs, written };
 }
 
-function put({ values, texts }: Filling, { name }: FigureArgument, value: ArgumentValue, text: string): void {
+/** A size may carry its class (M8x35-8.8): it stands for the class where none was given by itself. */
+function takeClassFromSize(filling: Filling): void {
+  const wanted = filling.figure.arguments.find((one) => one.takes === "class");
+  if (wanted === undefined || filling.values.has(wanted.name)) return;
+  for (const value of [...filling.values.values()].flat()) {
+    if (isSize(value) && value.propertyClass !== undefined) return put(filling, wanted, value.propertyClass, value.propertyClass);
+  }
+}
+
+function put(filling: Filling, { name }: FigureArgument, value: ArgumentValue, text: string): void {
+  const { values, texts } = filling;
   values.set(name, [...(values.get(name) ?? []), value]);
   texts.set(name, [...(texts.get(name) ?? []), text]);
 }
@@ -95,6 +111,10 @@ function named(filling: Filling, tokens: readonly string[], at: number): number 
   const [, before, behind] = /^([^=]+)(?:=(.*))?$/.exec(tokens[at]!) ?? [];
   const wanted = figure.arguments.find((one) => one.name === before);
   if (wanted === undefined) return undefined;
+  if (behind === undefined && filling.last === wanted.name && !isOpen(filling, wanted)) {
+    filling.last = undefined;
+    return 1;
+  }
   // The same word may be a value of another argument; it is a name only where a value can follow.
   if (behind === undefined && (at + 1 >= tokens.length || isName(figure, tokens[at + 1]!))) {
     return figure.arguments.some((one) => one.words?.includes(tokens[at]!)) ? undefined : {
@@ -107,6 +127,7 @@ function named(filling: Filling, tokens: readonly string[], at: number): number 
   const run = wanted.takes === "text" || wanted.takes === "class" ? freeRun(figure, wanted, rest, 0) : longestRun(figure, wanted, rest, 0);
   if (run !== undefined) {
     put(filling, wanted, run.value, run.text);
+    filling.last = undefined;
     return run.length + own;
   }
   const text = rest.slice(0, isNumber(rest[0]) && rest[1] !== undefined && !isName(figure, rest[1]) ? 2 : 1).join(" ");
@@ -139,6 +160,8 @@ function positional(filling: Filling, tokens: readonly string[], at: number): nu
   }
   if (best === undefined) return fitsNowhere(filling, tokens, at, open);
   put(filling, best.wanted, best.run.value, best.run.text);
+  takeClassFromSize(filling);
+  filling.last = best.wanted.name;
   return best.run.length;
 }
 
@@ -151,7 +174,9 @@ function longestRun(figure: Figure, wanted: FigureArgument, tokens: readonly str
     if (wanted.takes !== "word" && run.slice(1).some((word) => isName(figure, word) && findUnit(word) === undefined)) continue;
     const text = run.join(" ").replace(/,$/, "");
     const value = readArgument(wanted, text);
-    if (!isError(value)) return { value, length, text };
+    // A class or a number behind a size, as a word of its own, is for another argument; "M8 x 1.25" is a size.
+    const swallowed = isSize(value) && run.some((word, place) => place > 0 && /^(\d+\.\d+|[AC]\d-\d+)$/.test(word) && !/^[x×]$/i.test(run[place - 1]!));
+    if (!isError(value) && !swallowed) return { value, length, text };
   }
   return undefined;
 }
@@ -192,6 +217,8 @@ export function takesClause(wanted: FigureArgument): string {
 function fitsNowhere({ figure, texts }: Filling, tokens: readonly string[], at: number, open: readonly FigureArgument[]): FigureError {
   const word = tokens[at]!;
   const takes = open.length > 0 ? open.map(takesClause).join("; ") : "nothing more";
+  const point = word.replace(",", ".");
+  if (/^[+-]?\d+,\d/.test(word)) return { says: `${figure.name}: ${word} has a comma: write the decimal with a point, ${point}`, nearest: [point] };
   const due = open.flatMap((one) => (isDimension(one.takes) ? [one.takes] : []));
   const [, number, glued] = /^([+-]?[\d./-]*\d)(\D.*)?$/.exec(word) ?? [];
   if (number !== undefined && parseNumber(number) !== undefined) {

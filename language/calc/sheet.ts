@@ -9,7 +9,7 @@ export const askedQuestion = z.strictObject({
   id: z.string().optional().describe("A mark of the asker's own; it stands in the answer again"),
   name: z.string().describe("Name of the figure, as listed by calc --list"),
   inputs: z.record(z.string(), z.union([given, z.array(given)])).optional()
-    .describe("Inputs by the names of the arguments, each a text with its unit (560 V); a list where one may stand several times; a bare number where it takes one"),
+    .describe("Inputs by the names of the arguments, each a text with its unit (560 V); a list where one may stand several times; a number where it takes one"),
   assumptions: z.record(z.string(), given).optional().describe("Settings over the default assumptions, by name"),
   system: z.enum(["metric", "us"]).optional().describe("System of units for the results; as the figure has them if left out"),
 });
@@ -44,8 +44,11 @@ export const unansweredQuestion = z.strictObject({
   caution: z.string(),
 });
 
+/** What one question gets. */
+export const singleAnswer = z.union([answer, unansweredQuestion]);
+
 /** Answers in the order of the questions. */
-export const answerSheetShape = z.strictObject({ answers: z.array(z.union([answer, unansweredQuestion])) });
+export const answerSheetShape = z.strictObject({ answers: z.array(singleAnswer) });
 
 export type AskedQuestion = z.infer<typeof askedQuestion>;
 export type Answer = z.infer<typeof answer>;

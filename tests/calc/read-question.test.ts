@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import { answerWords, figureNamed } from "../../language/calc/answer.ts";
 import { nearestWords } from "../../language/calc/nearest.ts";
 import { readNamed, readQuestion } from "../../language/calc/read-question.ts";
-import type { Figure } from "../../language/figures/figure.ts";
+import { argument, type Figure } from "../../language/figures/figure.ts";
 import { figures } from "../../language/figures/registry.ts";
 
 const figure = (name: string): Figure => {
@@ -75,8 +75,43 @@ test("a figure without unit, an unknown word, a name without value", () => {
   expect(written("lift", "18 kg reach 4 cm reach 5 cm")).toMatchObject({ says: expect.stringContaining("takes reach once") });
 });
 
+test("a name may stand behind its value, as people say it", () => {
+  expect(written("lift", "26 kg 2 people reach 63 cm")).toEqual({ mass: "26 kg", people: "2", reach: "63 cm" });
+  expect(written("lift", "26 kg 2 people 63 cm")).toEqual({ mass: "26 kg", people: "2", reach: "63 cm" });
+  expect(written("sling", "61 kg 2 legs 45 deg from horizontal")).toEqual({ load: "61 kg", legs: "2", angle: "45 deg", measured: "from horizontal" });
+});
+
 test("a comma decimal is an error with its mending", () => {
-  expect(written("fall", "9,5 kg 1 m")).toMatchObject({ says: expect.anything() });
+  expect(written("fall", "9,5 kg 1 m")).toMatchObject({ says: "fall: 9,5 has a comma: write the decimal with a point, 9.5", nearest: ["9.5"] });
+  expect(written("fall", "mass 9,5 kg")).toMatchObject({ says: expect.stringContaining("9.5") });
+});
+
+/** A figure that takes a size, a class, a word, bare numbers and words of one's own: the shapes of the fastener figures. */
+const shapes: Figure = {
+  name: "shapes", title: "Shapes", validity: "", source: "", examples: [],
+  arguments: [
+    argument("size", "size", "thread"), argument("class", "class", "class"), argument("friction", "number", "friction", { optional: true }),
+    argument("surface", "word", "surface", { words: ["dry", "oiled"], optional: true }), argument("grip", "length", "clamped length", { optional: true }),
+    argument("turn", "angle", "angle", { optional: true, many: true }), argument("remark", "text", "words", { optional: true }),
+  ],
+  run: () => ({ says: "nothing" }),
+};
+const shaped = (words: string): object => {
+  const read = readQuestion(shapes, words.split(" "));
+  return "says" in read ? read : read.written;
+};
+
+test("sizes, classes, numbers and words of one's own find their places", () => {
+  expect(shaped("M8 8.8")).toEqual({ size: "M8", class: "8.8" });
+  expect(shaped("M8x1.25 A2-70 0.14 oiled 30 mm")).toEqual({ size: "M8x1.25", class: "A2-70", friction: "0.14", surface: "oiled", grip: "30 mm" });
+  expect(shaped("M8 x 1.25 8.8")).toEqual({ size: "M8 x 1.25", class: "8.8" });
+  expect(shaped("M8x35-8.8 0.14")).toEqual({ size: "M8x35-8.8", class: "8.8", friction: "0.14" });
+  expect(shaped("3/8-16 UNC grade 5 dry")).toEqual({ size: "3/8-16 UNC", class: "grade 5", surface: "dry" });
+  expect(shaped("1/2-13 UNC x 2 in grade 8")).toEqual({ size: "1/2-13 UNC x 2 in", class: "grade 8" });
+  expect(shaped("dry 10.9 M12 class 10.9")).toMatchObject({ says: expect.stringContaining("takes class once") });
+  expect(shaped("M8 10 90 deg 45 deg")).toEqual({ size: "M8", class: "10", turn: ["90 deg", "45 deg"] });
+  const remark = { size: "M8", class: "8.8", friction: "0.12", remark: "as found on the bench", grip: "30 mm" };
+  expect(shaped("M8 8.8 0.12 as found on the bench grip 30 mm")).toEqual(remark);
 });
 
 test("a missing input, an unknown figure, a size outside the table", () => {

@@ -9,10 +9,11 @@ import { generate } from "../../language/generate/calc-schema.ts";
 import { figures } from "../../language/figures/registry.ts";
 import { readQuestion } from "../../language/calc/read-question.ts";
 
-const schema = JSON.parse(generate().text) as { $defs: { questions: object; answers: object } };
+const schema = JSON.parse(generate().text) as { $defs: { questions: object; answers: object; answer: object } };
 const ajv = new Ajv2020({ strict: false });
 const isQuestions = ajv.compile(schema.$defs.questions);
 const isAnswers = ajv.compile(schema.$defs.answers);
+const isSingle = ajv.compile(schema.$defs.answer);
 const answers = (text: string): readonly (Answer | Unanswered)[] => {
   const found = answerSheet(text);
   if ("problem" in found) throw new Error(found.problem);
@@ -51,6 +52,7 @@ test("questions and answers hold to the published schema, also through every exa
   expect(isQuestions(all), JSON.stringify(isQuestions.errors)).toBe(true);
   expect(isQuestions({ questions: all })).toBe(true);
   expect(isAnswers({ answers: answers(JSON.stringify({ questions: all })) }), JSON.stringify(isAnswers.errors)).toBe(true);
+  for (const one of answers(JSON.stringify(all))) expect(isSingle(one), one.name).toBe(true);
 });
 
 test("the schema refuses what is not in it", () => {

@@ -34,7 +34,7 @@ export function printAnswer(answer: Answer, heading: Heading): string {
     block("Given", table(inputs), heading),
     block("Result", table(answer.values.map((value) => [value.name, shownValue(value)] as const)), heading),
     block("Formula", wrapped(answer.formula), heading),
-    block("Steps", answer.steps.flatMap((step, at) => wrapped(`${at + 1}. ${step.text}${stepValue(step)}`)), heading),
+    block("Steps", answer.steps.flatMap((step, at) => hanging(`${at + 1}. `, `${step.text}${stepValue(step)}`)), heading),
     block("Assumed", answer.assumptions.flatMap((one) => wrapped(one)), heading),
     block("Holds for", wrapped(answer.validity), heading),
     block("Source", wrapped(answer.source), heading),
@@ -61,7 +61,7 @@ export function printList(figures: readonly Figure[]): string {
 /** What a figure takes, with examples: for a name without a question. */
 export function printFigure(figure: Figure, heading: Heading): string {
   const line = (wanted: FigureArgument): readonly [string, string] => {
-    const takes = isDimension(wanted.takes) || wanted.takes === "word" ? `; ${takesClause(wanted).slice(wanted.name.length + 1)}` : "";
+    const takes = isDimension(wanted.takes) || wanted.takes === "word" ? ` ${takesClause(wanted).slice(wanted.name.length + 1)}` : "";
     const left = wanted.optional ? `; may be left out${wanted.default === undefined ? "" : ` (${wanted.default})`}` : "";
     return [wanted.name, `${wanted.about}${takes}${left}`];
   };
@@ -82,6 +82,11 @@ function block(name: string, lines: readonly string[], heading: Heading): string
 function table(rows: readonly (readonly [string, string])[]): readonly string[] {
   const widest = Math.max(0, ...rows.map(([name]) => name.length));
   return rows.flatMap(([name, text]) => wrapped(text, WIDTH - MARGIN - widest - 2).map((line, at) => `${(at === 0 ? name : "").padEnd(widest)}  ${line}`));
+}
+
+/** A text behind a mark, its further lines set in under its first. */
+function hanging(mark: string, text: string): readonly string[] {
+  return wrapped(text, WIDTH - MARGIN - mark.length).map((line, at) => `${at === 0 ? mark : " ".repeat(mark.length)}${line}`);
 }
 
 /** Breaks a text at blanks, so that no line is longer than the width unless one word is. */

@@ -33,9 +33,8 @@ interface Filling {
  * Reads words such as `560 V 1200 uF 22 kohm maker-wait 5 min` for a figure.
  *
  * A word that is the name of an argument (`reach 45 cm`, `reach=45 cm`) takes what follows for it, and may also stand behind its value (`2 people`).
- * Else the longest run of words that an argument still to be filled can be read from
- * is taken for the first such argument. Returns an error for what fits nowhere, with the nearest valid words or units; a missing argument is the
- * figure's to report.
+ * Else the longest run of words that an argument still to be filled can be read from is taken for the first such argument.
+ * Returns an error for what fits nowhere, with the nearest valid words or units; a missing argument is the figure's to report.
  */
 export function readQuestion(figure: Figure, words: readonly string[]): Question | FigureError {
   const filling: Filling = { figure, values: new Map(), texts: new Map(), last: undefined };

@@ -1,11 +1,12 @@
 // Figures on lifting by hand: the guideline for a load and a team, and the weights of the filter for a first look.
 
 import { argument, listIn, numberIn, plain, quantityIn, result, step, textIn, type Figure, type FigureInputs } from "./figure.ts";
-import { FILTER_ROWS, filterWeight, repetitionReduction, twistReduction, type HandHeight } from "./handling-filter.ts";
+import { FILTER_ROWS, ISO_REFERENCE_MASS, PUSH_PULL, filterWeight, repetitionReduction, twistReduction, type HandHeight } from "./handling-filter.ts";
 import { hazardFigure, highest, highestIn, shown } from "./hazard-figure.ts";
 import { liftLimit, teamLimit, TEAM_SOURCE, type LiftSituation } from "./lift-limit.ts";
 import { NIOSH_NOT_FOR, NIOSH_SOURCE, liftingIndex } from "./niosh-lift.ts";
 import type { Coupling, LiftDuration, NioshConstants } from "./niosh-multipliers.ts";
+import { STANDARD_GRAVITY } from "./stored-energy.ts";
 import { si } from "../quantities/quantity.ts";
 
 /** The situation at the start, and at the end where the author gave one. */
@@ -67,6 +68,9 @@ export const lift: Figure = hazardFigure({
       steps.push(step(`The lower decides: ${limit === atEnd ? "the end" : "the start"}`));
     }
     if (index === undefined) steps.push(step("A multiplier is 0: the equation recommends no load at all here"));
+    if (people === 1 && mass > ISO_REFERENCE_MASS.ideal) {
+      steps.push(step(`Over the reference mass of ISO 11228-1 too, ${ISO_REFERENCE_MASS.ideal} kg under ideal conditions`));
+    }
     if (mass > limit.kilograms) steps.push(step(`${shown(mass)} kg is over the guideline by ${shown(mass - limit.kilograms)} kg`));
     return {
       values: [
@@ -141,5 +145,27 @@ export const liftFilter: Figure = hazardFigure({
       values: [result("weight for women", women, "kg"), result("weight for men", men, "kg")],
       formula: "weight = box x (1 - repetition) x (1 - twist)", steps,
     };
+  },
+});
+
+/** Force for pushing or pulling by hand. */
+export const pushPull: Figure = hazardFigure({
+  name: "push-pull",
+  title: "Pushing and pulling by hand",
+  topic: "lifting",
+  arguments: [
+    argument("motion", "word", "starting and stopping, or keeping it moving", { words: ["start or stop", "keep moving"] }),
+    argument("force", "force", "force measured at the hands", { optional: true, default: "no comparison" }),
+  ],
+  validity: `a first look: up to ${PUSH_PULL.distanceWithoutRest} m without a rest; over the force an assessment is asked for`,
+  source: "HSE manual handling guide, p. 65; HSE research report 228, 2004 (read through copies)",
+  examples: ["start or stop", "keep moving 120 N"],
+  answer(inputs) {
+    const row = textIn(inputs, "motion") === "keep moving" ? PUSH_PULL.keepMoving : PUSH_PULL.startOrStop;
+    const [women, men] = [row.women * STANDARD_GRAVITY, row.men * STANDARD_GRAVITY];
+    const force = highestIn(inputs, "force");
+    const steps = [step(`men ${row.men} kgf, women ${row.women} kgf`)];
+    if (force !== undefined && force > women) steps.push(step(`${shown(force)} N is over the guideline for ${force > men ? "men and women" : "women"}`));
+    return { values: [result("force for women", women, "N"), result("force for men", men, "N")], formula: "row of the guide", steps };
   },
 });

@@ -89,7 +89,8 @@ export function liftLimit(people: number, situation: LiftSituation = {}, constan
     const who = people > 3 ? `${people} people, reckoned as 3` : `${people} people`;
     steps.push(`${who}: ${team.counted} x ${round(eachAlone)} kg x ${team.counted === 2 ? "2/3" : "1/2"} = ${round(team.kilograms)} kg`);
   }
-  const assumed = given.length === 0 ? `taken at its best: ${ONE_PERSON_BASIS}` : given.length < 7 ? "what is not given is taken at its best" : "as given";
+  const atBest = "taken at its best, so that the true guideline can only be lower";
+  const assumed = given.length === 0 ? `${atBest}: ${ONE_PERSON_BASIS}` : given.length < Object.keys(best).length ? `what is not given is ${atBest}` : "as given";
   return {
     kilograms: team.kilograms,
     eachAlone,

@@ -1,7 +1,8 @@
 // Figures on lifting as a job: duration class of a pattern of work, rate with breaks, reach from the width of a box, composite index of several tasks.
 
 import { argument, listIn, numberIn, plain, result, step, textIn, type Figure, type FigureInputs } from "./figure.ts";
-import { hazardFigure, highest, shown } from "./hazard-figure.ts";
+import { hazardFigure, highest, highestIn, shown } from "./hazard-figure.ts";
+import { GOOD_HANDLE, gripCoupling } from "./niosh-coupling.ts";
 import { NIOSH_SOURCE, compositeLiftingIndex, estimatedReach, liftDuration, type WorkStretch } from "./niosh-lift.ts";
 import { adjustedFrequency, type LiftDuration } from "./niosh-multipliers.ts";
 import { si } from "../quantities/quantity.ts";
@@ -75,6 +76,40 @@ export const liftReach: Figure = hazardFigure({
       values: [result("reach", reach, "cm")],
       formula: "H = 20 cm + W/2, or 25 cm + W/2 with the hands below 25 cm",
       steps: [step(`${shown((reach - width / 2) * 100)} cm + ${shown(width * 100)} cm / 2 = ${shown(reach * 100)} cm`)],
+    };
+  },
+});
+
+/** Quality of a grip by the decision tree. */
+export const liftGrip: Figure = hazardFigure({
+  name: "lift-grip",
+  title: "Quality of the grip",
+  topic: "lifting",
+  arguments: [
+    argument("object", "word", "what is gripped; a bulky one is hard to hold round", { words: ["container", "loose object", "bulky object"] }),
+    argument(
+      "hold", "word", "good handles or a hand right round, fingers bent 90° under it, or neither",
+      { words: ["good", "fingers flexed", "fingers not flexed"] },
+    ),
+    argument("length", "length", "length of a container along the body", { optional: true, default: "up to 40 cm" }),
+    argument("height", "length", "height of a container", { optional: true, default: "up to 30 cm" }),
+  ],
+  validity:
+    `two hands; a good handle is ${shown(GOOD_HANDLE.diameterLeast * 100)} to ${shown(GOOD_HANDLE.diameterMost * 100)} cm thick, ` +
+    `${shown(GOOD_HANDLE.lengthLeast * 100)} cm long, ${shown(GOOD_HANDLE.clearanceLeast * 100)} cm clear; in doubt the worse`,
+  source: `${NIOSH_SOURCE}, decision tree, p. 18`,
+  examples: ["container good", "container fingers flexed length 60 cm", "loose object fingers not flexed"],
+  answer(inputs) {
+    const object = textIn(inputs, "object");
+    const hold = textIn(inputs, "hold") === "fingers flexed" ? "fingers flexed 90°" : textIn(inputs, "hold") as "good" | "fingers not flexed";
+    const [length, height] = [highestIn(inputs, "length"), highestIn(inputs, "height")];
+    const grip = gripCoupling({
+      object: object === "container" ? "container" : "loose object", hold, bulky: object === "bulky object",
+      ...(length === undefined ? {} : { length }), ...(height === undefined ? {} : { height }),
+    });
+    return {
+      values: [plain("grip", grip)], formula: "decision tree",
+      steps: [step(`${object}, ${hold}${length === undefined && height === undefined ? "" : ", size as given"}: ${grip}`)],
     };
   },
 });

@@ -5,8 +5,8 @@ import { eyebolt, eyeboltUs, shackle } from "./eyebolt-figures.ts";
 import type { Figure } from "./figure.ts";
 import { cooling, noise, touch } from "./heat-and-noise-figures.ts";
 import { gloves, insulationTest, isolation, polarisation, voltageClassFigure, winding } from "./insulation-figures.ts";
-import { lift, liftFilter, team } from "./lift-figures.ts";
-import { liftDurationFigure, liftJobs, liftRate, liftReach } from "./lift-work-figures.ts";
+import { lift, liftFilter, pushPull, team } from "./lift-figures.ts";
+import { liftDurationFigure, liftGrip, liftJobs, liftRate, liftReach } from "./lift-work-figures.ts";
 import { legFactorFigure, pickPoints, sling, slingLimit } from "./sling-figures.ts";
 import { actionTime, depth, operationTime, repairIndex } from "./time-figures.ts";
 import { bleederFigure, capacitorEnergyFigure, voltageLeft, wait } from "./wait-figures.ts";
@@ -33,6 +33,7 @@ export const figures: readonly Figure[] = [
   lift,
   liftDurationFigure,
   liftFilter,
+  liftGrip,
   liftJobs,
   liftRate,
   liftReach,
@@ -43,6 +44,7 @@ export const figures: readonly Figure[] = [
   operationTime,
   pickPoints,
   polarisation,
+  pushPull,
   shackle,
   sling,
   slingLimit,

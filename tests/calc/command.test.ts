@@ -37,7 +37,7 @@ test("a wait is printed with inputs, formula, steps, source and caution", async 
                energy at the start, C +20 %  225.8 J
     Formula    t = max(maker's wait, R C ln(V0 / 60 V), R C ln(V0 / sqrt(2 x 0.2 J / C)))
     Steps      1. V0 = 560 V, taken as direct; an alternating voltage charges to its crest, 1.414 times
-               as much: write V ac
+                  as much: write V ac
                2. C = 1200 µF x 1.2 = 1440 µF, R = 22 kΩ x 1.05 = 23.1 kΩ, R C = 33.26 s
                3. To 60 V dc: 33.26 s x ln(560 / 60) = 74.3 s (58.97 s at nominal values)
                4. 0.2 J is left at sqrt(2 x 0.2 J / 1440 µF) = 16.67 V

@@ -5,6 +5,7 @@
 import { expect } from "vitest";
 import { FILTER_ROWS, ISO_REFERENCE_MASS, PUSH_PULL, repetitionReduction, twistReduction } from "../../language/figures/handling-filter.ts";
 import { TEAM_SHARES, teamLimit } from "../../language/figures/lift-limit.ts";
+import { GOOD_HANDLE, OPTIMAL_CONTAINER, gripCoupling } from "../../language/figures/niosh-coupling.ts";
 import { NIOSH_NOT_FOR, estimatedReach } from "../../language/figures/niosh-lift.ts";
 import {
   ASYMMETRY_MOST, FREQUENCY_LEAST, NIOSH, asymmetryMultiplier, couplingMultiplier, distanceMultiplier, frequencyMultiplier, horizontalMultiplier,
@@ -86,6 +87,26 @@ const rules: Readonly<Record<string, () => void>> = {
   "ISO 11228-1 kg scope from": () => expect(ISO_REFERENCE_MASS.scopeFrom).toBe(3),
 };
 
+/** Rows of the decision tree and of what counts as optimal. */
+function checkGrip(name: string, column: string, value: string): void {
+  const sizes: Readonly<Record<string, readonly [number, string]>> = {
+    "container length": [OPTIMAL_CONTAINER.lengthMost, "<= 40 cm"], "container height": [OPTIMAL_CONTAINER.heightMost, "<= 30 cm"],
+    "handle diameter": [GOOD_HANDLE.diameterLeast, "1.9-3.8 cm"], "handle length": [GOOD_HANDLE.lengthLeast, ">= 11.5 cm"],
+    "handle clearance": [GOOD_HANDLE.clearanceLeast, "5 cm"],
+  };
+  const size = sizes[name];
+  if (size !== undefined) {
+    expect(column).toBe("optimal");
+    expect(size[0] * 100).toBeCloseTo(Number(/[\d.]+/.exec(value)![0]), 9);
+    if (name === "handle diameter") expect(GOOD_HANDLE.diameterMost * 100).toBeCloseTo(3.8, 9);
+    return;
+  }
+  const hold = name.includes("not flexed") ? "fingers not flexed" : name.includes("flexed") ? "fingers flexed 90°" : "good";
+  const object = name.startsWith("container") ? "container" : "loose object";
+  const tooLarge = name === "container, not optimal" ? [{ length: 0.41 }, { height: 0.31 }] : [{ length: 0.4, height: 0.3 }];
+  for (const at of tooLarge) expect(gripCoupling({ object, hold, bulky: name === "loose object, bulky", ...at }), name).toBe(column === "" ? value : column);
+}
+
 const limits: Readonly<Record<string, (set: NioshConstants) => number>> = {
   "H min": (set) => NIOSH[set].horizontal, "H max": (set) => NIOSH[set].horizontalMost, "V max": (set) => NIOSH[set].verticalMost,
   "D min": (set) => NIOSH[set].travelLeast,
@@ -93,7 +114,6 @@ const limits: Readonly<Record<string, (set: NioshConstants) => number>> = {
 };
 
 const left: Readonly<Record<string, string>> = {
-  coupling: "decision tree in words; the author picks the word",
   duration: "checked by niosh-duration in lifting-examples.csv",
   index: "an opinion on indices; the program gives the figure alone",
   "HSE filter carry": "a sentence of the guide",
@@ -129,6 +149,7 @@ for (const row of rows) {
       const listed = NIOSH_NOT_FOR.map((one) => one.replace("°C", "degC").replace(/(\d) to (\d)/g, "$1-$2"));
       return expect(listed).toContainEqual(name.replace(/ \((30 in\/s|friction below 0.4)\)/, ""));
     }
+    if (table === "coupling") return checkGrip(name, column, value);
     if (table === "HSE filter") {
       const [who, arms] = column.split(", ") as ["men" | "women", string];
       return expect(FILTER_ROWS.find((one) => one.height === name)?.[who][arms === "close" ? "close" : "extended"]).toBe(Number(value));

@@ -140,8 +140,10 @@ export const JOIN_CLASSES: readonly (readonly [kind: string, join: JoinClass])[]
   ...([
     "screw", "bolt", "nut", "lock-nut", "stud", "set-screw", "captive-screw", "plug", "clip-nut", "clip", "circlip", "connector", "terminal", "gland",
     "hose", "pipe-union",
-    "screwed", "slide-fit", "spline", "dowel", "taper", "magnetic",
+    "screwed", "slide-fit", "spline", "dowel", "taper", "magnetic", "press-fit", "spring",
   ] as const).map((kind) => [kind, "A"] as const),
-  ...(["cable-tie", "split-pin", "tab-washer", "pinch-clamp", "gasket", "sealant", "lock-wire", "rivet"] as const).map((kind) => [kind, "B"] as const),
-  ...(["weld", "solder", "shrink-fit", "adhesive", "splice", "stake"] as const).map((kind) => [kind, "C"] as const),
+  ...([
+    "cable-tie", "split-pin", "tab-washer", "pinch-clamp", "gasket", "sealant", "lock-wire", "rivet", "splice", "stake",
+  ] as const).map((kind) => [kind, "B"] as const),
+  ...(["weld", "solder", "shrink-fit", "adhesive"] as const).map((kind) => [kind, "C"] as const),
 ];

@@ -66,7 +66,7 @@ export const WAIT_SOURCE =
  */
 export function requiredWait(question: WaitQuestion): RequiredWait {
   const { makerWait, voltage, capacitance, bleeder } = question;
-  requireWait(makerWait);
+  requireSense(question);
   const kind = question.kind ?? "dc";
   const parts: WaitPart[] = [];
   const steps: string[] = [];
@@ -127,10 +127,15 @@ export function requiredWait(question: WaitQuestion): RequiredWait {
   };
 }
 
-function requireWait(makerWait: number | undefined): void {
-  if (makerWait !== undefined && !(makerWait >= 0 && Number.isFinite(makerWait))) {
-    throw new RangeError(`the maker's wait must not be negative, got ${makerWait}`);
-  }
+/** Refuses what no machine has: negative or endless figures, and a capacitance or bleeder of zero. */
+function requireSense({ makerWait, voltage, capacitance, bleeder }: WaitQuestion): void {
+  const refuse = (name: string, value: number | undefined, fits: (value: number) => boolean): void => {
+    if (value !== undefined && !(Number.isFinite(value) && fits(value))) throw new RangeError(`${name} cannot be ${value}`);
+  };
+  refuse("the maker's wait", makerWait, (value) => value >= 0);
+  refuse("voltage", voltage, (value) => value >= 0);
+  refuse("capacitance", capacitance, (value) => value > 0);
+  refuse("bleeder", bleeder, (value) => value > 0);
 }
 
 /** Four significant digits without an exponent for the sizes that occur here. */

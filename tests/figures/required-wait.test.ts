@@ -69,7 +69,7 @@ test("below 60 V the energy still asks for a wait", () => {
 
 test("figures that make no sense are refused", () => {
   for (const wrong of [
-    { ...link, bleeder: 0 }, { ...link, capacitance: -1 }, { ...link, voltage: Number.NaN }, { makerWait: -5 },
+    { ...link, bleeder: 0 }, { ...link, capacitance: -1 }, { ...link, voltage: Number.NaN }, { makerWait: -5 }, { capacitance: -1, voltage: 5 }, { bleeder: 0 },
     { makerWait: Number.POSITIVE_INFINITY },
   ]) {
     expect(() => requiredWait(wrong)).toThrow(RangeError);

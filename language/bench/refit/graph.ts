@@ -1,0 +1,86 @@
+// The order under construction: lines of the refit and which must come after which. An edge is never added twice; one that the
+// author asks for is added only if it closes no ring.
+
+import type { Problem, RefitOp } from "../trace.ts";
+import type { Span } from "../../findings/finding.ts";
+import type { Model } from "../../model/model.ts";
+import { reasonOf } from "../bench.ts";
+
+export interface Graph {
+  readonly model: Model;
+  readonly ops: RefitOp[];
+  readonly later: number[][];
+  readonly why: string[][];
+  readonly seen: Set<number>;
+  readonly problems: Problem[];
+  /** Places already complained of. */
+  readonly said: Set<string>;
+}
+
+export function graphOf(model: Model): Graph {
+  return { model, ops: [], later: [], why: [], seen: new Set(), problems: [], said: new Set() };
+}
+
+export function addOp(graph: Graph, op: Omit<RefitOp, "number">): RefitOp {
+  const added: RefitOp = { ...op, number: graph.ops.length };
+  graph.ops.push(added);
+  graph.later.push([]);
+  graph.why.push([]);
+  return added;
+}
+
+const MOST = 1 << 22;
+
+/** `a` comes before `b`. */
+export function edge(graph: Graph, a: RefitOp | undefined, b: RefitOp | undefined, why: string): void {
+  if (!a || !b || a === b) return;
+  const key = a.number * MOST + b.number;
+  if (graph.seen.has(key)) return;
+  graph.seen.add(key);
+  graph.later[a.number]!.push(b.number);
+  graph.why[a.number]!.push(why);
+}
+
+/** The same, if it closes no ring. A ring against a hard statement is a problem, said once a place, before anything is performed. */
+export function ask(graph: Graph, a: RefitOp | undefined, b: RefitOp | undefined, why: string, at: Span, hard: boolean, place: Span = at): void {
+  if (!a || !b || a === b) return;
+  const ring = wayFrom(graph, b.number, a.number);
+  if (!ring) { edge(graph, a, b, why); return; }
+  const key = `${place.file} ${place.start}`;
+  if (!hard || graph.said.has(key)) return;
+  graph.said.add(key);
+  if (ring.some((n) => graph.ops[n]!.event?.assumed)) return;
+  const first = reasonOf("refit/contradiction", { words: ["order", `${named(graph, a)} cannot come before ${named(graph, b)}`], at });
+  const links = ring.slice(1).map((n, i) => {
+    const from = ring[i]!, k = graph.later[from]!.indexOf(n);
+    return reasonOf("refit/contradiction", { words: ["order", `${named(graph, graph.ops[from]!)} comes before ${named(graph, graph.ops[n]!)}: ${graph.why[from]![k]}`], at: graph.ops[n]!.at });
+  });
+  graph.problems.push({ rule: "refit/contradiction", phase: "refit", act: a.act, around: a.around, at, about: [...a.things, ...b.things], reasons: [first, ...links] });
+}
+
+/** Ops from one to another along `later`, both included; undefined where there is no way. */
+export function wayFrom(graph: Pick<Graph, "later">, from: number, to: number): number[] | undefined {
+  const before = new Map<number, number>([[from, -1]]), queue = [from];
+  for (let i = 0; i < queue.length; i++) {
+    const here = queue[i]!;
+    if (here === to) {
+      const way: number[] = [];
+      for (let n = to; n >= 0; n = before.get(n)!) way.unshift(n);
+      return way;
+    }
+    for (const next of graph.later[here]!) if (!before.has(next)) { before.set(next, here); queue.push(next); }
+  }
+  return undefined;
+}
+
+const verbs: Readonly<Record<string, string>> = {
+  fit: "fitting", tighten: "tightening", "finger-tighten": "fitting finger-tight", back: "putting back", aside: "moving aside", fill: "filling", cap: "capping", uncap: "uncapping",
+  lift: "taking the precaution away for", stand: "the precaution for", undo: "undoing", remove: "removing", hold: "holding", support: "supporting", release: "letting go",
+};
+
+/** "fitting Casing". */
+export function named(graph: Pick<Graph, "model">, op: RefitOp): string {
+  const things = op.things.map((thing) => graph.model.things[thing]!.name).join(", ");
+  if (op.verb !== "written") return `${verbs[op.verb]} ${things}`;
+  return things === "" ? `"${op.act?.text || op.act?.verb}"` : `${op.act!.verb} ${things}`;
+}

@@ -1,0 +1,122 @@
+// The computed refit: the inverse of each event under the needs read backwards, what the rules of meeting add, and what the author
+// says. A partial order; printed is the line of it that is nearest to last off, first on.
+
+import type { Act, Name } from "../../model/act.ts";
+import type { BlockEntry, Entry, Model, Procedure, ThingIndex } from "../../model/model.ts";
+import type { Leaves } from "../end-state.ts";
+import type { State } from "../state.ts";
+import type { Around, Event, RefitNote, RefitOp, RefitOrder, StepRun } from "../trace.ts";
+import { claimed as claimedBy } from "./claim.ts";
+import { addRules } from "./rules.ts";
+import { addStatements, type Group, type OrderStatement } from "./statements.ts";
+import { addOp, graphOf, type Graph } from "./graph.ts";
+import { cancelled, inverseOf, remaining } from "./inverse.ts";
+import { lineOf } from "./line.ts";
+
+export interface Stripped {
+  readonly model: Model;
+  readonly events: readonly Event[];
+  readonly notes: readonly RefitNote[];
+  readonly stripEnd: State;
+  readonly procedures: ReadonlyMap<string, Procedure>;
+  readonly resolve: (names: readonly Name[], around: Around) => readonly ThingIndex[];
+  readonly conditionHolds: (entry: BlockEntry, around: Around) => boolean;
+}
+
+export function orderOf(strip: Stripped, leaves: Leaves): RefitOrder {
+  const { model, events } = strip, graph = graphOf(model);
+  const opOf = new Array<RefitOp | undefined>(events.length), dropped = new Set<number>(), gone = cancelled(events);
+  const groups = writeNotes(strip, leaves, graph, opOf, dropped, gone);
+  const loosened = new Set(events.filter((e) => e.kind === "slack").map((e) => e.thing));
+  for (const event of events) {
+    if (opOf[event.index] || dropped.has(event.index) || gone.has(event.index)) continue;
+    const verb = inverseOf(model, event, leaves);
+    if (!verb) continue;
+    const finger = event.kind === "out" && loosened.has(event.thing) && events.some((e) => e.kind === "slack" && e.thing === event.thing && e.index < event.index);
+    opOf[event.index] = addOp(graph, {
+      verb: finger ? "finger-tighten" : verb, act: undefined, event, things: event.things, count: event.kind === "out" ? remaining(event, leaves) : event.count, around: event.around,
+      rank: event.index, at: event.act.at, placed: false,
+    });
+  }
+  addRules(strip, graph, opOf);
+  addStatements(strip, graph, groups);
+  return { ops: graph.ops, later: graph.later, why: graph.why, problems: graph.problems, line: lineOf(graph.ops, graph.later) };
+}
+
+/** 1. What the author wrote, block by block; acts of the reverse among it claim their events. */
+function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitOp | undefined)[], dropped: Set<number>, gone: ReadonlySet<number>): Group[] {
+  const { events, notes, procedures } = strip, groups: Group[] = [];
+  if (notes.length === 0) return groups;
+  const ofStep = new Map<StepRun, Event[]>(), about = new Map<ThingIndex, Event[]>();
+  const into = <K>(map: Map<K, Event[]>, key: K, event: Event): void => { const list = map.get(key); if (list) list.push(event); else map.set(key, [event]); };
+  for (const event of events) {
+    if (event.around.step) into(ofStep, event.around.step, event);
+    for (const thing of event.things) into(about, thing, event);
+  }
+  const claims = { events, about, isTaken: (e: Event) => opOf[e.index] !== undefined || gone.has(e.index), isDropped: (e: Event) => dropped.has(e.index), leaves };
+  for (const note of notes) {
+    const own = note.step ? (ofStep.get(note.step) ?? []) : events.slice(note.from, note.to);
+    const top = own.length > 0 ? own[own.length - 1]!.index : lastBefore(events, note), low = own.length > 0 ? own[0]!.index : top;
+    const group: Group = { note, before: [], after: [], chain: [], orders: [] }, marked = hasReverse(note.entries) || note.by !== undefined || note.entries.some((e) => e.is === "block" && e.kind === "instead");
+    groups.push(group);
+    if (note.by !== undefined || note.entries.some((e) => e.is === "block" && e.kind === "instead")) for (const event of own) dropped.add(event.index);
+    let past = false, written = 0;
+    const place = (op: RefitOp): void => {
+      if (op.placed || !(marked || !op.event)) return;
+      (past ? group.after : group.before).push(op);
+      group.chain.push(op);
+    };
+    const write = (entries: readonly Entry[], around: Around): void => {
+      for (const entry of entries) {
+        if (entry.is === "block") { block(entry, around); continue; }
+        const { act } = entry;
+        if (act.verb === "reverse") { past = true; continue; }
+        if (act.verb === "order") { group.orders.push({ ...statementOf(act), at: act.at }); continue; }
+        const called = act.verb === "do" ? procedures.get(act.names[0]?.text ?? "") : undefined;
+        if (called) { write(called.body, { ...around, procedure: called }); continue; }
+        one(act, around);
+      }
+    };
+    const block = (entry: BlockEntry, around: Around): void => {
+      switch (entry.kind) {
+        case "if": case "optional": case "choice": if (strip.conditionHolds(entry, around)) write(entry.body, around); return;
+        case "repeat": for (const piece of entry.over) write(entry.body, { ...around, pieces: [...around.pieces, piece] }); return;
+        case "refit": case "otherwise": return;
+        case "step": case "instead": case "either": write(entry.body, around);
+      }
+    };
+    const one = (act: Act, around: Around): void => {
+      const things = strip.resolve(act.names, around), rank = (past ? low - 0.5 : top + 0.5) - ++written * 1e-4, placed = act.after.length + act.before.length > 0 || act.first || act.last;
+      const found = claimedBy(claims, act, things, note.step);
+      for (const event of found) {
+        const inverse = inverseOf(strip.model, event, leaves) ?? "fit";
+        const verb = event.kind === "out" && act.fingerTight ? "finger-tighten" : inverse;
+        const op = addOp(graph, {
+          verb, act, event, things: event.things, count: act.count ?? (event.kind === "out" ? remaining(event, leaves) : event.count), around,
+          rank: note.step !== undefined && note.step === event.around.step ? event.index : rank, at: act.at, placed,
+        });
+        opOf[event.index] = op;
+        place(op);
+      }
+      const rest = things.filter((thing) => !found.some((e) => e.things.includes(thing) || e.moved.includes(thing)));
+      if (found.length > 0 && (rest.length === 0 || act.verb === "restore")) return;
+      place(addOp(graph, { verb: "written", act, event: undefined, things: found.length > 0 ? rest : things, count: act.count ?? 1, around, rank, at: act.at, placed }));
+    };
+    const by = note.by === undefined ? undefined : procedures.get(note.by);
+    write(by ? by.body : note.entries, by ? { ...note.around, procedure: by } : note.around);
+  }
+  return groups;
+}
+
+function hasReverse(entries: readonly Entry[]): boolean {
+  return entries.some((entry) => (entry.is === "act" ? entry.act.verb === "reverse" : hasReverse(entry.body)));
+}
+
+/** The last event of a line before the block; where a block has no events of its own, it stands there. */
+function lastBefore(events: readonly Event[], note: RefitNote): number {
+  let last = -1;
+  for (const event of events) if (event.act.at.file === note.at.file && event.act.at.start <= note.at.start) last = Math.max(last, event.index);
+  return last;
+}
+
+const statementOf = (act: Act): Omit<OrderStatement, "at"> => ({ names: act.names, after: act.after, before: act.before, first: act.first, last: act.last });

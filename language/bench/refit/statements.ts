@@ -1,0 +1,100 @@
+// What the author says about order: places in a refit block, `after`, `before`, `first`, `last`, `order`. Each must not close a ring.
+
+import type { Span } from "../../findings/finding.ts";
+import type { Name } from "../../model/act.ts";
+import type { ThingIndex } from "../../model/model.ts";
+import type { Around, RefitNote, RefitOp } from "../trace.ts";
+import { ask, type Graph } from "./graph.ts";
+import type { Stripped } from "./order.ts";
+
+export interface OrderStatement {
+  readonly names: readonly Name[];
+  readonly after: readonly Name[];
+  readonly before: readonly Name[];
+  readonly first: boolean;
+  readonly last: boolean;
+  readonly at: Span;
+}
+
+/** The lines that one refit block gave, by where they stand to its `reverse`. */
+export interface Group {
+  readonly note: RefitNote;
+  readonly before: RefitOp[];
+  readonly after: RefitOp[];
+  readonly chain: RefitOp[];
+  readonly orders: OrderStatement[];
+}
+
+/** Verbs whose written lines change a thing, so that two on one thing keep their order. */
+const handling = new Set(["fit", "undo", "remove", "tighten", "press", "put", "take", "loosen", "block", "restore"]);
+
+export function addStatements(strip: Stripped, graph: Graph, groups: readonly Group[]): void {
+  for (const group of groups) for (let i = 1; i < group.chain.length; i++) ask(graph, group.chain[i - 1], group.chain[i], "it is written so", group.chain[i]!.at, false);
+  for (const group of groups) besideReverse(graph, group);
+  sameThing(graph);
+  const unitAround: Around | undefined = groups[0]?.note.around ?? graph.ops[0]?.around;
+  if (unitAround) for (const order of strip.model.orders) {
+    const where = { ...unitAround, prefix: "", pieces: [] };
+    apply(strip, graph, opsOf(strip, graph, order.names, where).filter((op) => op.event?.kind === "off"), order, where, graph.ops);
+  }
+  for (const group of groups) {
+    const { note } = group;
+    for (const op of graph.ops) {
+      if (!op.placed || !op.act || !inside(note, op)) continue;
+      const scope = note.step ? graph.ops.filter((o) => stepOf(o) === note.step) : graph.ops;
+      apply(strip, graph, [op], { names: [], after: op.act.after, before: op.act.before, first: op.act.first, last: op.act.last, at: op.act.at }, op.around, scope);
+    }
+    for (const order of group.orders) apply(strip, graph, opsOf(strip, graph, order.names, note.around), order, note.around, graph.ops);
+  }
+}
+
+const stepOf = (op: RefitOp): Around["step"] => op.event?.around.step ?? op.around.step;
+const inside = (note: RefitNote, op: RefitOp): boolean => op.act!.at.file === note.at.file && op.act!.at.start >= note.at.start && op.around.step === note.around.step && op.around.procedure === note.around.procedure;
+
+/** What stands before or after `reverse` comes before or after every reversed event of that step. */
+function besideReverse(graph: Graph, { note, before, after, chain }: Group): void {
+  const own = new Set(chain);
+  const reversed = note.step ? graph.ops.filter((op) => op.event && op.event.around.step === note.step && !own.has(op) && !op.act) : [];
+  for (const op of before) for (const other of reversed) ask(graph, op, other, "it is written before the reverse", op.at, true, note.at);
+  for (const op of after) for (const other of reversed) ask(graph, other, op, "it is written after the reverse", op.at, true, note.at);
+  if (note.by === undefined || chain.length === 0) return;
+  const inChain = new Set(chain.map((op) => op.number));
+  graph.later.forEach((list, from) => {
+    if (!inChain.has(from) && list.some((to) => inChain.has(to))) ask(graph, graph.ops[from], chain[0], "the whole stands there", chain[0]!.at, false);
+  });
+}
+
+function sameThing(graph: Graph): void {
+  for (const op of graph.ops) {
+    if (op.event || !op.act || !handling.has(op.act.verb)) continue;
+    for (const other of graph.ops) {
+      if (other === op || !(other.event || handling.has(other.act?.verb ?? "")) || !other.things.some((thing) => op.things.includes(thing))) continue;
+      if (other.rank > op.rank) ask(graph, other, op, "it is the same thing", op.at, false);
+      else ask(graph, op, other, "it is the same thing", op.at, false);
+    }
+  }
+}
+
+/** The lines that a name speaks of: those on a thing, or all of a step. */
+function opsOf(strip: Stripped, graph: Graph, names: readonly Name[], around: Around): RefitOp[] {
+  const found: RefitOp[] = [];
+  for (const name of names) {
+    const things: readonly ThingIndex[] = strip.resolve([name], around);
+    for (const op of graph.ops) {
+      const is = things.length > 0 ? (op.event ? op.event.things : op.things).some((thing) => things.includes(thing)) && op.verb !== "hold" : stepOf(op)?.name === name.text;
+      if (is && !found.includes(op)) found.push(op);
+    }
+  }
+  return found;
+}
+
+function apply(strip: Stripped, graph: Graph, ops: readonly RefitOp[], statement: OrderStatement, around: Around, scope: readonly RefitOp[]): void {
+  const after = opsOf(strip, graph, statement.after, around), before = opsOf(strip, graph, statement.before, around);
+  for (const op of ops) {
+    for (const other of after) if (!ops.includes(other)) ask(graph, other, op, "it is stated", statement.at, true);
+    for (const other of before) if (!ops.includes(other)) ask(graph, op, other, "it is stated", statement.at, true);
+    // As far as the rest allows.
+    if (statement.first) for (const other of scope) ask(graph, op, other, "it is stated first", statement.at, false);
+    if (statement.last) for (const other of scope) ask(graph, other, op, "it is stated last", statement.at, false);
+  }
+}

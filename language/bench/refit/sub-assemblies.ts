@@ -1,0 +1,71 @@
+// The sub-assemblies as the strip left them. Each parting links two of them, so between any two there is one way: the meetings that
+// bring their parts together again.
+
+import type { Model, ThingIndex } from "../../model/model.ts";
+import { machineOf } from "../machine.ts";
+import { ON_BASE, type State } from "../state.ts";
+import type { Event } from "../trace.ts";
+import { at } from "../vector.ts";
+
+export interface SubAssemblies {
+  /** The partings between two parts; empty where they are together, or where no parting of this strip links them. */
+  between(a: ThingIndex, b: ThingIndex): readonly number[];
+  /** Did it stay where the others left? */
+  stayed(event: Event, part: ThingIndex): boolean;
+  moved(event: Event, part: ThingIndex): boolean;
+}
+
+interface Node {
+  readonly up: number;
+  readonly by: number;
+  readonly depth: number;
+}
+
+export function subAssemblies(model: Model, events: readonly Event[], end: State): SubAssemblies {
+  const machine = machineOf(model), sets = new Map<number, ReadonlySet<ThingIndex>>();
+  const moved = (event: Event, part: ThingIndex): boolean => {
+    if (event.moved.length < 8) return event.moved.includes(part);
+    let set = sets.get(event.index);
+    if (!set) sets.set(event.index, (set = new Set(event.moved)));
+    return set.has(part);
+  };
+  const stayed = (event: Event, part: ThingIndex): boolean => at(event.before.lump, part) === event.from && !moved(event, part);
+
+  const links = new Map<number, { to: number; by: number }[]>();
+  const link = (a: number, b: number, by: number): void => { const list = links.get(a); if (list) list.push({ to: b, by }); else links.set(a, [{ to: b, by }]); };
+  for (const event of events) {
+    if (event.kind !== "off") continue;
+    const home = event.from === ON_BASE ? model.base[0] : event.before.carriers.get(event.from)?.carrier;
+    const host = event.things.flatMap((thing) => machine.hosts[thing] ?? []).find((h) => stayed(event, h)) ?? (home !== undefined && stayed(event, home) ? home : undefined);
+    if (host === undefined) continue;
+    const a = at(end.lump, event.thing), b = at(end.lump, host);
+    if (a === b) continue;
+    link(a, b, event.index);
+    link(b, a, event.index);
+  }
+  // Rooted once; the way between two is up from both until they meet.
+  const nodes = new Map<number, Node>();
+  for (const root of [ON_BASE, ...links.keys()]) {
+    if (nodes.has(root)) continue;
+    nodes.set(root, { up: root, by: -1, depth: 0 });
+    const queue = [root];
+    for (let i = 0; i < queue.length; i++) for (const { to, by } of links.get(queue[i]!) ?? []) {
+      if (nodes.has(to)) continue;
+      nodes.set(to, { up: queue[i]!, by, depth: nodes.get(queue[i]!)!.depth + 1 });
+      queue.push(to);
+    }
+  }
+  const between = (a: ThingIndex, b: ThingIndex): readonly number[] => {
+    let x = at(end.lump, a), y = at(end.lump, b);
+    if (x === y) return [];
+    const path: number[] = [];
+    while (x !== y) {
+      const one = nodes.get(x), other = nodes.get(y);
+      if (!one || !other || (one.by < 0 && other.by < 0)) return [];
+      if (one.depth >= other.depth && one.by >= 0) { path.push(one.by); x = one.up; }
+      else { path.push(other.by); y = other.up; }
+    }
+    return path;
+  };
+  return { between, stayed, moved };
+}

@@ -1,0 +1,129 @@
+// A declaration of a unit as lines that hold in one build: conditions decided, what it is like laid under its own statements.
+
+import type { Declaration, Project, SourceFile } from "../names/project.ts";
+import type { Item } from "../syntax/index.ts";
+import { textOf } from "../names/strings.ts";
+import type { Condition, Message } from "./model.ts";
+import type { Span } from "../findings/finding.ts";
+import { cursorOf, linesIn, takeName, takeString, wholeSpan, wordOf, type Line } from "./cursor.ts";
+import { readCondition } from "./read-entries.ts";
+import { readMessages } from "./read-procedure.ts";
+
+/** What decides the conditions of declarations: the variants and options of the build, and the variant that a unit inside a part has. */
+export interface Choice {
+  readonly chosen: ReadonlySet<string>;
+  readonly variant: string;
+}
+
+export function holdsIn(condition: Condition, choice: Choice): boolean {
+  const one = ({ name, state }: Condition["states"][number]): boolean => (state === "" ? name.text === choice.variant || choice.chosen.has(name.text) : choice.chosen.has(`${name.text} ${state}`));
+  const is = condition.any ? condition.states.some(one) : condition.states.every(one);
+  return is !== condition.unless;
+}
+
+/** The lines of a block that hold, those inside conditions that hold among them. */
+export function holdingLines(lines: readonly Line[], choice: Choice): Line[] {
+  let conditional = false;
+  for (const line of lines) { const word = wordOf(line); if (word === "if" || word === "unless") { conditional = true; break; } }
+  if (!conditional) return lines as Line[];
+  return lines.flatMap((line) => {
+    const word = wordOf(line);
+    if (word !== "if" && word !== "unless") return [line];
+    return holdsIn(readCondition(line), choice) ? holdingLines(linesIn(line), choice) : [];
+  });
+}
+
+/** A part, fastener, joint, fluid or hazard as declared, ready to be read. */
+export interface DeclaredThing {
+  readonly word: string;
+  readonly id: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly signal: string;
+  readonly at: Span;
+  readonly whole: Span;
+  readonly about: string;
+  readonly messages: readonly Message[];
+  /** Its lines by word: its own, and under them those of what it is like. */
+  readonly lines: ReadonlyMap<string, readonly Line[]>;
+  /** Of one piece alone, by its label. */
+  readonly pieces: ReadonlyMap<string, ReadonlyMap<string, readonly Line[]>>;
+}
+
+const none: readonly Line[] = [];
+
+/** The lines of this word: those of the piece go before those of the whole. */
+export function linesOf(thing: DeclaredThing, word: string, piece: string): readonly Line[] {
+  if (piece !== "" && thing.pieces.size > 0) {
+    const own = thing.pieces.get(piece)?.get(word);
+    if (own) return own;
+  }
+  return thing.lines.get(word) ?? none;
+}
+
+export interface TypeFinder {
+  /** The declaration that `like NAME` speaks of: in the unit, else a type at the top of a file that is seen. */
+  find(word: string, name: string): Line | undefined;
+}
+
+export function declareThing(line: Line, choice: Choice, types: TypeFinder): DeclaredThing {
+  const { item, source } = line, { tokens } = source.tree.scan, first = item.arguments[0]!, token = tokens[first.first]!;
+  const argument = (slot: string): string => { const one = item.arguments.find((a) => a.slot === slot); return one ? textOf(tokens[one.first]!) : ""; };
+  const word = item.entry!.word, lines = new Map<string, readonly Line[]>(), pieces = new Map<string, Map<string, readonly Line[]>>();
+  collect(line, choice, types, lines, pieces, [item]);
+  const about = lines.get("about")?.[0];
+  return {
+    word, id: token.text, name: argument("string"), kind: kindOf(line, choice, types, [item]), signal: argument("kind:signal"),
+    at: { file: source.path, start: token.startOffset, end: token.endOffset! + 1 }, whole: wholeSpan(line), about: (about && takeString(cursorOf(about))) ?? "",
+    messages: messagesOf(lines), lines, pieces,
+  };
+}
+
+function messagesOf(lines: ReadonlyMap<string, readonly Line[]>): readonly Message[] {
+  const all: Message[] = [];
+  for (const signal of ["danger", "warning", "caution", "notice"]) { const said = lines.get(signal); if (said) all.push(...readMessages(said)); }
+  return all;
+}
+
+/** The kind that its head names, else that of what it is like. */
+function kindOf(line: Line, choice: Choice, types: TypeFinder, seen: readonly Item[]): string {
+  const { item, source } = line, word = item.entry!.word, own = item.arguments.find((a) => a.slot === `kind:${word}`);
+  if (own) return source.tree.scan.tokens[own.first]!.text;
+  const like = holdingLines(linesIn(line), choice).find((l) => wordOf(l) === "like"), type = like && typeOf(like, word, types);
+  return type && !seen.includes(type.item) ? kindOf(type, choice, types, [...seen, type.item]) : "";
+}
+
+function typeOf(like: Line, word: string, types: TypeFinder): Line | undefined {
+  const name = takeName(cursorOf(like));
+  return name && types.find(word, name.text);
+}
+
+/** Lays the lines of a declaration over those of what it is like: a word said again replaces what the type said with it. */
+function collect(line: Line, choice: Choice, types: TypeFinder, into: Map<string, readonly Line[]>, pieces: Map<string, Map<string, readonly Line[]>>, seen: readonly Item[]): void {
+  const own = new Map<string, Line[]>();
+  for (const one of holdingLines(linesIn(line), choice)) {
+    const word = wordOf(one);
+    if (word === "piece") {
+      const label = one.item.arguments[0], text = label && one.source.tree.scan.tokens[label.first]!.text;
+      if (text === undefined) continue;
+      const its = pieces.get(text) ?? new Map<string, readonly Line[]>();
+      for (const inner of holdingLines(linesIn(one), choice)) its.set(wordOf(inner), [...(its.get(wordOf(inner)) ?? []), inner]);
+      pieces.set(text, its);
+      continue;
+    }
+    const list = own.get(word);
+    if (list) list.push(one); else own.set(word, [one]);
+  }
+  const like = own.get("like")?.[0], type = like && typeOf(like, line.item.entry!.word, types);
+  if (type && !seen.includes(type.item)) collect(type, choice, types, into, pieces, [...seen, type.item]);
+  for (const [word, list] of own) into.set(word, list);
+}
+
+/** Types at the top of the files that are seen from one. */
+export function typesSeen(project: Project, file: string, word: string, name: string): Line | undefined {
+  const found = project.seen(file).get(name)?.find((d) => d.word === word);
+  const source = found && project.files.get(found.file);
+  return source && { item: found.item, source };
+}
+
+export const lineOf = (declaration: Declaration, source: SourceFile): Line => ({ item: declaration.item, source });

@@ -1,0 +1,83 @@
+// The body of a procedure, step or refit block as entries. Conditions and choices stay: they are decided while performing.
+
+import type { BlockEntry, Condition, Entry } from "./model.ts";
+import type { Name } from "./act.ts";
+import { accept, cursorOf, headSpan, isNumber, linesIn, peek, takeName, takeNames, takeNumber, takeString, wholeSpan, wordOf, type Cursor, type Line } from "./cursor.ts";
+import { readAct } from "./read-act.ts";
+
+export function readEntries(lines: readonly Line[]): Entry[] {
+  const entries: Entry[] = [];
+  for (let i = 0; i < lines.length; i++) {
+    const line = lines[i]!, word = wordOf(line), inner = (): Entry[] => readEntries(linesIn(line));
+    switch (word) {
+      case "if": case "unless": entries.push(block(line, "if", { condition: readCondition(line), body: inner() })); break;
+      case "optional": entries.push(block(line, "optional", { title: takeString(cursorOf(line)) ?? "", key: keyOf(line), body: inner() })); break;
+      case "either": {
+        const choices = [line];
+        while (i + 1 < lines.length && wordOf(lines[i + 1]!) === "or") choices.push(lines[++i]!);
+        entries.push(block(line, "either", { body: choices.map((choice) => block(choice, "choice", { key: keyOf(choice), body: readEntries(linesIn(choice)) })) }));
+        break;
+      }
+      case "or": break;                                             // without its `either`: the syntax says so
+      case "step": {
+        const c = cursorOf(line), name = takeName(c);
+        entries.push(block(line, "step", { name: name?.text ?? "", title: takeString(c) ?? "", body: inner() }));
+        break;
+      }
+      case "repeat":
+        if (line.item.block) entries.push(block(line, "repeat", { over: readSpan(after(line, "for")), body: inner() }));
+        else entries.push({ is: "act", act: readAct(line) });
+        break;
+      case "refit": {
+        const c = cursorOf(line), by = accept(c, "by") ? takeName(c) : undefined;
+        entries.push(block(line, "refit", { name: by?.text ?? "", body: inner() }));
+        break;
+      }
+      case "instead": entries.push(block(line, "instead", { body: inner() })); break;
+      case "otherwise": entries.push(block(line, "otherwise", { body: inner() })); break;
+      default: entries.push({ is: "act", act: readAct(line) });
+    }
+  }
+  return entries;
+}
+
+function block(line: Line, kind: BlockEntry["kind"], of: Partial<BlockEntry>): BlockEntry {
+  return { is: "block", kind, name: "", title: "", over: [], body: [], condition: undefined, key: "", at: headSpan(line), whole: wholeSpan(line), ...of };
+}
+
+/** What `Model.chosen` calls an optional block or one of several choices. */
+export function keyOf(line: Line): string {
+  const at = headSpan(line);
+  return `${wordOf(line)} ${at.file} ${at.start}`;
+}
+
+export function readCondition(line: Line): Condition {
+  const c = cursorOf(line), states: { name: Name; state: "" | "fails" | "removed" }[] = [];
+  let any = false;
+  for (let name = takeName(c); name; name = takeName(c)) {
+    const state = accept(c, "fails") ? "fails" : accept(c, "removed") ? "removed" : "";
+    states.push({ name, state });
+    if (accept(c, "or")) any = true;
+    else if (!accept(c, "and")) break;
+  }
+  return { states, any, unless: wordOf(line) === "unless" };
+}
+
+function after(line: Line, word: string): Cursor {
+  const c = cursorOf(line);
+  accept(c, word);
+  return c;
+}
+
+/** `1..5`, `1, 3`, `left, right`. */
+export function readSpan(c: Cursor): string[] {
+  if (!isNumber(peek(c))) return takeNames(c).map((name) => name.text);
+  const from = takeNumber(c)!;
+  if (accept(c, "..")) {
+    const to = takeNumber(c) ?? from;
+    return Array.from({ length: Math.max(0, Math.min(to - from + 1, 1000)) }, (_, i) => String(from + i));
+  }
+  const list = [String(from)];
+  while (accept(c, ",")) { const next = takeNumber(c); if (next === undefined) break; list.push(String(next)); }
+  return list;
+}

@@ -16,7 +16,11 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
 
   for (const event of events) {
     if (event.kind === "gripped") { gripBefore(strip, graph, opOf, event); continue; }
-    for (const need of needs[event.index]!) mirrored(event.index, need, "the strip needed it the other way round");
+    for (const need of needs[event.index]!) {
+      // What was opened to let a fluid out is closed before it is filled again, not after.
+      if (event.kind === "drained" && (events[need]!.kind === "out" || events[need]!.kind === "off")) continue;
+      mirrored(event.index, need, "the strip needed it the other way round");
+    }
     // All acts that change one thing keep their order; the nearest with a line of its own is enough.
     for (const thing of event.things) {
       for (let i = last.get(thing) ?? -1; i >= 0; i = previous(events, i, thing)) { mirrored(event.index, i, "it is the same thing"); if (opOf[i]) break; }

@@ -6,6 +6,7 @@ import type { Because, Fix, Severity, Span } from "../findings/finding.ts";
 import type { Model, ThingIndex } from "../model/model.ts";
 import type { Project, SourceFile } from "../names/project.ts";
 import type { Settings } from "../workspace/settings.ts";
+import type { World } from "../workspace/world.ts";
 
 /** A finding without what the runner adds: code, severity, builds. */
 export interface Draft {
@@ -22,6 +23,8 @@ export interface Draft {
 export interface CheckContext {
   readonly project: Project;
   readonly settings: Settings;
+  /** For what is asked of the disk: is the picture there? */
+  readonly world: World;
 }
 
 /** What it needs to word a thing: names, counts, reasons of other rules. */

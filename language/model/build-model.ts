@@ -122,7 +122,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
   }
   function refs(draft: Draft, word: string, take: (c: Cursor) => readonly Name[] = takeNames): ThingIndex[] {
     const lines = linesOf(draft.thing, word, draft.piece);
-    if (lines.length === 0) return nothing as ThingIndex[];
+    if (lines.length === 0) return [];
     return [...new Set(lines.flatMap((l) => take(cursorOf(l))).flatMap((name) => indexesOf(draft.unit, name.text, draft.piece)))];
   }
   function one<T>(draft: Draft, word: string, take: (c: Cursor) => T | undefined): T | undefined {
@@ -229,8 +229,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
   }
 }
 
-const nothing: readonly never[] = [];
-const noFigures: ReadonlyMap<string, never> = new Map();
+const noFigures: ReadonlyMap<string, never> = new Map<string, never>();
 const knownTieWords = new Set([
   "about", "back-out", "bead", "behind", "class", "count", "danger", "warning", "caution", "notice", "drive", "force", "grade", "how", "into", "joins", "like", "lubricant", "needs", "opens",
   "part-no", "passes", "pattern", "pieces", "renew", "reuse", "sequence", "size", "stages", "standard", "thread-locker", "torque", "uses", "with", "photo",
@@ -244,7 +243,7 @@ const idOf = (line: Line): string => { const first = line.item.arguments[0]; ret
 const headText = ({ item, source }: Line): string => source.tree.scan.tokens[item.block ? item.block.first - 1 : item.last]!.text;
 function names(draft: Draft, word: string): string[] {
   const lines = linesOf(draft.thing, word, draft.piece);
-  return lines.length === 0 ? (nothing as string[]) : lines.flatMap((l) => takeNames(cursorOf(l)).map((n) => n.text));
+  return lines.length === 0 ? [] : lines.flatMap((l) => takeNames(cursorOf(l)).map((n) => n.text));
 }
 function standardOf(line: Line): string | undefined {
   const c = cursorOf(line);

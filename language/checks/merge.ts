@@ -1,0 +1,75 @@
+// One mistake, one finding: over several pieces on a line, over several builds, over several procedures that miss the same thing.
+
+import type { Build } from "../model/builds.ts";
+import type { Finding } from "../findings/finding.ts";
+import type { Raw } from "./run.ts";
+import { listed } from "./bench-check.ts";
+
+/** Missed by the aim, or at the end: the same thing missed by several procedures is said at the first. */
+const missedOnce = /^removal\/|^refit\/(?:missing|mark-unused|position|fluid-short)$/;
+
+export function mergeFindings(raw: readonly Raw[], buildsOf: (unit: string) => readonly Build[]): Finding[] {
+  const groups = new Map<string, Raw[]>();
+  for (const one of [...raw].sort(byPlace)) {
+    const key = `${one.code} ${one.at.file} ${one.at.start}`, list = groups.get(key);
+    if (list) list.push(one); else groups.set(key, [one]);
+  }
+  const missed = new Set<string>(), findings: Finding[] = [];
+  for (const list of groups.values()) {
+    const first = list[0]!;
+    if (missedOnce.test(first.code)) {
+      const about = list.flatMap((one) => one.about), isNew = about.length === 0 || about.some((id) => !missed.has(`${first.code} ${id}`));
+      for (const id of about) missed.add(`${first.code} ${id}`);
+      if (!isNew) continue;
+    }
+    findings.push(merged(first, list, buildsOf));
+  }
+  return findings;
+}
+
+function byPlace(a: Raw, b: Raw): number {
+  if (a.at.file !== b.at.file) return a.at.file < b.at.file ? -1 : 1;
+  return a.at.start - b.at.start || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
+}
+
+function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => readonly Build[]): Finding {
+  const others = [...new Set(list.map((one) => one.who))].filter((who) => who !== first.who && who !== "");
+  const says = others.length === 0 ? first.says : `${first.says} (the same for ${listed(shortened(others))})`;
+  const { build: _build, unit, who: _who, about: _about, ...finding } = first;
+  const found = new Set(list.map((one) => one.build)), all = buildsOf(unit);
+  const builds = found.has(undefined) || all.length < 2 || all.every((b) => found.has(b.name)) ? [] : [smallestCondition(all, found)];
+  return { ...finding, says, builds };
+}
+
+/** "Cap 2", "Cap 3", "Cap 4" as "Cap 2 to Cap 4". */
+function shortened(names: readonly string[]): string[] {
+  const out: string[] = [];
+  for (let i = 0; i < names.length; i++) {
+    let j = i;
+    while (j + 1 < names.length && isNext(names[j]!, names[j + 1]!)) j++;
+    if (j - i >= 2) { out.push(`${names[i]} to ${names[j]}`); i = j; }
+    else out.push(names[i]!);
+  }
+  return out;
+}
+function isNext(a: string, b: string): boolean {
+  const x = /^(.*\s)(\d+)$/.exec(a), y = /^(.*\s)(\d+)$/.exec(b);
+  return x !== null && y !== null && x[1] === y[1] && Number(x[2]) + 1 === Number(y[2]);
+}
+
+/** The fewest choices under which it is always found; the name of a whole build where fewer do not say it. */
+export function smallestCondition(all: readonly Build[], found: ReadonlySet<string | undefined>): string {
+  const keys = [...new Set(all.flatMap((b) => [...b.chosen]))];
+  const literals = keys.flatMap((key) => [{ key, is: true }, { key, is: false }]).filter(({ key, is }) => all.some((b) => b.chosen.has(key) === is) && all.some((b) => b.chosen.has(key) !== is));
+  const holds = (set: readonly { key: string; is: boolean }[]): boolean => {
+    const those = all.filter((b) => set.every(({ key, is }) => b.chosen.has(key) === is));
+    return those.length > 0 && those.every((b) => found.has(b.name));
+  };
+  const words = (set: readonly { key: string; is: boolean }[]): string => listed(set.map(({ key, is }) => (is ? `with ${readable(key)}` : `without ${readable(key)}`)));
+  for (const one of literals) if (holds([one])) return words([one]);
+  for (let i = 0; i < literals.length; i++) for (let j = i + 1; j < literals.length; j++) if (holds([literals[i]!, literals[j]!])) return words([literals[i]!, literals[j]!]);
+  return all.find((b) => found.has(b.name))?.name ?? "";
+}
+
+/** Keys of optional blocks and choices hold a place; the reader sees what they are. */
+const readable = (key: string): string => (key.startsWith("optional ") ? "the optional part" : key.startsWith("either ") || key.startsWith("or ") ? "the other choice" : key);

@@ -1,0 +1,108 @@
+// Runs every check over a project, its models and its performances, and makes one finding of one mistake.
+
+import type { Performance, Problem, Reason } from "../bench/trace.ts";
+import { declaredProblems } from "../bench/declared.ts";
+import type { Because, Finding, Severity, Span } from "../findings/finding.ts";
+import type { Model } from "../model/model.ts";
+import type { SourceFile } from "../names/project.ts";
+import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
+import type { Settings } from "../workspace/settings.ts";
+
+/** A finding on its way: what the merge has to know beside it. */
+export interface Raw extends Finding {
+  /** Build that it was found in; undefined where it does not depend on one. */
+  readonly build: string | undefined;
+  readonly unit: string;
+  /** What it is about, as the author calls it, for pieces that share a line; and by id, for what several procedures miss. */
+  readonly who: string;
+  readonly about: readonly string[];
+}
+
+export interface CheckTable {
+  readonly all: readonly Check[];
+  byCode(code: string): Check | undefined;
+}
+
+export function checkTable(all: readonly Check[]): CheckTable {
+  const codes = new Map(all.map((check) => [check.code, check]));
+  return { all, byCode: (code) => codes.get(code) };
+}
+
+export function benchContext(table: CheckTable, base: CheckContext, model: Model): BenchContext {
+  const context: BenchContext = {
+    ...base, model,
+    name: (thing) => model.things[thing]?.name ?? "",
+    because: (reason: Reason): Because => {
+      const says = table.byCode(reason.rule)?.reason?.(reason, context) ?? reason.words.join(" ");
+      return reason.at ? { says, at: reason.at } : { says };
+    },
+  };
+  return context;
+}
+
+/** Weight of a code: the check's own, or what the settings say; hazards and lifts are only ever made stricter. */
+export function severityOf(check: Check, settings: Settings, own: Severity | undefined): Severity | "off" {
+  const set = settings.severity[check.code], base = own ?? check.severity;
+  if (set === undefined) return base;
+  const guarded = check.code.startsWith("hazard/") || check.code.startsWith("lift/");
+  return guarded && weight(set) < weight(base) ? base : set;
+}
+const weights: Readonly<Record<Severity | "off", number>> = { off: 0, hint: 1, question: 2, warning: 3, error: 4 };
+export const weight = (severity: Severity | "off"): number => weights[severity];
+
+function finish(check: Check, draft: Draft, settings: Settings, of: { build: string | undefined; unit: string; who?: string; about?: readonly string[] }): Raw | undefined {
+  const severity = severityOf(check, settings, draft.severity);
+  if (severity === "off") return undefined;
+  return {
+    code: check.code, severity, says: draft.says, at: draft.at, because: draft.because ?? [], fixes: draft.fixes ?? [], builds: [],
+    ...(draft.tag === undefined ? {} : { tag: draft.tag }), build: of.build, unit: of.unit, who: of.who ?? "", about: of.about ?? [],
+  };
+}
+
+export function checkFile(table: CheckTable, file: SourceFile, context: CheckContext): Raw[] {
+  const found: Raw[] = [];
+  for (const error of file.tree.errors) {
+    const at: Span = { file: file.path, start: error.start, end: error.end };
+    const fixes = error.fix ? [{ title: error.fix.title, certain: error.fix.certain, edits: error.fix.edits.map((edit) => ({ file: file.path, ...edit })) }] : [];
+    found.push({ code: error.code, severity: "error", says: error.says, at, because: [], fixes, builds: [], build: undefined, unit: "", who: "", about: [] });
+  }
+  for (const check of table.all) {
+    if (!check.file) continue;
+    for (const draft of check.file(file, context)) push(found, finish(check, draft, context.settings, { build: undefined, unit: "" }));
+  }
+  return found;
+}
+
+export function checkModel(table: CheckTable, model: Model, context: CheckContext): Raw[] {
+  const found: Raw[] = [], bench = benchContext(table, context, model);
+  for (const problem of declaredProblems(model)) push(found, wordProblem(table, problem, bench, context.settings));
+  for (const check of table.all) {
+    if (!check.model) continue;
+    for (const draft of check.model(model, bench)) push(found, finish(check, draft, context.settings, { build: model.build, unit: model.unit }));
+  }
+  return found;
+}
+
+export function checkPerformance(table: CheckTable, performance: Performance, context: CheckContext): Raw[] {
+  const found: Raw[] = [], bench = benchContext(table, context, performance.model);
+  for (const problem of performance.problems) push(found, wordProblem(table, problem, bench, context.settings));
+  for (const check of table.all) {
+    if (!check.performance) continue;
+    for (const draft of check.performance(performance, bench)) push(found, finish(check, draft, context.settings, { build: performance.model.build, unit: performance.model.unit }));
+  }
+  return found;
+}
+
+function wordProblem(table: CheckTable, problem: Problem, context: BenchContext, settings: Settings): Raw | undefined {
+  const check = table.byCode(problem.rule);
+  if (!check?.problem) throw new Error(`no check words ${problem.rule}`);
+  const things = problem.about.map((thing) => context.model.things[thing]!);
+  return finish(check, check.problem(problem, context), settings, {
+    build: context.model.build, unit: context.model.unit, who: things[0] ? things[0].name : "", about: things.length > 0 ? things.map((t) => `${context.model.unit} ${t.id}`) : problem.reasons.flatMap((r) => r.words.slice(0, 1)),
+  });
+}
+
+function push<T>(list: T[], one: T | undefined): void {
+  if (one !== undefined) list.push(one);
+}
+

@@ -115,7 +115,8 @@ function named(filling: Filling, tokens: readonly string[], at: number): number 
     return 1;
   }
   // The same word may be a value of another argument; it is a name only where a value can follow.
-  if (behind === undefined && (at + 1 >= tokens.length || isName(figure, tokens[at + 1]!))) {
+  const next = tokens[at + 1];
+  if (behind === undefined && (next === undefined || (isName(figure, next) && !isWordOf(wanted, next)))) {
     return figure.arguments.some((one) => one.words?.includes(tokens[at]!)) ? undefined : {
       says: `${figure.name}: a value is due behind ${before}`, ...(wanted.words ? { nearest: wanted.words } : {}),
     };
@@ -191,6 +192,8 @@ function freeRun(figure: Figure, wanted: FigureArgument, tokens: readonly string
   return isError(value) ? undefined : { value, length, text };
 }
 
+/** A word of this argument's own, such as the pattern "rows" where "rows" is an argument too. */
+const isWordOf = (wanted: FigureArgument, word: string): boolean => wanted.words?.some((one) => one === word || one.startsWith(`${word} `)) ?? false;
 const isName = (figure: Figure, word: string): boolean => figure.arguments.some((one) => one.name === word || word.startsWith(`${one.name}=`));
 const isNumber = (word: string | undefined): boolean => word !== undefined && parseNumber(word.replace(/,$/, "")) !== undefined;
 /** Whether a number stands here with a unit behind it that is no value of its own. */

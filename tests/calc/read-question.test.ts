@@ -92,7 +92,8 @@ const shapes: Figure = {
   arguments: [
     argument("size", "size", "thread"), argument("class", "class", "class"), argument("friction", "number", "friction", { optional: true }),
     argument("surface", "word", "surface", { words: ["dry", "oiled"], optional: true }), argument("grip", "length", "clamped length", { optional: true }),
-    argument("turn", "angle", "angle", { optional: true, many: true }), argument("remark", "text", "words", { optional: true }),
+    argument("turn", "angle", "angle", { optional: true, many: true }), argument("pattern", "word", "pattern", { words: ["turn", "rows"], optional: true }),
+    argument("remark", "text", "words", { optional: true }),
   ],
   run: () => ({ says: "nothing" }),
 };
@@ -110,6 +111,7 @@ test("sizes, classes, numbers and words of one's own find their places", () => {
   expect(shaped("1/2-13 UNC x 2 in grade 8")).toEqual({ size: "1/2-13 UNC x 2 in", class: "grade 8" });
   expect(shaped("dry 10.9 M12 class 10.9")).toMatchObject({ says: expect.stringContaining("takes class once") });
   expect(shaped("M8 10 90 deg 45 deg")).toEqual({ size: "M8", class: "10", turn: ["90 deg", "45 deg"] });
+  expect(shaped("M8 8.8 pattern turn turn 90 deg")).toEqual({ size: "M8", class: "8.8", pattern: "turn", turn: ["90 deg"] });
   const remark = { size: "M8", class: "8.8", friction: "0.12", remark: "as found on the bench", grip: "30 mm" };
   expect(shaped("M8 8.8 0.12 as found on the bench grip 30 mm")).toEqual(remark);
 });

@@ -8,7 +8,7 @@ import { aidCaution } from "../../language/figures/figure.ts";
 import { figures } from "../../language/figures/registry.ts";
 
 const clearing =
-  /\b(safe(ly)?|within|ok|okay|pass(ed|es)?|compl(y|ies|iant)|acceptable|allowed|dead|discharged|harmless|no (risk|danger)|may be (lifted|touched))\b/i;
+  /\b(safe(ly)?|within (the |its )?(limits?|guidelines?|range|tolerance|capacity)|ok|okay|pass(ed)?|compl(y|ies|iant)|acceptable|allowed|dead|discharged|harmless|no (risk|danger)|may be (lifted|touched))\b/i;
 
 /** Every text in a value, however deep. */
 function texts(value: unknown): readonly string[] {

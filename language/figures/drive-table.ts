@@ -9,7 +9,7 @@ export interface DriveRow {
   readonly drive: DriveKind;
   /** Nominal size of the thread: `M8`, `3/8`, `#10`. */
   readonly thread: string;
-  /** As marked on the tool: `13`, `9/16`, `T30`, `2`. */
+  /** As marked on the tool: `13`, `9/16`, `30`, `2`. */
   readonly size: string;
   readonly status: "read" | "computed" | "memory";
 }
@@ -61,13 +61,13 @@ export const driveRows: readonly DriveRow[] = [
   family("ISO 4026/4027/4029", "hexagon socket set screw", "hex-socket", "read",
     "M1.6 0.7, M2 0.9, M2.5 1.3, M3 1.5, M4 2, M5 2.5, M6 3, M8 4, M10 5, M12 6, M14 6, M16 8, M18 10, M20 10, M22 12, M24 12"),
   family("ISO 14579", "hexalobular socket head cap screw", "hexalobular", "read",
-    "M2 T6, M2.5 T8, M3 T10, M4 T20, M5 T25, M6 T30, M8 T45, M10 T50, M12 T55, M14 T60, M16 T70, M18 T80, M20 T90"),
+    "M2 6, M2.5 8, M3 10, M4 20, M5 25, M6 30, M8 45, M10 50, M12 55, M14 60, M16 70, M18 80, M20 90"),
   family("ISO 14580", "hexalobular socket cheese head screw", "hexalobular", "read",
-    "M2 T6, M2.5 T8, M3 T10, M4 T20, M5 T25, M6 T30, M8 T45, M10 T50"),
+    "M2 6, M2.5 8, M3 10, M4 20, M5 25, M6 30, M8 45, M10 50"),
   family("ISO 14583", "hexalobular socket pan head screw", "hexalobular", "read",
-    "M2 T6, M2.5 T8, M3 T10, M4 T20, M5 T25, M6 T30, M8 T45, M10 T50"),
+    "M2 6, M2.5 8, M3 10, M4 20, M5 25, M6 30, M8 45, M10 50"),
   family("ISO 14581", "hexalobular socket countersunk head screw", "hexalobular", "read",
-    "M2 T6, M2.5 T8, M3 T10, M4 T20, M5 T25, M6 T30, M8 T45, M10 T50"),
+    "M2 6, M2.5 8, M3 10, M4 20, M5 25, M6 30, M8 45, M10 50"),
   family("JIS B 1180 small series", "hexagon head, Japanese machines", "hex", "memory",
     "M6 10, M8 12, M10 14, M12 17, M14 19, M16 22"),
   family("ASME B18.2.1", "hex cap screw / hex bolt", "hex", "read",
@@ -123,11 +123,11 @@ export const driveRows: readonly DriveRow[] = [
   family("ISO 7048", "cheese head, cross recess", "cross", "read",
     "M2.5 1, M3 2, M3.5 2, M4 2, M5 2, M6 3, M8 3"),
   family("trade practice (inch)", "pan head", "hexalobular", "memory",
-    "#2 T8, #4 T10, #6 T15, #8 T20, #10 T25, #12 T27, 1/4 T30, 5/16 T40, 3/8 T45"),
+    "#2 8, #4 10, #6 15, #8 20, #10 25, #12 27, 1/4 30, 5/16 40, 3/8 45"),
   family("trade practice (inch)", "flat countersunk", "hexalobular", "memory",
-    "#2 T6, #4 T8, #6 T10, #8 T15, #10 T20, #12 T25, 1/4 T27, 5/16 T30, 3/8 T40"),
+    "#2 6, #4 8, #6 10, #8 15, #10 20, #12 25, 1/4 27, 5/16 30, 3/8 40"),
   family("trade practice (inch)", "button head cap screw", "hexalobular", "memory",
-    "#4 T8, #6 T10, #8 T15, #10 T25, 1/4 T27, 5/16 T40, 3/8 T45, 1/2 T55"),
+    "#4 8, #6 10, #8 15, #10 25, 1/4 27, 5/16 40, 3/8 45, 1/2 55"),
   family("trade practice (inch)", "socket head cap screw", "hexalobular", "memory",
-    "#4 T10, #6 T15, #8 T25, #10 T27, 1/4 T30, 5/16 T45, 3/8 T50, 1/2 T55"),
+    "#4 10, #6 15, #8 25, #10 27, 1/4 30, 5/16 45, 3/8 50, 1/2 55"),
 ].flat();

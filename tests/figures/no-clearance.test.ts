@@ -7,8 +7,11 @@ import { cautions } from "../../language/figures/cautions.ts";
 import { aidCaution } from "../../language/figures/figure.ts";
 import { figures } from "../../language/figures/registry.ts";
 
-const clearing =
-  /\b(safe(ly)?|within (the |its )?(limits?|guidelines?|range|tolerance|capacity)|ok|okay|pass(ed)?|compl(y|ies|iant)|acceptable|allowed|dead|discharged|harmless|no (risk|danger)|may be (lifted|touched))\b/i;
+const words = [
+  "safe(ly)?", "within (the |its )?(limits?|guidelines?|range|tolerance|capacity)", "ok", "okay", "pass(ed)?", "compl(y|ies|iant)", "acceptable", "allowed", "dead",
+  "discharged", "harmless", "no (risk|danger)", "may be (lifted|touched)",
+];
+const clearing = new RegExp(`\\b(${words.join("|")})\\b`, "i");
 
 /** Every text in a value, however deep. */
 function texts(value: unknown): readonly string[] {
@@ -26,6 +29,11 @@ const questions = [
   ], ["noise", "70"],
   ["polarisation-index", "210 Mohm 230 Mohm F"], ["lift-filter", "knuckle to elbow close mass 2 kg"], ["gas", "0.1 bar 1 L"], ["lift", "no"],
 ] as const;
+
+test("the words that clear are found, and only they", () => {
+  for (const text of ["It is safe", "OK", "within the limit", "passed", "the circuit is dead", "Complies with"]) expect(clearing.test(text), text).toBe(true);
+  for (const text of ["over the guideline", "4 passes", "deadweight", "within 5 s"]) expect(clearing.test(text), text).toBe(false);
+});
 
 test("no figure clears anything", () => {
   for (const figure of figures) for (const text of texts(figure)) expect(clearing.exec(text)?.[0], `${figure.name}: ${text}`).toBeUndefined();

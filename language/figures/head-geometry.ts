@@ -1,7 +1,9 @@
 // Where a bolt head or nut bears: bearing diameters and clearance holes, and the pressure under them. Tables in mm, functions in SI.
 
+import { rounded } from "../quantities/quantity.ts";
+import { aidCaution, argument, isFigureError, missing, plain, result, siIn, sizeIn, textIn, type Figure } from "./figure.ts";
+import { threadOf, type Thread } from "./threads.ts";
 import { findUnifiedThread } from "./unified-threads.ts";
-import type { Thread } from "./threads.ts";
 
 export type HeadKind = "hex" | "socket-cap";
 
@@ -90,3 +92,34 @@ export const bearingArea = (outer: number, hole: number): number => Math.PI / 4 
 
 /** Pressure under a head, p = F / A. Units: N, m, m -> Pa. Source: VDI 2230-1 (read second-hand). */
 export const bearingPressure = (force: number, outer: number, hole: number): number => force / bearingArea(outer, hole);
+
+export const bearingFigure: Figure = {
+  name: "bearing",
+  title: "Clearance holes, bearing of the head and pressure under it",
+  arguments: [
+    argument("size", "size", "the thread"), argument("preload", "force", "force under the head", { optional: true, default: "sizes only" }),
+    argument("head", "word", "shape of the head", { optional: true, default: "hex", words: ["hex", "socket-cap"] }),
+  ],
+  validity: "metric M1.6 to M36, unified sizes with a clearance hole in the table; plain heads without washer",
+  source: "ISO 4014, ISO 4762, ISO 273, ASME B18.2.8 (read through published tables; below M4 and above M24 from memory)",
+  examples: ["M10", "M10 29.6 kN"],
+  run(inputs) {
+    const lacking = missing(bearingFigure, inputs), size = sizeIn(inputs, "size"), preload = siIn(inputs, "preload");
+    if (lacking || !size) return lacking ?? { says: "bearing needs a thread size" };
+    const thread = threadOf(size);
+    if (isFigureError(thread)) return thread;
+    const under = bearingOf(thread, textIn(inputs, "head") === "socket-cap" ? "socket-cap" : "hex"), row = bearingRows.get(Number((thread.diameter * 1e3).toPrecision(6)));
+    if (!under) return { says: `${thread.designation} has no bearing diameter in the tables` };
+    const holes = thread.unified?.clearance;
+    return {
+      values: [
+        ...(preload === undefined ? [] : [result("pressure under the head", bearingPressure(preload, under.outer, under.hole), "MPa")]),
+        result("outer bearing diameter, least", under.outer, "mm"), result("mean friction diameter DKm", under.mean, "mm"),
+        plain("clearance holes close, medium, loose", row && thread.system === "metric" ? `${row.close}, ${row.medium}, ${row.loose} mm` : holes ? `${holes.close}, ${holes.normal}, ${holes.loose}` : `${rounded(under.hole * 1e3)} mm`),
+      ],
+      formula: "DKm = (dw + dh) / 2; p = F / (pi/4 (dw² - dh²))", steps: [],
+      assumptions: [...(under.assumption === undefined ? [] : [under.assumption]), ...(row?.status === "memory" ? ["bearing figures from memory"] : [])],
+      source: bearingFigure.source, caution: aidCaution,
+    };
+  },
+};

@@ -1,31 +1,53 @@
 // Every figure there is, one line each, sorted by name. It holds no figure of its own.
 
+import { beadFigure, threadLockerFigure } from "./bead.ts";
+import { boltLoadFigure, classFigure } from "./bolt-loads.ts";
+import { spannerFigure, threadFromSpannerFigure } from "./drives.ts";
 import { fall, gas, magnetDistance, magnetPullFigure, spring } from "./energy-figures.ts";
+import { engagementFigure, lockingNutFigure } from "./engagement.ts";
 import { eyebolt, eyeboltUs, shackle } from "./eyebolt-figures.ts";
 import type { Figure } from "./figure.ts";
+import { bearingFigure } from "./head-geometry.ts";
 import { cooling, noise, touch } from "./heat-and-noise-figures.ts";
 import { gloves, insulationTest, isolation, polarisation, voltageClassFigure, winding } from "./insulation-figures.ts";
 import { lift, liftFilter, pushPull, team } from "./lift-figures.ts";
 import { liftDurationFigure, liftGrip, liftJobs, liftRate, liftReach } from "./lift-work-figures.ts";
+import { oRingFigure, squeezeFigure } from "./o-rings.ts";
 import { legFactorFigure, pickPoints, sling, slingLimit } from "./sling-figures.ts";
+import { hardwareFigure } from "./small-hardware.ts";
+import { threadFigure } from "./threads.ts";
+import { tighteningFigure } from "./tightening-order.ts";
+import { nutFactorFigure, preloadFigure, torqueFigure } from "./tightening.ts";
 import { actionTime, depth, operationTime, repairIndex } from "./time-figures.ts";
+import { angleFigure } from "./torque-angle.ts";
+import { adapterFigure, dragFigure, wrenchFigure } from "./torque-wrench.ts";
+import { convertFigure } from "./unit-conversion.ts";
 import { bleederFigure, capacitorEnergyFigure, voltageLeft, wait } from "./wait-figures.ts";
 import { fitTime, joinClassFigure, motion } from "./work-figures.ts";
 
 /** All figures, by name. */
 export const figures: readonly Figure[] = [
   actionTime,
+  adapterFigure,
+  angleFigure,
+  beadFigure,
+  bearingFigure,
   bleederFigure,
+  boltLoadFigure,
   capacitorEnergyFigure,
+  classFigure,
+  convertFigure,
   cooling,
   depth,
-  repairIndex,
+  dragFigure,
+  engagementFigure,
   eyebolt,
   eyeboltUs,
   fall,
   fitTime,
   gas,
   gloves,
+  hardwareFigure,
   insulationTest,
   isolation,
   joinClassFigure,
@@ -37,24 +59,37 @@ export const figures: readonly Figure[] = [
   liftJobs,
   liftRate,
   liftReach,
+  lockingNutFigure,
   magnetDistance,
   magnetPullFigure,
   motion,
   noise,
+  nutFactorFigure,
   operationTime,
+  oRingFigure,
   pickPoints,
   polarisation,
+  preloadFigure,
   pushPull,
+  repairIndex,
   shackle,
   sling,
   slingLimit,
+  spannerFigure,
   spring,
+  squeezeFigure,
   team,
+  threadFigure,
+  threadFromSpannerFigure,
+  threadLockerFigure,
+  tighteningFigure,
+  torqueFigure,
   touch,
   voltageClassFigure,
   voltageLeft,
   wait,
   winding,
+  wrenchFigure,
 ];
 
 /** The figure of this name, or the names that are nearest to it. */

@@ -1,5 +1,6 @@
 // The torque wrench: setting with an adapter, permissible deviation, the range it may be used in, and the drag of locking nuts. SI, angles in rad.
 
+import { si } from "../quantities/quantity.ts";
 import { aidCaution, argument, missing, plain, quantityIn, result, siIn, step, textIn, type Figure } from "./figure.ts";
 
 /**
@@ -104,6 +105,30 @@ export const wrenchFigure: Figure = {
       ],
       formula: "deviation = share x setting; lowest setting = 20 % of the maximum", steps: [],
       assumptions: textIn(inputs, "class") === undefined ? ["type II class A (a setting wrench with a scale)"] : [], source: wrenchFigure.source, caution: aidCaution,
+    };
+  },
+};
+
+export const dragFigure: Figure = {
+  name: "locking-drag",
+  title: "Torque wrench setting for a locking nut",
+  arguments: [
+    argument("torque", "torque", "the torque wanted"), argument("run-down", "torque", "what it takes to run the nut down"),
+    argument("rule", "word", "when the drag is added", { optional: true, default: "always", words: ["always", "from-a-third"] }),
+  ],
+  validity: "the maker's torque does not already hold the drag",
+  source: "AC 43.13-1B (US FAA): always; TB 43-0218 (US Army): from a third of the torque wanted",
+  examples: ["50..70 lbf·in 30 lbf·in"],
+  run(inputs) {
+    const lacking = missing(dragFigure, inputs), wanted = quantityIn(inputs, "torque"), drag = siIn(inputs, "run-down");
+    if (lacking || !wanted || drag === undefined) return lacking ?? { says: "locking-drag needs two torques" };
+    if (drag < 0) return { says: "run-down: a torque of 0 or more is due" };
+    const rule = textIn(inputs, "rule") === "from-a-third" ? "from-a-third" : "always", { low, high } = si(wanted);
+    return {
+      values: low === high ? [result("setting", settingWithDrag(high, drag, rule), wanted.unit)]
+        : [result("setting from", settingWithDrag(low, drag, rule), wanted.unit), result("setting to", settingWithDrag(high, drag, rule), wanted.unit)],
+      formula: "set = wanted + run-down", steps: [], assumptions: textIn(inputs, "rule") === undefined ? ["the drag is always added"] : [],
+      source: dragFigure.source, caution: aidCaution,
     };
   },
 };

@@ -61,6 +61,8 @@ export function driveFinding(size: ThreadSize, drive: string, given: DriveSize):
 
 const unique = (texts: readonly string[]): readonly string[] => [...new Set(texts)];
 
+const named = (row: DriveRow): string => `${row.standard}, ${row.item}`;
+
 function shownSize(row: DriveRow): string {
   if (rowWidth(row) === undefined) return row.size;
   return row.thread.startsWith("M") ? `${row.size} mm` : `${row.size} in`;
@@ -103,7 +105,7 @@ export const spannerFigure: Figure = {
       return { says: `no table gives ${size.nominal} with drive ${drive}`, nearest: driveWords.filter((word) => rowsForThread(size.nominal, word).length > 0) };
     }
     return {
-      values: rows.map((row) => plain(`${row.standard}, ${row.item}`, shownSize(row))), formula: "from the table", steps: [],
+      values: unique(rows.map(shownSize)).map((shown) => plain(shown, unique(rows.filter((row) => shownSize(row) === shown).map(named)))), formula: "from the table", steps: [],
       assumptions: rows.some((row) => row.status === "memory") ? rows.filter((row) => row.status === "memory").map((row) => `${row.standard}: from memory`) : [],
       source: spannerFigure.source, caution: aidCaution,
     };
@@ -124,7 +126,7 @@ export const threadFromSpannerFigure: Figure = {
     const rows = threadsForDrive(drive, { width, number }), written = quantityIn(inputs, "width")?.written ?? String(number);
     if (rows.length === 0) return { says: `no table gives a thread for drive ${drive} ${written}`, nearest: nearestSizes(drive, width) };
     return {
-      values: rows.map((row) => plain(row.thread, `${row.standard}, ${row.item}`)), formula: "from the table", steps: [],
+      values: unique(rows.map((row) => row.thread)).map((thread) => plain(thread, unique(rows.filter((row) => row.thread === thread).map(named)))), formula: "from the table", steps: [],
       assumptions: rows.filter((row) => row.status === "memory").map((row) => `${row.thread} by ${row.standard}: from memory`), source: spannerFigure.source, caution: aidCaution,
     };
   },

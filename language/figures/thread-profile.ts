@@ -23,14 +23,19 @@ export const internalMinorDiameter = (diameter: number, pitch: number): number =
 export const unrMinorDiameter = (diameter: number, pitch: number): number => diameter - 1.375 * fundamentalHeight(pitch);
 
 /**
- * Stress area As = pi/4 ((d2 + d3)/2)². Units: m, m -> m².
- * The same formula serves unified threads: ASME B1.1 writes it as pi/4 (d - 0.9743/n)², which agrees to 0.01 %.
+ * Stress area of a metric thread, As = pi/4 ((d2 + d3)/2)² = pi/4 (d - 0.938194 P)². Units: m, m -> m².
  * Source: ISO 898-1 cl. 9.1.6.1; Shigley's Mechanical Engineering Design, Table 8-1.
  */
 export function stressArea(diameter: number, pitch: number): number {
   const mean = (pitchDiameter(diameter, pitch) + rootDiameter(diameter, pitch)) / 2;
   return Math.PI / 4 * mean * mean;
 }
+
+/**
+ * Stress area of a unified thread, At = pi/4 (d - 0.9743 P)²: about 1.5 % less than the metric formula gives. Units: m, m -> m².
+ * Source: ASME B1.1 through published thread tables.
+ */
+export const unifiedStressArea = (diameter: number, pitch: number): number => Math.PI / 4 * (diameter - 1.125 * fundamentalHeight(pitch)) ** 2;
 
 /**
  * The stress area as the standards print it and reckon loads with: three significant figures of mm². Units: m, m -> m².

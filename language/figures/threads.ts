@@ -5,7 +5,7 @@ import { rounded } from "../quantities/quantity.ts";
 import { unifiedDiameter, type ThreadSize } from "../quantities/thread-size.ts";
 import { aidCaution, argument, isFigureError, missing, plain, result, sizeIn, step, type Figure, type FigureError } from "./figure.ts";
 import {
-  internalMinorDiameter, metricTapDrill, minorArea, nominalStressArea, pitchDiameter, rootDiameter, stressArea, threadShare, unrMinorDiameter,
+  internalMinorDiameter, metricTapDrill, minorArea, nominalStressArea, pitchDiameter, rootDiameter, stressArea, threadShare, unifiedStressArea, unrMinorDiameter,
 } from "./thread-profile.ts";
 import { coarsePitches, finePitches, gasThreads, nptThreads } from "./thread-tables.ts";
 import { findUnifiedThread, unifiedThreads, type UnifiedThread } from "./unified-threads.ts";
@@ -21,7 +21,7 @@ export interface Thread {
   /** Of the external thread's rounded root, d3. */
   readonly rootDiameter: number;
   readonly stressArea: number;
-  /** As printed in the load tables, three figures. */
+  /** As printed in the metric load tables, three figures. */
   readonly nominalStressArea: number;
   readonly unified: UnifiedThread | undefined;
 }
@@ -68,9 +68,10 @@ function sameSeries(written: string, listed: string): boolean {
 }
 
 function made(system: Thread["system"], designation: string, series: string, diameter: number, pitch: number, listed: UnifiedThread | undefined): Thread {
+  const area = system === "unified" ? unifiedStressArea(diameter, pitch) : stressArea(diameter, pitch);
   return {
     system, designation, series, diameter, pitch, pitchDiameter: pitchDiameter(diameter, pitch), rootDiameter: rootDiameter(diameter, pitch),
-    stressArea: stressArea(diameter, pitch), nominalStressArea: nominalStressArea(diameter, pitch), unified: listed,
+    stressArea: area, nominalStressArea: nominalStressArea(diameter, pitch), unified: listed,
   };
 }
 
@@ -102,7 +103,7 @@ export const threadFigure: Figure = {
     const { diameter: d, pitch: P } = thread, steps = [
       step(`d2 = ${rounded(d * 1e3, 5)} - 0.649519 x ${rounded(P * 1e3, 5)}`, thread.pitchDiameter * 1e3, "mm"),
       step(`d3 = ${rounded(d * 1e3, 5)} - 1.226869 x ${rounded(P * 1e3, 5)}`, thread.rootDiameter * 1e3, "mm"),
-      step("As = pi/4 ((d2 + d3) / 2)²", thread.stressArea * 1e6, "mm²"),
+      step(areaFormula(thread), thread.stressArea * 1e6, "mm²"),
     ];
     const values = [
       plain("thread", thread.designation), plain("series", thread.series), result("diameter", d, "mm"), result("pitch", P, "mm"),
@@ -117,11 +118,13 @@ export const threadFigure: Figure = {
       }
     } else values.push(result("tapping hole", metricTapDrill(d, P), "mm"));
     return {
-      values, formula: "d2 = d - 0.649519 P; d3 = d - 1.226869 P; As = pi/4 ((d2 + d3)/2)²", steps,
+      values, formula: `d2 = d - 0.649519 P; d3 = d - 1.226869 P; ${areaFormula(thread)}`, steps,
       assumptions: size.system === "metric" && size.coarse ? ["no pitch given: the coarse one (ISO 965-1)"] : [], source, caution: aidCaution,
     };
   },
 };
+
+const areaFormula = (thread: Thread): string => thread.system === "unified" ? "At = pi/4 (d - 0.9743 P)²" : "As = pi/4 ((d2 + d3) / 2)²";
 
 function pipeResult(size: ThreadSize): ReturnType<Figure["run"]> {
   const table = size.series!.startsWith("NP") ? nptThreads : gasThreads, found = table.get(size.nominal);

@@ -11,7 +11,7 @@ export const convertFigure: Figure = {
   arguments: [argument("value", "text", "the quantity with its unit"), argument("to", "text", "the unit wanted")],
   validity: "units of one dimension; a temperature is a point on its scale, not a difference",
   source: "1 in = 0.0254 m, 1 lb = 0.45359237 kg (1959 agreement), g0 = 9.80665 m/s² (CGPM 1901); BIPM SI brochure",
-  examples: ["24 N·m lbf·ft", "100 °C °F"],
+  examples: ["24 N·m to lbf·ft", "100 °C to °F"],
   run(inputs) {
     const lacking = missing(convertFigure, inputs), value = textIn(inputs, "value"), to = textIn(inputs, "to");
     if (lacking || value === undefined || to === undefined) return lacking ?? { says: "convert needs a quantity and a unit" };

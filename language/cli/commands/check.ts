@@ -1,0 +1,49 @@
+// Performs every procedure and says what it found.
+
+import { findingsAsAnnotations } from "../../outputs/findings/annotations.ts";
+import { findingsAsJson } from "../../outputs/findings/json.ts";
+import { findingsAsJunit } from "../../outputs/findings/junit.ts";
+import { reportOf, type Report } from "../../outputs/findings/report.ts";
+import { findingsAsSarif } from "../../outputs/findings/sarif.ts";
+import { findingsAsText } from "../../outputs/findings/text.ts";
+import { unknownsOf } from "../../workspace/unknowns.ts";
+import { allChecks } from "../../workspace/check-project.ts";
+import { CannotRun, command } from "../command.ts";
+import { isOn, option, runProject } from "../project-run.ts";
+import { version } from "../version.ts";
+
+const formats = ["text", "json", "sarif", "junit", "annotations"] as const;
+
+export default command({
+  name: "check",
+  summary: "Perform the procedures on the bench and say what is wrong, where, why and what to do",
+  usage: "check [FILE | FOLDER | GLOB | -]…",
+  example: "stripdown check examples/dairy-pump --as text",
+  options: [
+    { name: "as", value: formats.join("|"), about: "How findings are written (text if not said)" },
+    { name: "json", about: "The same as --as json" },
+    { name: "strict", about: "Exit 1 for questions and hints too" },
+    { name: "unknowns", about: "List the figures that nobody gave, and what each would let the tool check" },
+    { name: "quiet", about: "Findings only, no summary" },
+  ],
+  async run(args, io) {
+    const as = isOn(args, "json") ? "json" : (option(args, "as") ?? "text"), format = formats.find((one) => one === as);
+    if (!format) throw new CannotRun(`--as ${as}: it is one of ${formats.join(", ")}`);
+    const { checked, show } = await runProject(args, io), report = reportOf(checked, show);
+    io.out(written(report, format, { colour: io.colour, quiet: isOn(args, "quiet") }));
+    if (isOn(args, "unknowns") && format === "text") for (const line of unknownsOf(checked)) io.out(`${line}\n`);
+    if (report.unreadable.length > 0) return 2;
+    const weights = isOn(args, "strict") ? ["error", "warning", "question", "hint"] : ["error", "warning"];
+    return report.findings.some((finding) => weights.includes(finding.severity)) ? 1 : 0;
+  },
+});
+
+function written(report: Report, format: (typeof formats)[number], options: { colour: boolean; quiet: boolean }): string {
+  switch (format) {
+    case "text": return findingsAsText(report, options);
+    case "json": return findingsAsJson(report);
+    case "sarif": return findingsAsSarif(report, (code) => allChecks().byCode(code), version);
+    case "junit": return findingsAsJunit(report);
+    case "annotations": return findingsAsAnnotations(report);
+  }
+}

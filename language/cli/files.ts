@@ -1,0 +1,163 @@
+// The disk: the only place that reads and writes files. Texts come in decoded, outputs go out whole or not at all.
+
+import { existsSync, globSync, mkdirSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { basename, dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
+import type { World } from "../workspace/world.ts";
+import { CannotRun } from "./command.ts";
+
+/** Larger files are no procedures: they are refused before they are read. */
+export const largestFile = 20 * 1024 * 1024;
+
+export const slashes = (path: string): string => (sep === "/" ? path : path.split(sep).join("/"));
+
+/** The text of a file, or why it is none. A byte order mark is taken off; UTF-16 is read by its mark. */
+export function readText(path: string): ReturnType<World["read"]> {
+  let bytes: Buffer;
+  try {
+    const stat = statSync(path);
+    if (stat.isDirectory()) return { problem: "unreadable", says: "it is a folder" };
+    if (!stat.isFile()) return { problem: "unreadable", says: "it is no plain file" };
+    if (stat.size > largestFile) return { problem: "unreadable", says: `it is too large (${Math.ceil(stat.size / 1048576)} MB, at most ${largestFile / 1048576} MB are read)` };
+    bytes = readFileSync(path);
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    if (code === "ENOENT" || code === "ENOTDIR") return { problem: "missing" };
+    return { problem: "unreadable", says: code === "EACCES" || code === "EPERM" ? "no permission to read it" : code === "ELOOP" ? "its link leads in a circle" : "it cannot be opened" };
+  }
+  return decode(bytes);
+}
+
+export function decode(bytes: Uint8Array): ReturnType<World["read"]> {
+  const encoding = bytes[0] === 0xff && bytes[1] === 0xfe ? "utf-16le" : bytes[0] === 0xfe && bytes[1] === 0xff ? "utf-16be" : "utf-8";
+  if (encoding === "utf-8" && bytes.includes(0)) return { problem: "unreadable", says: "it is no text file (it holds a byte of value 0)" };
+  try {
+    return { text: new TextDecoder(encoding, { fatal: true }).decode(bytes) };
+  } catch {
+    return { problem: "unreadable", says: "it is no UTF-8 text: save it as UTF-8" };
+  }
+}
+
+/** The folder of the nearest `stripdown.json` above, else the folder itself. */
+export function projectFolder(from: string): string {
+  for (let folder = resolve(from); ; folder = dirname(folder)) {
+    if (existsSync(join(folder, "stripdown.json"))) return folder;
+    if (dirname(folder) === folder) return resolve(from);
+  }
+}
+
+/** A world on disk, bounded by these folders: nothing outside is read, whatever a link says. */
+export function diskWorld(folders: readonly string[], overlay: ReadonlyMap<string, string> = new Map()): World {
+  const roots = folders.map((folder) => slashes(real(folder)));
+  const inside = (path: string): boolean => { const at = slashes(real(path)); return roots.some((root) => at === root || at.startsWith(root.endsWith("/") ? root : `${root}/`)); };
+  return {
+    read(path) {
+      const text = overlay.get(path);
+      if (text !== undefined) return { text };
+      return readText(path);
+    },
+    exists: (path) => { try { return statSync(path).isFile(); } catch { return false; } },
+    inside,
+    resolve: (fromFile, written) => slashes(isAbsolute(written) ? resolve(written) : resolve(dirname(fromFile), written)),
+  };
+}
+
+/** Links resolved as far as the path exists. */
+function real(path: string): string {
+  try { return realpathSync.native(path); } catch { /* falls through: a part of it does not exist */ }
+  const parent = dirname(path);
+  return parent === path ? path : join(real(parent), basename(path));
+}
+
+/** Files, folders (every `.strip` below them) and globs, as absolute paths, sorted, each once. Names that match nothing end the run. */
+export function findFiles(given: readonly string[], cwd: string, ending = ".strip"): string[] {
+  const found = new Set<string>();
+  for (const one of given) {
+    const path = resolve(cwd, one);
+    if (existsSync(path)) {
+      if (statSync(path).isDirectory()) { const inside = below(path, ending); if (inside.length === 0) throw new CannotRun(`${one}: there is no ${ending} file in this folder`); for (const file of inside) found.add(slashes(file)); }
+      else found.add(slashes(path));
+      continue;
+    }
+    const matched = /[*?[{]/.test(one) ? globSync(one, { cwd }).filter((m) => m.endsWith(ending)) : [];
+    if (matched.length === 0) { found.add(slashes(path)); continue; }
+    for (const match of matched) found.add(slashes(resolve(cwd, match)));
+  }
+  return [...found].sort();
+}
+
+const skipped = new Set(["node_modules", ".git"]);
+
+function below(folder: string, ending: string): string[] {
+  const found: string[] = [], seen = new Set<string>(), queue = [folder];
+  for (const here of queue) {
+    const at = real(here);
+    if (seen.has(at)) continue;                                    // a link in a circle
+    seen.add(at);
+    for (const entry of readdirSync(here, { withFileTypes: true })) {
+      const path = join(here, entry.name);
+      if (skipped.has(entry.name)) continue;
+      if (entry.isDirectory() || (entry.isSymbolicLink() && isFolder(path))) queue.push(path);
+      else if (entry.name.endsWith(ending)) found.push(path);
+    }
+  }
+  return found.sort();
+}
+function isFolder(path: string): boolean {
+  try { return statSync(path).isDirectory(); } catch { return false; }
+}
+
+/** A path as the user sees it: relative where that does not lead upwards out of everything. */
+export function shownFrom(cwd: string): (path: string) => string {
+  return (path) => { const short = slashes(relative(cwd, path)); return short === "" ? "." : short.startsWith("../../../") ? slashes(path) : short; };
+}
+
+// --- writing -----------------------------------------------------------------------------------------------------------------
+
+/** Beside each folder of outputs: the names and hashes of what this tool wrote there, so that it never writes over anything else. */
+export const madeList = ".stripdown-made.json";
+
+async function hashOf(content: string | Uint8Array): Promise<string> {
+  const { createHash } = await import("node:crypto");
+  return createHash("sha256").update(content).digest("hex");
+}
+
+function readMade(folder: string): Record<string, string> {
+  try {
+    const list: unknown = JSON.parse(readFileSync(join(folder, madeList), "utf8"));
+    return list !== null && typeof list === "object" && !Array.isArray(list) ? (list as Record<string, string>) : {};
+  } catch { return {}; }
+}
+
+/**
+ * Writes an output whole or not at all: beside it first, then renamed. A file that this tool did not make, or that was changed
+ * since, is not written over unless `force`.
+ */
+export async function writeOutput(path: string, content: string | Uint8Array, force: boolean, shown: string): Promise<void> {
+  const folder = dirname(path), name = basename(path), made = readMade(folder);
+  if (existsSync(path) && !force) {
+    const old = readFileSync(path);
+    if (made[name] !== (await hashOf(old)) && !old.equals(Buffer.from(content))) {
+      throw new CannotRun(`${shown} is there already and was not made by this tool, or was changed since: give another name, or --force to write over it`);
+    }
+  }
+  try {
+    mkdirSync(folder, { recursive: true });
+    replaceFile(path, content);
+    replaceFile(join(folder, madeList), `${JSON.stringify(Object.fromEntries(Object.entries({ ...made, [name]: await hashOf(content) }).sort(([a], [b]) => (a < b ? -1 : 1))), null, 2)}\n`);
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code ?? "";
+    throw new CannotRun(`${shown} cannot be written: ${code === "EACCES" || code === "EPERM" || code === "EROFS" ? "no permission" : code === "ENOSPC" ? "the disk is full" : code === "ENOTDIR" || code === "EEXIST" ? "a file stands where a folder is needed" : "the disk refused it"}`);
+  }
+}
+
+/** Writes beside and renames, so that a reader never sees half a file and a failure leaves the old one. */
+export function replaceFile(path: string, content: string | Uint8Array): void {
+  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.new`);
+  try {
+    writeFileSync(beside, content, { flush: true });
+    renameSync(beside, path);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw error;
+  }
+}

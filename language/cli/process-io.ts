@@ -1,0 +1,43 @@
+// Standard input and output of the process as the commands see them, and the entry of the program.
+
+import { writeSync } from "node:fs";
+import { main } from "./main.ts";
+import { CannotRun, type Io } from "./command.ts";
+import { decode, readText } from "./files.ts";
+
+/** Written at once and whole: a pipe that closes early (`| head`) ends the program quietly. */
+function write(fd: number, text: string): void {
+  const bytes = Buffer.from(text);
+  for (let at = 0; at < bytes.length; ) {
+    try { at += writeSync(fd, bytes, at); } catch (error) {
+      const code = (error as NodeJS.ErrnoException).code;
+      if (code === "EAGAIN") continue;
+      if (code === "EPIPE") process.exit(0);
+      throw error;
+    }
+  }
+}
+
+const colourWanted = process.env["NO_COLOR"] === undefined && process.env["TERM"] !== "dumb";
+
+const io: Io = {
+  out: (text) => write(1, text),
+  err: (text) => write(2, text),
+  async readStdin() {
+    const chunks: Buffer[] = [];
+    for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
+    const read = decode(Buffer.concat(chunks));
+    if (!("text" in read)) throw new CannotRun(`standard input: ${read.problem === "missing" ? "there is none" : read.says}`);
+    return read.text;
+  },
+  readFile: async (path) => {
+    const read = readText(path);
+    if (!("text" in read)) throw new CannotRun(`${path}: ${read.problem === "missing" ? "there is no such file" : read.says}`);
+    return read.text;
+  },
+  colour: process.stdout.isTTY === true && colourWanted,
+  progress: process.stderr.isTTY === true && colourWanted,
+  cwd: process.cwd(),
+};
+
+process.exitCode = await main(process.argv.slice(2), io);

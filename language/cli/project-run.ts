@@ -1,0 +1,76 @@
+// What every command on procedures begins with: which files, which project, which settings; then the whole project checked.
+
+import { existsSync, statSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import { checkProject, type Checked } from "../workspace/check-project.ts";
+import { defaultSettings, type Settings } from "../workspace/settings.ts";
+import type { World } from "../workspace/world.ts";
+import { CannotRun, type Io, type ParsedArgs } from "./command.ts";
+import { diskWorld, findFiles, projectFolder, readText, shownFrom, slashes } from "./files.ts";
+
+export interface ProjectRun {
+  readonly checked: Checked;
+  readonly settings: Settings;
+  readonly world: World;
+  /** Files asked for, absolute. */
+  readonly roots: readonly string[];
+  readonly cwd: string;
+  readonly show: (path: string) => string;
+}
+
+/** The name under which standard input is read. */
+export const standardInput = "standard-input.strip";
+
+export async function runProject(args: ParsedArgs, io: Io): Promise<ProjectRun> {
+  const cwd = io.cwd ?? process.cwd(), given = args.positionals.length > 0 ? args.positionals : ["."], overlay = new Map<string, string>();
+  if (given.includes("-")) overlay.set(slashes(join(cwd, standardInput)), await io.readStdin());
+  const roots = [...new Set([...findFiles(given.filter((g) => g !== "-"), cwd), ...overlay.keys()])].sort();
+  const folders = new Set(given.map((one) => { const path = resolve(cwd, one === "-" ? "." : one.replace(/[*?[{].*$/, "")); return projectFolder(existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path)); }));
+  const settings = await settingsOf([...folders]), world = diskWorld(boundaries([...folders], roots), overlay);
+  const checked = checkProject(world, roots, { settings, ...(io.progress ? { between: progress(io) } : {}) });
+  if (io.progress) io.err("\r\u001b[K");
+  return { checked, settings, world, roots, cwd, show: shownFrom(cwd) };
+}
+
+function nearestFolder(path: string): string {
+  let folder = dirname(path);
+  while (!existsSync(folder) && dirname(folder) !== folder) folder = dirname(folder);
+  return folder;
+}
+
+/** The project's folders. A file given alone, with no `stripdown.json` above it, may use its neighbours: the folder above its own. */
+function boundaries(folders: readonly string[], roots: readonly string[]): string[] {
+  const all = new Set(folders);
+  for (const folder of folders) if (!existsSync(join(folder, "stripdown.json")) && roots.some((root) => dirname(root) === slashes(folder))) all.add(dirname(folder));
+  return [...all];
+}
+
+async function settingsOf(folders: readonly string[]): Promise<Settings> {
+  for (const folder of folders) {
+    const path = join(folder, "stripdown.json"), text = readText(path);
+    if (!("text" in text)) { if (text.problem === "unreadable") throw new CannotRun(`${path}: ${text.says}`); continue; }
+    // Loaded only where there are settings: a single file mostly has none, and start-up time is felt.
+    const { readSettings } = await import("../workspace/settings-schema.ts"), read = readSettings(text.text);
+    if ("problem" in read) throw new CannotRun(`${path}: ${read.problem}`);
+    return read.settings;
+  }
+  return defaultSettings;
+}
+
+/** Shown for long work only, and only to a person. */
+function progress(io: Io): (done: number, of: number) => void {
+  const start = Date.now();
+  let last = start;
+  return (done, of) => {
+    const now = Date.now();
+    if (now - start < 500 || now - last < 100) return;
+    last = now;
+    io.err(`\r${done} of ${of} files`);
+  };
+}
+
+export function option(args: ParsedArgs, name: string): string | undefined {
+  const value = args.options.get(name);
+  return typeof value === "string" ? value : undefined;
+}
+export const isOn = (args: ParsedArgs, name: string): boolean => args.options.get(name) !== undefined;

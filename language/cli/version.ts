@@ -1,0 +1,5 @@
+// The version of the tool, from its manifest.
+
+import manifest from "../../package.json" with { type: "json" };
+
+export const version: string = manifest.version;

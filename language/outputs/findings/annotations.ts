@@ -1,0 +1,17 @@
+// Findings as annotation lines that build services read from a log: `::error file=…,line=…::text`.
+
+import type { Report } from "./report.ts";
+
+const levels = { error: "error", warning: "warning", question: "notice", hint: "notice" } as const;
+
+export function findingsAsAnnotations(report: Report): string {
+  const lines = report.unreadable.map(({ file, says }) => `::error file=${property(file)}::${data(`cannot be read: ${says}`)}`);
+  for (const { code, severity, says, at, because } of report.findings) {
+    const place = `file=${property(at.file)},line=${at.line},col=${at.column},endLine=${at.endLine},endColumn=${at.endColumn},title=${property(code)}`;
+    lines.push(`::${levels[severity]} ${place}::${data([says, ...because.map((b) => `because ${b.says}`)].join("\n"))}`);
+  }
+  return lines.length === 0 ? "" : `${lines.join("\n")}\n`;
+}
+
+const data = (text: string): string => text.replaceAll("%", "%25").replaceAll("\r", "%0D").replaceAll("\n", "%0A");
+const property = (text: string): string => data(text).replaceAll(":", "%3A").replaceAll(",", "%2C");

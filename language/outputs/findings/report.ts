@@ -1,0 +1,78 @@
+// Findings with their places as lines and columns: what every format below prints. Paths are as the caller shows them.
+
+import type { Finding, Span } from "../../findings/finding.ts";
+import type { SourceFile } from "../../names/project.ts";
+import { linesOf, positionAt, type Lines } from "../../syntax/index.ts";
+import type { Checked, UnitSummary } from "../../workspace/check-project.ts";
+
+/** Lines and columns from 1; columns count UTF-16 code units. The end is the first place after. */
+export interface Place {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+  readonly endLine: number;
+  readonly endColumn: number;
+}
+
+export interface Reported {
+  readonly code: string;
+  readonly severity: Finding["severity"];
+  readonly says: string;
+  readonly at: Place;
+  readonly because: readonly { readonly says: string; readonly at?: Place }[];
+  readonly fixes: readonly { readonly title: string; readonly certain: boolean; readonly edits: readonly { readonly at: Place; readonly text: string }[] }[];
+  readonly builds: readonly string[];
+}
+
+export interface Report {
+  readonly findings: readonly Reported[];
+  readonly allows: readonly { readonly code: string; readonly reason: string; readonly at: Place }[];
+  readonly unreadable: readonly { readonly file: string; readonly says: string }[];
+  readonly units: readonly UnitSummary[];
+  readonly procedures: number;
+  readonly files: number;
+  /** The text of a file by its shown path, for excerpts. */
+  readonly textOf: (file: string) => string | undefined;
+}
+
+/** `show` makes a path as the user sees it: relative to where he stands. */
+export function reportOf(checked: Checked, show: (path: string) => string): Report {
+  const lines = new Map<string, Lines>(), shown = new Map<string, SourceFile>();
+  for (const file of checked.project.files.values()) shown.set(show(file.path), file);
+  const place = (span: Span): Place => {
+    let of = lines.get(span.file);
+    if (!of) lines.set(span.file, (of = linesOf(checked.project.files.get(span.file)?.text ?? "")));
+    const start = positionAt(of, span.start), end = positionAt(of, span.end);
+    return { file: show(span.file), line: start.line + 1, column: start.column + 1, endLine: end.line + 1, endColumn: end.column + 1 };
+  };
+  return {
+    findings: checked.findings.map((finding) => ({
+      code: finding.code, severity: finding.severity, says: finding.says, at: place(finding.at),
+      because: finding.because.map((b) => (b.at ? { says: b.says, at: place(b.at) } : { says: b.says })),
+      fixes: finding.fixes.map((fix) => ({ title: fix.title, certain: fix.certain, edits: fix.edits.map((edit) => ({ at: place(edit), text: edit.text })) })), builds: finding.builds,
+    })),
+    allows: checked.allows.map((allow) => ({ code: allow.code, reason: allow.reason, at: place(allow.at) })),
+    unreadable: checked.unreadable.map(({ path, says }) => ({ file: show(path), says })),
+    units: checked.units.map((unit) => ({ ...unit, file: show(unit.file) })),
+    procedures: new Set(checked.performances.map((p) => `${p.procedure.at.file} ${p.procedure.id}`)).size, files: checked.project.files.size,
+    textOf: (file) => shown.get(file)?.text,
+  };
+}
+
+export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
+
+/** How many findings of each weight, heaviest first; empty where there are none. */
+export function tally(report: Report): string {
+  const words = { error: "error", warning: "warning", question: "question", hint: "hint" } as const;
+  return (Object.keys(words) as (keyof typeof words)[]).map((s) => [s, report.findings.filter((f) => f.severity === s).length] as const).filter(([, n]) => n > 0).map(([s, n]) => counted(n, words[s])).join(", ");
+}
+
+/** What nobody has answered for: said whatever was found. */
+export function notConsidered(report: Report): string[] {
+  const lines: string[] = [];
+  for (const unit of report.units) {
+    if (unit.notConsidered.length > 0) lines.push(`${unit.title}: hazards not considered: ${unit.notConsidered.join(", ")}`);
+    if (unit.massesMissing > 0) lines.push(`${unit.title}: mass not given for ${unit.massesMissing} of ${counted(unit.parts, "part")}`);
+  }
+  return lines;
+}

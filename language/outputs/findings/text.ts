@@ -1,0 +1,53 @@
+// Findings for a person at a terminal: the line, what is wrong, why, what to do; then what was not considered. Never a clearance.
+
+import { counted, notConsidered, tally, type Place, type Report, type Reported } from "./report.ts";
+
+export interface TextOptions {
+  readonly colour: boolean;
+  /** Only findings, no summary. */
+  readonly quiet: boolean;
+}
+
+const colours = { error: "31", warning: "33", question: "36", hint: "2" } as const;
+
+export function findingsAsText(report: Report, options: TextOptions): string {
+  const paint = (code: string, text: string): string => (options.colour ? `\u001b[${code}m${text}\u001b[0m` : text);
+  const out: string[] = [];
+  for (const { file, says } of report.unreadable) out.push(`${file}: ${paint("31", "error")} cannot be read: ${says}`, "");
+  for (const finding of report.findings) out.push(...one(finding, report, paint), "");
+  if (!options.quiet) out.push(...summary(report));
+  return out.length === 0 ? "" : `${out.join("\n").trimEnd()}\n`;
+}
+
+function one(finding: Reported, report: Report, paint: (code: string, text: string) => string): string[] {
+  const builds = finding.builds.length > 0 ? ` (${finding.builds.join(", ")})` : "";
+  const out = [`${shown(finding.at)}: ${paint(colours[finding.severity], finding.severity)} ${visible(finding.says)}${builds}  ${paint("2", finding.code)}`, ...excerpt(finding.at, report, paint)];
+  for (const because of finding.because) out.push(`    because ${visible(because.says)}${because.at ? paint("2", `  ${shown(because.at)}`) : ""}`);
+  for (const fix of finding.fixes) out.push(`    to do: ${visible(fix.title)}`);
+  return out;
+}
+
+const shown = (at: Place): string => `${at.file}:${at.line}:${at.column}`;
+
+/** The source line with the place marked under it; tabs stay tabs so that the marks stand right. */
+function excerpt(at: Place, report: Report, paint: (code: string, text: string) => string): string[] {
+  const line = report.textOf(at.file)?.split(/\r\n|\r|\n/)[at.line - 1];
+  if (line === undefined) return [];
+  const end = at.endLine === at.line ? at.endColumn : line.length + 1, number = String(at.line);
+  const before = line.slice(0, at.column - 1).replace(/[^\t]/g, " "), marks = "^".repeat(Math.max(1, Math.min(end, line.length + 1) - at.column));
+  return [`  ${number} | ${visible(line)}`, `  ${" ".repeat(number.length)} | ${before}${paint("1", marks)}`];
+}
+
+/** An author's text on a terminal: signs that steer the terminal, or turn its direction, are shown and not obeyed. */
+export function visible(text: string): string {
+  return text.replace(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`);
+}
+
+function summary(report: Report): string[] {
+  const found = tally(report), done = `${counted(report.procedures, "procedure")} performed, ${counted(report.files, "file")} read`;
+  const out = [found === "" ? `${done}: nothing found by these checks` : `${done}: ${found}`];
+  for (const allow of report.allows) out.push(`allowed: ${allow.code} at ${allow.at.file}:${allow.at.line}: ${visible(allow.reason)}`);
+  out.push(...notConsidered(report).map(visible));
+  out.push("This is no risk assessment: the maker's data, local rules and authorised persons come first.");
+  return out;
+}

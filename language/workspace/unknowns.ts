@@ -1,0 +1,29 @@
+// Figures that nobody gave, and what each would let the tool check. Never a finding: real manuals seldom print a mass or a thread.
+
+import type { Model, Tie } from "../model/model.ts";
+import { fastenerKinds, kindIn } from "../tables/index.ts";
+import type { Checked } from "./check-project.ts";
+
+/** One line a unit and kind of figure. */
+export function unknownsOf(checked: Checked): string[] {
+  const lines: string[] = [], seen = new Set<string>();
+  for (const { model } of checked.performances) {
+    if (seen.has(model.unit)) continue;
+    seen.add(model.unit);
+    lines.push(...linesOf(model));
+  }
+  return lines;
+}
+
+function linesOf(model: Model): string[] {
+  const fasteners = model.ties.filter((tie) => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned === true), lines: string[] = [];
+  const say = (what: string, gives: string, names: readonly string[]): void => {
+    if (names.length > 0) lines.push(`${model.title}: ${what} not given for ${names.length}: ${[...new Set(names)].slice(0, 12).join(", ")}${names.length > 12 ? " …" : ""}. It would let the tool check ${gives}`);
+  };
+  const names = (ties: readonly Tie[]): string[] => ties.map((tie) => tie.name);
+  say("mass", "lifts, hoists and what may fall", model.parts.filter((part) => part.mass === undefined).map((part) => part.name));
+  say("thread size", "the spanner, the torque and the length", names(fasteners.filter((tie) => !tie.size)));
+  say("strength class", "the torque against the yield of the thread", names(fasteners.filter((tie) => tie.size && tie.propertyClass === undefined && tie.grade === undefined)));
+  say("torque", "the torque against thread and wrench", names(fasteners.filter((tie) => tie.torques.length === 0 && tie.stages.length === 0)));
+  return lines;
+}

@@ -32,7 +32,7 @@ export function packsFor(volume: number, pack: number, waste = 0): number | unde
   if (!(pack > 0) || !(volume >= 0) || !Number.isFinite(volume)) return undefined;
   const due = volume * (1 + waste) / pack, whole = Math.round(due);
   // A sum that is whole but for its last bits is not a pack more.
-  return Math.abs(due - whole) <= 1e-12 * Math.max(1, due) ? whole : Math.ceil(due);
+  return whole >= 1 && Math.abs(due - whole) <= 1e-12 * due ? whole : Math.ceil(due);
 }
 
 /**

@@ -76,7 +76,7 @@ export const inchGrades: readonly BoltMaterial[] = [
 ];
 
 /** `grade 5`, `SAE J429 8`, `ASTM A574` and `class 8.8` to the bare name. */
-const bareName = (text: string): string => text.trim().replace(/^(?:class|grade|SAE|ASTM|ISO\s*\d+(?:-\d)?)\s+/i, "").replace(/^(?:J429|gr\.?|grade)\s*/i, "").replace(/^a(?=\d)/, "A").toUpperCase();
+const bareName = (text: string): string => text.trim().replace(/^(?:(?:class|grade|gr\.?|SAE|ASTM|J429|F3125|ISO\s*\d+(?:-\d)?)\s+)+/i, "").toUpperCase();
 
 /**
  * The material of a class or grade at a nominal diameter in m.

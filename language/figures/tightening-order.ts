@@ -70,16 +70,19 @@ export function centreOutOrder(points: readonly Point[]): readonly number[] {
 export const gridPoints = (rows: number, perRow: number, rowPitch = 1, pitch = 1): readonly Point[] =>
   Array.from({ length: rows * perRow }, (_, i) => ({ x: (i % perRow) * pitch, y: Math.floor(i / perRow) * rowPitch }));
 
-/** n fasteners spread evenly round a rectangle, clockwise from its top left corner. */
+/**
+ * n fasteners round a rectangle, clockwise from its top left corner: one at each corner, the others spread over the sides so that the widest
+ * gap is least; the odd one stands in the top side. Fewer than four stand in the top side. Units: any one length.
+ */
 export function rectanglePoints(n: number, width: number, height: number): readonly Point[] {
-  const round = 2 * (width + height);
-  return Array.from({ length: n }, (_, i) => {
-    const at = round * i / n;
-    if (at < width) return { x: at, y: 0 };
-    if (at < width + height) return { x: width, y: at - width };
-    if (at < 2 * width + height) return { x: 2 * width + height - at, y: height };
-    return { x: 0, y: round - at };
-  });
+  if (n < 4) return Array.from({ length: n }, (_, i) => ({ x: n === 1 ? width / 2 : width * i / (n - 1), y: 0 }));
+  let across = 0, down = 0;
+  for (let pair = 0; pair < Math.floor((n - 4) / 2); pair++) if (width / (across + 1) >= height / (down + 1)) across++; else down++;
+  const top = across + n % 2, along = (count: number, at: (share: number) => Point): readonly Point[] => Array.from({ length: count + 1 }, (_, i) => at(i / (count + 1)));
+  return [
+    ...along(top, (share) => ({ x: width * share, y: 0 })), ...along(down, (share) => ({ x: width, y: height * share })),
+    ...along(across, (share) => ({ x: width * (1 - share), y: height })), ...along(down, (share) => ({ x: 0, y: height * (1 - share) })),
+  ];
 }
 
 /** Row by row: the middle row first, each row from its middle out, sides in turn. Source: common practice, after AISC FAQ 6.6.4. */

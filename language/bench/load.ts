@@ -1,11 +1,12 @@
 // What hangs on the hook: masses of parts and of what comes along with them.
 
+import { ONE_PERSON_BEST } from "../figures/lift-limit.ts";
 import { si } from "../quantities/index.ts";
 import type { Model, Part, ThingIndex } from "../model/model.ts";
 import { partOf } from "./machine.ts";
 
-/** Over this a part must be held before its last ties are touched: the reference mass of ISO 11228-1 for one person under ideal conditions. Kilograms. */
-export const bareHandsKg = 25;
+/** Over this a part must be held before its last ties are touched: the most that one person is asked to lift under the best conditions. Kilograms. */
+export const bareHandsKg = ONE_PERSON_BEST;
 
 /** Mass of one piece, the higher end where a range is given; undefined where the author has none. Kilograms. */
 export function massKg(part: Part): number | undefined {

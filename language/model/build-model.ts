@@ -159,7 +159,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
       between: between && side(between[0]).length > 0 && side(between[1]).length > 0 ? [side(between[0]), side(between[1])] : undefined,
       behind: refs(draft, "behind").filter((i) => i !== draft.index), positions: names(draft, "needs"), hangs: linesOf(thing, "hangs", piece).length > 0, into: refs(draft, "into")[0],
       renew: renewOf(draft, thing.kind), liftPeople: lift?.people, liftWith: lift?.tool, mass: one(draft, "mass", takeQuantity), size, supply: one(draft, "supply", takeQuantity),
-      dry: linesOf(thing, "dry", piece).length > 0, alignBy: one(draft, "align", (c) => { accept(c, "by"); return takeString(c); }), partNo: one(draft, "part-no", takeString),
+      groove: one(draft, "groove", takeQuantity), reach: one(draft, "reach", takeQuantity), dry: linesOf(thing, "dry", piece).length > 0, alignBy: one(draft, "align", (c) => { accept(c, "by"); return takeString(c); }), partNo: one(draft, "part-no", takeString),
       standard: one(draft, "standard", takeString), photos: linesOf(thing, "photo", piece).map(readPhoto), unit: one(draft, "is", (c) => { accept(c, "unit"); return takeName(c)?.text; }),
     };
   }
@@ -196,7 +196,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
     let map: Map<string, Quantity | number | string> | undefined;
     for (const word of draft.thing.lines.keys()) {
       if (knownTieWords.has(word)) continue;
-      const value = one(draft, word, (c): Quantity | number | string | undefined => { const at = c.at, quantity = takeQuantity(c); if (quantity) return quantity; c.at = at; return takeNumber(c) ?? takeLabel(c) ?? takeString(c); });
+      const value = one(draft, word, (c): Quantity | number | string | undefined => { accept(c, "in"); const at = c.at, quantity = takeQuantity(c); if (quantity) return quantity; c.at = at; return takeNumber(c) ?? takeLabel(c) ?? takeString(c); });
       if (value !== undefined) (map ??= new Map()).set(word, value);
     }
     return map ?? noFigures;

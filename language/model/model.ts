@@ -77,6 +77,9 @@ export interface Part extends ThingBase {
   readonly mass: Quantity | undefined;
   readonly size: ThreadSize | readonly Quantity[] | undefined;
   readonly supply: Quantity | undefined;
+  /** Depth of the groove of an O-ring; how far from the body it is lifted. */
+  readonly groove: Quantity | undefined;
+  readonly reach: Quantity | undefined;
   readonly dry: boolean;
   readonly alignBy: string | undefined;
   readonly partNo: string | undefined;
@@ -352,6 +355,9 @@ export interface Tool {
   readonly accuracy: number | undefined;
   readonly count: number | undefined;
   readonly calibration: string | undefined;
+  /** Of a sling: its legs, and their angle to the horizontal. */
+  readonly legs: number | undefined;
+  readonly angle: Quantity | undefined;
   readonly about: string;
   readonly at: Span;
 }

@@ -38,7 +38,7 @@ function readTool(declaration: Declaration, lines: readonly Line[]): Tool {
   const accuracy = first(lines, "accuracy", (c) => { accept(c, "±"); return takeQuantity(c); });
   return {
     id: declaration.id, name: declaration.name, kind: first(lines, "kind", takeLabel), range: first(lines, "range", takeQuantity), capacity: first(lines, "capacity", takeQuantity),
-    accuracy: accuracy?.high, count: first(lines, "count", takeNumber), calibration: first(lines, "calibration", takeString), about: first(lines, "about", takeString) ?? "", at: declaration.at,
+    accuracy: accuracy?.high, count: first(lines, "count", takeNumber), calibration: first(lines, "calibration", takeString), legs: first(lines, "legs", takeNumber), angle: first(lines, "angle", takeQuantity), about: first(lines, "about", takeString) ?? "", at: declaration.at,
   };
 }
 

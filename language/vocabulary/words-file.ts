@@ -31,6 +31,8 @@ export const wordsFile: readonly Entry[] = [
   ...real("tool", [
     ["accuracy", "'±' <share>", "How true it is.", `accuracy ± 4 %`],
     ["calibration", "<string>", "When it was checked.", `calibration "2026-03"`],
+    ["legs", "<count>", "Legs of a sling; its capacity is that of one leg, straight.", `legs 2`],
+    ["angle", "<angle>", "Of a sling's leg to the horizontal.", `angle 60 deg`],
   ]),
   ...core("consumable", [["pack", "<pack>", "What one pack holds.", `pack 50 ml`]]),
   ...real("consumable", [

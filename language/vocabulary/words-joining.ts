@@ -36,6 +36,9 @@ export const wordsJoining: readonly Entry[] = [
     ["stages", "<stage> (',' <stage>)*", "Torque or angle, stage by stage.", `stages 27 N·m, 68 N·m, 90 deg`],
     ["back-out", "<angle> [until <string>]", "Let back after tightening.", `back-out 1/4 turn until "the slot lines up"`],
     ["reuse", "<count> times", "How often it may be tightened again.", `reuse 3 times`],
+    ["friction", "<figure>", "Coefficient of friction in thread and under head, where the maker gives it.", `friction 0.14`],
+    ["clamps", "<length>", "Thickness of all that it clamps.", `clamps 24 mm`],
+    ["tapped", "in <name>", "What its thread is cut in: steel, cast-iron, brass, aluminium, or nut.", `tapped in aluminium`],
   ]),
   ...core("joint", [
     ["how", "<string>", "How it lets go.", `how "Squeeze both tabs."`],

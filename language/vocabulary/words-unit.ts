@@ -33,6 +33,8 @@ export const wordsUnit: readonly Entry[] = [
     ["is", "unit <name>", "The part is a unit of its own.", `is unit g4-gearbox`],
     ["align", "by <string>", "How it is lined up without a mark.", `align by "Arrow to the front."`],
     ["dry", "", "Fitted without grease or sealant.", `dry`],
+    ["groove", "<length>", "Depth of the groove that an O-ring lies in.", `groove 2.1 mm`],
+    ["reach", "<length>", "How far from the body it is lifted.", `reach 400 mm`],
   ]),
   ...core("fluid", [
     ["volume", "<volume>", "How much is aboard.", `volume 4.2 L`],

@@ -1,0 +1,87 @@
+// Where a hazard and a message stand among the acts: before the act, never after it. A hazard stands once in each half, before the
+// first of its precautions and of the acts that it asks something of; a message on a thing stands before the first act of each step that
+// moves or undoes that very thing, in both halves. Every output that prints acts asks here.
+
+import type { Message, Model, ThingIndex } from "../model/model.ts";
+import { machineOf } from "./machine.ts";
+import type { Event, Performance, Performed, RefitPerformed, StepRun } from "./trace.ts";
+
+/** What stands before one act. */
+export interface Before {
+  readonly hazards: readonly ThingIndex[];
+  /** A message that several things share is one, with all of them. */
+  readonly messages: readonly { readonly things: readonly ThingIndex[]; readonly message: Message }[];
+}
+
+/** By the index of the act in `performance.strip`, `.refit`, `.written` and `.finish`. The refit half ends with the finish. */
+export interface Placement {
+  readonly strip: readonly Before[];
+  readonly refit: readonly Before[];
+  readonly written: readonly Before[];
+  readonly finish: readonly Before[];
+}
+
+/** What an act does, as far as warnings ask. */
+interface Touch {
+  /** Things that it names or moves, with hazards that it is a precaution of. */
+  readonly things: readonly ThingIndex[];
+  /** Hazards that the bench asked about. */
+  readonly hazards: readonly ThingIndex[];
+  /** Things whose own messages are due. */
+  readonly handled: readonly ThingIndex[];
+  readonly step: StepRun | undefined;
+}
+
+export function placementOf(performance: Performance): Placement {
+  const { model, events } = performance;
+  const strip = place(model, [performance.strip.map((each) => ofPerformed(each, events))]);
+  const wayBack = place(model, [
+    performance.refit.map(ofRefit), performance.written.map((each) => ofPerformed(each, [])), performance.finish.map((each) => ofPerformed(each, [])),
+  ]);
+  return { strip: strip[0]!, refit: wayBack[0]!, written: wayBack[1]!, finish: wayBack[2]! };
+}
+
+/** Acts that handle a thing as such: a reading or a mark does not. */
+const handling: ReadonlySet<string> = new Set(["undo", "loosen", "back-out", "remove", "lift", "slide", "swing", "open", "fit", "tighten", "press", "support", "release", "hold", "rotate"]);
+
+function ofPerformed({ act, things, around, from, to }: Performed, events: readonly Event[]): Touch {
+  const own = events.slice(from, to).filter((event) => !event.assumed), handles = handling.has(act.verb) || own.length > 0;
+  const all = [...new Set([...things, ...own.flatMap((event) => event.things)])];
+  return { things: isToldOnly(act.verb) ? [] : all, hazards: own.flatMap((event) => event.hazards), handled: handles ? all : [], step: around.step };
+}
+
+function ofRefit({ op }: RefitPerformed): Touch {
+  const isAct = op.verb !== "written", verb = op.act?.verb ?? "";
+  return { things: !isAct && isToldOnly(verb) ? [] : op.things, hazards: op.event?.hazards ?? [], handled: isAct || handling.has(verb) ? op.things : [], step: op.around.step };
+}
+
+/** Readings, words and pictures touch nothing by the bench's rules. */
+const isToldOnly = (verb: string): boolean =>
+  ["measure", "inspect", "test", "note", "photo", "video", "time", "people", "second-check", "hold-point", "danger", "warning", "caution", "notice", "do", "wait"].includes(verb);
+
+function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[][] {
+  const machine = machineOf(model), told = new Set<ThingIndex>();
+  let step: StepRun | undefined, toldHere = new Set<ThingIndex>();
+  return sequences.map((touches) => touches.map((touch) => {
+    if (touch.step !== step) { step = touch.step; toldHere = new Set(); }
+    const hazards: ThingIndex[] = [];
+    const due = (hazard: ThingIndex): void => { if (!told.has(hazard)) { told.add(hazard); hazards.push(hazard); } };
+    for (const thing of touch.things) {
+      if (model.things[thing]?.is === "hazard") due(thing);
+      for (const hazard of machine.hazardsOn[thing] ?? []) due(hazard.index);
+    }
+    for (const hazard of touch.hazards) due(hazard);
+    const messages: { things: ThingIndex[]; message: Message }[] = [];
+    for (const thing of touch.handled) {
+      const found = model.things[thing];
+      if (!found || found.is === "hazard" || found.messages.length === 0 || toldHere.has(thing)) continue;
+      toldHere.add(thing);
+      for (const message of found.messages) {
+        const same = messages.find((each) => each.message.signal === message.signal && each.message.text === message.text);
+        if (same) same.things.push(thing);
+        else messages.push({ things: [thing], message });
+      }
+    }
+    return { hazards, messages };
+  }));
+}

@@ -1,0 +1,45 @@
+// A tool size that no head standard gives this thread: mostly the spanner was taken for the thread.
+
+import { driveFinding } from "../../figures/drives.ts";
+import { si } from "../../quantities/index.ts";
+import { drives, isKindOf } from "../../tables/index.ts";
+import { listed } from "../bench-check.ts";
+import { check } from "../check.ts";
+
+export default check({
+  code: "fastener/drive-mismatch",
+  title: "The spanner does not go with the thread",
+  severity: "warning",
+  why: "The trade names a bolt by its spanner: a ten mil is an M6. Written down as the thread, it sends the wrong screw from the stores and the wrong torque to the wrench.",
+  source: "ISO 4014, ISO 4762, ISO 10664 and the inch head standards, by the published tables",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  size M10x30  drive hex 10  joins lid to foot }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  size M6x30  drive hex 10  joins lid to foot }
+    }
+  `,
+  *model(model) {
+    for (const tie of model.ties) {
+      const { drive, size } = tie;
+      if (!drive?.size || !size || !isKindOf(drives, drive.kind)) continue;
+      // A hexalobular or cross recess has a number, everything else a width.
+      const found = driveFinding(size, drive.kind, { width: si(drive.size).high, number: drive.size.low });
+      if (!found) continue;
+      const meant = found.threads.length > 0 ? `; that tool goes with ${listed(found.threads.slice(0, 4), "or")}` : "";
+      yield {
+        at: drive.at, says: `${tie.name}: ${size.designation} takes ${listed(found.usual, "or")}, not ${drive.size.written}${meant}`,
+        because: [{ says: `the thread is said here`, at: tie.at }, { says: `source: ${found.source}` }],
+      };
+    }
+  },
+});

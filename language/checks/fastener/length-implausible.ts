@@ -1,0 +1,50 @@
+// A screw too short to hold, or so long that it bottoms, for what it clamps.
+
+import { boltLength, lengthFinding, screwLength, type TappedMaterial } from "../../figures/engagement.ts";
+import { isFigureError } from "../../figures/figure.ts";
+import { threadOf } from "../../figures/threads.ts";
+import { rounded, si } from "../../quantities/index.ts";
+import { check } from "../check.ts";
+import { sumLines } from "../sums.ts";
+
+const materials: readonly TappedMaterial[] = ["steel", "cast-iron", "brass", "aluminium"];
+
+export default check({
+  code: "fastener/length-implausible",
+  title: "Length does not go with what it clamps",
+  severity: "warning",
+  why: "Too short, the thread strips; too long, the screw bottoms and clamps nothing while the wrench clicks.",
+  source: "published thread engagement guides; Naval Ships' Technical Manual ch. 075 as quoted",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  size M8x20  clamps 16 mm  joins lid to foot }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  size M8x30  clamps 16 mm  joins lid to foot }
+    }
+  `,
+  *model(model) {
+    for (const tie of model.ties) {
+      const grip = tie.figures.get("clamps"), { size } = tie;
+      if (typeof grip !== "object" || size?.length === undefined) continue;
+      const thread = threadOf(size), into = tie.figures.get("tapped"), material = materials.find((m) => m === into) ?? "steel";
+      if (isFigureError(thread)) continue;
+      const range = into === "nut" ? boltLength(si(grip).high, thread.diameter, thread.pitch) : screwLength(si(grip).high, thread.diameter, material);
+      const found = lengthFinding(size.length, range);
+      if (!found) continue;
+      const mm = (metres: number): string => `${rounded(metres * 1000, 3)} mm`;
+      yield {
+        at: tie.at, says: `${tie.name}: ${mm(size.length)} is ${found} for ${grip.written} clamped ${into === "nut" ? "and a nut" : `and a thread in ${material}`}, where ${mm(range.least)} to ${mm(range.most)} is usual`,
+        because: sumLines({ formula: into === "nut" ? "grip + 0.8 d + 1 pitch to grip + 0.9 d + 5 pitches" : "grip + engagement to grip + engagement + 3 d", source: "published thread engagement guides" }),
+      };
+    }
+  },
+});

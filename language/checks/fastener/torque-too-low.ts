@@ -1,0 +1,38 @@
+// A torque so far under what the thread carries that it may not hold.
+
+import { check } from "../check.ts";
+import { newtonMetres, sumLines } from "../sums.ts";
+import { judgedTorques } from "../torque-judged.ts";
+
+export default check({
+  code: "fastener/torque-too-low",
+  title: "Torque too low to hold?",
+  severity: "question",
+  why: "A bolt far under its preload works loose. It may be meant (a soft part, a seal): then allow it with the reason; mostly it is a wrong unit or a slipped point.",
+  source: "common practice (a fifth of the torque at 90 % of yield, VDI 2230-1)",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  size M12x40  class 8.8  torque 8 N·m  joins lid to foot }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  size M12x40  class 8.8  torque 80 N·m  joins lid to foot }
+    }
+  `,
+  *model(model, context) {
+    for (const { tie, torque, judged } of judgedTorques(model, context)) {
+      if (judged.verdict !== "low") continue;
+      yield {
+        at: torque.at, says: `${tie.name}: ${torque.value!.written} is under ${newtonMetres(judged.least)}, a fifth of what ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} carries`,
+        because: sumLines({ formula: judged.formula, source: judged.source, assumptions: judged.assumptions }, tie.at),
+      };
+    }
+  },
+});

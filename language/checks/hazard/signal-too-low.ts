@@ -1,0 +1,44 @@
+// A signal word that makes less of a hazard than it is.
+
+import { voltageClass } from "../../figures/voltage-limits.ts";
+import { si } from "../../quantities/index.ts";
+import { check } from "../check.ts";
+
+export default check({
+  code: "hazard/signal-too-low",
+  title: "The signal word is too low",
+  severity: "warning",
+  why: "Notice speaks of damage to the machine only, caution of minor injury. What can maim or kill is a warning or a danger.",
+  source: "ANSI Z535.6; ISO 3864-2",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      hazard mains electrical caution "Mains" {
+        on foot  source mains  voltage 400 V ac
+        precaution isolate "Open the isolator, lock it."
+        precaution prove-dead "Test all phases."
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      hazard mains electrical danger "Mains" {
+        on foot  source mains  voltage 400 V ac
+        precaution isolate "Open the isolator, lock it."
+        precaution prove-dead "Test all phases."
+      }
+    }
+  `,
+  *model(model) {
+    for (const hazard of model.hazards) {
+      if (hazard.signal === "notice") yield { at: hazard.at, says: `${hazard.name}: notice is for damage to the machine only, and a hazard can hurt someone` };
+      const voltage = hazard.figures.get("voltage");
+      if (hazard.kind !== "electrical" || hazard.signal !== "caution" || !voltage) continue;
+      if (voltageClass(si(voltage).high, voltage.unit === "V ac" ? "ac" : "dc") === "A") continue;
+      yield { at: hazard.at, says: `${hazard.name}: ${voltage.written} can kill, and caution speaks of minor injury`, because: [{ says: "source: ISO 6469 voltage classes; ANSI Z535.6" }] };
+    }
+  },
+});

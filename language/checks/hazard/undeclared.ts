@@ -1,0 +1,50 @@
+// Something on the unit that brings a danger by its kind, and nobody has answered for it.
+
+import { jointKinds, kindIn, partKinds } from "../../tables/index.ts";
+import type { Thing } from "../../model/model.ts";
+import { check } from "../check.ts";
+
+export default check({
+  code: "hazard/undeclared",
+  title: "A danger that nobody has answered for",
+  severity: "error",
+  why: "A capacitor, a battery, a supply, a loaded spring: each brings its danger whether it is written down or not. Declare the hazard with its precautions, or dismiss it with the reason (`no electrical` and why).",
+  source: "ISO 12100 (list of significant hazards); common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot" { supply 400 V ac }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot" { supply 400 V ac }
+      hazard mains electrical danger "Mains" {
+        on foot  source mains
+        precaution isolate "Open the isolator, lock it."
+        precaution prove-dead "Test all phases."
+      }
+    }
+  `,
+  *model(model) {
+    const answered = new Set([...model.hazards.map((h) => h.kind), ...model.dismissed.keys()]);
+    for (const thing of model.things) {
+      const asked = askedBy(thing);
+      if (!asked || answered.has(asked.kind)) continue;
+      answered.add(asked.kind);                                      // said once for each kind
+      yield { at: thing.at, says: `${thing.name} ${asked.why}, and no hazard of kind ${asked.kind} is declared or dismissed` };
+    }
+  },
+});
+
+function askedBy(thing: Thing): { kind: string; why: string } | undefined {
+  if (thing.is === "part") {
+    if (thing.supply) return { kind: "electrical", why: `is fed with ${thing.supply.written}` };
+    const kind = kindIn(partKinds, thing.kind)?.asksHazard;
+    return kind === undefined ? undefined : { kind, why: `is a ${thing.kind}` };
+  }
+  if (thing.is !== "tie" || thing.fastener || thing.force === undefined) return undefined;
+  const kind = kindIn(jointKinds, thing.kind)?.asksHazard;
+  return kind === undefined ? undefined : { kind, why: `holds ${thing.force.written} by a ${thing.kind} joint` };
+}

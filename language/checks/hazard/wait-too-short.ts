@@ -1,0 +1,59 @@
+// A stored charge that is waited for too shortly, or not at all. A computed time only ever lengthens a wait, and no wait stands for a proof.
+
+import { requiredWait } from "../../figures/required-wait.ts";
+import { si } from "../../quantities/index.ts";
+import { check } from "../check.ts";
+import { sumLines } from "../sums.ts";
+
+export default check({
+  code: "hazard/wait-too-short",
+  title: "The wait is shorter than the charge needs",
+  severity: "error",
+  why: "A capacitor gives no sign. Half of the wait leaves far more than half of the danger.",
+  source: "IEC 60204-1 cl. 6.2.4 (60 V), ISO 6469-4 (0.2 J); C +20 %, R +5 % common practice",
+  fails: `
+    unit drive "Drive" {
+      base frame
+      part frame "Frame"
+      part lid "Lid" { rests on frame }
+      part bus capacitor "Capacitors" { rests on frame  behind lid }
+      hazard charge electrical danger "Capacitors of the drive" {
+        on bus  source capacitor  voltage 560 V dc  capacitance 1200 uF  bleeder 22 kohm
+        precaution isolate "Open the isolator."
+        precaution lock-out "Lock it." wait 1 min
+        precaution prove-dead behind lid "Test at the capacitors." at most 50 V dc
+      }
+    }
+  `,
+  mended: `
+    unit drive "Drive" {
+      base frame
+      part frame "Frame"
+      part lid "Lid" { rests on frame }
+      part bus capacitor "Capacitors" { rests on frame  behind lid }
+      hazard charge electrical danger "Capacitors of the drive" {
+        on bus  source capacitor  voltage 560 V dc  capacitance 1200 uF  bleeder 22 kohm
+        precaution isolate "Open the isolator."
+        precaution lock-out "Lock it." wait 5 min
+        precaution prove-dead behind lid "Test at the capacitors." at most 50 V dc
+      }
+    }
+  `,
+  *model(model) {
+    for (const hazard of model.hazards) {
+      const voltage = hazard.figures.get("voltage"), capacitance = hazard.figures.get("capacitance"), bleeder = hazard.figures.get("bleeder");
+      if (!voltage || !capacitance || !bleeder || si(capacitance).high <= 0 || si(bleeder).high <= 0) continue;
+      // "V ac" charges to its crest; a plain "V" is taken as direct and the sum says so.
+      const kind = voltage.unit === "V ac" ? ({ kind: "ac" } as const) : voltage.unit === "V dc" ? ({ kind: "dc" } as const) : {};
+      const needed = requiredWait({ voltage: si(voltage).high, ...kind, capacitance: si(capacitance).high, bleeder: si(bleeder).high });
+      const waits = hazard.precautions.filter((p) => p.wait), longest = Math.max(0, ...waits.map((p) => si(p.wait!).low));
+      if (needed.seconds === undefined || longest >= needed.seconds) continue;
+      const first = waits[0], seconds = Math.ceil(needed.seconds);
+      yield {
+        at: first?.at ?? hazard.at,
+        says: first ? `${hazard.name}: ${first.wait!.written} is shorter than the ${seconds} s that its charge needs ${needed.decidedBy!.name}` : `${hazard.name} names no wait, and its charge needs ${seconds} s ${needed.decidedBy!.name}`,
+        because: sumLines({ formula: needed.formula, source: needed.source, steps: needed.steps }, hazard.at),
+      };
+    }
+  },
+});

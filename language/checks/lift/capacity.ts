@@ -1,0 +1,61 @@
+// A load over the capacity of what carries it, or over what the sling's legs take at their angle.
+
+import { massOf } from "../../bench/load.ts";
+import { slingTension } from "../../figures/slings.ts";
+import { rounded, si } from "../../quantities/index.ts";
+import { check } from "../check.ts";
+import { sumLines } from "../sums.ts";
+
+export default check({
+  code: "lift/capacity",
+  title: "Over the capacity of the lifting gear",
+  severity: "error",
+  why: "A hoist or sling over its capacity fails without a word. What comes along with the part counts too.",
+  source: "the gear's own plate; sling legs by ISO 8792 / EN 818-4 angles through published tables",
+  fails: `
+    tool hoist "Chain hoist" { kind hoist  capacity 250 kg }
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part block "Block" { mass 400 kg  rests on foot }
+      no heavy "Lifted by gear."
+    }
+    procedure strip "Strip" for box {
+      aim block off
+      step "Take the block off" { lift block with hoist }
+    }
+  `,
+  mended: `
+    tool hoist "Chain hoist" { kind hoist  capacity 500 kg }
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part block "Block" { mass 400 kg  rests on foot }
+      no heavy "Lifted by gear."
+    }
+    procedure strip "Strip" for box {
+      aim block off
+      step "Take the block off" { lift block with hoist }
+    }
+  `,
+  *performance(performance, context) {
+    const { model } = performance;
+    for (const event of performance.events) {
+      if ((event.kind !== "off" && event.kind !== "held") || event.assumed || !event.act.tool) continue;
+      const tool = model.library.tools.get(event.act.tool.text), capacity = tool?.capacity;
+      if (!tool || capacity?.dimension !== "mass") continue;
+      const { kg, unknown } = massOf(model, event.kind === "off" ? event.moved : event.things);
+      if (kg === 0) continue;
+      const limit = si(capacity).low, legs = tool.legs ?? 0, name = context.name(event.things[0]!), load = `${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}`;
+      if (legs > 1 && tool.angle) {
+        const angle = si(tool.angle).low;
+        if (!(angle > 0 && angle <= Math.PI / 2) || !Number.isInteger(legs)) continue;
+        const { tension, tooFlat, formula, steps, source } = slingTension(kg, legs, angle), sum = { formula, steps, source };
+        if (tooFlat) yield { at: event.act.at, says: `${name}: the legs of ${tool.name} at ${tool.angle.written} are flatter than 30 degrees`, because: sumLines(sum, tool.at) };
+        else if (tension > limit) yield { at: event.act.at, says: `${name}: ${load} pulls each leg of ${tool.name} with ${rounded(tension, 3)} kg at ${tool.angle.written}, over its ${capacity.written}`, because: sumLines(sum, tool.at) };
+      } else if (kg > limit) {
+        yield { at: event.act.at, says: `${name} weighs ${load}, over the ${capacity.written} of ${tool.name}`, because: [{ says: "its capacity is said here", at: tool.at }] };
+      }
+    }
+  },
+});

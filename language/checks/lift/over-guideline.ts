@@ -1,0 +1,59 @@
+// A load lifted by hand that is over the published guideline for the people at it.
+
+import { massOf } from "../../bench/load.ts";
+import { HELD } from "../../bench/state.ts";
+import { at } from "../../bench/vector.ts";
+import { liftLimit } from "../../figures/lift-limit.ts";
+import { rounded, si } from "../../quantities/index.ts";
+import { check } from "../check.ts";
+import { sumLines } from "../sums.ts";
+
+export default check({
+  code: "lift/over-guideline",
+  title: "Over the lifting guideline for these people",
+  severity: "error",
+  why: "Backs and feet pay for it. Say what carries it (`lift X with hoist`), hold it first (`support X with hoist`), or say how many lift, if the guideline allows that many.",
+  source: "NIOSH revised lifting equation (23 kg at its best); team shares by HSE L23 as quoted",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part block "Block" { mass 40 kg  rests on foot }
+      no heavy "Lifted by gear."
+    }
+    procedure strip "Strip" for box {
+      aim block off
+      step "Take the block off" { remove block }
+    }
+  `,
+  mended: `
+    tool hoist "Chain hoist" { kind hoist  capacity 250 kg }
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part block "Block" { mass 40 kg  rests on foot }
+      no heavy "Lifted by gear."
+    }
+    procedure strip "Strip" for box {
+      aim block off
+      step "Take the block off" { lift block with hoist }
+    }
+  `,
+  *performance(performance, context) {
+    const { model, events } = performance;
+    for (const event of events) {
+      if (event.kind !== "off" || event.assumed || event.act.tool) continue;
+      if (event.things.some((thing) => (at(event.before.flags, thing) & HELD) !== 0)) continue;
+      const { kg, unknown } = massOf(model, event.moved), people = Math.max(event.act.people ?? 0, event.around.crew, 1);
+      const reach = event.things.map((thing) => model.things[thing]!).find((t) => t.is === "part" && t.reach), situation = reach?.is === "part" && reach.reach ? { reach: si(reach.reach).high } : {};
+      const limit = liftLimit(people, situation);
+      if (kg <= limit.kilograms) continue;
+      const what = event.moved.length > event.things.length ? ` with all that is on it` : "";
+      yield {
+        at: event.act.at,
+        says: `${context.name(event.things[0]!)}${what} weighs ${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}, over the guideline of ${rounded(limit.kilograms, 3)} kg for ${people === 1 ? "one person" : `${people} people`}`,
+        because: sumLines({ formula: limit.formula, source: limit.source, steps: [limit.basis] }, model.things[event.things[0]!]!.at),
+      };
+    }
+  },
+});

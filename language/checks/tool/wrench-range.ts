@@ -1,0 +1,46 @@
+// A torque that no torque wrench of the shop can set.
+
+import { wrenchFinding } from "../../figures/torque-wrench.ts";
+import { si } from "../../quantities/index.ts";
+import { check } from "../check.ts";
+
+export default check({
+  code: "tool/wrench-range",
+  title: "No torque wrench for this torque",
+  severity: "warning",
+  why: "A wrench outside its range is a guess with a click. Below a fifth of its range it is not calibrated.",
+  source: "ISO 6789-1 (range from 20 % of the maximum)",
+  fails: `
+    tool wrench "Torque wrench" { kind torque-wrench  range 5..25 N·m }
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  torque 60 N·m  joins lid to foot }
+    }
+  `,
+  mended: `
+    tool wrench "Torque wrench" { kind torque-wrench  range 20..100 N·m }
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  torque 60 N·m  joins lid to foot }
+    }
+  `,
+  *model(model) {
+    const wrenches = [...model.library.tools.values()].filter((tool) => tool.range?.dimension === "torque");
+    if (wrenches.length === 0) return;
+    for (const tie of model.ties) for (const torque of tie.torques) {
+      if (!torque.value) continue;
+      const { low, high } = si(torque.value);
+      // A range is met where a wrench can set some torque of it.
+      const met = wrenches.some((wrench) => { const range = si(wrench.range!); return high >= range.low && low <= range.high && !(low === high && wrenchFinding(low, range)); });
+      if (met) continue;
+      yield {
+        at: torque.at, says: `${tie.name}: no torque wrench of the shop sets ${torque.value.written}`,
+        because: wrenches.map((wrench) => ({ says: `${wrench.name}: ${wrench.range!.written}`, at: wrench.at })),
+      };
+    }
+  },
+});

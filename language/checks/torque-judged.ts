@@ -1,0 +1,27 @@
+// Every torque of a model that can be held against its thread: size, class and a value are given. What cannot be reckoned is left out.
+
+import { assessTorque, type TorqueAssessment } from "../figures/tightening.ts";
+import { isFigureError } from "../figures/figure.ts";
+import type { Model, Tie, Torque } from "../model/model.ts";
+import type { BenchContext } from "./check.ts";
+import { assumptionsOf, highest } from "./sums.ts";
+
+export interface JudgedTorque {
+  readonly tie: Tie;
+  readonly torque: Torque;
+  readonly judged: TorqueAssessment;
+}
+
+export function* judgedTorques(model: Model, context: BenchContext): Iterable<JudgedTorque> {
+  const assumptions = assumptionsOf(context.settings);
+  for (const tie of model.ties) {
+    const className = tie.propertyClass ?? tie.grade;
+    if (!tie.fastener || !tie.size || className === undefined) continue;
+    const friction = tie.figures.get("friction"), own = typeof friction === "number" ? { frictionThread: friction, frictionHead: friction } : {};
+    for (const torque of tie.torques) {
+      if (!torque.value) continue;
+      const judged = assessTorque(highest(torque.value), { size: tie.size, className, head: tie.drive?.kind === "hex-socket" ? "socket-cap" : "hex", ...own }, assumptions);
+      if (!isFigureError(judged)) yield { tie, torque, judged };
+    }
+  }
+}

@@ -1,0 +1,25 @@
+// A world that lies in memory: what tests check without a disk. Everything is inside the project, save what a test puts out of it.
+
+import { posix } from "node:path";
+import type { World } from "../../language/workspace/world.ts";
+
+export interface MemoryWorld extends World {
+  /** How often each file was read. */
+  readonly reads: ReadonlyMap<string, number>;
+}
+
+/** Files by absolute path; `outside` are paths that lie beyond the project. */
+export function memoryWorld(files: ReadonlyMap<string, string>, outside: readonly string[] = []): MemoryWorld {
+  const reads = new Map<string, number>();
+  return {
+    reads,
+    read(path) {
+      reads.set(path, (reads.get(path) ?? 0) + 1);
+      const text = files.get(path);
+      return text === undefined ? { problem: "missing" } : { text };
+    },
+    exists: (path) => files.has(path),
+    inside: (path) => !outside.includes(path),
+    resolve: (fromFile, written) => posix.resolve(posix.dirname(fromFile), written),
+  };
+}

@@ -21,7 +21,7 @@ export interface Quantity {
   readonly written: string;
   /** Decimals written (the most of its numbers). */
   readonly digits: number;
-  /** The worth of the last written place, in `unit`: 0.1 for 24.5, 1/16 for 1-13/16. */
+  /** The worth of the last written place, in `unit`: 0.1 for 24.5, 1/16 for 1-13/16; of the nominal value where there is a tolerance. */
   readonly step: number;
   /** Significant figures of the largest number written. */
   readonly significant: number;
@@ -63,19 +63,19 @@ export function makeQuantity(parts: QuantityParts): Quantity | QuantityProblem {
     const { value, digits, step, significant } = first;
     return { ...common, low: value, high: value, nominal: value, form: "single", written: shown(parts.first, shownUnit), digits, step, significant };
   }
-  const digits = Math.max(first.digits, second.digits), step = Math.min(first.step, second.step);
+  const digits = Math.max(first.digits, second.digits);
   if (parts.form === "range") {
     if (first.value > second.value) return { problem: `${parts.first}..${parts.second} falls: write the smaller figure first` };
     const significant = Math.abs(second.value) >= Math.abs(first.value) ? second.significant : first.significant;
     return {
       ...common, low: first.value, high: second.value, nominal: undefined, form: "range",
-      written: shown(`${parts.first.trim()}..${parts.second?.trim()}`, shownUnit), digits, step, significant,
+      written: shown(`${parts.first.trim()}..${parts.second?.trim()}`, shownUnit), digits, step: Math.min(first.step, second.step), significant,
     };
   }
   if (second.value < 0) return { problem: `± ${parts.second} is negative: a tolerance has no sign of its own` };
   return {
     ...common, low: exactSum(first.value, -second.value, digits), high: exactSum(first.value, second.value, digits), nominal: first.value,
-    form: "plus-minus", written: shown(`${parts.first.trim()} ± ${parts.second?.trim()}`, shownUnit), digits, step, significant: first.significant,
+    form: "plus-minus", written: shown(`${parts.first.trim()} ± ${parts.second?.trim()}`, shownUnit), digits, step: first.step, significant: first.significant,
   };
 }
 
@@ -139,8 +139,8 @@ export function convertValue(value: number, from: string, to: string): number {
   const a = unitNamed(from), b = unitNamed(to);
   if (a.dimension !== b.dimension) throw new Error(`${from} and ${to} are not of one dimension`);
   if (a === b) return value;
-  if (a.dimension === "temperature") return tidy(((value * a.factor + a.offset) - b.offset) / b.factor);
-  return tidy(value * (a.factor / b.factor));
+  if (a.dimension === "temperature") return snapped(((value * a.factor + a.offset) - b.offset) / b.factor, 1e-13);
+  return snapped(value * (a.factor / b.factor), 1e-15);
 }
 
 /**
@@ -268,6 +268,12 @@ function roundTo(value: number, decimals: number): string {
   };
   const size = shift(Math.round(shift(tidy(Math.abs(value)), decimals)), -decimals), text = size.toFixed(decimals);
   return value < 0 && size !== 0 ? `-${text}` : text;
+}
+
+/** A value that is a short decimal but for its last bits becomes that decimal: 3 ft are 36 in, 212 °F are 100 °C. */
+function snapped(value: number, share: number): number {
+  const short = Number(value.toPrecision(12));
+  return Math.abs(short - value) <= share * Math.max(Math.abs(value), 1e-300) ? short : value;
 }
 
 /** Takes the last two bits of a product of decimals away, so that halves round as on paper. */

@@ -156,11 +156,17 @@ function fills(performance: Performance): Use[] {
 
 /** The size as it is ordered: `M8x35`, `183.82 x 2.62 mm`, with class or grade. */
 export function sizeText(item: Part | Tie): string | undefined {
-  const { size } = item, parts: string[] = [];
-  if (size && "designation" in size) parts.push(`${size.designation}${size.length === undefined ? "" : lengthText(size.length, size.system)}${size.leftHand ? "-LH" : ""}`);
-  else if (size && size.length > 0) parts.push(planeText(size));
+  const { size } = item, parts: string[] = [], thread = threadText(item);
+  if (thread !== undefined) parts.push(thread);
+  else if (size && !("designation" in size) && size.length > 0) parts.push(planeText(size));
   if (item.is === "tie") { if (item.propertyClass) parts.push(item.propertyClass); else if (item.grade) parts.push(item.grade); }
   return parts.length > 0 ? parts.join(" ") : undefined;
+}
+
+/** The thread with its length: `M8x35`, `M16x1.5-LH`, `3/8-16 UNC x 1.25 in`; undefined for what has no thread. */
+export function threadText({ size }: Part | Tie): string | undefined {
+  if (!size || !("designation" in size)) return undefined;
+  return `${size.designation}${size.length === undefined ? "" : lengthText(size.length, size.system)}${size.leftHand ? "-LH" : ""}`;
 }
 
 const lengthText = (metres: number, system: "metric" | "unified" | "pipe"): string =>

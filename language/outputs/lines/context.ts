@@ -1,0 +1,58 @@
+// What every line needs to know, and how things are named in it.
+
+import { newThings, type NewThing } from "../../bill/new-things.ts";
+import { namedThings } from "../../bill/named-things.ts";
+import type { Around, Performance } from "../../bench/trace.ts";
+import type { Name } from "../../model/act.ts";
+import type { Model, Thing, ThingIndex, Tie } from "../../model/model.ts";
+import type { Units } from "./figures.ts";
+
+export interface LineContext extends Units {
+  readonly performance: Performance;
+  readonly model: Model;
+  readonly fresh: ReadonlyMap<ThingIndex, NewThing>;
+}
+
+export function lineContext(performance: Performance, units: Units): LineContext {
+  return { ...units, performance, model: performance.model, fresh: newThings(performance) };
+}
+
+export const thingOf = ({ model }: LineContext, thing: ThingIndex): Thing => model.things[thing]!;
+
+/** Several things in one phrase; pieces of one declaration together: "bearing cap 1, 2 and 3". */
+export function phrase(context: LineContext, things: readonly ThingIndex[]): string {
+  const { acts } = context.wording, groups = new Map<string, Thing[]>();
+  for (const index of things) {
+    const thing = thingOf(context, index), key = `${thing.is} ${thing.prefix}${thing.declared}`, had = groups.get(key);
+    if (had) had.push(thing);
+    else groups.set(key, [thing]);
+  }
+  return acts.list([...groups.values()].map((group) => {
+    const first = group[0]!;
+    return group.length === 1 ? acts.the(first.name, first.piece !== "") : acts.piecesNamed(baseName(first), group.map((each) => each.piece));
+  }));
+}
+
+/** The name without its piece. */
+export const baseName = (thing: Thing): string =>
+  thing.piece !== "" && thing.name.endsWith(thing.piece) ? thing.name.slice(0, -thing.piece.length).trimEnd() || thing.name : thing.name;
+
+/** A name of the text in words: a thing, a tool, a consumable, a procedure; else the word itself. */
+export function nameText(context: LineContext, name: Name, around: Around): string {
+  const things = namedThings(context.model, [name], around);
+  if (things.length > 0) return phrase(context, things);
+  return toolName(context, name.text);
+}
+
+export const namesText = (context: LineContext, names: readonly Name[], around: Around): string =>
+  context.wording.acts.list(names.map((name) => nameText(context, name, around)));
+
+/** A tool, a consumable or a temporary thing by its declared name. */
+export function toolName({ model }: LineContext, id: string): string {
+  const { tools, consumables, roles } = model.library;
+  return tools.get(id)?.name || consumables.get(id)?.name || model.temporaries.get(id)?.name || roles.get(id)?.name || id.replaceAll("-", " ");
+}
+
+/** The printed verb of a tie, from its kind. */
+export const tieVerb = ({ wording }: LineContext, tie: Tie, half: "strip" | "refit"): string =>
+  tie.fastener ? wording.kinds.fastenerVerb(tie.kind, half) : wording.kinds.jointVerb(tie.kind, half);

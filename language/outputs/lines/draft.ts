@@ -1,0 +1,28 @@
+// One line before it has its number, and the parts that every action line shares.
+
+import type { Around } from "../../bench/trace.ts";
+import type { Act } from "../../model/act.ts";
+import type { ActionLine, Line } from "./line.ts";
+
+type WithoutId<T> = T extends unknown ? Omit<T, "id"> : never;
+
+/** A line that its group numbers. */
+export type LineDraft = WithoutId<Line>;
+export type ActionDraft = Omit<ActionLine, "id">;
+
+/** Which act a line prints, and where it stands. */
+export interface Doing {
+  readonly act: Act;
+  readonly around: Around;
+  readonly half: "strip" | "refit" | "finish";
+  /** Number of the performed act or of the op. */
+  readonly of: number;
+  readonly refused: boolean;
+}
+
+export function action(doing: Doing, verb: string, says: string, more: Partial<ActionDraft> = {}): ActionDraft {
+  return {
+    is: "action", half: doing.half, at: doing.act.at, given: doing.around.given, verb, says, text: doing.act.text, items: [], details: [], torque: undefined, readings: [],
+    sign: false, refused: doing.refused, of: [doing.of], ...more,
+  };
+}

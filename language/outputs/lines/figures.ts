@@ -1,0 +1,75 @@
+// How figures are printed: in the reader's system of units or in both, times in words, ranges with the language's own sign.
+
+import { convert, findUnit, format, fromSi, si, type Quantity } from "../../quantities/index.ts";
+import type { Wording } from "../wording/wording.ts";
+
+/** What printing a figure needs to know. */
+export interface Units {
+  readonly system: "metric" | "us";
+  readonly wording: Wording;
+}
+
+/** `0.05..0.15 mm` as `0.05 to 0.15 mm`. */
+const asRange = (text: string, wording: Wording): string => {
+  const match = /^(\S+?)\.\.(\S+) (.+)$/.exec(text);
+  return match ? wording.acts.range(match[1]!, match[2]!, match[3]!) : text;
+};
+
+/** In the reader's system; with the author's own bracket where there is one. */
+export function figureText(quantity: Quantity, { system, wording }: Units): string {
+  const bracket = quantity.pair;
+  if (bracket) return `${asRange(quantity.written, wording)} (${asRange(bracket.written, wording)})`;
+  return asRange(format(quantity, system, wording.tag), wording);
+}
+
+/** As written and in the other system: `30 N·m (22 lbf·ft)`; the reader's system stands first. The author's own bracket comes before a computed one. */
+export function bothSystems(quantity: Quantity, { system, wording }: Units): string {
+  const own = systemOf(quantity), written = asRange(quantity.written, wording);
+  if (own === undefined) return written;
+  const other = quantity.pair && systemOf(quantity.pair) !== own ? asRange(quantity.pair.written, wording) : asRange(format(quantity, own === "metric" ? "us" : "metric", wording.tag), wording);
+  return own === system ? `${written} (${other})` : `${other} (${written})`;
+}
+
+/** The system that a unit belongs to; undefined where both use it. */
+export function systemOf(quantity: Quantity): "metric" | "us" | undefined {
+  const counterpart = findUnit(quantity.unit)?.counterpart;
+  return counterpart === undefined ? undefined : counterpart.system === "us" ? "metric" : "us";
+}
+
+/** Seconds as a wait is told: rounded up, never down. */
+export function timeText(seconds: number, wording: Wording): string {
+  if (seconds < 120) return wording.figures.seconds(Math.ceil(round(seconds)));
+  if (seconds < 7200) return wording.figures.minutes(Math.ceil(round(seconds / 60)));
+  return wording.figures.hours(Math.ceil(round(seconds / 3600) * 10) / 10);
+}
+
+/** Takes the last bits of a product away before it is rounded up. */
+const round = (value: number): number => Number(value.toPrecision(9));
+
+/** A clock mark of a recording: `12:04`, `1:02:04`. */
+export function clock(seconds: number): string {
+  const whole = Math.round(seconds), two = (n: number): string => String(n).padStart(2, "0");
+  return whole >= 3600 ? `${Math.floor(whole / 3600)}:${two(Math.floor(whole / 60) % 60)}:${two(whole % 60)}` : `${two(Math.floor(whole / 60))}:${two(whole % 60)}`;
+}
+
+/** A sum of masses in the reader's system. */
+export function massText(kg: number, { system }: Units): string {
+  return system === "us" ? `${tenth(fromSi(kg, "lb"))} lb` : `${tenth(kg)} kg`;
+}
+
+const tenth = (value: number): string => (value >= 100 ? String(Math.ceil(value)) : String(Number((Math.ceil(round(value) * 10) / 10).toFixed(1))));
+
+/** A plain amount in a unit: at most four figures, rounded up as everything that is bought. */
+export function amountText(value: number, unit: string): string {
+  const places = Math.max(0, 2 - Math.max(0, Math.floor(Math.log10(Math.max(value, 1e-9)))));
+  const factor = 10 ** places;
+  return `${Number((Math.ceil(round(value) * factor) / factor).toFixed(places))} ${unit}`;
+}
+
+/** Low and high in the unit as written, for a typed reading. */
+export function endsIn(quantity: Quantity, unit: string): { readonly low: number; readonly high: number } | undefined {
+  const converted = convert(quantity, unit);
+  return converted && { low: converted.low, high: converted.high };
+}
+
+export const seconds = (quantity: Quantity): number => si(quantity).high;

@@ -1,0 +1,164 @@
+// The lines of a whole performance in order: strip, refit, finish, in runs of one step, each line with its number.
+
+import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
+import type { Part, Tie } from "../../model/model.ts";
+import { lineContext, phrase, thingOf, type LineContext } from "./context.ts";
+import { action, type Doing, type LineDraft } from "./draft.ts";
+import type { Units } from "./figures.ts";
+import { itemsOf } from "./items.ts";
+import type { Line, LineGroup } from "./line.ts";
+import { fillLine, plainLines } from "./say-plain.ts";
+import { fitLine, makeLine } from "./say-refit.ts";
+import { removeLines, undoLines } from "./say-strip.ts";
+import { spannerOf } from "./spanner.ts";
+import { torqueText } from "./torque.ts";
+
+export interface Lines {
+  readonly context: LineContext;
+  readonly strip: readonly LineGroup[];
+  /** Of a computed refit, or of a written one. */
+  readonly refit: readonly LineGroup[];
+  readonly finish: readonly LineGroup[];
+}
+
+/** A draft with the place of its act in the half that it belongs to, so that warnings find it. */
+interface Placed {
+  readonly draft: LineDraft;
+  readonly step: StepRun | undefined;
+}
+
+export function linesOf(performance: Performance, units: Units): Lines {
+  const context = lineContext(performance, units), { strip, refit, written, finish, events, endTurn } = performance;
+  const stripped = strip.flatMap((performed, of) => place(performed.around.step, stripLines(context, performed, of, "strip", events.slice(performed.from, performed.to))));
+  const back = [...refitLines(context, refit), ...written.flatMap((performed, of) => place(performed.around.step, stripLines(context, performed, of, "refit", [])))];
+  const turned = endTurn === undefined || refit.length === 0 ? [] : place(undefined, [turnLine(context, refit[refit.length - 1]!, endTurn, true)]);
+  const finished = finish.flatMap((performed, of) => place(undefined, stripLines(context, performed, of, "finish", [])));
+  return {
+    context, strip: groupsOf(context, stripped, "strip"), refit: groupsOf(context, [...back, ...turned], "refit"), finish: groupsOf(context, finished, "finish"),
+  };
+}
+
+const place = (step: StepRun | undefined, drafts: readonly LineDraft[]): Placed[] => drafts.map((draft) => ({ draft, step }));
+
+/** Lines of an act that somebody wrote. */
+function stripLines(context: LineContext, performed: Performed, of: number, half: Doing["half"], events: Performance["events"]): readonly LineDraft[] {
+  const { act, around, refused } = performed, doing: Doing = { act, around, half, of, refused };
+  switch (act.verb) {
+    case "undo": case "loosen": case "back-out": return undoLines(context, doing, performed, events);
+    case "remove": case "lift": return removeLines(context, doing, performed, events);
+    case "fit": case "tighten": case "press": return writtenFit(context, doing, performed);
+    default: return plainLines(context, doing, performed.things) ?? [];
+  }
+}
+
+/** `fit`, `tighten`, `press` as acts: parts in one line, fasteners by their torque. */
+function writtenFit(context: LineContext, doing: Doing, { act, things, before, after }: Pick<Performed, "act" | "things" | "before" | "after">): readonly LineDraft[] {
+  const parts = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Part => thing.is === "part");
+  const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie"), lines: LineDraft[] = [];
+  if (parts.length > 0) lines.push(fitLine(context, doing, parts, { before, after, moved: [], lifted: undefined }));
+  for (const tie of ties) lines.push(makeLine(context, doing, [tie], { how: act.verb === "tighten" ? "tighten" : act.fingerTight ? "finger-tight" : "fit", count: act.count ?? tie.count, stage: act.stage }));
+  return lines;
+}
+
+// --- the computed refit ----------------------------------------------------------------------------------------------------------
+
+function refitLines(context: LineContext, refit: readonly RefitPerformed[]): Placed[] {
+  const placed: Placed[] = [];
+  for (let i = 0; i < refit.length;) {
+    const first = refit[i]!, run = [first];
+    while (i + run.length < refit.length && isOneLine(context, run[0]!, refit[i + run.length]!)) run.push(refit[i + run.length]!);
+    const step = first.op.around.step;
+    if (first.turn !== undefined) placed.push(...place(step, [turnLine(context, first, first.turn, false)]));
+    placed.push(...place(step, opLines(context, run)));
+    i += run.length;
+  }
+  return placed;
+}
+
+/** Two ops that answer one act of the strip and read alike are one line: pieces, or a list of plain joints. */
+function isOneLine(context: LineContext, { op: a }: RefitPerformed, next: RefitPerformed): boolean {
+  const b = next.op;
+  if (next.turn !== undefined || a.verb !== "fit" || b.verb !== "fit" || a.around.step !== b.around.step || (a.act ?? a.event?.act) !== (b.act ?? b.event?.act)) return false;
+  return keyOf(context, a) === keyOf(context, b) && keyOf(context, a) !== "";
+}
+
+/** What must be the same in one line; "" for what always stands alone. */
+function keyOf(context: LineContext, op: RefitOp): string {
+  const thing = op.things[0] === undefined ? undefined : thingOf(context, op.things[0]);
+  if (!thing || op.things.length > 1) return "";
+  const fresh = context.fresh.get(thing.index)?.grade ?? "";
+  if (thing.is === "part") return op.event?.act.verb === "lift" || (op.event?.moved.length ?? 1) > 1 ? "" : `part ${thing.kind} ${fresh} ${thing.fitsBy ?? ""} ${thing.count === 1 || thing.piece !== ""}`;
+  if (thing.is !== "tie" || (thing.count > 1 && thing.piece === "") || op.count < thing.count) return "";
+  return `tie ${thing.fastener} ${thing.kind} ${fresh} ${spannerOf(thing, context)?.says ?? ""} ${thing.fastener ? torqueText(thing, context) : ""} ${thing.washers.length} ${thing.threadLocker?.text ?? ""}`;
+}
+
+function turnLine(context: LineContext, { op }: RefitPerformed, position: string, isBack: boolean): LineDraft {
+  const { acts } = context.wording, doing: Doing = { act: { ...(op.act ?? op.event!.act), text: "" }, around: op.around, half: "refit", of: op.number, refused: false };
+  return action(doing, "turn", isBack ? acts.turnBack(position) : acts.turn(position), { of: [] });
+}
+
+function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly LineDraft[] {
+  const { op, before } = run[0]!, after = run[run.length - 1]!.after, { acts, kinds } = context.wording, { event, around } = op;
+  const things = run.flatMap((each) => each.op.things), numbers = run.map((each) => each.op.number);
+  // The author's words of the strip act stay in the strip; those of a refit act print here.
+  const base = op.act ?? (event ? { ...event.act, text: "", verb: op.verb, tool: event.kind === "gripped" || event.kind === "let-go" ? event.act.tool : undefined, into: undefined, passes: undefined, count: undefined, rest: false } : undefined);
+  if (!base) return [];
+  const doing: Doing = { act: { ...base, at: op.at }, around, half: "refit", of: op.number, refused: false }, items = itemsOf(context, things, undefined);
+  const all = (drafts: readonly LineDraft[]): readonly LineDraft[] => drafts.map((draft) => (draft.is === "action" ? { ...draft, of: numbers } : draft));
+  const parts = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Part => thing.is === "part");
+  const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie");
+  switch (op.verb) {
+    case "fit": case "finger-tighten": case "tighten": {
+      if (ties.length > 0) return all([makeLine(context, doing, ties, { how: op.verb === "tighten" ? "tighten" : op.verb === "finger-tighten" ? "finger-tight" : "fit", count: op.count, stage: op.act?.stage })]);
+      if (parts.length === 0) return [];
+      return all([fitLine(context, doing, parts, { before, after, moved: run.flatMap((each) => each.op.event?.moved ?? []), lifted: event?.act.verb === "lift" ? event.act : undefined })]);
+    }
+    case "back": case "aside": {
+      const verb = event?.act.verb === "swing" || event?.act.verb === "open" ? event.act.verb : "slide", what = phrase(context, things);
+      return all([action(doing, op.verb, op.verb === "back" ? acts.back(verb, what) : acts.aside(verb, what), { items })]);
+    }
+    case "fill": return all(things.map((thing) => thingOf(context, thing)).flatMap((thing) => (thing.is === "fluid" ? [fillLine(context, doing, thing, undefined)] : [])));
+    case "undo": return all(undoLines(context, doing, { ...emptyPerformed(doing, before, after), things }, []));
+    case "remove": return all(removeLines(context, doing, { ...emptyPerformed(doing, before, after), things }, []));
+    case "cap": case "uncap": case "hold": case "support": case "release": return all(plainLines(context, { ...doing, act: { ...doing.act, verb: op.verb } }, things) ?? []);
+    case "lift": case "stand": {
+      const precautions = (event?.precautions ?? []).map((number) => context.model.precautions[number]!);
+      return all(precautions.flatMap((precaution): LineDraft[] => {
+        const hazard = thingOf(context, precaution.hazard), back = precaution.back || kinds.precautionBack(precaution.kind), against = [{ sort: "hazard" as const, says: acts.against(hazard.name) }];
+        if (op.verb === "stand") return [action({ ...doing, act: { ...doing.act, text: precaution.text } }, op.verb, acts.standAgain(kinds.precaution(precaution.kind), hazard.name), { items })];
+        // What nobody has to take back prints nothing.
+        return back ? [action({ ...doing, act: { ...doing.act, text: back } }, op.verb, acts.precautionBackTitle(kinds.precaution(precaution.kind)), { items, details: against })] : [];
+      }));
+    }
+    case "written": return all(writtenOp(context, doing, run));
+  }
+}
+
+function writtenOp(context: LineContext, doing: Doing, run: readonly RefitPerformed[]): readonly LineDraft[] {
+  const { op, before, after } = run[0]!;
+  return stripLines(context, { ...emptyPerformed(doing, before, after), things: op.things }, op.number, "refit", []);
+}
+
+const emptyPerformed = ({ act, around }: Doing, before: Performed["before"], after: Performed["after"]): Performed =>
+  ({ act, around, things: [], from: 0, to: 0, before, after, refused: false });
+
+// --- runs of one step ----------------------------------------------------------------------------------------------------------------
+
+function groupsOf(context: LineContext, placed: readonly Placed[], half: Doing["half"]): LineGroup[] {
+  const { lines: words } = context.wording, groups: LineGroup[] = [], seen = new Map<string, number>(), { procedure } = context.performance;
+  for (let i = 0; i < placed.length;) {
+    const { step } = placed[i]!, run: LineDraft[] = [];
+    while (i < placed.length && placed[i]!.step === step) run.push(placed[i++]!.draft);
+    const base = half === "strip" ? String(step?.number ?? 0) : half === "refit" ? `R${groups.length + 1}` : `F${groups.length > 0 ? groups.length + 1 : ""}`;
+    const times = (seen.get(base) ?? 0) + 1;
+    seen.set(base, times);
+    const number = times > 1 ? `${base}${String.fromCharCode(96 + Math.min(times, 26))}` : base, of = step?.procedure;
+    const own = step ? [of && of.id !== procedure.id && of.id !== "" ? `${of.title || of.id}: ` : "", step.title || step.name.replaceAll("-", " ") || words.step(step.number), step.pieces.length > 0 ? ` (${step.pieces.join(", ")})` : ""].join("") : "";
+    const title = half === "strip" ? step ? (times > 1 ? words.continued(own) : own) : words.outsideSteps : half === "refit" ? (step ? words.refitOf(step.number, own) : words.refitOutside) : words.finish;
+    groups.push({
+      id: `${half}-${number.toLowerCase()}`, number, title, step: step?.number, procedure: of?.id ?? procedure.id,
+      lines: run.map((draft, k): Line => ({ ...draft, id: `${number}.${k + 1}` }) as Line),
+    });
+  }
+  return groups;
+}

@@ -1,0 +1,52 @@
+// A reading as a line prints it: what, its limits in words, what follows outside them, and the figures that a typed value is held
+// against. It judges no value.
+
+import type { Around } from "../../bench/trace.ts";
+import type { Act, Consequence, Limits } from "../../model/act.ts";
+import type { Quantity } from "../../quantities/index.ts";
+import { namesText, nameText, type LineContext } from "./context.ts";
+import { figureText, type Units } from "./figures.ts";
+import type { LineReading } from "./line.ts";
+
+export function readingOf(context: LineContext, act: Act, around: Around, id: string, what: string): LineReading {
+  const { limits } = act, ends = limits ? endsOf(limits) : { low: undefined, high: undefined, unit: "" };
+  const texts = limits ? limitsText(limits, context) : "";
+  return {
+    id, what, limits: act.asFound ? context.wording.acts.asFound : texts || (act.verb === "measure" ? context.wording.acts.noLimits : ""),
+    unit: ends.unit, otherwise: act.consequences.map((each) => consequenceText(context, each, around)), isFigure: act.verb === "measure" || limits !== undefined, low: ends.low, high: ends.high,
+  };
+}
+
+/** `at least 24.95 mm`, `0.05 to 0.15 mm at 20 °C`. */
+export function limitsText(limits: Limits, units: Units): string {
+  const { limits: words } = units.wording.acts, of = (quantity: Quantity): string => figureText(quantity, units);
+  const { value, atLeast, atMost, at } = limits;
+  const main = value ? of(value) : atLeast && atMost ? words.both(of(atLeast), of(atMost)) : atLeast ? words.atLeast(of(atLeast)) : atMost ? words.atMost(of(atMost)) : "";
+  return main === "" ? "" : main + (at ? words.condition(of(at)) : "");
+}
+
+/** In the unit as written. */
+function endsOf({ value, atLeast, atMost }: Limits): { low: number | undefined; high: number | undefined; unit: string } {
+  const unit = (value ?? atLeast ?? atMost)?.unit ?? "";
+  if (value) return { low: value.low, high: value.high, unit };
+  return { low: atLeast?.low, high: atMost?.high, unit };
+}
+
+export function consequenceText(context: LineContext, consequence: Consequence, around: Around): string {
+  const { acts } = context.wording;
+  switch (consequence.is) {
+    case "words": return consequence.text;
+    case "renew": case "scrap": return acts.otherwise(acts.consequence[consequence.is](namesText(context, consequence.names, around)));
+    case "repeat": return acts.otherwise(acts.consequence.repeat(stepTitle(context, consequence.names[0]?.text ?? "")));
+    case "choose": {
+      const from = consequence.from.map((each) => (typeof each === "number" ? String(each) : "text" in each ? nameText(context, each, around) : figureText(each, context)));
+      return acts.otherwise(acts.consequence.choose(namesText(context, consequence.names, around), acts.list(from)));
+    }
+  }
+}
+
+/** The title of a step of this procedure by its name. */
+function stepTitle({ performance, wording }: LineContext, name: string): string {
+  const step = performance.strip.find(({ around }) => around.step?.name === name)?.around.step;
+  return step ? wording.lines.stepNamed(step.number, step.title || step.name) : name.replaceAll("-", " ");
+}

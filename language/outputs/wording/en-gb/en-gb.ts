@@ -1,0 +1,9 @@
+// The British English catalogue, put together from its chapters.
+
+import { acts } from "./acts.ts";
+import { kinds } from "./kinds.ts";
+import { figures, lines } from "./lines.ts";
+
+const tag: string = "en-GB";
+
+export const enGb = { tag, acts, kinds, lines, figures };

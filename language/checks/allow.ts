@@ -3,6 +3,7 @@
 
 import type { Finding, Span } from "../findings/finding.ts";
 import type { SourceFile } from "../names/project.ts";
+import type { Check } from "./check.ts";
 import { linesOf, positionAt, type Lines } from "../syntax/index.ts";
 
 export interface Allow {
@@ -41,20 +42,33 @@ export interface Allowed {
   readonly used: readonly Allow[];
 }
 
-export function applyAllows(findings: readonly Finding[], files: ReadonlyMap<string, SourceFile>, isCode: (code: string) => boolean): Allowed {
+/** What the run knows of the codes and the files. */
+export interface AllowContext {
+  /** The check of a code; undefined where there is none. */
+  check(code: string): Check | undefined;
+  severity(check: Check): Finding["severity"] | "off";
+  /** Everything that could be found in this file was looked for: only then can an allow be said to silence nothing. */
+  complete(file: SourceFile): boolean;
+}
+
+/** Takes away what is allowed, one finding for each allow, and reports those that allow nothing. */
+export function applyAllows(findings: readonly Finding[], files: ReadonlyMap<string, SourceFile>, context: AllowContext): Allowed {
   const kept: Finding[] = [], used = new Set<Allow>(), byFile = new Map<string, Allow[]>();
   for (const file of files.values()) { const allows = allowsOf(file); if (allows.length > 0) byFile.set(file.path, allows); }
   if (byFile.size === 0) return { findings: [...findings], used: [] };
   for (const finding of findings) {
     const file = files.get(finding.at.file), line = file ? positionAt(linesOfFile(file), finding.at.start).line : -1;
-    const allow = byFile.get(finding.at.file)?.find((a) => a.line === line && a.code === finding.code && a.reason !== "");
+    const allow = byFile.get(finding.at.file)?.find((a) => a.line === line && a.code === finding.code && a.reason !== "" && !used.has(a));
     if (allow) used.add(allow); else kept.push(finding);
   }
-  for (const allows of byFile.values()) for (const allow of allows) {
-    const say = (code: string, severity: Finding["severity"], says: string): void => { kept.push({ code, severity, says, at: allow.at, because: [], fixes: [], builds: [] }); };
-    if (!isCode(allow.code)) say("allow/unknown", "warning", `${allow.code} is no check, so this allows nothing`);
-    else if (allow.reason === "") say("allow/no-reason", "warning", `allow ${allow.code} needs its reason behind a colon`);
-    else if (!used.has(allow)) say("allow/unused", "hint", `${allow.code} is not found here, so this allows nothing`);
+  for (const [path, allows] of byFile) for (const allow of allows) {
+    const say = (code: string, says: string): void => {
+      const check = context.check(code)!, severity = context.severity(check);
+      if (severity !== "off") kept.push({ code, severity, says, at: allow.at, because: [], fixes: [], builds: [] });
+    };
+    if (!context.check(allow.code)) say("allow/unknown", `${allow.code} is no check, so this allows nothing`);
+    else if (allow.reason === "") say("allow/no-reason", `allow ${allow.code} needs its reason behind a colon`);
+    else if (!used.has(allow) && context.complete(files.get(path)!)) say("allow/unused", `${allow.code} is not found here, so this allows nothing`);
   }
   return { findings: kept, used: [...used] };
 }

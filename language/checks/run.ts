@@ -2,10 +2,11 @@
 
 import type { Performance, Problem, Reason } from "../bench/trace.ts";
 import { declaredProblems } from "../bench/declared.ts";
-import type { Because, Finding, Severity, Span } from "../findings/finding.ts";
+import type { Because, Finding, Span } from "../findings/finding.ts";
 import type { Model } from "../model/model.ts";
 import type { SourceFile } from "../names/project.ts";
 import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
+import { severityOf } from "./severity.ts";
 import type { Settings } from "../workspace/settings.ts";
 
 /** A finding on its way: what the merge has to know beside it. */
@@ -39,16 +40,6 @@ export function benchContext(table: CheckTable, base: CheckContext, model: Model
   };
   return context;
 }
-
-/** Weight of a code: the check's own, or what the settings say; hazards and lifts are only ever made stricter. */
-export function severityOf(check: Check, settings: Settings, own: Severity | undefined): Severity | "off" {
-  const set = settings.severity[check.code], base = own ?? check.severity;
-  if (set === undefined) return base;
-  const guarded = check.code.startsWith("hazard/") || check.code.startsWith("lift/");
-  return guarded && weight(set) < weight(base) ? base : set;
-}
-const weights: Readonly<Record<Severity | "off", number>> = { off: 0, hint: 1, question: 2, warning: 3, error: 4 };
-export const weight = (severity: Severity | "off"): number => weights[severity];
 
 function finish(check: Check, draft: Draft, settings: Settings, of: { build: string | undefined; unit: string; who?: string; about?: readonly string[] }): Raw | undefined {
   const severity = severityOf(check, settings, draft.severity);

@@ -3,7 +3,7 @@
 
 import type { Command, CommandOption, Io, ParsedArgs } from "./command.ts";
 import { CannotRun } from "./command.ts";
-import { closest } from "./closest.ts";
+import { nearestWords } from "../calc/nearest.ts";
 import { version } from "./version.ts";
 
 const commands: Readonly<Record<string, () => Promise<{ default: Command }>>> = {
@@ -38,7 +38,7 @@ async function dispatch(argv: readonly string[], io: Io): Promise<number> {
   if (name === "help") return dispatch([rest[0]!, "--help"], io);
   const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (!load) {
-    const near = closest(name, Object.keys(commands));
+    const near = nearestWords(name, Object.keys(commands));
     throw new CannotRun(`there is no command ${name}${near.length > 0 ? `: did you mean ${near.join(" or ")}?` : ": stripdown --help lists them"}`);
   }
   const { default: command } = await load();
@@ -55,7 +55,7 @@ export function parseArguments(command: Command, argv: readonly string[]): Parse
     if (!arg.startsWith("--") || arg === "-") { positionals.push(arg); continue; }
     const equals = arg.indexOf("="), name = arg.slice(2, equals < 0 ? undefined : equals), option = known.get(name);
     if (!option) {
-      const near = closest(name, [...known.keys()]);
+      const near = nearestWords(name, [...known.keys()]);
       throw new CannotRun(`${command.name} has no option --${name}${near.length > 0 ? `: did you mean --${near[0]}?` : `: ${command.name} --help lists them`}`);
     }
     if (option.value === undefined) {

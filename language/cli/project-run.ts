@@ -3,6 +3,7 @@
 import { existsSync, statSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { checkProject, type Checked } from "../workspace/check-project.ts";
+import type { Finding } from "../findings/finding.ts";
 import { defaultSettings, type Settings } from "../workspace/settings.ts";
 import type { World } from "../workspace/world.ts";
 import { CannotRun, type Io, type ParsedArgs } from "./command.ts";
@@ -11,6 +12,8 @@ import { diskWorld, findFiles, projectFolder, readText, shownFrom, slashes } fro
 export interface ProjectRun {
   readonly checked: Checked;
   readonly settings: Settings;
+  /** Texts beside the project's that findings speak of: its settings. */
+  readonly texts: ReadonlyMap<string, string>;
   readonly world: World;
   /** Files asked for, absolute. */
   readonly roots: readonly string[];
@@ -26,10 +29,10 @@ export async function runProject(args: ParsedArgs, io: Io): Promise<ProjectRun> 
   if (given.includes("-")) overlay.set(slashes(join(cwd, standardInput)), await io.readStdin());
   const roots = [...new Set([...findFiles(given.filter((g) => g !== "-"), cwd), ...overlay.keys()])].sort();
   const folders = new Set(given.map((one) => { const path = resolve(cwd, one === "-" ? "." : one.replace(/[*?[{].*$/, "")); return projectFolder(existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path)); }));
-  const settings = await settingsOf([...folders]), world = diskWorld(boundaries([...folders], roots), overlay);
+  const { settings, findings: ofSettings, texts } = await settingsOf([...folders]), world = diskWorld(boundaries([...folders], roots), overlay);
   const checked = checkProject(world, roots, { settings, ...(io.progress ? { between: progress(io) } : {}) });
   if (io.progress) io.err("\r\u001b[K");
-  return { checked, settings, world, roots, cwd, show: shownFrom(cwd) };
+  return { checked: { ...checked, findings: [...ofSettings, ...checked.findings] }, texts, settings, world, roots, cwd, show: shownFrom(cwd) };
 }
 
 function nearestFolder(path: string): string {
@@ -45,16 +48,17 @@ function boundaries(folders: readonly string[], roots: readonly string[]): strin
   return [...all];
 }
 
-async function settingsOf(folders: readonly string[]): Promise<Settings> {
+/** The settings of the first folder that has some, with what is odd about them and the text that those findings speak of. */
+async function settingsOf(folders: readonly string[]): Promise<{ settings: Settings; findings: readonly Finding[]; texts: ReadonlyMap<string, string> }> {
   for (const folder of folders) {
-    const path = join(folder, "stripdown.json"), text = readText(path);
+    const path = slashes(join(folder, "stripdown.json")), text = readText(path);
     if (!("text" in text)) { if (text.problem === "unreadable") throw new CannotRun(`${path}: ${text.says}`); continue; }
     // Loaded only where there are settings: a single file mostly has none, and start-up time is felt.
-    const { readSettings } = await import("../workspace/settings-schema.ts"), read = readSettings(text.text);
+    const { readSettings } = await import("../workspace/settings-schema.ts"), read = readSettings(text.text, path);
     if ("problem" in read) throw new CannotRun(`${path}: ${read.problem}`);
-    return read.settings;
+    return { ...read, texts: new Map([[path, text.text]]) };
   }
-  return defaultSettings;
+  return { settings: defaultSettings, findings: [], texts: new Map() };
 }
 
 /** Shown for long work only, and only to a person. */

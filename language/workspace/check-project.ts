@@ -6,13 +6,16 @@ import type { Performance } from "../bench/trace.ts";
 import { applyAllows, type Allow } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
 import { checks } from "../checks/registry.ts";
+import type { CheckContext } from "../checks/check.ts";
 import { checkFile, checkModel, checkPerformance, checkTable, type CheckTable, type Raw } from "../checks/run.ts";
+import { severityOf } from "../checks/severity.ts";
 import type { Finding } from "../findings/finding.ts";
 import { buildModel } from "../model/build-model.ts";
 import { buildsOf, type Build } from "../model/builds.ts";
 import type { Model } from "../model/model.ts";
 import { loadProject, type TreeCache } from "../names/load.ts";
-import type { Declaration, Project } from "../names/project.ts";
+import type { Declaration, Project, SourceFile } from "../names/project.ts";
+import type { Tree } from "../syntax/index.ts";
 import { hazardKinds } from "../tables/index.ts";
 import { defaultSettings, type Settings } from "./settings.ts";
 import type { World } from "./world.ts";
@@ -42,51 +45,105 @@ let table: CheckTable | undefined;
 /** All checks there are. */
 export const allChecks = (): CheckTable => (table ??= checkTable(checks));
 
+/** What is kept from one check to the next: a file whose own text and imports did not change is not parsed, built or performed again. */
+export interface CheckMemo {
+  readonly trees: TreeCache;
+  readonly files: Map<string, FileResult>;
+}
+
+/** Empty. Throw one away when pictures came or went: models are not asked again whether those are there. */
+export const newMemo = (): CheckMemo => ({ trees: new Map(), files: new Map() });
+
 export interface CheckOptions {
   readonly settings?: Settings;
-  readonly cache?: TreeCache;
+  readonly memo?: CheckMemo;
   /** Called between steps of long work; may throw to end it. */
   readonly between?: (done: number, of: number) => void;
 }
 
+/** Everything that follows from one file and what it uses. */
+interface FileResult {
+  readonly settings: Settings;
+  /** The trees that it was made from. */
+  readonly from: readonly Tree[];
+  readonly builds: ReadonlyMap<string, readonly Build[]>;
+  readonly raw: readonly Raw[];
+  readonly performances: readonly Performance[];
+  readonly units: readonly UnitSummary[];
+}
+
+/** Checks the files asked for and all that they use. Never throws for what stands in a file. */
 export function checkProject(world: World, roots: readonly string[], options: CheckOptions = {}): Checked {
-  const settings = options.settings ?? defaultSettings, project = loadProject(world, roots, options.cache), raw: Raw[] = [], performances: Performance[] = [], units: UnitSummary[] = [];
-  const context = { project, settings, world }, models = new Map<string, Model | undefined>(), builds = new Map<string, readonly Build[]>(), byUnit = new Map<string, readonly Build[]>();
-  const buildsIn = (file: string, unit: string): readonly Build[] => {
-    const key = `${file}\n${unit}`;
-    let list = builds.get(key);
-    if (!list) { builds.set(key, (list = buildsOf(project, file, unit))); byUnit.set(unit, list); }
-    return list;
-  };
-  const modelIn = (file: string, unit: string, build: Build): Model | undefined => {
-    const key = `${file}\n${unit}\n${build.name}`;
-    if (!models.has(key)) models.set(key, buildModel(project, file, unit, build));
-    return models.get(key);
-  };
+  const { settings = defaultSettings, memo = newMemo(), between } = options, project = loadProject(world, roots, memo.trees), context = { project, settings, world };
+  const raw: Raw[] = [], performances: Performance[] = [], units: UnitSummary[] = [], builds = new Map<string, readonly Build[]>();
   let done = 0;
   for (const file of project.files.values()) {
-    options.between?.(done++, project.files.size);
-    raw.push(...checkFile(allChecks(), file, context));
-    for (const declaration of file.declarations) {
-      if (declaration.word === "unit") {
-        for (const build of buildsIn(file.path, declaration.id)) { const model = modelIn(file.path, declaration.id, build); if (model) raw.push(...checkModel(allChecks(), model, context)); }
-        units.push(summaryOf(declaration, modelIn(file.path, declaration.id, buildsIn(file.path, declaration.id)[0]!), buildsIn(file.path, declaration.id).length));
-      } else if (declaration.word === "procedure") {
-        const unit = unitNamed(project, file.path, declaration);
-        if (unit === undefined || project.seen(file.path).get(declaration.id)?.find((d) => d.word === "procedure") !== declaration) continue;
-        for (const build of buildsIn(file.path, unit)) {
-          const model = modelIn(file.path, unit, build);
-          if (!model?.procedures.has(declaration.id)) continue;
-          const performance = performProcedure(model, declaration.id);
-          performances.push(performance);
-          raw.push(...checkPerformance(allChecks(), performance, context));
-        }
+    between?.(done++, project.files.size);
+    const from = treesSeen(project, file), kept = memo.files.get(file.path);
+    const result = kept && kept.settings === settings && isSame(kept.from, from) ? kept : performFile(file, from, context);
+    memo.files.set(file.path, result);
+    for (const one of checkFile(allChecks(), file, context)) raw.push(one);
+    for (const one of result.raw) raw.push(one);
+    performances.push(...result.performances);
+    units.push(...result.units);
+    for (const [unit, list] of result.builds) builds.set(unit, list);
+  }
+  const merged = mergeFindings(raw, (unit) => builds.get(unit) ?? []), asked = new Set(project.roots);
+  const { findings, used } = applyAllows(merged, project.files, {
+    check: allChecks().byCode, severity: (check) => severityOf(check, settings, undefined),
+    // A library that is only used may allow what other procedures than these find; a file with mistakes of form was not all performed.
+    complete: (file) => asked.has(file.path) && file.tree.errors.length === 0,
+  });
+  return { project, findings: findings.sort(byPlace), allows: used, performances, units, unreadable: project.unreadable };
+}
+
+/** Builds and performs what a file declares, in each build. */
+function performFile(file: SourceFile, from: readonly Tree[], context: CheckContext): FileResult {
+  const { project, settings } = context, raw: Raw[] = [], performances: Performance[] = [], units: UnitSummary[] = [];
+  const builds = new Map<string, readonly Build[]>(), models = new Map<string, Model | undefined>();
+  const buildsIn = (unit: string): readonly Build[] => {
+    let list = builds.get(unit);
+    if (!list) builds.set(unit, (list = buildsOf(project, file.path, unit)));
+    return list;
+  };
+  const modelIn = (unit: string, build: Build): Model | undefined => {
+    const key = `${unit}\n${build.name}`;
+    if (!models.has(key)) models.set(key, buildModel(project, file.path, unit, build));
+    return models.get(key);
+  };
+  for (const declaration of file.declarations) {
+    if (declaration.word === "unit") {
+      const all = buildsIn(declaration.id);
+      for (const build of all) { const model = modelIn(declaration.id, build); if (model) raw.push(...checkModel(allChecks(), model, context)); }
+      units.push(summaryOf(declaration, modelIn(declaration.id, all[0]!), all.length));
+    } else if (declaration.word === "procedure") {
+      const unit = unitNamed(project, file.path, declaration);
+      if (unit === undefined || project.seen(file.path).get(declaration.id)?.find((d) => d.word === "procedure") !== declaration) continue;
+      for (const build of buildsIn(unit)) {
+        const model = modelIn(unit, build);
+        if (!model?.procedures.has(declaration.id)) continue;
+        const performance = performProcedure(model, declaration.id);
+        performances.push(performance);
+        raw.push(...checkPerformance(allChecks(), performance, context));
       }
     }
   }
-  const merged = mergeFindings(raw, (unit) => byUnit.get(unit) ?? []), { findings, used } = applyAllows(merged, project.files, (code) => allChecks().byCode(code) !== undefined);
-  return { project, findings: findings.sort(byPlace), allows: used, performances, units, unreadable: project.unreadable };
+  return { settings, from, builds, raw, performances, units };
 }
+
+/** The trees of a file and of all that it uses, directly or not, in the order in which they are reached. */
+function treesSeen(project: Project, file: SourceFile): Tree[] {
+  const reached = new Set<string>([file.path]), trees: Tree[] = [];
+  for (const path of reached) {
+    const one = project.files.get(path);
+    if (!one) continue;
+    trees.push(one.tree);
+    for (const use of one.uses) if (use.problem !== "outside") reached.add(use.path);
+  }
+  return trees;
+}
+
+const isSame = (a: readonly Tree[], b: readonly Tree[]): boolean => a.length === b.length && a.every((tree, i) => tree === b[i]);
 
 const byPlace = (a: Finding, b: Finding): number =>
   a.at.file !== b.at.file ? (a.at.file < b.at.file ? -1 : 1) : a.at.start - b.at.start || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);

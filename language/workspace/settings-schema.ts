@@ -1,6 +1,11 @@
 // `stripdown.json` checked, with the JSON Schema published from the same shape.
 
 import { z } from "zod";
+import type { CheckTable } from "../checks/run.ts";
+import { isGuarded, weight } from "../checks/severity.ts";
+import type { Finding } from "../findings/finding.ts";
+import { nearestWords } from "../calc/nearest.ts";
+import { allChecks } from "./check-project.ts";
 import { defaultSettings, type Settings } from "./settings.ts";
 
 const severity = z.enum(["error", "warning", "question", "hint", "off"]);
@@ -13,17 +18,32 @@ export const settingsSchema = z.strictObject({
   system: z.enum(["metric", "us"]).optional().describe("Units shown first in outputs."),
 }).meta({ title: "Settings of a project of procedures", description: "stripdown.json, in the top folder of the project." });
 
-export type ReadSettings = { readonly settings: Settings } | { readonly problem: string };
+export type ReadSettings = { readonly settings: Settings; readonly findings: readonly Finding[] } | { readonly problem: string };
 
-/** Settings from the text of `stripdown.json`; the first thing wrong with it, in words. */
-export function readSettings(text: string): ReadSettings {
+/** Settings from the text of `stripdown.json`, with a finding for each code in it that has no effect; or the first thing wrong with it, in words. */
+export function readSettings(text: string, path: string): ReadSettings {
   let value: unknown;
   try { value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text); } catch { return { problem: "it is no JSON: look for a missing comma, quote or bracket" }; }
   const parsed = settingsSchema.safeParse(value);
-  if (parsed.success) {
-    const { severity: weights = {}, assumptions = {}, system = "metric" } = parsed.data;
-    return { settings: { ...defaultSettings, severity: weights, assumptions, system } };
+  if (!parsed.success) {
+    const issue = parsed.error.issues[0]!, where = issue.path.join(".");
+    return { problem: `${where === "" ? "" : `${where}: `}${issue.message}` };
   }
-  const issue = parsed.error.issues[0]!, where = issue.path.join(".");
-  return { problem: `${where === "" ? "" : `${where}: `}${issue.message}` };
+  const { severity: weights = {}, assumptions = {}, system = "metric" } = parsed.data, table = allChecks();
+  return { settings: { ...defaultSettings, severity: weights, assumptions, system }, findings: Object.keys(weights).sort().flatMap((code) => judged(code, weights[code]!, table, text, path)) };
 }
+
+/** A code that is no check, or that cannot be made as mild as this asks. */
+function judged(code: string, wanted: keyof typeof severity.enum, table: CheckTable, text: string, path: string): Finding[] {
+  const check = table.byCode(code), start = Math.max(0, text.indexOf(JSON.stringify(code))), at = { file: path, start, end: start + code.length + 2 };
+  const finding = (of: string, says: string, because: string[]): Finding =>
+    ({ code: of, severity: "warning", says, at, because: because.map((one) => ({ says: one })), fixes: [], builds: [] });
+  if (!check) {
+    const near = nearestWords(code, table.all.map((one) => one.code));
+    return [finding("settings/unknown-code", `${code} is no check${near.length > 0 ? `: did you mean ${near.join(" or ")}?` : ""}`, [])];
+  }
+  if (!isGuarded(code) || weight(wanted) >= weight(check.severity)) return [];
+  return [finding("settings/only-stricter", `${code} stays ${article(check.severity)}: it cannot be made milder`, [`the settings ask for ${wanted}`])];
+}
+
+const article = (word: string): string => (word === "error" ? "an error" : `a ${word}`);

@@ -23,7 +23,7 @@ export interface Marked {
   readonly cursor: { readonly file: string; readonly start: number; readonly end: number } | undefined;
 }
 
-// `#<^^` marks from the column of the # itself: a mark at the very start of a line cannot be written otherwise.
+// `#<^^` marks from the column of the # itself, one place for the `<` and one for each `^`: a mark at the very start of a line cannot be written otherwise.
 const markLine = /^(\s*)#(<?)(\s*)(\^*)(?: (.*))?$/;
 const goesOn = /^\s*#\s+\| because: (.*)$/;
 const heading = /^#- (\S+)$/;
@@ -68,11 +68,11 @@ function readMark(line: string, file: string, lines: readonly string[], marks: M
     return [{ ...last, because: [...last.because, because[1]!] }];
   }
   const [, indent = "", fromHash = "", blank = "", carets = "", text = ""] = markLine.exec(line)!;
-  const start = fromHash === "" ? indent.length + 1 + blank.length : indent.length, end = indent.length + 1 + fromHash.length + blank.length + carets.length;
+  const start = fromHash === "" ? indent.length + 1 + blank.length : indent.length, end = fromHash === "" ? start + carets.length : start + 1 + carets.length;
   const said = head.exec(text.trim());
   let above = lines.length - 1;
   while (above >= 0 && isMarkLine(lines[above]!)) above--;
-  return [{ file, line: above, start, end: fromHash !== "" && carets === "" ? start + 1 : end, says: said?.[3] ?? text.trim(), severity: said?.[1], code: said?.[2], because: [] }];
+  return [{ file, line: above, start, end, says: said?.[3] ?? text.trim(), severity: said?.[1], code: said?.[2], because: [] }];
 }
 
 /** The text without its mark lines. */

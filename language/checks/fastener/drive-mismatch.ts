@@ -18,6 +18,7 @@ export default check({
       part foot "Foot"
       part lid "Lid"
       fastener lid-screws screw "Lid screws" { count 4  size M10x30  drive hex 10  joins lid to foot }
+    #                                                                ^^^^^^^^^^^^ Lid screws: M10 takes 16 mm, 17 mm, 13 mm, 15 mm or 14 mm, not 10 mm; that tool goes with M6 or M8
     }
   `,
   mended: `

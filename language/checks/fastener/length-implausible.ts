@@ -21,6 +21,7 @@ export default check({
       part foot "Foot"
       part lid "Lid"
       fastener lid-screws screw "Lid screws" { count 4  size M8x20  clamps 16 mm  joins lid to foot }
+    #          ^^^^^^^^^^ Lid screws: 20.0 mm is short for 16 mm clamped and a thread in steel, where 24.0 mm to 48.0 mm is usual
     }
   `,
   mended: `

@@ -23,6 +23,7 @@ export default benchCheck({
         remove lid
         remove ring
         refit { reuse ring }
+    #           ^^^^^^^^^^ Lid ring is to be new every time
       }
     }
   `,

@@ -15,6 +15,7 @@ export default check({
       part foot "Foot"
       part lid "Lid"
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    #          ^^^^^^^^^^ Lid screws have no torque
     }
   `,
   mended: `

@@ -16,6 +16,7 @@ export default check({
       part foot "Foot"
       part lid "Lid"
       fastener lid-screws screw "Lid screws" { count 4  size M6x20  class 8.8  torque 24 N·m  joins lid to foot }
+    #                                                                          ^^^^^^^^^^^^^ Lid screws: 24 N·m is over 10.1 N·m, which takes M6 8.8 to its limit
     }
   `,
   mended: `

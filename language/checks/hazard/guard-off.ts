@@ -29,6 +29,7 @@ export default benchCheck({
         undo hood-screws
         remove hood
         restore start
+    #   ^^^^^^^^^^^^^ Motor can start is restored while Belt guard is off
       }
     }
   `,

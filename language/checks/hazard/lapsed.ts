@@ -29,6 +29,7 @@ export default benchCheck({
         prove-dead mains
         restore mains
         undo lid-screws
+    #   ^^^^^^^^^^^^^^^ Lid screws must not be touched: isolate, lock-out and prove-dead for Mains ended before this, and are due again
         remove lid
       }
     }

@@ -13,6 +13,7 @@ export default benchCheck({
       base foot
       part foot "Foot"
       hazard mains electrical danger "Mains" {
+    #        ^^^^^ Mains has no precaution
         on foot
         source mains
       }

@@ -13,6 +13,7 @@ export default benchCheck({
       base foot
       part foot "Foot"
       hazard mains electrical danger "Mains" {
+    #        ^^^^^ Mains ends in no proof: prove-dead, or a reading with its limits
         on foot
         source mains
         precaution isolate "Open the isolator, lock it."

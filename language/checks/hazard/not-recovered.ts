@@ -18,6 +18,7 @@ export default benchCheck({
     procedure strip "Strip" for box {
       step "Empty" {
         drain gas
+    #   ^^^^^^^^^ Refrigerant is to be recovered, not drained
       }
     }
   `,

@@ -25,6 +25,7 @@ export default benchCheck({
       aim lid off
       step "Open" {
         undo lid-screws
+    #   ^^^^^^^^^^^^^^^ Lid screws must not be touched yet: Mains asks for isolate, lock-out and prove-dead first
         remove lid
       }
     }

@@ -25,6 +25,7 @@ export default benchCheck({
       aim lid off
       step "Open" {
         prove-dead mains
+    #   ^^^^^^^^^^^^^^^^ Isolate and lock-out of Mains come before this
         isolate mains
         lock-out mains
         undo lid-screws

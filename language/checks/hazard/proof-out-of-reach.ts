@@ -26,6 +26,7 @@ export default benchCheck({
       step "Open" {
         isolate bus
         prove-dead bus
+    #   ^^^^^^^^^^^^^^ Lid is still in front of the place where prove-dead for Drive bus is done
         undo lid-screws
         remove lid
         remove bar

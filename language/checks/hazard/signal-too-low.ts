@@ -15,6 +15,7 @@ export default check({
       base foot
       part foot "Foot"
       hazard mains electrical caution "Mains" {
+    #        ^^^^^ Mains: 400 V ac can kill, and caution speaks of minor injury
         on foot  source mains  voltage 400 V ac
         precaution isolate "Open the isolator, lock it."
         precaution prove-dead "Test all phases."

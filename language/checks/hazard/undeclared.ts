@@ -14,6 +14,7 @@ export default check({
     unit box "Box" {
       base foot
       part foot "Foot" { supply 400 V ac }
+    #      ^^^^ Foot is fed with 400 V ac, and no hazard of kind electrical is declared or dismissed
     }
   `,
   mended: `

@@ -21,6 +21,7 @@ export default check({
         on bus  source capacitor  voltage 560 V dc  capacitance 1200 uF  bleeder 22 kohm
         precaution isolate "Open the isolator."
         precaution lock-out "Lock it." wait 1 min
+    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ Capacitors of the drive: 1 min is shorter than the 117 s that its charge needs to 0.2 J
         precaution prove-dead behind lid "Test at the capacitors." at most 50 V dc
       }
     }

@@ -23,6 +23,7 @@ export default check({
     procedure strip "Strip" for box {
       aim block off
       step "Take the block off" { lift block with hoist }
+    #                             ^^^^^^^^^^^^^^^^^^^^^ Block weighs 400 kg, over the 250 kg of Chain hoist
     }
   `,
   mended: `

@@ -24,6 +24,7 @@ export default check({
     procedure strip "Strip" for box {
       aim block off
       step "Take the block off" { remove block }
+    #                             ^^^^^^^^^^^^ Block weighs 40.0 kg, over the guideline of 23.0 kg for one person
     }
   `,
   mended: `

@@ -20,6 +20,7 @@ export default benchCheck({
       step "Open" {
         undo lid-screws
         remove lid
+    #   ^^^^^^^^^^ Lid takes 2 people, and one is planned here
       }
     }
   `,

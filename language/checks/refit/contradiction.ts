@@ -23,6 +23,7 @@ export default benchCheck({
         remove lid
         remove card
         refit { fit card after lid }
+    #           ^^^^^^^^^^^^^^^^^^ Fitting Lid cannot come before fitting Card
       }
     }
   `,

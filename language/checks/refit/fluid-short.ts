@@ -18,6 +18,7 @@ export default benchCheck({
     procedure strip "Strip" for box {
       aim none
       step "Drain" { drain oil }
+    #                ^^^^^^^^^ Oil is let out and not filled again
     }
     procedure build "Put together" for box {
       aim all in

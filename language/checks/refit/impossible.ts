@@ -30,6 +30,7 @@ export default benchCheck({
       step "Close" {
         fit lid
         fit card
+    #   ^^^^^^^^ Card cannot go on: Card belongs behind Lid, which is on already
         fit lid-screws
       }
     }

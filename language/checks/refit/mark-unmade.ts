@@ -28,6 +28,7 @@ export default benchCheck({
       step "Close" {
         fit lid
         align lid-mark
+    #   ^^^^^^^^^^^^^^ Lid-mark was never marked
         fit lid-screws
       }
     }

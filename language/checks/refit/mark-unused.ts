@@ -29,6 +29,7 @@ export default benchCheck({
       step "Close" {
         fit lid
         fit lid-screws
+    #   ^^^^^^^^^^^^^^ Lid-mark is not lined up before this
       }
     }
   `,

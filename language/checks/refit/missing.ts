@@ -20,6 +20,7 @@ export default benchCheck({
       aim lid off
       step "Open" {
         undo lid-screws
+    #   ^^^^^^^^^^^^^^^ Lid screws: 4 of 4 are not back in at the end
         remove lid
       }
     }

@@ -15,6 +15,7 @@ export default check({
       part lid "Lid" { rests on foot }
     }
     procedure strip "Strip" for box {
+    #         ^^^^^ Strip ends without a test
       aim lid off
       step "Open" { remove lid }
     }

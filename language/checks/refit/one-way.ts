@@ -19,6 +19,7 @@ export default check({
       aim lid off
       step "Open" {
         undo seam
+    #   ^^^^^^^^^ Lid seam is undone here and cannot be made again
         remove lid
       }
     }

@@ -25,6 +25,7 @@ export default benchCheck({
       }
     }
     procedure build "Put together" for box {
+    #         ^^^^^ The unit ends on-side and not upright
       aim all in
       needs strip
       step "Close" {

@@ -22,6 +22,7 @@ export default benchCheck({
         undo lid-screws
         remove lid
         remove ring
+    #   ^^^^^^^^^^^ Nothing says whether Lid ring goes back new or used
       }
     }
   `,

@@ -20,6 +20,7 @@ export default benchCheck({
       aim lid off
       step "Open" {
         put felt on foot
+    #   ^^^^^^^^^^^^^^^^ Felt sheet is put on here and never taken off
         undo lid-screws
         remove lid
         note "The felt protects the face."

@@ -19,6 +19,7 @@ export default benchCheck({
     procedure strip "Strip" for box {
       step "Open" {
         undo lid-screws
+    #   ^^^^^^^^^^^^^^^ Lid is held by nothing after this, and stays where it is
       }
     }
   `,

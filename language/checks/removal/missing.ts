@@ -18,6 +18,7 @@ export default benchCheck({
     }
     procedure strip "Strip" for box {
       aim lid off
+    # ^^^^^^^^^^^ Lid is not off at the end
       step "Open" {
         undo lid-screws
       }

@@ -17,6 +17,7 @@ export default benchCheck({
     }
     procedure strip "Strip" for box {
       aim all apart
+    # ^^^^^^^^^^^^^ Lid screws are never undone
       step "Open" {
         note "The lid stays."
       }

@@ -21,6 +21,7 @@ export default benchCheck({
       step "Open" {
         undo lid-screws
         undo lid-screws
+    #   ^^^^^^^^^^^^^^^ Lid screws are undone already
         remove lid
       }
     }

@@ -19,6 +19,7 @@ export default benchCheck({
       step "Open" {
         loosen catch
         swing door back
+    #   ^^^^^^^^^^^^^^^ Door is not aside, so it cannot go back
       }
     }
   `,

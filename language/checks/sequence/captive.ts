@@ -18,6 +18,7 @@ export default benchCheck({
     procedure strip "Strip" for box {
       step "Open" {
         undo lid-screws
+    #   ^^^^^^^^^^^^^^^ Lid screws are captive: loosened, never taken out
       }
     }
   `,

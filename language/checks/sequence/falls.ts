@@ -20,6 +20,7 @@ export default benchCheck({
       aim motor off
       step "Take the motor off" {
         undo motor-bolts
+    #   ^^^^^^^^^^^^^^^^ Motor bolts cannot be undone: nothing else holds Motor, and it hangs: take its weight first
         remove motor
       }
     }

@@ -21,6 +21,7 @@ export default benchCheck({
       aim pipe off
       step "Take the pipe off" {
         undo pipe-union
+    #   ^^^^^^^^^^^^^^^ Pipe union cannot be undone: Oil is still aboard and would run out
         remove pipe
       }
     }

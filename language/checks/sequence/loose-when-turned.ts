@@ -18,6 +18,7 @@ export default benchCheck({
     procedure strip "Strip" for box {
       step "Turn" {
         turn to on-side
+    #   ^^^^^^^^^^^^^^^ Lid only rests on Foot, and the unit is turned to on-side
       }
     }
   `,

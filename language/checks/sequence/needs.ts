@@ -21,6 +21,7 @@ export default benchCheck({
     procedure open-up "Open up" for box {
       aim lid off
       needs drain-down
+    # ^^^^^^^^^^^^^^^^ Open up needs Drain down done before it
       step "Open" { remove lid }
     }
     procedure whole "Whole" for box {

@@ -20,6 +20,7 @@ export default benchCheck({
       aim lid off
       step "Open" {
         undo 5 of lid-screws
+    #   ^^^^^^^^^^^^^^^^^^^^ 5 of Lid screws are asked for, and only 4 of 4 are in
         remove lid
       }
     }

@@ -21,6 +21,7 @@ export default benchCheck({
       step "Open" {
         undo 2 of lid-screws
         remove lid
+    #   ^^^^^^^^^^ Lid cannot come off: still held by 2 of 4 Lid screws
       }
     }
   `,

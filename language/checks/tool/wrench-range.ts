@@ -17,6 +17,7 @@ export default check({
       part foot "Foot"
       part lid "Lid"
       fastener lid-screws screw "Lid screws" { count 4  torque 60 N·m  joins lid to foot }
+    #                                                   ^^^^^^^^^^^^^ Lid screws: no torque wrench of the shop sets 60 N·m
     }
   `,
   mended: `

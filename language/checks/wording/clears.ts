@@ -19,6 +19,7 @@ export default check({
       hazard mains electrical danger "Mains" {
         on foot  source mains
         precaution isolate "Open the isolator: the box is now safe."
+    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ "now safe" clears a danger: say what to do, or what to read off
         precaution prove-dead "Test all phases."
       }
     }

@@ -29,7 +29,7 @@ export default command({
   async run(args, io) {
     const as = isOn(args, "json") ? "json" : (option(args, "as") ?? "text"), format = formats.find((one) => one === as);
     if (!format) throw new CannotRun(`--as ${as}: it is one of ${formats.join(", ")}`);
-    const { checked, show } = await runProject(args, io), report = reportOf(checked, show);
+    const { checked, show, texts } = await runProject(args, io), report = reportOf(checked, show, texts);
     io.out(written(report, format, { colour: io.colour, quiet: isOn(args, "quiet") }));
     if (isOn(args, "unknowns") && format === "text") for (const line of unknownsOf(checked)) io.out(`${line}\n`);
     if (report.unreadable.length > 0) return 2;

@@ -2,7 +2,7 @@
 
 import type { Check } from "../../checks/check.ts";
 import { checks } from "../../checks/registry.ts";
-import { closest } from "../closest.ts";
+import { nearestWords } from "../../calc/nearest.ts";
 import { CannotRun, command, type Io } from "../command.ts";
 import { isOn } from "../project-run.ts";
 import { exampleText, wrapped } from "../../outputs/findings/explain-text.ts";
@@ -19,7 +19,7 @@ export default command({
     if (code === undefined) throw new CannotRun("explain needs the code of a check: explain --list shows them all");
     const check = all.find((one) => one.code === code);
     if (!check) {
-      const near = closest(code, all.map((one) => one.code));
+      const near = nearestWords(code, all.map((one) => one.code));
       throw new CannotRun(`there is no check ${code}${near.length > 0 ? `: did you mean ${near.join(" or ")}?` : ": explain --list shows them all"}`);
     }
     io.out(isOn(args, "json") ? `${JSON.stringify(plain(check), null, 2)}\n` : page(check));

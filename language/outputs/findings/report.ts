@@ -1,7 +1,6 @@
 // Findings with their places as lines and columns: what every format below prints. Paths are as the caller shows them.
 
 import type { Finding, Span } from "../../findings/finding.ts";
-import type { SourceFile } from "../../names/project.ts";
 import { linesOf, positionAt, type Lines } from "../../syntax/index.ts";
 import type { Checked, UnitSummary } from "../../workspace/check-project.ts";
 
@@ -35,13 +34,14 @@ export interface Report {
   readonly textOf: (file: string) => string | undefined;
 }
 
-/** `show` makes a path as the user sees it: relative to where he stands. */
-export function reportOf(checked: Checked, show: (path: string) => string): Report {
-  const lines = new Map<string, Lines>(), shown = new Map<string, SourceFile>();
-  for (const file of checked.project.files.values()) shown.set(show(file.path), file);
+/** `show` makes a path as the user sees it: relative to where he stands. `besides` are texts that findings speak of and that are no procedures. */
+export function reportOf(checked: Checked, show: (path: string) => string, besides: ReadonlyMap<string, string> = new Map()): Report {
+  const lines = new Map<string, Lines>(), texts = new Map<string, string>();
+  for (const file of checked.project.files.values()) texts.set(show(file.path), file.text);
+  for (const [path, text] of besides) texts.set(show(path), text);
   const place = (span: Span): Place => {
     let of = lines.get(span.file);
-    if (!of) lines.set(span.file, (of = linesOf(checked.project.files.get(span.file)?.text ?? "")));
+    if (!of) lines.set(span.file, (of = linesOf(texts.get(show(span.file)) ?? "")));
     const start = positionAt(of, span.start), end = positionAt(of, span.end);
     return { file: show(span.file), line: start.line + 1, column: start.column + 1, endLine: end.line + 1, endColumn: end.column + 1 };
   };
@@ -55,7 +55,7 @@ export function reportOf(checked: Checked, show: (path: string) => string): Repo
     unreadable: checked.unreadable.map(({ path, says }) => ({ file: show(path), says })),
     units: checked.units.map((unit) => ({ ...unit, file: show(unit.file) })),
     procedures: new Set(checked.performances.map((p) => `${p.procedure.at.file} ${p.procedure.id}`)).size, files: checked.project.files.size,
-    textOf: (file) => shown.get(file)?.text,
+    textOf: (file) => texts.get(file),
   };
 }
 

@@ -26,7 +26,7 @@ export function tag(bench: Bench, act: Act, things: readonly ThingIndex[], aroun
 
 export function align(bench: Bench, act: Act, around: Around): void {
   for (const name of act.names) {
-    if (!bench.state.marks.has(name.text) && bench.phase === "refit" && !bench.computed && !isKnownAlignment(bench, name.text, around)) {
+    if (!bench.state.marks.has(name.text) && bench.phase === "refit" && !isKnownAlignment(bench, name.text, around)) {
       report(bench, act.at, [], [reasonOf("refit/mark-unmade", { words: [name.text] })], act, around);
     }
     bench.aligned.add(name.text);

@@ -42,6 +42,8 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
   const parts = asked.filter((part) => isStillOn(bench, act, part, asked, around));
   if (parts.length === 0) return;
   const look = lookAt(bench, parts), needs = new Set<number>(), hazards = new Set<ThingIndex>(), obstacles: Obstacle[] = [];
+  const elsewhere = parts.filter((part) => lumpOf(bench.state, part) !== look.lump);
+  if (elsewhere.length > 0) obstacles.push({ reason: reasonOf("sequence/blocked", { thing: parts[0]!, by: elsewhere, words: ["not together"] }), assume: undefined });
   const held = stillHeld(bench, act, parts, look, around);
   if (held) obstacles.push(held);
   for (const index of parts) {

@@ -60,6 +60,8 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
     const group: Group = { note, before: [], after: [], chain: [], orders: [] }, marked = hasReverse(note.entries) || note.by !== undefined || note.entries.some((e) => e.is === "block" && e.kind === "instead");
     groups.push(group);
     if (note.by !== undefined || note.entries.some((e) => e.is === "block" && e.kind === "instead")) for (const event of own) dropped.add(event.index);
+    // Who writes only a reading or a second check into a refit block means it after the work, not before.
+    const checking = marked ? new Set<Entry>() : trailingChecks(note.entries);
     let past = false, written = 0;
     const place = (op: RefitOp): void => {
       if (op.placed || !(marked || !op.event)) return;
@@ -70,6 +72,7 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
       for (const entry of entries) {
         if (entry.is === "block") { block(entry, around); continue; }
         const { act } = entry;
+        if (checking.has(entry)) past = true;
         if (act.verb === "reverse") { past = true; continue; }
         if (act.verb === "order") { group.orders.push({ ...statementOf(act), at: act.at }); continue; }
         const called = act.verb === "do" ? procedures.get(act.names[0]?.text ?? "") : undefined;
@@ -106,6 +109,19 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
     write(by ? by.body : note.entries, by ? { ...note.around, procedure: by } : note.around);
   }
   return groups;
+}
+
+const checkingVerbs = new Set(["measure", "inspect", "test", "set", "second-check", "hold-point"]);
+
+/** The readings and checks that a block ends with. */
+function trailingChecks(entries: readonly Entry[]): Set<Entry> {
+  const trailing = new Set<Entry>();
+  for (let i = entries.length - 1; i >= 0; i--) {
+    const entry = entries[i]!;
+    if (entry.is !== "act" || !checkingVerbs.has(entry.act.verb)) break;
+    trailing.add(entry);
+  }
+  return trailing;
 }
 
 function hasReverse(entries: readonly Entry[]): boolean {

@@ -1,6 +1,6 @@
 // A thing is worked on while what it is behind is not away.
 
-import { benchCheck, stillIn } from "../bench-check.ts";
+import { benchCheck, listed, stillIn } from "../bench-check.ts";
 
 export default benchCheck({
   code: "sequence/blocked",
@@ -20,6 +20,7 @@ export default benchCheck({
       aim lid off
       step "Open" {
         remove card
+    #   ^^^^^^^^^^^ Card cannot come off: Lid is in front of it
         undo lid-screws
         remove lid
       }
@@ -44,6 +45,7 @@ export default benchCheck({
   `,
   reason: (reason, context) => {
     if (reason.words[0] === "starts on bench") return `${reason.words[1]} starts on the bench, and it is still on the unit`;
+    if (reason.words[0] === "not together") return `${listed(reason.by.map((thing) => context.name(thing)))} ${reason.by.length > 1 ? "are" : "is"} not in one sub-assembly with it, so they cannot come off together`;
     const hider = stillIn(reason, context), who = reason.words[0] === "comes along" ? `${context.name(reason.thing!)}, which comes along, is behind` : "";
     return who === "" ? `${hider} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of it` : `${who} ${hider}`;
   },

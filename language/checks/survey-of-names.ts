@@ -1,0 +1,246 @@
+// Every name of a file held once against what is declared: what is unknown, and what is used. The checks of the families `names`,
+// `tool` and `consumable` word it. One mistake is said once: what rests on a missing file or an unreadable head is left alone.
+
+import type { Declaration, Project, SourceFile } from "../names/project.ts";
+import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, partKinds, precautions } from "../tables/index.ts";
+import type { Item, Token } from "../syntax/index.ts";
+import { dueName, type Due } from "./due-names.ts";
+import { piecesOf, procedureNames, unitNames, unitOfProcedure, type UnitNames } from "./space-of-names.ts";
+
+export interface Unknown {
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+  readonly due: Due;
+  /** What it is, where the name is known but stands for something else: "fastener". */
+  readonly is: string | undefined;
+  /** The pieces that there are, where only the piece is unknown. */
+  readonly pieces: readonly string[] | undefined;
+  /** Names that would do here. */
+  readonly candidates: readonly string[];
+  /** Display name of the unit that was looked in. */
+  readonly unit: string | undefined;
+}
+
+export interface Survey {
+  readonly unknown: readonly Unknown[];
+  /** Ids that are referred to, at whatever they aim. */
+  readonly used: ReadonlySet<string>;
+}
+
+type Words = Declaration["word"];
+const allKinds: ReadonlySet<string> = new Set([partKinds, fastenerKinds, jointKinds, fluidKinds, hazardKinds].flatMap((table) => Object.keys(table)));
+const isPrecaution = (word: string): boolean => Object.hasOwn(precautions, word);
+const thingClasses: ReadonlySet<string> = new Set(["part", "fastener", "joint", "fluid", "hazard"]);
+
+const surveys = new WeakMap<Project, Map<string, Survey>>();
+
+export function surveyOf(project: Project, file: SourceFile): Survey {
+  let all = surveys.get(project);
+  if (!all) surveys.set(project, (all = new Map()));
+  let survey = all.get(file.path);
+  if (!survey) all.set(file.path, (survey = read(project, file)));
+  return survey;
+}
+
+/** Names of the whole project that conditions may speak of: a unit around passes its variants and pieces on. */
+const choicesOf = new WeakMap<Project, ReadonlySet<string>>();
+function allChoices(project: Project): ReadonlySet<string> {
+  let choices = choicesOf.get(project);
+  if (!choices) {
+    const found = new Set<string>();
+    for (const source of project.files.values()) {
+      for (const { word, item } of source.declarations) {
+        if (word !== "unit") continue;
+        const names = unitNames(source, item);
+        for (const choice of names.choices) found.add(choice);
+        for (const id of names.things.keys()) for (const piece of piecesOf(names, id) ?? []) found.add(piece);
+      }
+    }
+    choicesOf.set(project, (choices = found));
+  }
+  return choices;
+}
+
+/** Can everything that the file uses, directly or not, be read? If not, what is missing may be declared there. */
+function usesAllRead(project: Project, file: SourceFile): boolean {
+  const reached = new Set([file]);
+  for (const one of reached) {
+    for (const use of one.uses) {
+      if (use.problem !== undefined && use.problem !== "cycle") return false;
+      const next = project.files.get(use.path);
+      if (next) reached.add(next);
+    }
+  }
+  return true;
+}
+
+type Found = "known" | "silent" | { readonly is: string | undefined; readonly candidates: readonly string[] };
+type FullDue = Due | "reading" | "choice";
+
+function read(project: Project, file: SourceFile): Survey {
+  const { tokens } = file.tree.scan, seen = project.seen(file.path), complete = usesAllRead(project, file);
+  const unknown: Unknown[] = [], used = new Set<string>(), fileDoubtful = new Set<string>();
+  // The unit that names are looked up in; undefined at the top of a file and where the unit is unknown.
+  let unit: UnitNames | undefined, unitId: string | undefined;
+
+  for (const item of file.tree.items) {
+    if (item.entry && !item.broken) continue;
+    for (let i = item.first; i <= (item.block ? item.block.first - 1 : item.last); i++) fileDoubtful.add(tokens[i]!.text);
+  }
+  for (const item of file.tree.items) top(item);
+  return { unknown, used };
+
+  function top(item: Item): void {
+    const word = item.entry?.word;
+    unit = undefined;
+    unitId = undefined;
+    if (word === undefined) return;
+    if (word === "unit") {
+      unit = unitNames(file, item);
+      unitId = tokens[item.arguments[0]?.first ?? item.first]!.text;
+    } else if (word === "procedure") {
+      const id = unitOfProcedure(file, item), declaration = id === undefined ? undefined : declared("unit", id);
+      if (!item.broken) head(item);
+      if (!declaration) return;                        // the unit is what is unknown: of its parts nothing can be said
+      unit = unitNames(project.files.get(declaration.file)!, declaration.item);
+      unitId = declaration.id;
+      walk(item.block?.items ?? []);
+      return;
+    } else if (word === "use") return;
+    if (!item.broken) head(item);
+    walk(item.block?.items ?? []);
+  }
+
+  function walk(items: readonly Item[]): void {
+    for (const item of items) {
+      if (!item.entry) continue;
+      if (!item.broken) head(item);
+      if (item.block) walk(item.block.items);
+    }
+  }
+
+  function declared(word: Words, id: string): Declaration | undefined {
+    return seen.get(id)?.find((one) => one.word === word);
+  }
+
+  /** The names of one head. */
+  function head(item: Item): void {
+    const { word, place } = item.entry!, end = item.block ? item.block.first : item.last + 1;
+    let context = word, earlier = "", next = 0;
+    for (let i = item.first + 1; i < end; i++) {
+      while (next < item.arguments.length && item.arguments[next]!.last < i) next++;
+      const argument = item.arguments[next];
+      if (argument === undefined || argument.first > i) {
+        const text = tokens[i]!.text;
+        if (text !== "," && text !== "of" && text !== "and" && text !== "or" && text !== "fails" && text !== "removed") { earlier = context; context = text; }
+        continue;
+      }
+      i = argument.last;
+      if (argument.declares || (argument.slot !== "name" && argument.slot !== "item")) {
+        if (argument.slot === "string") { earlier = context; context = word; }
+        continue;
+      }
+      const token = tokens[argument.first]!, due = dueName(place, word, context, earlier, isPrecaution(word));
+      if (word === "inspect" && context === "inspect" && tokens[i + 1]?.text === "on" && i + 1 < end) continue;   // the inspection's own name
+      name(token, due === "condition" ? conditionDue(tokens[i + 1]?.text, i + 1 < end) : due, item);
+    }
+  }
+
+  function name(token: Token, due: FullDue, item: Item): void {
+    const { text } = token, dot = text.indexOf("."), id = dot < 0 ? text : text.slice(0, dot);
+    used.add(id);
+    if (due === "any") return;
+    const found = find(id, due, item);
+    if (found === "known") {
+      if (dot > 0 && unit) piece(token, id, text.slice(dot + 1), due);
+      return;
+    }
+    if (found === "silent") return;
+    unknown.push({ text, start: token.startOffset, end: token.endOffset! + 1, due: due === "reading" || due === "choice" ? "condition" : due, ...found, pieces: undefined, unit: unitTitle() });
+  }
+
+  function piece(token: Token, id: string, label: string, due: FullDue): void {
+    const pieces = unit!.things.has(id) ? piecesOf(unit!, id) : undefined;
+    if (!pieces || pieces.has(label)) return;
+    unknown.push({
+      text: token.text, start: token.startOffset, end: token.endOffset! + 1, due: due === "reading" || due === "choice" ? "thing" : due, is: undefined,
+      candidates: [...pieces].map((piece) => `${id}.${piece}`), pieces: [...pieces], unit: unitTitle(),
+    });
+  }
+
+  function unitTitle(): string | undefined {
+    return unitId === undefined ? undefined : declared("unit", unitId)?.name ?? unitId;
+  }
+
+  function find(id: string, due: FullDue, item: Item): Found {
+    const thing = unit?.things.get(id);
+    const is = thing?.[0]?.word ?? seen.get(id)?.[0]?.word;
+    const wrong = (candidates: Iterable<string>): Found =>
+      (unit?.doubtful.has(id) ?? false) || fileDoubtful.has(id) || (is === undefined && !complete && !local.has(due)) ? "silent" : { is, candidates: [...candidates] };
+    const things = (words: readonly string[]): Found => {
+      if (!unit) return "silent";                      // a type at the top: its names mean something where it is taken over
+      return thing?.some((one) => words.includes(one.word)) ? "known" : wrong([...unit.things].filter(([, list]) => list.some((one) => words.includes(one.word))).map(([name]) => name));
+    };
+    const library = (words: readonly Words[]): Found =>
+      seen.get(id)?.some((one) => words.includes(one.word)) ? "known" : wrong([...seen].filter(([name, list]) => name !== "" && list.some((one) => words.includes(one.word))).map(([name]) => name));
+    switch (due) {
+      case "part": return things(["part"]);
+      case "thing": return thing ? "known" : things([...thingClasses]);
+      case "fluid": return things(["fluid"]);
+      case "hazard": return things(["hazard"]);
+      case "position": return !unit ? "silent" : unit.positions.has(id) ? "known" : wrong(unit.positions);
+      case "step": return unitId === undefined ? "silent" : named().steps.has(id) ? "known" : wrong(named().steps);
+      case "step or thing": return thing || named().steps.has(id) ? "known" : unit ? wrong([...named().steps, ...unit.things.keys()]) : "silent";
+      case "procedure": return library(["procedure"]);
+      case "procedure or step": return named().steps.has(id) ? "known" : library(["procedure"]);
+      case "unit": return library(["unit"]);
+      case "role": return library(["role"]);
+      case "table": return library(["torque-table"]);
+      case "hazard type": return library(["hazard"]);
+      case "temporary": return unit?.temporaries.has(id) ? "known" : library(["temporary"]);
+      // A tool may also be something of the unit, or something used up: a guide stud, a cleaner.
+      case "tool": return thing || unit?.temporaries.has(id) ? "known" : library(["tool", "consumable", "temporary"]);
+      case "stores": return thing ? "known" : library(["consumable"]);
+      case "washer": return !unit || thing?.some((one) => one.word === "part") || declared("consumable", id) ? "known" : wrong([...unit.things].filter(([, list]) => list[0]!.word === "part").map(([name]) => name));
+      case "kind": return allKinds.has(id) ? "known" : wrong(allKinds);
+      case "kind or thing": {
+        if (allKinds.has(id) || thing) return "known";
+        if (unit) return wrong([...unit.things.keys(), ...allKinds]);
+        // At the top of a file it may speak of things of any unit that takes the file in.
+        return [...project.files.values()].some((source) => source.declarations.some((one) => one.word === "unit" && unitNames(source, one.item).things.has(id))) ? "known" : wrong(allKinds);
+      }
+      case "like": return like(id, item, wrong);
+      case "condition": case "choice": {
+        if (unit?.choices.has(id) || allChoices(project).has(id)) return "known";
+        return unit ? wrong(unit.choices) : "silent";
+      }
+      case "reading": return named().readings.has(id) ? "known" : named().readings.size === 0 && procedureElsewhere() ? "silent" : wrong(named().readings);
+      case "any": return "known";
+    }
+  }
+
+  /** A type of the same word, in the unit or at the top of a file. */
+  function like(id: string, item: Item, wrong: (candidates: Iterable<string>) => Found): Found {
+    const word = item.entry!.place, inUnit = unit?.things.get(id)?.some((one) => one.word === word) ?? false;
+    if (inUnit || ((word === "fastener" || word === "hazard") && declared(word, id))) return "known";
+    const own = unit ? [...unit.things].filter(([, list]) => list.some((one) => one.word === word)).map(([name]) => name) : [];
+    return wrong([...own, ...[...seen].filter(([name, list]) => name !== "" && list.some((one) => one.word === word)).map(([name]) => name)]);
+  }
+
+  function named(): ReturnType<typeof procedureNames> {
+    return procedureNames(project, unitId ?? "");
+  }
+
+  /** A unit in a file of its own may speak of readings in a procedure that was not asked for. */
+  function procedureElsewhere(): boolean {
+    return !file.declarations.some((one) => one.word === "procedure" && unitOfProcedure(file, one.item) === unitId);
+  }
+}
+
+/** What is declared in the unit or its procedures, never in a file that is taken in. */
+const local: ReadonlySet<FullDue> = new Set(["part", "thing", "fluid", "hazard", "position", "kind", "kind or thing", "step", "step or thing", "reading", "choice"] as const);
+
+function conditionDue(next: string | undefined, inHead: boolean): "reading" | "choice" | "thing" {
+  return inHead && next === "fails" ? "reading" : inHead && next === "removed" ? "thing" : "choice";
+}

@@ -1,0 +1,74 @@
+// The benchmark: 1,000 invented procedures checked with every check on, in one process, against YAML of the same content checked for
+// shape only. Run by `npm run bench`; it prints ratios of one run and promises nothing. Each measurement is a process of its own.
+
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { makeProcedure } from "./make-procedures.ts";
+
+const here = fileURLToPath(new URL(".", import.meta.url)), project = join(here, "..", "..");
+const count = Number(process.argv[2] ?? 1000), rounds = Number(process.argv[3] ?? 3);
+const folder = mkdtempSync(join(tmpdir(), "stripdown-bench-")), tenth = join(folder, "tenth");
+
+interface Measured { readonly seconds: number; readonly megabytes: number; readonly says: string }
+
+/** Best of some rounds: the machine has other work, and the least time is the least disturbed. */
+function measure(args: readonly string[]): Measured {
+  let best: Measured | undefined;
+  for (let i = 0; i < rounds; i++) {
+    const start = process.hrtime.bigint(), run = spawnSync(process.execPath, args, { encoding: "utf8", maxBuffer: 1 << 28 });
+    const seconds = Number(process.hrtime.bigint() - start) / 1e9;
+    if (run.status !== 0) throw new Error(`${args.join(" ")}\n${run.stderr}`);
+    const last = JSON.parse(run.stdout.trim().split("\n").at(-1)!) as { megabytes: number; says: string };
+    if (!best || seconds < best.seconds) best = { seconds, ...last };
+  }
+  return best!;
+}
+
+try {
+  const { mkdirSync } = await import("node:fs");
+  for (const name of ["strip", "yaml"]) { mkdirSync(join(folder, name), { recursive: true }); mkdirSync(join(tenth, name), { recursive: true }); }
+  let lines = 0, tenthLines = 0;
+  for (let i = 0; i < count; i++) {
+    const made = makeProcedure(i), name = String(i).padStart(5, "0");
+    writeFileSync(join(folder, "strip", `${name}.strip`), made.strip);
+    writeFileSync(join(folder, "yaml", `${name}.yaml`), made.yaml);
+    lines += made.strip.split("\n").length;
+    if (i % 10 === 0) { writeFileSync(join(tenth, "strip", `${name}.strip`), made.strip); tenthLines += made.strip.split("\n").length; }
+  }
+  const build = spawnSync(process.execPath, [join(project, ".build", "build.mjs")], { encoding: "utf8", cwd: project });
+  if (build.status !== 0) throw new Error(build.stderr);
+  const runner = join(project, "dist", "bench-run.mjs");
+  const { build: bundle } = await import("esbuild");
+  await bundle({ entryPoints: [join(here, "run-one.ts")], bundle: true, platform: "node", format: "esm", outfile: runner, external: ["yaml", "js-yaml", "ajv"], banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" }, minify: true, logLevel: "error" });
+  const row = (name: string, m: Measured, of: number): void => console.log(`${name.padEnd(44)} ${m.seconds.toFixed(2).padStart(7)} s ${Math.round(of / m.seconds).toLocaleString("en").padStart(10)} lines/s ${Math.round(m.megabytes).toString().padStart(5)} MB   ${m.says}`);
+  console.log(`${count} procedures, ${lines.toLocaleString("en")} lines of .strip; whole processes, best of ${rounds}\n`);
+  const results = new Map<string, Measured>();
+  for (const what of ["lex", "parse", "check", "yaml", "js-yaml"] as const) {
+    const m = measure([runner, what, join(folder, what.includes("yaml") ? "yaml" : "strip")]);
+    results.set(what, m);
+    row({ lex: "lex", parse: "parse", check: "whole check, every check on", yaml: "YAML shape only: yaml + ajv", "js-yaml": "YAML shape only: js-yaml + ajv" }[what], m, lines);
+  }
+  const small = measure([runner, "check", join(tenth, "strip")]);
+  row("whole check of a tenth", small, tenthLines);
+  const check = results.get("check")!;
+  console.log(`\nwhole check / yaml + ajv: ${(check.seconds / results.get("yaml")!.seconds).toFixed(2)} (goal: at most 0.25)`);
+  console.log(`whole check / js-yaml + ajv: ${(check.seconds / results.get("js-yaml")!.seconds).toFixed(2)} (goal: at most 1)`);
+  console.log(`ten times the files / a tenth: ${(check.seconds / small.seconds).toFixed(1)} (goal: at most 11)`);
+  console.log(`peak memory: ${Math.round(check.megabytes)} MB (goal: under 400)`);
+  const bare = best(() => time([process.execPath, "-e", "0"])), file = join(folder, "strip", "00000.strip"), cold = best(() => time([process.execPath, join(project, "dist", "cli", "stripdown.mjs"), "check", file]));
+  console.log(`cold check of one file: ${Math.round(cold)} ms, bare node -e 0: ${Math.round(bare)} ms, over it ${Math.round(cold - bare)} ms (goal: at most 250)`);
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+
+function time([command, ...args]: readonly string[]): number {
+  const start = process.hrtime.bigint();
+  spawnSync(command!, args);
+  return Number(process.hrtime.bigint() - start) / 1e6;
+}
+function best(of: () => number): number {
+  return Math.min(...Array.from({ length: 7 }, of));
+}

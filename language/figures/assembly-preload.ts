@@ -44,7 +44,8 @@ export const torqueFromPreload = (geometry: TighteningGeometry, preload: number,
   preload * (threadLever(geometry, friction.thread) + geometry.headDiameter / 2 * friction.head);
 
 /** The three parts of that torque: raising the load along the pitch, friction in the thread, friction under the head. N·m. */
-export function torqueParts(geometry: TighteningGeometry, preload: number, friction: Friction): { readonly pitch: number; readonly thread: number; readonly head: number } {
+export function torqueParts(geometry: TighteningGeometry, preload: number,
+  friction: Friction): { readonly pitch: number; readonly thread: number; readonly head: number } {
   const pitch = preload * geometry.pitch / (2 * Math.PI);
   return { pitch, thread: preload * threadLever(geometry, friction.thread) - pitch, head: preload * geometry.headDiameter / 2 * friction.head };
 }

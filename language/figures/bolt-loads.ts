@@ -74,6 +74,7 @@ export const classFigure: Figure = {
     if (material.proof !== undefined) values.push(result("proof stress", material.proof, unit));
     values.push(plain("standard", material.standard));
     if (material.headMark !== undefined) values.push(plain("mark on the head", material.headMark));
-    return { values, formula: "from the table", steps: [], assumptions: material.status === "memory" ? ["from memory"] : [], source: classFigure.source, caution: aidCaution };
+    return { values, formula: "from the table", steps: [step("diameter looked up", thread.diameter * 1e3, "mm")], assumptions: material.status === "memory" ? ["from memory"] : [], source: classFigure.source,
+      caution: aidCaution };
   },
 };

@@ -5,7 +5,7 @@ import { rounded } from "../quantities/quantity.ts";
 import { parseNumber } from "../quantities/number.ts";
 import type { ThreadSize } from "../quantities/thread-size.ts";
 import { driveRows, type DriveKind, type DriveRow } from "./drive-table.ts";
-import { aidCaution, argument, missing, plain, quantityIn, siIn, sizeIn, textIn, type Figure } from "./figure.ts";
+import { aidCaution, argument, missing, plain, step, quantityIn, siIn, sizeIn, textIn, type Figure } from "./figure.ts";
 
 /** The kinds that a drive of the language may mean in the table: a cross recess of type H or Z is in both. */
 const kindsOf: Readonly<Record<string, readonly DriveKind[]>> = {
@@ -105,8 +105,10 @@ export const spannerFigure: Figure = {
       return { says: `no table gives ${size.nominal} with drive ${drive}`, nearest: driveWords.filter((word) => rowsForThread(size.nominal, word).length > 0) };
     }
     return {
-      values: unique(rows.map(shownSize)).map((shown) => plain(shown, unique(rows.filter((row) => shownSize(row) === shown).map(named)))), formula: "from the table", steps: [],
-      assumptions: rows.some((row) => row.status === "memory") ? rows.filter((row) => row.status === "memory").map((row) => `${row.standard}: from memory`) : [],
+      values: unique(rows.map(shownSize)).map((shown) => plain(shown, unique(rows.filter((row) => shownSize(row) === shown).map(named)))),
+      formula: "from the table", steps: [step("heads looked up", rows.length)],
+      assumptions: rows.some((row) => row.status === "memory") ? rows.filter((row) => row.status === "memory").map((row) => `${row.standard}: from memory`)
+        : [],
       source: spannerFigure.source, caution: aidCaution,
     };
   },
@@ -116,7 +118,8 @@ export const threadFromSpannerFigure: Figure = {
   name: "thread-from-spanner",
   title: "Threads that a tool size may mean",
   arguments: [
-    argument("width", "length", "width across flats", { optional: true, default: "give a number instead" }), argument("number", "number", "hexalobular or cross recess number", { optional: true, default: "give a width instead" }),
+    argument("width", "length", "width across flats", { optional: true, default: "give a number instead" }),
+    argument("number", "number", "hexalobular or cross recess number", { optional: true, default: "give a width instead" }),
     argument("drive", "word", "what the tool grips", { optional: true, default: "hex", words: driveWords }),
   ],
   validity: spannerFigure.validity, source: spannerFigure.source, examples: ["10 mm", "9/16 in", "number 30 drive hexalobular"],
@@ -126,8 +129,10 @@ export const threadFromSpannerFigure: Figure = {
     const rows = threadsForDrive(drive, { width, number }), written = quantityIn(inputs, "width")?.written ?? String(number);
     if (rows.length === 0) return { says: `no table gives a thread for drive ${drive} ${written}`, nearest: nearestSizes(drive, width) };
     return {
-      values: unique(rows.map((row) => row.thread)).map((thread) => plain(thread, unique(rows.filter((row) => row.thread === thread).map(named)))), formula: "from the table", steps: [],
-      assumptions: rows.filter((row) => row.status === "memory").map((row) => `${row.thread} by ${row.standard}: from memory`), source: spannerFigure.source, caution: aidCaution,
+      values: unique(rows.map((row) => row.thread)).map((thread) => plain(thread, unique(rows.filter((row) => row.thread === thread).map(named)))),
+      formula: "from the table", steps: [step("tool size looked up", written)],
+      assumptions: rows.filter((row) => row.status === "memory").map((row) => `${row.thread} by ${row.standard}: from memory`), source: spannerFigure.source,
+      caution: aidCaution,
     };
   },
 };

@@ -48,7 +48,8 @@ export const engagementFigure: Figure = {
   title: "Thread engagement and plausible screw length",
   arguments: [
     argument("size", "size", "the thread"), argument("grip", "length", "sum of the plates it passes", { optional: true, default: "engagement only" }),
-    argument("into", "word", "what the thread is cut in, or a nut", { optional: true, default: "steel", words: ["steel", "cast-iron", "brass", "aluminium", "nut"] }),
+    argument("into", "word", "what the thread is cut in, or a nut",
+      { optional: true, default: "steel", words: ["steel", "cast-iron", "brass", "aluminium", "nut"] }),
   ],
   validity: "standard threads, full profile; chamfers and countersinks add to the length",
   source: "published thread engagement guides; Naval Ships' Technical Manual ch. 075 as quoted; length ranges common practice",
@@ -70,7 +71,8 @@ export const engagementFigure: Figure = {
     }
     return {
       values, formula: "Le = (D - 0.938194 P)² / (D - 0.64952 P); length = grip + engagement to + 3 d, or grip + nut + 1 to 5 pitches",
-      steps: [step("share of the diameter", engagementLength(diameter, pitch) / diameter)], assumptions: textIn(inputs, "into") === undefined ? ["tapped in steel"] : [],
+      steps: [step("share of the diameter", engagementLength(diameter, pitch) / diameter)],
+      assumptions: textIn(inputs, "into") === undefined ? ["tapped in steel"] : [],
       source: engagementFigure.source, caution: aidCaution,
     };
   },
@@ -79,7 +81,8 @@ export const engagementFigure: Figure = {
 export const lockingNutFigure: Figure = {
   name: "locking-nut",
   title: "Least drag of a used self-locking nut",
-  arguments: [argument("size", "size", "unified thread of the nut"), argument("torque", "torque", "drag measured without axial load", { optional: true, default: "limit only" })],
+  arguments: [argument("size", "size", "unified thread of the nut"),
+    argument("torque", "torque", "drag measured without axial load", { optional: true, default: "limit only" })],
   validity: "two threads through the nut, no axial load, torque to start it turning again; the army's and the civil limits are two sets, never mixed",
   source: "TM 1-1500-204-23-6 Table 2-8 (US Army); AC 43.13-1B Table 7-2 (US FAA)",
   examples: ["1/2-20 17 lbf·in"],
@@ -95,6 +98,6 @@ export const lockingNutFigure: Figure = {
       const below = [limits.breakaway, limits.prevailing].filter((limit) => limit !== undefined && measured < limit * (1 - 1e-9)).length;
       if (below > 0) values.push(plain("finding", "under the least drag: renew the nut"));
     }
-    return { values, formula: "from the table", steps: [], assumptions: [], source: lockingNutFigure.source, caution: aidCaution };
+    return { values, formula: "from the table", steps: [step("thread looked up", size.designation)], assumptions: [], source: lockingNutFigure.source, caution: aidCaution };
   },
 };

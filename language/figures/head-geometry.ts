@@ -1,7 +1,7 @@
 // Where a bolt head or nut bears: bearing diameters and clearance holes, and the pressure under them. Tables in mm, functions in SI.
 
 import { rounded } from "../quantities/quantity.ts";
-import { aidCaution, argument, isFigureError, missing, plain, result, siIn, sizeIn, textIn, type Figure } from "./figure.ts";
+import { aidCaution, argument, isFigureError, missing, plain, step, result, siIn, sizeIn, textIn, type Figure } from "./figure.ts";
 import { threadOf, type Thread } from "./threads.ts";
 import { findUnifiedThread } from "./unified-threads.ts";
 
@@ -108,16 +108,19 @@ export const bearingFigure: Figure = {
     if (lacking || !size) return lacking ?? { says: "bearing needs a thread size" };
     const thread = threadOf(size);
     if (isFigureError(thread)) return thread;
-    const under = bearingOf(thread, textIn(inputs, "head") === "socket-cap" ? "socket-cap" : "hex"), row = bearingRows.get(Number((thread.diameter * 1e3).toPrecision(6)));
+    const under = bearingOf(thread, textIn(inputs, "head") === "socket-cap" ? "socket-cap" : "hex"),
+      row = bearingRows.get(Number((thread.diameter * 1e3).toPrecision(6)));
     if (!under) return { says: `${thread.designation} has no bearing diameter in the tables` };
     const holes = thread.unified?.clearance;
     return {
       values: [
         ...(preload === undefined ? [] : [result("pressure under the head", bearingPressure(preload, under.outer, under.hole), "MPa")]),
         result("outer bearing diameter, least", under.outer, "mm"), result("mean friction diameter DKm", under.mean, "mm"),
-        plain("clearance holes close, medium, loose", row && thread.system === "metric" ? `${row.close}, ${row.medium}, ${row.loose} mm` : holes ? `${holes.close}, ${holes.normal}, ${holes.loose}` : `${rounded(under.hole * 1e3)} mm`),
+        plain("clearance holes close, medium, loose",
+          row && thread.system === "metric" ? `${row.close}, ${row.medium}, ${row.loose} mm` : holes ? `${holes.close}, ${holes.normal}, ${holes.loose}`
+          : `${rounded(under.hole * 1e3)} mm`),
       ],
-      formula: "DKm = (dw + dh) / 2; p = F / (pi/4 (dw² - dh²))", steps: [],
+      formula: "DKm = (dw + dh) / 2; p = F / (pi/4 (dw² - dh²))", steps: [step("clearance hole reckoned with", under.hole * 1e3, "mm")],
       assumptions: [...(under.assumption === undefined ? [] : [under.assumption]), ...(row?.status === "memory" ? ["bearing figures from memory"] : [])],
       source: bearingFigure.source, caution: aidCaution,
     };

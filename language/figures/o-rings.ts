@@ -30,7 +30,7 @@ export function nearestORings(inside: number, section: number, count = 3): reado
     return { ring, insideOff, sectionOff, withinTolerance, score: Math.abs(insideOff) / inside + 4 * Math.abs(sectionOff) / section };
   });
   scored.sort((a, b) => a.score - b.score || (a.ring.dash < b.ring.dash ? -1 : 1));
-  return scored.slice(0, count).map(({ score: _, ...nearest }) => nearest);
+  return scored.slice(0, count).map(({ ring, insideOff, sectionOff, withinTolerance }) => ({ ring, insideOff, sectionOff, withinTolerance }));
 }
 
 export type GlandKind = "static-radial" | "static-face" | "dynamic-radial";
@@ -56,7 +56,8 @@ export const glands: Readonly<Record<GlandKind, readonly Gland[]>> = {
 
 function glandRows(text: string): readonly Gland[] {
   return text.split(",").map((row) => {
-    const [section, depthMin, depthMax, low, high, lowPercent, highPercent, width] = row.trim().split(/\s+/).map(Number) as [number, number, number, number, number, number, number, number];
+    const [section, depthMin, depthMax, low, high, lowPercent, highPercent, width] = row.trim().split(/\s+/).map(Number) as [number, number, number, number,
+      number, number, number, number];
     return { section, depth: [depthMin, depthMax], squeeze: [low, high], squeezePercent: [lowPercent, highPercent], width };
   });
 }
@@ -91,7 +92,8 @@ export const oRingFigure: Figure = {
     if (inside <= 0 || section <= 0) return { says: "inside diameter and section are above 0" };
     const near = nearestORings(inside, section), first = near[0]!;
     return {
-      values: near.map(({ ring, withinTolerance }) => plain(ring.dash, `${ring.inside} x ${ring.section} mm${withinTolerance ? "" : ", outside its tolerance"}`)),
+      values: near.map(({ ring, withinTolerance }) => plain(ring.dash,
+        `${ring.inside} x ${ring.section} mm${withinTolerance ? "" : ", outside its tolerance"}`)),
       formula: "least difference, the section before the diameter",
       steps: [step("inside diameter off by", first.insideOff * 1e3, "mm"), step("section off by", first.sectionOff * 1e3, "mm")],
       assumptions: [], source: oRingFigure.source, caution: aidCaution,
@@ -110,7 +112,8 @@ export const squeezeFigure: Figure = {
   source: "a published seal design guide (read through a public data table)",
   examples: ["3.53 mm 2.8 mm", "2.62 mm 2 mm static-face"],
   run(inputs) {
-    const lacking = missing(squeezeFigure, inputs), section = siIn(inputs, "section"), depth = siIn(inputs, "depth"), kind = (textIn(inputs, "gland") ?? "static-radial") as GlandKind;
+    const lacking = missing(squeezeFigure, inputs), section = siIn(inputs, "section"), depth = siIn(inputs, "depth"),
+      kind = (textIn(inputs, "gland") ?? "static-radial") as GlandKind;
     if (lacking || section === undefined || depth === undefined) return lacking ?? { says: "o-ring-squeeze needs a section and a depth" };
     if (section <= 0 || depth <= 0) return { says: "section and depth are above 0" };
     const gland = glandFor(kind, section), finding = squeezeFinding(kind, section, depth);
@@ -121,7 +124,7 @@ export const squeezeFigure: Figure = {
         plain("groove depth", `${gland.depth[0]}..${gland.depth[1]}`, "mm"), plain("groove width", gland.width, "mm"),
         ...(finding ? [plain("finding", finding.is === "little" ? "less squeeze than the range" : "more squeeze than the range")] : []),
       ],
-      formula: "squeeze = (section - depth) / section", steps: [], assumptions: textIn(inputs, "gland") === undefined ? ["static, radial"] : [],
+      formula: "squeeze = (section - depth) / section", steps: [step("section - depth", (section - depth) * 1e3, "mm")], assumptions: textIn(inputs, "gland") === undefined ? ["static, radial"] : [],
       source: squeezeFigure.source, caution: aidCaution,
     };
   },

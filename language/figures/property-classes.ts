@@ -24,7 +24,8 @@ export interface BoltMaterial {
 
 const MPa = 1e6, ksi = 6.894757293168361e6, inch = 0.0254, everySize = [0, Infinity] as const;
 
-function iso(name: string, nominal: number, tensile: number, yieldMPa: number, yieldKind: BoltMaterial["yieldKind"], proof: number, [over, upTo]: readonly [number, number] = everySize): BoltMaterial {
+function iso(name: string, nominal: number, tensile: number, yieldMPa: number, yieldKind: BoltMaterial["yieldKind"], proof: number,
+  [over, upTo]: readonly [number, number] = everySize): BoltMaterial {
   return {
     name, standard: "ISO 898-1", tensile: tensile * MPa, tensileNominal: nominal * MPa, yield: yieldMPa * MPa, yieldKind, proof: proof * MPa,
     over, upTo, headMark: name, status: "read",
@@ -38,10 +39,12 @@ function stainless(steel: string, strength: number, yieldMPa: number, upTo: numb
   };
 }
 function inchGrade(
-  name: string, standard: string, proof: number | undefined, tensile: number, yieldKsi: number | undefined, over: number, upTo: number, headMark: string | undefined, status: "read" | "memory",
+  name: string, standard: string, proof: number | undefined, tensile: number, yieldKsi: number | undefined, over: number, upTo: number,
+  headMark: string | undefined, status: "read" | "memory",
 ): BoltMaterial {
   return {
-    name, standard, tensile: tensile * ksi, tensileNominal: undefined, yield: yieldKsi === undefined ? undefined : yieldKsi * ksi, yieldKind: "yield", proof: proof === undefined ? undefined : proof * ksi,
+    name, standard, tensile: tensile * ksi, tensileNominal: undefined, yield: yieldKsi === undefined ? undefined : yieldKsi * ksi, yieldKind: "yield",
+    proof: proof === undefined ? undefined : proof * ksi,
     over: over * inch, upTo: upTo * inch, headMark, status,
   };
 }
@@ -88,7 +91,8 @@ export function boltMaterial(name: string, system: "metric" | "unified", diamete
   if (rows.length === 0) {
     const names = [...new Set(own.map((material) => material.name))];
     if (others.some((material) => material.name === wanted)) {
-      return { says: `${wanted} is for ${system === "metric" ? "inch" : "metric"} threads: a ${system} thread has a ${what}`, nearest: nearestNames(wanted, names) };
+      return { says: `${wanted} is for ${system === "metric" ? "inch" : "metric"} threads: a ${system} thread has a ${what}`,
+        nearest: nearestNames(wanted, names) };
     }
     return { says: `${name} is no ${what} that is known here`, nearest: nearestNames(wanted, names) };
   }

@@ -1,6 +1,6 @@
 // Circlips, retaining washers, keys and pins: which standard one goes with a shaft or bore. Millimetres in the tables, m at the door.
 
-import { aidCaution, argument, missing, plain, siIn, textIn, type Figure, type ResultValue } from "./figure.ts";
+import { aidCaution, argument, missing, plain, step, siIn, textIn, type Figure, type ResultValue } from "./figure.ts";
 import {
   boreCirclipRows, dowelDiameters, hardenedDowelDiameters, parallelKeyRows, retainingWasherRows, shaftCirclipRows, splitPinDiameters, springPinRows,
 } from "./small-hardware-table.ts";
@@ -52,7 +52,8 @@ export interface ParallelKey {
 /** Source: DIN 6885-1, ISO 773 (read to 14x9, above from memory). */
 export const parallelKeys: readonly ParallelKey[] = split(parallelKeyRows).map(([name = "", over, upTo, shaftDepth, hubDepth, status]) => {
   const [width, height] = name.split("x").map(Number) as [number, number];
-  return { name, width, height, over: Number(over), upTo: Number(upTo), shaftDepth: Number(shaftDepth), hubDepth: Number(hubDepth), status: status === "memory" ? "memory" : "read" };
+  return { name, width, height, over: Number(over), upTo: Number(upTo), shaftDepth: Number(shaftDepth), hubDepth: Number(hubDepth),
+    status: status === "memory" ? "memory" : "read" };
 });
 
 /** Clearance over a key, shaft depth + hub depth - height. Units: mm -> mm. */
@@ -80,7 +81,8 @@ export const circlipFor = (on: "shaft" | "bore", diameter: number): Circlip | un
 export const keyFor = (shaft: number): ParallelKey | undefined => parallelKeys.find((key) => shaft > key.over && shaft <= key.upTo);
 
 /** Retaining washers that go on a shaft of this diameter in mm. */
-export const retainingWashersFor = (shaft: number): readonly RetainingWasher[] => retainingWashers.filter((ring) => shaft >= ring.shaft[0] && shaft <= ring.shaft[1]);
+export const retainingWashersFor = (shaft: number): readonly RetainingWasher[] =>
+  retainingWashers.filter((ring) => shaft >= ring.shaft[0] && shaft <= ring.shaft[1]);
 
 export const hardwareFigure: Figure = {
   name: "small-hardware",
@@ -96,8 +98,9 @@ export const hardwareFigure: Figure = {
     const lacking = missing(hardwareFigure, inputs), kind = textIn(inputs, "kind"), metres = siIn(inputs, "diameter");
     if (lacking || kind === undefined || metres === undefined) return lacking ?? { says: "small-hardware needs a kind and a diameter" };
     const d = Number((metres * 1e3).toPrecision(9)), values = looked(kind, d);
-    if (values.length === 0) return { says: `no ${kind.replace("-", " ")} is tabled for ${d} mm`, nearest: nearestDiameters(kind, d).map((each) => `${each} mm`) };
-    return { values, formula: "from the table", steps: [], assumptions: [], source: hardwareFigure.source, caution: aidCaution };
+    if (values.length === 0) return { says: `no ${kind.replace("-", " ")} is tabled for ${d} mm`,
+      nearest: nearestDiameters(kind, d).map((each) => `${each} mm`) };
+    return { values, formula: "from the table", steps: [step("diameter looked up", d, "mm")], assumptions: [], source: hardwareFigure.source, caution: aidCaution };
   },
 };
 
@@ -106,8 +109,10 @@ function looked(kind: string, d: number): readonly ResultValue[] {
     const key = keyFor(d);
     return key ? [plain("key", key.name), plain("keyway in the shaft", key.shaftDepth, "mm"), plain("keyway in the hub", key.hubDepth, "mm")] : [];
   }
-  if (kind === "retaining-washer") return retainingWashersFor(d).map((ring) => plain(`washer ${ring.groove}`, `thickness ${ring.thickness} mm, groove ${ring.groove} mm`));
-  if (kind === "pin") return pins.filter((pin) => near(pin.hole, d)).map((pin) => plain(pin.standard, `${pin.hole}${pin.tolerance ? ` ${pin.tolerance}` : ""}`, "mm"));
+  if (kind === "retaining-washer") return retainingWashersFor(d).map((ring) => plain(`washer ${ring.groove}`,
+    `thickness ${ring.thickness} mm, groove ${ring.groove} mm`));
+  if (kind === "pin") return pins.filter((pin) => near(pin.hole, d)).map((pin) => plain(pin.standard,
+    `${pin.hole}${pin.tolerance ? ` ${pin.tolerance}` : ""}`, "mm"));
   const ring = circlipFor(kind === "bore-circlip" ? "bore" : "shaft", d);
   if (!ring) return [];
   return [

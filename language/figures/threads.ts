@@ -5,7 +5,8 @@ import { rounded } from "../quantities/quantity.ts";
 import { unifiedDiameter, type ThreadSize } from "../quantities/thread-size.ts";
 import { aidCaution, argument, isFigureError, missing, plain, result, sizeIn, step, type Figure, type FigureError } from "./figure.ts";
 import {
-  internalMinorDiameter, metricTapDrill, minorArea, nominalStressArea, pitchDiameter, rootDiameter, stressArea, threadShare, unifiedStressArea, unrMinorDiameter,
+  internalMinorDiameter, metricTapDrill, minorArea, nominalStressArea, pitchDiameter, rootDiameter, stressArea, threadShare, unifiedStressArea,
+  unrMinorDiameter,
 } from "./thread-profile.ts";
 import { coarsePitches, finePitches, gasThreads, nptThreads } from "./thread-tables.ts";
 import { findUnifiedThread, unifiedThreads, type UnifiedThread } from "./unified-threads.ts";
@@ -46,7 +47,8 @@ export function threadOf(size: ThreadSize): Thread | FigureError {
   const pitch = size.pitch === undefined ? coarse! : mm(size.pitch), series = seriesOfMetric(d, pitch);
   if (series === undefined) {
     const pitches = [...(coarse === undefined ? [] : [coarse]), ...(finePitches.get(d) ?? [])];
-    return { says: `${size.nominal} with a pitch of ${pitch} mm is not in ISO 261`, nearest: pitches.map((each) => each === coarse ? `M${d}` : `M${d}x${each}`) };
+    return { says: `${size.nominal} with a pitch of ${pitch} mm is not in ISO 261`,
+      nearest: pitches.map((each) => each === coarse ? `M${d}` : `M${d}x${each}`) };
   }
   return made("metric", series === "coarse" ? `M${d}` : `M${d}x${pitch}`, series, d / 1e3, pitch / 1e3, undefined);
 }
@@ -128,10 +130,11 @@ const areaFormula = (thread: Thread): string => thread.system === "unified" ? "A
 
 function pipeResult(size: ThreadSize): ReturnType<Figure["run"]> {
   const table = size.series!.startsWith("NP") ? nptThreads : gasThreads, found = table.get(size.nominal);
-  if (!found) return { says: `${size.designation} is not in the table of pipe threads`, nearest: [...table.keys()].map((each) => size.series!.startsWith("NP") ? `${each} ${size.series}` : `${size.series}${each}`) };
+  if (!found) return { says: `${size.designation} is not in the table of pipe threads`,
+    nearest: [...table.keys()].map((each) => size.series!.startsWith("NP") ? `${each} ${size.series}` : `${size.series}${each}`) };
   return {
     values: [result("outside diameter", found.diameter / 1e3, "mm"), plain("threads per inch", found.threadsPerInch)],
-    formula: "from the table", steps: [], assumptions: [], caution: aidCaution,
+    formula: "from the table", steps: [step("size looked up", size.designation)], assumptions: [], caution: aidCaution,
     source: size.series!.startsWith("NP") ? "ASME B1.20.1 (from memory)" : "ISO 228-1, ISO 7-1 (from memory)",
   };
 }

@@ -4,7 +4,8 @@
 import { aidCaution, argument, missing, numberIn, plain, siIn, quantityIn, step, textIn, type Figure } from "./figure.ts";
 
 /** Starts of the groups of four in the published cross orders, by the number of groups. */
-const groupStarts: Readonly<Record<number, readonly number[]>> = { 1: [1], 2: [1, 2], 3: [1, 2, 3], 4: [1, 3, 2, 4], 5: [1, 3, 5, 2, 4], 6: [1, 4, 2, 5, 3, 6] };
+const groupStarts: Readonly<Record<number,
+  readonly number[]>> = { 1: [1], 2: [1, 2], 3: [1, 2, 3], 4: [1, 3, 2, 4], 5: [1, 3, 5, 2, 4], 6: [1, 4, 2, 5, 3, 6] };
 
 export interface CircleOrder {
   readonly order: readonly number[];
@@ -78,7 +79,8 @@ export function rectanglePoints(n: number, width: number, height: number): reado
   if (n < 4) return Array.from({ length: n }, (_, i) => ({ x: n === 1 ? width / 2 : width * i / (n - 1), y: 0 }));
   let across = 0, down = 0;
   for (let pair = 0; pair < Math.floor((n - 4) / 2); pair++) if (width / (across + 1) >= height / (down + 1)) across++; else down++;
-  const top = across + n % 2, along = (count: number, at: (share: number) => Point): readonly Point[] => Array.from({ length: count + 1 }, (_, i) => at(i / (count + 1)));
+  const top = across + n % 2, along = (count: number, at: (share: number) => Point): readonly Point[] => Array.from({ length: count + 1 },
+    (_, i) => at(i / (count + 1)));
   return [
     ...along(top, (share) => ({ x: width * share, y: 0 })), ...along(down, (share) => ({ x: width, y: height * share })),
     ...along(across, (share) => ({ x: width * (1 - share), y: height })), ...along(down, (share) => ({ x: 0, y: height * (1 - share) })),
@@ -127,8 +129,10 @@ export const tighteningFigure: Figure = {
   arguments: [
     argument("count", "number", "fasteners in the joint, 1 to 1000"),
     argument("pattern", "word", "how they stand", { optional: true, default: "circle", words: ["circle", "rectangle", "rows"] }),
-    argument("width", "length", "of a rectangle", { optional: true, default: "a square" }), argument("height", "length", "of a rectangle", { optional: true, default: "a square" }),
-    argument("rows", "number", "rows of a grid", { optional: true, default: "1" }), argument("passes", "number", "1 to 10", { optional: true, default: "3, from 12 bolts 4" }),
+    argument("width", "length", "of a rectangle", { optional: true, default: "a square" }),
+    argument("height", "length", "of a rectangle", { optional: true, default: "a square" }),
+    argument("rows", "number", "rows of a grid", { optional: true, default: "1" }),
+    argument("passes", "number", "1 to 10", { optional: true, default: "3, from 12 bolts 4" }),
     argument("torque", "torque", "the full torque", { optional: true, default: "shares only" }),
   ],
   validity: "where the maker gives no order; a maker's order or figure stands above this one",
@@ -154,7 +158,8 @@ export const tighteningFigure: Figure = {
       ],
       formula: pattern === "circle" ? "groups s, s + n/2, s + n/4, s + 3n/4" : "by distance from the middle, opposite next",
       steps: [step("numbered", pattern === "circle" ? "clockwise from the top" : "clockwise from the top left; rows one after the other")],
-      assumptions: numberIn(inputs, "passes") === undefined ? [`${passes} passes: usual with a gasket`] : [], source: tighteningFigure.source, caution: aidCaution,
+      assumptions: numberIn(inputs, "passes") === undefined ? [`${passes} passes: usual with a gasket`] : [], source: tighteningFigure.source,
+      caution: aidCaution,
     };
   },
 };

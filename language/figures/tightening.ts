@@ -4,10 +4,12 @@
 import { rounded } from "../quantities/quantity.ts";
 import type { ThreadSize } from "../quantities/thread-size.ts";
 import { assumed, type Assumptions } from "./assumptions.ts";
-import { assemblyPreload, leastPreload, preloadFromTorque, torqueFromPreload, torqueParts, yieldUtilisation, type Friction, type TighteningGeometry } from "./assembly-preload.ts";
+import { assemblyPreload, leastPreload, preloadFromTorque, torqueFromPreload, torqueParts, yieldUtilisation, type Friction,
+  type TighteningGeometry } from "./assembly-preload.ts";
 import { boltOf, loadArea, proofLoad } from "./bolt-loads.ts";
 import {
-  aidCaution, argument, isFigureError, missing, numberIn, plain, result, siIn, sizeIn, step, textIn, type Figure, type FigureError, type FigureInputs, type FigureResult,
+  aidCaution, argument, isFigureError, missing, numberIn, plain, result, siIn, sizeIn, step, textIn, type Figure, type FigureError, type FigureInputs,
+  type FigureResult,
 } from "./figure.ts";
 import { bearingOf, type HeadKind } from "./head-geometry.ts";
 import { preloadAtProofShare, preloadByNutFactor, torqueByNutFactor } from "./nut-factor.ts";
@@ -114,7 +116,8 @@ function assessedByFactor(torque: number, question: TighteningQuestion, assumpti
   const load = proofLoad(loadArea(thread), material.proof), preload = preloadByNutFactor(factor, torque, thread.diameter);
   return {
     limit: torqueByNutFactor(factor, load, thread.diameter), preload, utilisation: preload / load, formula: "T = K F d, F = proof load",
-    source: "Shigley's Mechanical Engineering Design, Eq. 8-27; SAE J429, ASTM A574", assumptions: question.nutFactor === undefined ? [assumed(assumptions, "nut-factor")] : [],
+    source: "Shigley's Mechanical Engineering Design, Eq. 8-27; SAE J429, ASTM A574",
+    assumptions: question.nutFactor === undefined ? [assumed(assumptions, "nut-factor")] : [],
   };
 }
 
@@ -130,9 +133,11 @@ function questionIn(inputs: FigureInputs): TighteningQuestion | FigureError {
   if (!size || className === undefined) return { says: "a thread size and a class are due" };
   for (const name of ["friction-thread", "friction-head"]) {
     const value = numberIn(inputs, name);
-    if (value !== undefined && !(value >= 0.04 && value <= 0.4)) return { says: `${name} ${value} is outside 0.04 to 0.4`, nearest: [value < 0.04 ? "0.04" : "0.4"] };
+    if (value !== undefined && !(value >= 0.04 && value <= 0.4)) return { says: `${name} ${value} is outside 0.04 to 0.4`,
+      nearest: [value < 0.04 ? "0.04" : "0.4"] };
   }
-  return { size, className, head: head === "socket-cap" ? "socket-cap" : "hex", frictionThread: numberIn(inputs, "friction-thread"), frictionHead: numberIn(inputs, "friction-head") };
+  return { size, className, head: head === "socket-cap" ? "socket-cap" : "hex", frictionThread: numberIn(inputs, "friction-thread"),
+    frictionHead: numberIn(inputs, "friction-head") };
 }
 
 const caseIn = (figure: Figure, inputs: FigureInputs, assumptions: Assumptions): TighteningCase | FigureError => {
@@ -140,7 +145,8 @@ const caseIn = (figure: Figure, inputs: FigureInputs, assumptions: Assumptions):
   return isFigureError(question) ? question : tighteningCase(question, assumptions);
 };
 
-const answer = (result: Pick<FigureResult, "values" | "steps" | "assumptions">): FigureResult => ({ ...result, formula: tighteningFormula, source: tighteningSource, caution: aidCaution });
+const answer = (result: Pick<FigureResult,
+  "values" | "steps" | "assumptions">): FigureResult => ({ ...result, formula: tighteningFormula, source: tighteningSource, caution: aidCaution });
 const units = (thread: Thread): { readonly torque: string; readonly force: string } =>
   thread.system === "metric" ? { torque: "N·m", force: "kN" } : { torque: "lbf·ft", force: "lbf" };
 
@@ -178,7 +184,8 @@ export const preloadFigure: Figure = {
     const bolt = caseIn(preloadFigure, inputs, assumptions), torque = siIn(inputs, "torque");
     if (isFigureError(bolt)) return bolt;
     if (torque === undefined || torque <= 0) return { says: "torque: a torque above 0 is due" };
-    const preload = preloadFromTorque(bolt.geometry, torque, bolt.friction), used = yieldUtilisation(bolt.geometry, preload, bolt.yieldStress, bolt.friction.thread);
+    const preload = preloadFromTorque(bolt.geometry, torque, bolt.friction),
+      used = yieldUtilisation(bolt.geometry, preload, bolt.yieldStress, bolt.friction.thread);
     const limit = torqueAtYieldShare(bolt, assumptions).torque, unit = units(bolt.thread);
     return answer({
       values: [
@@ -205,7 +212,8 @@ export const nutFactorFigure: Figure = {
   run(inputs, assumptions) {
     const lacking = missing(nutFactorFigure, inputs), size = sizeIn(inputs, "size"), name = textIn(inputs, "class");
     if (lacking || !size || name === undefined) return lacking ?? { says: "a thread size and a grade are due" };
-    const bolt = boltOf(size, name), factor = numberIn(inputs, "nut-factor") ?? assumptions["nut-factor"], share = numberIn(inputs, "proof-share") ?? assumptions["proof-share"];
+    const bolt = boltOf(size, name), factor = numberIn(inputs, "nut-factor") ?? assumptions["nut-factor"],
+      share = numberIn(inputs, "proof-share") ?? assumptions["proof-share"];
     if (isFigureError(bolt)) return bolt;
     if (!(factor >= 0.08 && factor <= 0.4)) return { says: `nut-factor ${factor} is outside 0.08 to 0.4`, nearest: ["0.15", "0.2"] };
     if (!(share >= 0.3 && share <= 1)) return { says: `proof-share ${share} is outside 0.3 to 1`, nearest: ["0.75", "0.9"] };
@@ -213,9 +221,11 @@ export const nutFactorFigure: Figure = {
     const preload = preloadAtProofShare(loadArea(bolt.thread), bolt.material.proof, share), unit = units(bolt.thread);
     return {
       values: [result("torque", torqueByNutFactor(factor, preload, bolt.thread.diameter), unit.torque), result("preload", preload, unit.force)],
-      formula: "T = K F d, F = share x As x Sp", steps: [step("stress area", loadArea(bolt.thread) * 1e6, "mm²"), step("proof stress", bolt.material.proof / 1e6, "MPa")],
+      formula: "T = K F d, F = share x As x Sp",
+      steps: [step("stress area", loadArea(bolt.thread) * 1e6, "mm²"), step("proof stress", bolt.material.proof / 1e6, "MPa")],
       assumptions: [
-        ...(numberIn(inputs, "nut-factor") === undefined ? [assumed(assumptions, "nut-factor")] : []), ...(numberIn(inputs, "proof-share") === undefined ? [assumed(assumptions, "proof-share")] : []),
+        ...(numberIn(inputs, "nut-factor") === undefined ? [assumed(assumptions, "nut-factor")] : []),
+        ...(numberIn(inputs, "proof-share") === undefined ? [assumed(assumptions, "proof-share")] : []),
       ],
       source: nutFactorFigure.source, caution: aidCaution,
     };

@@ -48,9 +48,11 @@ export const angleFigure: Figure = {
     const give = boltCompliance(grip, assumptions["modulus-steel"], thread.stressArea), angle = angleFromPreload(preload, give, 0, thread.pitch);
     const turn = size.system === "unified" ? turnOfNut(grip / thread.diameter) : undefined;
     return {
-      values: [result("angle from snug", angle, "deg"), result("stretch of the bolt", preload * give, "mm"), ...(turn === undefined ? [] : [result("turn of the nut, structural bolts", turn, "deg")])],
+      values: [result("angle from snug", angle, "deg"), result("stretch of the bolt", preload * give, "mm"),
+        ...(turn === undefined ? [] : [result("turn of the nut, structural bolts", turn, "deg")])],
       formula: "theta = 2 pi F (deltaS + deltaP) / P, deltaS = L / (E As)", steps: [step("give of the bolt", give * 1e9, "µm/kN")],
-      assumptions: [assumed(assumptions, "modulus-steel"), assumed(assumptions, "joint"), "plates do not give"], source: angleFigure.source, caution: aidCaution,
+      assumptions: [assumed(assumptions, "modulus-steel"), assumed(assumptions, "joint"), "plates do not give"], source: angleFigure.source,
+      caution: aidCaution,
     };
   },
 };

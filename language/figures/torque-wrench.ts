@@ -99,12 +99,14 @@ export const wrenchFigure: Figure = {
     const finding = wrenchFinding(setting, { low: undefined, high: maximum });
     return {
       values: [
-        result("permissible deviation", share, "%"), result("lowest that this may be", setting * (1 - share), unit), result("highest that this may be", setting * (1 + share), unit),
+        result("permissible deviation", share, "%"), result("lowest that this may be", setting * (1 - share), unit),
+        result("highest that this may be", setting * (1 + share), unit),
         result("lowest setting by the fifth rule", leastSetting(maximum), unit),
         ...(finding ? [plain("finding", finding.is === "over" ? "over the wrench's range" : "below a fifth of the wrench's maximum")] : []),
       ],
-      formula: "deviation = share x setting; lowest setting = 20 % of the maximum", steps: [],
-      assumptions: textIn(inputs, "class") === undefined ? ["type II class A (a setting wrench with a scale)"] : [], source: wrenchFigure.source, caution: aidCaution,
+      formula: "deviation = share x setting; lowest setting = 20 % of the maximum", steps: [step("deviation at the setting", setting * share, "N·m")],
+      assumptions: textIn(inputs, "class") === undefined ? ["type II class A (a setting wrench with a scale)"] : [], source: wrenchFigure.source,
+      caution: aidCaution,
     };
   },
 };
@@ -127,7 +129,7 @@ export const dragFigure: Figure = {
     return {
       values: low === high ? [result("setting", settingWithDrag(high, drag, rule), wanted.unit)]
         : [result("setting from", settingWithDrag(low, drag, rule), wanted.unit), result("setting to", settingWithDrag(high, drag, rule), wanted.unit)],
-      formula: "set = wanted + run-down", steps: [], assumptions: textIn(inputs, "rule") === undefined ? ["the drag is always added"] : [],
+      formula: "set = wanted + run-down", steps: [step("run-down torque", drag, "N·m")], assumptions: textIn(inputs, "rule") === undefined ? ["the drag is always added"] : [],
       source: dragFigure.source, caution: aidCaution,
     };
   },

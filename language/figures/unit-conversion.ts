@@ -1,9 +1,9 @@
 // A quantity in another unit. The factors are those of the unit table; nothing is rounded before the end.
 
 import { findUnit, nearestUnits } from "../quantities/units.ts";
-import { convert, isProblem, parseQuantity } from "../quantities/quantity.ts";
+import { convert, convertValue, isProblem, parseQuantity } from "../quantities/quantity.ts";
 import { dimensionNames } from "../quantities/dimensions.ts";
-import { aidCaution, argument, missing, plain, textIn, type Figure } from "./figure.ts";
+import { aidCaution, argument, missing, plain, step, textIn, type Figure } from "./figure.ts";
 
 export const convertFigure: Figure = {
   name: "convert",
@@ -21,8 +21,9 @@ export const convertFigure: Figure = {
     const converted = convert(quantity, unit.name);
     if (!converted) return { says: `${quantity.unit} is ${dimensionNames[quantity.dimension].title}, ${unit.name} is ${dimensionNames[unit.dimension].title} of another kind` };
     return {
-      values: converted.form === "single" ? [plain("value", converted.high, converted.unit)] : [plain("from", converted.low, converted.unit), plain("to", converted.high, converted.unit)],
-      formula: "value x factor + offset", steps: [], assumptions: [], source: convertFigure.source, caution: aidCaution,
+      values: converted.form === "single" ? [plain("value", converted.high, converted.unit)] : [plain("from", converted.low, converted.unit),
+        plain("to", converted.high, converted.unit)],
+      formula: "value x factor + offset", steps: [step(`1 ${quantity.unit} in ${unit.name}`, convertValue(1, quantity.unit, unit.name), unit.name)], assumptions: [], source: convertFigure.source, caution: aidCaution,
     };
   },
 };

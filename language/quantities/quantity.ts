@@ -98,7 +98,8 @@ export function parseQuantity(text: string, dimension?: Dimension): Quantity | Q
   if (/\d,\d/.test(text)) return { problem: `${text.trim()} has a comma: write the decimal with a point, ${text.trim().replace(/(\d),(\d)/g, "$1.$2")}` };
   // The range sign must not be taken for decimal points of the numbers beside it.
   const match = quantityText.exec(text.replace(/(\d)\s*\.\.\s*/g, "$1 .. "));
-  if (!match) return { problem: `"${text.trim()}" is no figure with a unit`, ...(dimension === undefined ? {} : { nearest: usualUnits(dimension).slice(0, 3) }) };
+  if (!match) return { problem: `"${text.trim()}" is no figure with a unit`,
+    ...(dimension === undefined ? {} : { nearest: usualUnits(dimension).slice(0, 3) }) };
   const [, first = "", sign, second, unit = "", bracket] = match;
   if (unit === "") {
     const due = dimension === undefined ? [] : usualUnits(dimension);

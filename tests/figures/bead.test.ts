@@ -35,7 +35,8 @@ test("gap in a thread (geometry, a lower bound; computed on the page)", () => {
 });
 
 test("packs never fall short and never are one too many", () => {
-  fc.assert(fc.property(fc.double({ min: 0, max: 1e-2, noNaN: true }), fc.double({ min: 1e-6, max: 1e-3, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), (volume, pack, waste) => {
+  fc.assert(fc.property(fc.double({ min: 0, max: 1e-2, noNaN: true }), fc.double({ min: 1e-6, max: 1e-3, noNaN: true }),
+    fc.double({ min: 0, max: 1, noNaN: true }), (volume, pack, waste) => {
     const packs = packsFor(volume, pack, waste)!, due = volume * (1 + waste);
     expect(packs * pack).toBeGreaterThanOrEqual(due * (1 - 1e-11) - 1e-15 * pack);
     expect((packs - 1) * pack).toBeLessThan(due + 1e-9 * pack);

@@ -11,7 +11,8 @@ const rows = referenceRows("o-rings.csv"), count = tally("o-rings.csv", rows.len
 for (const row of rows) {
   count.row(`ring ${row["dash"]}`, () => {
     const ring = oRing(row["dash"]!)!;
-    expect([ring.inside, ring.section, ring.insideTolerance, ring.sectionTolerance]).toEqual(["id_mm", "section_mm", "id_tol_mm", "section_tol_mm"].map((name) => Number(row[name])));
+    expect([ring.inside, ring.section, ring.insideTolerance, ring.sectionTolerance]).toEqual(["id_mm", "section_mm", "id_tol_mm",
+      "section_tol_mm"].map((name) => Number(row[name])));
     expectPrinted(ring.inside + 2 * ring.section, row["od_mm_computed"]!, "outside diameter");
     expectPrinted(ring.inside / 25.4, row["id_in_computed"]!, "inside diameter in inches");
     expectPrinted(ring.section / 25.4, row["section_in_computed"]!, "section in inches");
@@ -28,10 +29,12 @@ for (const row of rows) {
 }
 
 const glandRows = referenceRows("o-ring-glands.csv"), glandTally = tally("o-ring-glands.csv", glandRows.length);
-const kinds: Readonly<Record<string, GlandKind>> = { "static radial": "static-radial", "static axial (face)": "static-face", "dynamic radial": "dynamic-radial" };
+const kinds: Readonly<Record<string, GlandKind>> = { "static radial": "static-radial", "static axial (face)": "static-face",
+  "dynamic radial": "dynamic-radial" };
 for (const row of glandRows) {
   glandTally.row(`${row["gland"]} ${row["section_mm"]}`, () => {
-    const kind = kinds[row["gland"]!]!, section = Number(row["section_mm"]), gland = glandFor(kind, section / 1e3)!, of = (name: string): number => Number(row[name]);
+    const kind = kinds[row["gland"]!]!, section = Number(row["section_mm"]), gland = glandFor(kind, section / 1e3)!,
+      of = (name: string): number => Number(row[name]);
     expect(gland).toEqual({
       section, depth: [of("depth_min_mm"), of("depth_max_mm")], squeeze: [of("squeeze_min_mm"), of("squeeze_max_mm")],
       squeezePercent: [of("squeeze_min_pct"), of("squeeze_max_pct")], width: of("groove_width_mm"),

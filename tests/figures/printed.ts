@@ -14,7 +14,8 @@ export function halfPlace(print: string, figures?: number): number {
 }
 
 /** The value rounds to the print; `share` widens it for a print that was itself computed from rounded figures. */
-export function expectPrinted(value: number, print: string, what: string, { share = 0, figures }: { readonly share?: number; readonly figures?: number } = {}): void {
+export function expectPrinted(value: number, print: string, what: string,
+  { share = 0, figures }: { readonly share?: number; readonly figures?: number } = {}): void {
   const wanted = Number(print), allowed = halfPlace(print, figures) + Math.abs(wanted) * share;
   expect(Math.abs(value - wanted), `${what}: ${value}, printed ${print}`).toBeLessThanOrEqual(allowed * (1 + 1e-9));
 }

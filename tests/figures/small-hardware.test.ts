@@ -1,7 +1,8 @@
 // Circlips, retaining washers, keys and pins against published tables. Sources: S17, S18 of the source page; rows from memory say so.
 
 import { expect, test } from "vitest";
-import { boreCirclips, circlipFor, circlipGrooveDepth, keyClearance, keyFor, parallelKeys, pins, retainingWashers, retainingWashersFor } from "../../language/figures/small-hardware.ts";
+import { boreCirclips, circlipFor, circlipGrooveDepth, keyClearance, keyFor, parallelKeys, pins, retainingWashers,
+  retainingWashersFor } from "../../language/figures/small-hardware.ts";
 import { referenceRows, tally } from "./reference-rows.ts";
 
 const rows = referenceRows("small-hardware.csv"), count = tally("small-hardware.csv", rows.length);
@@ -11,21 +12,25 @@ rows.forEach((row, i) => count.row(`${row["standard"]} ${row["nominal_mm"]}, row
     case "DIN 471":
     case "DIN 472": {
       const ring = circlipFor(row["standard"] === "DIN 471" ? "shaft" : "bore", nominal)!;
-      expect([ring.thickness, ring.grooveDiameter, ring.freeDiameter, ring.lugHole]).toEqual([n("ring_or_key_thickness_mm"), n("groove_dia_mm"), n("free_dia_mm"), n("lug_hole_mm")]);
+      expect([ring.thickness, ring.grooveDiameter, ring.freeDiameter, ring.lugHole]).toEqual([n("ring_or_key_thickness_mm"), n("groove_dia_mm"),
+        n("free_dia_mm"), n("lug_hole_mm")]);
       expect(ring.grooveWidth).toBe(row["groove_width_min_mm"] === "" ? undefined : n("groove_width_min_mm"));
       expect(circlipGrooveDepth(ring)).toBeCloseTo(n("groove_depth_mm"), 9);
-      if (ring.grooveWidth !== undefined) expect(ring.grooveWidth - ring.thickness, "the ring goes into its groove").toSatisfy((gap: number) => gap > 0.05 && gap < 0.2);
+      if (ring.grooveWidth !== undefined) expect(ring.grooveWidth - ring.thickness,
+        "the ring goes into its groove").toSatisfy((gap: number) => gap > 0.05 && gap < 0.2);
       return;
     }
     case "DIN 6799": {
       const ring = retainingWashers.find((each) => each.groove === nominal)!, [, from, to] = /shaft ([\d.]+) to ([\d.]+)/.exec(row["fits_mm"]!)!;
-      expect(ring).toEqual({ groove: n("groove_dia_mm"), thickness: n("ring_or_key_thickness_mm"), shaft: [Number(from), Number(to)], mouth: n("free_dia_mm") });
+      expect(ring).toEqual({ groove: n("groove_dia_mm"), thickness: n("ring_or_key_thickness_mm"), shaft: [Number(from), Number(to)],
+        mouth: n("free_dia_mm") });
       expect(retainingWashersFor(Number(to))).toContain(ring);
       return;
     }
     case "DIN 6885-1 (ISO 773)": {
       const [, over, upTo] = /over ([\d.]+) to ([\d.]+)/.exec(row["fits_mm"]!)!, key = keyFor(Number(upTo))!;
-      expect([key.name, key.width, key.height, key.over, key.upTo]).toEqual([row["nominal_mm"], n("width_b_mm"), n("ring_or_key_thickness_mm"), Number(over), Number(upTo)]);
+      expect([key.name, key.width, key.height, key.over, key.upTo]).toEqual([row["nominal_mm"], n("width_b_mm"), n("ring_or_key_thickness_mm"), Number(over),
+        Number(upTo)]);
       expect(key.shaftDepth).toBe(n("groove_depth_mm"));
       expect(keyClearance(key)).toBeCloseTo(Number(/= ([\d.]+) clearance/.exec(row["groove_depth_check"]!)![1]), 9);
       expect(key.status).toBe(row["status"]);

@@ -37,7 +37,8 @@ for (const row of unified) {
     expectPrinted(internalMinorDiameter(d, P) / inch, row["minor_dia_internal_in_computed"]!, "minor diameter, internal");
     expectPrinted(unrMinorDiameter(d, P) / inch, row["minor_dia_UNR_external_in_computed"]!, "minor diameter, UNR");
     expectNear(found.stressArea / inch ** 2, Number(row["At_in2_published"]), 0.0035, `stress area (${row["At_source"]}, ${row["At_status"]})`);
-    if (row["minor_area_in2_published"] !== "") expectNear(minorArea(d, P) / inch ** 2, Number(row["minor_area_in2_published"]), 0.008, `minor area (${row["minor_area_status"]})`);
+    if (row["minor_area_in2_published"] !== "") expectNear(minorArea(d, P) / inch ** 2, Number(row["minor_area_in2_published"]), 0.008,
+      `minor area (${row["minor_area_status"]})`);
     for (const [kind, drill] of [["soft", found.unified?.tapDrillSoft], ["hard", found.unified?.tapDrillHard]] as const) {
       if (row[`tap_drill_${kind}`] === "") { expect(drill).toBeUndefined(); continue; }
       expect(drill?.name).toBe(row[`tap_drill_${kind}`]);

@@ -9,7 +9,8 @@ import {
 import { tally } from "./reference-rows.ts";
 
 const page = readFileSync(new URL("../reference/tightening-patterns.md", import.meta.url), "utf8");
-const printed = [...page.matchAll(/^\| (\d+) \| ([\d ·]+)(?:\([^)]*\) )?\| read \|/gm)].map(([, n, order]) => [Number(n), order!.replaceAll("·", " ").trim().split(/\s+/).map(Number)] as const);
+const printed = [...page.matchAll(/^\| (\d+) \| ([\d ·]+)(?:\([^)]*\) )?\| read \|/gm)].map(([, n, order]) => [Number(n),
+  order!.replaceAll("·", " ").trim().split(/\s+/).map(Number)] as const);
 const count = tally("tightening-patterns.md, cross orders", printed.length);
 for (const [n, order] of printed) count.row(`${n} bolts`, () => expect(circleOrder(n)).toEqual({ order, groupSize: 1 }));
 
@@ -43,7 +44,8 @@ test("every circle order is a permutation; up to 24 even ones have opposite neig
 });
 
 test("centre out: a permutation whose distance from the middle never falls", () => {
-  fc.assert(fc.property(fc.array(fc.record({ x: fc.integer({ min: -500, max: 500 }), y: fc.integer({ min: -500, max: 500 }) }), { minLength: 1, maxLength: 40 }), (points) => {
+  fc.assert(fc.property(fc.array(fc.record({ x: fc.integer({ min: -500, max: 500 }), y: fc.integer({ min: -500, max: 500 }) }),
+    { minLength: 1, maxLength: 40 }), (points) => {
     const order = centreOutOrder(points), n = points.length;
     expect(sorted(order)).toEqual(upTo(n));
     const x = points.reduce((sum, p) => sum + p.x, 0) / n, y = points.reduce((sum, p) => sum + p.y, 0) / n;

@@ -3,7 +3,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
-  comparePair, convert, convertValue, dimensions, format, fromSi, isProblem, makeQuantity, parseNumber, parseQuantity, quantityOf, rounded, si, toSi, units, unitWords, type Quantity,
+  comparePair, convert, convertValue, dimensions, format, fromSi, isProblem, makeQuantity, parseNumber, parseQuantity, quantityOf, rounded, si, toSi, units,
+  unitWords, type Quantity,
 } from "../../language/quantities/index.ts";
 
 const read = (text: string): Quantity => {
@@ -27,7 +28,8 @@ test("numbers: decimals, fractions, signs; nothing else", () => {
 });
 
 test("the forms of a quantity", () => {
-  expect(read("24 N·m")).toMatchObject({ dimension: "torque", unit: "N·m", low: 24, high: 24, nominal: 24, form: "single", written: "24 N·m", digits: 0, pair: undefined });
+  expect(read("24 N·m")).toMatchObject({ dimension: "torque", unit: "N·m", low: 24, high: 24, nominal: 24, form: "single", written: "24 N·m", digits: 0,
+    pair: undefined });
   expect(read("24 ± 2 Nm")).toMatchObject({ low: 22, high: 26, nominal: 24, form: "plus-minus", written: "24 ± 2 Nm" });
   expect(read("0.05..0.15 mm")).toMatchObject({ low: 0.05, high: 0.15, nominal: undefined, form: "range", digits: 2 });
   expect(read("20mm").written).toBe("20 mm");
@@ -69,7 +71,8 @@ test("printing converts to the other system and invents no precision", () => {
     .toEqual(["18 lbf·ft", "38 lbf·ft", "44 lbf·in", "5.91 in", "36 psi", "212 °F", "1.6 US qt", "21 lb"]);
   expect([metric("38 lb-ft"), metric("22 lb-in"), metric("60..100 lb-ft"), metric("77 °F"), metric("1-13/16 in"), metric(".25 in")])
     .toEqual(["52 N·m", "2.5 N·m", "81..136 N·m", "25 °C", "46.0 mm", "6.4 mm"]);
-  expect([us("24 ± 2 N·m"), us("38 lb-ft"), us("0.05 mm"), metric("24 N·m"), us("90 deg")]).toEqual(["18 ± 1.5 lbf·ft", "38 lb-ft", "0.0020 in", "24 N·m", "90 deg"]);
+  expect([us("24 ± 2 N·m"), us("38 lb-ft"), us("0.05 mm"), metric("24 N·m"), us("90 deg")]).toEqual(["18 ± 1.5 lbf·ft", "38 lb-ft", "0.0020 in", "24 N·m",
+    "90 deg"]);
   expect(format(read("0.05..0.15 mm"), "metric", "de")).toBe("0,05..0,15 mm");
   expect(format(read("2.5 bar"), "us", "de")).toBe("36 psi");
   expect([rounded(0.000123456), rounded(1234567), rounded(-0.0001, 1), rounded(2.675, 3)]).toEqual(["0.000123", "1234567", "-0.0001", "2.68"]);
@@ -78,7 +81,8 @@ test("printing converts to the other system and invents no precision", () => {
 test("pairs: a correct rounding is silent, over 5 % a warning, over a unit of the last place a hint", () => {
   const level = (text: string): string | undefined => comparePair(read(text))?.level;
   expect(level("24 N·m")).toBeUndefined();
-  for (const silent of ["52 N·m (38 lb-ft)", "3/32 in (2 mm)", "27 N·m (20 lbf·ft)", "77 °F (25 °C)", "60..100 lb-ft (81..136 N·m)", "2 mm (3/32 in)", "0.05..0.15 mm (0.002..0.006 in)", "24 ± 2 N·m (18 ± 1.5 lb-ft)", "20..25 N·m (17 lb-ft)", "1/4 turn (90 deg)", "52 N·m (39 lb-ft)"]) {
+  for (const silent of ["52 N·m (38 lb-ft)", "3/32 in (2 mm)", "27 N·m (20 lbf·ft)", "77 °F (25 °C)", "60..100 lb-ft (81..136 N·m)", "2 mm (3/32 in)",
+    "0.05..0.15 mm (0.002..0.006 in)", "24 ± 2 N·m (18 ± 1.5 lb-ft)", "20..25 N·m (17 lb-ft)", "1/4 turn (90 deg)", "52 N·m (39 lb-ft)"]) {
     expect(level(silent), silent).toBe("silent");
   }
   expect(level("150 lb-ft (200 N·m)")).toBe("hint");
@@ -93,17 +97,22 @@ test("pairs: a correct rounding is silent, over 5 % a warning, over a unit of th
 
 const anyUnit = fc.constantFrom(...unitWords.any), decimals = fc.integer({ min: 0, max: 3 });
 test("what is written reads back as itself", () => {
-  fc.assert(fc.property(anyUnit, fc.double({ min: 0.001, max: 5000, noNaN: true }), decimals, fc.constantFrom("", " ± 1", ".."), (unit, value, places, more) => {
-    const number = value.toFixed(places), text = more === ".." ? `${number}..${(value + 1).toFixed(places)} ${unit}` : `${number}${more} ${unit}`, first = read(text), again = read(first.written);
+  fc.assert(fc.property(anyUnit, fc.double({ min: 0.001, max: 5000, noNaN: true }), decimals, fc.constantFrom("", " ± 1", ".."),
+    (unit, value, places, more) => {
+    const number = value.toFixed(places), text = more === ".." ? `${number}..${(value + 1).toFixed(places)} ${unit}` : `${number}${more} ${unit}`,
+      first = read(text), again = read(first.written);
     expect(first.written).toBe(text);
     expect(again).toEqual(first);
   }), { seed: 20, numRuns: 500 });
 });
 
 test("a value and its own rounding are silent whatever the units", () => {
-  const pairs = dimensions.filter((dimension) => dimension !== "temperature" && dimension !== "voltage" && dimension !== "frequency").map((dimension) => units.filter((unit) => unit.dimension === dimension));
-  fc.assert(fc.property(fc.constantFrom(...pairs), fc.nat(), fc.nat(), fc.double({ min: 0.5, max: 900, noNaN: true }), decimals, (list, a, b, value, places) => {
-    const from = list[a % list.length]!, to = list[b % list.length]!, written = value.toFixed(places), bracket = Number(convertValue(Number(written), from.name, to.name).toPrecision(4));
+  const pairs = dimensions.filter((dimension) => dimension !== "temperature" && dimension !== "voltage" && dimension !== "frequency").map((dimension) =>
+    units.filter((unit) => unit.dimension === dimension));
+  fc.assert(fc.property(fc.constantFrom(...pairs), fc.nat(), fc.nat(), fc.double({ min: 0.5, max: 900, noNaN: true }), decimals,
+    (list, a, b, value, places) => {
+    const from = list[a % list.length]!, to = list[b % list.length]!, written = value.toFixed(places),
+      bracket = Number(convertValue(Number(written), from.name, to.name).toPrecision(4));
     if (Number(written) === 0 || bracket < 1e-6 || bracket >= 1e4) return;
     expect(comparePair(read(`${written} ${from.name} (${plain(bracket)} ${to.name})`))?.level).toBe("silent");
   }), { seed: 20, numRuns: 500 });
@@ -113,8 +122,10 @@ const plain = (value: number): string => value >= 1 ? String(value) : value.toFi
 test("conversion there and back, and never across kinds", () => {
   fc.assert(fc.property(fc.constantFrom(...units), fc.constantFrom(...units), fc.double({ min: 0.01, max: 1e4, noNaN: true }), (from, to, value) => {
     const made = quantityOf(value, from.name, 6), there = convert(made, to.name);
-    const alike = from.dimension === to.dimension && (from.dimension === "voltage" ? from.kind === undefined || to.kind === undefined || from.kind === to.kind : from.kind === to.kind);
+    const alike = from.dimension === to.dimension && (from.dimension === "voltage" ? from.kind === undefined || to.kind === undefined || from.kind === to.kind
+      : from.kind === to.kind);
     expect(there !== undefined).toBe(alike);
-    if (there) expect(Math.abs(convert(there, from.name)!.high - made.high)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(made.high)) + (from.dimension === "temperature" ? 1e-9 : 0));
+    if (there) expect(Math.abs(convert(there, from.name)!.high - made.high)).toBeLessThanOrEqual(1e-9 * Math.max(1,
+      Math.abs(made.high)) + (from.dimension === "temperature" ? 1e-9 : 0));
   }), { seed: 20, numRuns: 1000 });
 });

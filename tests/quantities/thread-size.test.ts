@@ -12,7 +12,8 @@ const read = (text: string): ThreadSize => {
 };
 
 test("metric sizes", () => {
-  expect(read("M8")).toMatchObject({ system: "metric", designation: "M8", diameter: 0.008, pitch: undefined, coarse: true, length: undefined, leftHand: false });
+  expect(read("M8")).toMatchObject({ system: "metric", designation: "M8", diameter: 0.008, pitch: undefined, coarse: true, length: undefined,
+    leftHand: false });
   expect(read("M8x35")).toMatchObject({ designation: "M8", coarse: true, length: 0.035 });
   expect(read("M8x1x35")).toMatchObject({ designation: "M8x1", pitch: 0.001, coarse: false, length: 0.035 });
   expect(read("M8x1")).toMatchObject({ designation: "M8x1", pitch: 0.001, length: undefined });
@@ -36,17 +37,20 @@ test("unified sizes", () => {
 });
 
 test("pipe sizes carry no diameter", () => {
-  for (const [text, designation] of [["G1/4", "G1/4"], ["G 1-1/4", "G1-1/4"], ["R1/2", "R1/2"], ["Rp3/4", "Rp3/4"], ["1/4 NPT", "1/4 NPT"], ["1/4-18 NPT", "1/4 NPT"]] as const) {
+  for (const [text, designation] of [["G1/4", "G1/4"], ["G 1-1/4", "G1-1/4"], ["R1/2", "R1/2"], ["Rp3/4", "Rp3/4"], ["1/4 NPT", "1/4 NPT"],
+    ["1/4-18 NPT", "1/4 NPT"]] as const) {
     expect(read(text)).toMatchObject({ system: "pipe", designation, diameter: undefined });
   }
 });
 
 test("anything else is a problem that shows how sizes look", () => {
-  for (const text of ["", "M", "8", "T8", "M0", "x35", "M8x", "3/8-0", "M8-banana"]) expect(parseThreadSize(text), text).toMatchObject({ problem: expect.stringContaining("M8x35") });
+  for (const text of ["", "M", "8", "T8", "M0", "x35", "M8x", "3/8-0", "M8-banana"]) expect(parseThreadSize(text),
+    text).toMatchObject({ problem: expect.stringContaining("M8x35") });
 });
 
 test("every pitch of ISO 261 reads as a pitch and every usual length as a length", () => {
-  for (const table of [[...coarsePitches].map(([d, pitch]) => [d, [pitch]] as const), [...finePitches]]) for (const [d, pitches] of table) for (const pitch of pitches) {
+  for (const table of [[...coarsePitches].map(([d, pitch]) => [d, [pitch]] as const), [...finePitches]]) for (const [d,
+    pitches] of table) for (const pitch of pitches) {
     expect(read(`M${d}x${pitch}`), `M${d}x${pitch}`).toMatchObject({ length: undefined, coarse: false });
     expect(read(`M${d}x${pitch}x${d * 4}`).pitch).toBeCloseTo(pitch / 1e3, 12);
   }

@@ -44,7 +44,8 @@ test("torr is not the conventional mmHg (note of the file)", () => {
 
 /** Over and under as whole numbers: "4.4482216152605/0.00064516" without a double in between. */
 function rational(exact: string): readonly [bigint, bigint] {
-  const whole = (text: string): readonly [bigint, bigint] => [BigInt(text.replace(".", "")), 10n ** BigInt(text.includes(".") ? text.length - text.indexOf(".") - 1 : 0)];
+  const whole = (text: string): readonly [bigint, bigint] => [BigInt(text.replace(".", "")),
+    10n ** BigInt(text.includes(".") ? text.length - text.indexOf(".") - 1 : 0)];
   const [over, under = "1"] = exact.split("/") as [string, string?], [a, b] = whole(over), [c, d] = whole(under);
   return [a * d, b * c];
 }
@@ -53,7 +54,8 @@ const over = (a: readonly [bigint, bigint], b: readonly [bigint, bigint]): reado
 const same = (a: readonly [bigint, bigint], b: readonly [bigint, bigint]): boolean => a[0] * b[1] === b[0] * a[1];
 
 test("derived factors are exactly what the definitions of inch, pound and gravity make them", () => {
-  const of = (name: string): readonly [bigint, bigint] => rational(findUnit(name)!.exact!), g = rational("9.80665"), inch = of("in"), lb = of("lb"), lbf = times(lb, g);
+  const of = (name: string): readonly [bigint, bigint] => rational(findUnit(name)!.exact!), g = rational("9.80665"), inch = of("in"), lb = of("lb"),
+    lbf = times(lb, g);
   expect(same(of("lbf"), lbf)).toBe(true);
   expect(same(of("lbf·in"), times(lbf, inch))).toBe(true);
   expect(same(of("lbf·ft"), times(lbf, of("ft")))).toBe(true);
@@ -91,9 +93,12 @@ test("no spelling has two meanings, and each reads as its unit", () => {
 
 test("every unit of the language reference is a unit word of its dimension", () => {
   const listed: Readonly<Record<string, string>> = {
-    torque: "N·m, N.m, Nm, cN·m, lbf·ft, lb-ft, ft-lb, lbf·in, lb-in, in-lb, kgf·m", length: "mm, cm, m, in, ft", mass: "g, kg, lb, oz", volume: "ml, L, cm3, US qt, US gal, fl oz",
-    force: "N, kN, lbf, kgf", pressure: "Pa, kPa, MPa, bar, psi, inHg", angle: "deg, °, turn, turns", time: "s, min, h, day, days, month, months, year, years", temperature: "°C, °F",
-    voltage: "V, V dc, V ac", current: "A, mA", capacitance: "uF, µF, μF, mF", resistance: "ohm, Ω, kohm, kΩ, Mohm, MΩ", energy: "J", power: "W, kW", frequency: "Hz, rpm",
+    torque: "N·m, N.m, Nm, cN·m, lbf·ft, lb-ft, ft-lb, lbf·in, lb-in, in-lb, kgf·m", length: "mm, cm, m, in, ft", mass: "g, kg, lb, oz",
+    volume: "ml, L, cm3, US qt, US gal, fl oz",
+    force: "N, kN, lbf, kgf", pressure: "Pa, kPa, MPa, bar, psi, inHg", angle: "deg, °, turn, turns",
+    time: "s, min, h, day, days, month, months, year, years", temperature: "°C, °F",
+    voltage: "V, V dc, V ac", current: "A, mA", capacitance: "uF, µF, μF, mF", resistance: "ohm, Ω, kohm, kΩ, Mohm, MΩ", energy: "J", power: "W, kW",
+    frequency: "Hz, rpm",
     flow: "L/min", vibration: "mm/s", flux: "mT", share: "%",
   };
   expect(Object.keys(listed)).toEqual([...dimensions]);

@@ -31,14 +31,14 @@ const stressSection = ({ pitchDiameter, rootDiameter }: TighteningGeometry): num
 /**
  * Assembly preload at which tension and torsion together reach a share of the yield stress.
  * FM = nu Rp0.2 A0 / sqrt(1 + 3 [3/2 d2/d0 (P/(pi d2) + 1.155 muG)]²). Units: Pa, share of 1, m -> N.
- * Valid for shank screws of full shaft and 60 degree threads. Source: VDI 2230-1:2015 Eq. R8/1 (read through a public program).
+ * Valid for shank screws of full shaft and 60 degree threads. Source: VDI 2230-1:2015 (read through a public program).
  */
 export const assemblyPreload = (geometry: TighteningGeometry, yieldStress: number, muThread: number, yieldShare = 0.9): number =>
   yieldShare * yieldStress * stressSection(geometry) / torsionFactor(geometry, muThread);
 
 /**
  * Tightening torque that gives a preload, MA = FM (P/(2 pi) + 0.577 d2 muG + DKm/2 muK). Units: N, m -> N·m.
- * The published form rounds the factors to 0.159 and 0.578. Source: VDI 2230-1:2015 Eq. R8/3; ISO 16047 (read second-hand).
+ * The published form rounds the factors to 0.159 and 0.578. Source: VDI 2230-1:2015; ISO 16047 (read second-hand).
  */
 export const torqueFromPreload = (geometry: TighteningGeometry, preload: number, friction: Friction): number =>
   preload * (threadLever(geometry, friction.thread) + geometry.headDiameter / 2 * friction.head);

@@ -52,7 +52,7 @@ export const assumptionEntries: readonly AssumptionEntry[] = [
   { name: "nut-factor", from: 0.08, to: 0.4, about: "K in T = K F d, zinc-plated or as received",
     source: "Shigley's Mechanical Engineering Design, Table 8-15: 0.20" },
   { name: "proof-share", from: 0.3, to: 1, about: "share of the proof load in torque by nut factor",
-    source: "Shigley's Mechanical Engineering Design, Eq. 8-31: 0.75 for joints to be undone" },
+    source: "published inch torque tables: 0.75 of proof, for joints to be undone" },
   { name: "tightening-factor", from: 1, to: 4, about: "largest over smallest preload at one torque (torque wrench, friction estimated)",
     source: "VDI 2230-1 Table A8, from memory: 1.6 to 2.0 for a torque wrench" },
   { name: "least-torque-share", from: 0.05, to: 0.9, about: "share of the torque at the yield share under which a torque is flagged as low",

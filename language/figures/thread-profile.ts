@@ -12,7 +12,7 @@ export const pitchDiameter = (diameter: number, pitch: number): number => diamet
 
 /**
  * Minor diameter of the external thread's rounded root, d3 = d - 17/12 H = d - 1.226869 P. Units: m, m -> m.
- * Source: ISO 68-1, ISO 898-1 cl. 9.1.6.1 (read second-hand).
+ * Source: ISO 68-1, ISO 898-1 (read second-hand).
  */
 export const rootDiameter = (diameter: number, pitch: number): number => diameter - 17 / 12 * fundamentalHeight(pitch);
 
@@ -24,7 +24,7 @@ export const unrMinorDiameter = (diameter: number, pitch: number): number => dia
 
 /**
  * Stress area of a metric thread, As = pi/4 ((d2 + d3)/2)² = pi/4 (d - 0.938194 P)². Units: m, m -> m².
- * Source: ISO 898-1 cl. 9.1.6.1; Shigley's Mechanical Engineering Design, Table 8-1.
+ * Source: ISO 898-1 (clause 9.1.6.1 from memory); Shigley's Mechanical Engineering Design, Table 8-1.
  */
 export function stressArea(diameter: number, pitch: number): number {
   const mean = (pitchDiameter(diameter, pitch) + rootDiameter(diameter, pitch)) / 2;

@@ -87,7 +87,7 @@ function nearestUnified(inches: number): readonly UnifiedThread[] {
   return [...unifiedThreads].sort((a, b) => distance(a) - distance(b)).slice(0, 2);
 }
 
-const source = "ISO 724, ISO 68-1, ISO 261, ISO 898-1 cl. 9.1.6.1; ASME B1.1 (all read through published tables)";
+const source = "ISO 724, ISO 68-1, ISO 261, ISO 898-1; ASME B1.1 (all read through published tables)";
 
 export const threadFigure: Figure = {
   name: "thread",

@@ -207,7 +207,7 @@ export const nutFactorFigure: Figure = {
     argument("proof-share", "number", "share of the proof load, 0.3 to 1", { optional: true, default: "0.75" }),
   ],
   validity: "estimates only: preload at one torque scatters by a quarter either way; the share is of the proof load, not of yield",
-  source: "Shigley's Mechanical Engineering Design, Eq. 8-27 and 8-31; SAE J429, ASTM A574",
+  source: "Shigley's Mechanical Engineering Design, Eq. 8-27; 0.75 of proof as in published inch tables; SAE J429, ASTM A574",
   examples: ["3/8-16 8", "1/2-13 5 nut-factor 0.15"],
   run(inputs, assumptions) {
     const lacking = missing(nutFactorFigure, inputs), size = sizeIn(inputs, "size"), name = textIn(inputs, "class");

@@ -1,53 +1,95 @@
-// Formats from the token array, not from the tree, so that a broken text is formatted too. It keeps the author's lines and
-// sets what stands in them: indentation by braces, one space, two between items, one blank line at most, comments where they were.
+// Formats a text by setting only the blanks between its tokens and comments, so that it can lose neither and never changes the
+// tree. It keeps the author's lines (one ends after a one-item `if`, which is misread otherwise) and wraps nothing.
 
 import { parse } from "./parser.ts";
 import { LBrace, RBrace } from "./tokens.ts";
-import { eachItem, type Token } from "./tree.ts";
+import { eachItem, type SyntaxEdit, type Token, type Tree } from "./tree.ts";
 
+/** A token or a comment: what the formatter never touches. */
+type Piece = { readonly start: number; readonly end: number; readonly line: number; readonly endLine: number; readonly token: Token | undefined; readonly ownLine: boolean };
+
+/** Two blanks for each block that it stands in, one blank between arguments, two between items, at most one empty line. */
 export function format(text: string): string {
-  const tree = parse(text), { tokens, comments } = tree.scan;
-  if (tree.errors.some((error) => /brace|unclosed-text/.test(error.code))) return text;      // depth would be a guess
-  const begins = new Set<number>();
-  eachItem(tree.items, (item) => begins.add(item.first));
+  let out = "", done = 0;
+  for (const edit of formatEdits(parse(text))) {
+    out += text.slice(done, edit.start) + edit.text;
+    done = edit.end;
+  }
+  return out + text.slice(done);
+}
 
-  const out: string[] = [];
-  let line = "", depth = 0, lastLine = -1, comment = 0, before: Token | undefined;
-  const endLine = () => { if (lastLine >= 0) out.push(line.trimEnd()); line = ""; };
-  const goTo = (to: number, indent: number) => {
-    if (to === lastLine) return;
-    endLine();
-    if (lastLine >= 0 && to > lastLine + 1) out.push("");
-    line = "  ".repeat(Math.max(0, indent));
-    before = undefined;
-  };
-  const commentsUpTo = (index: number) => {
-    for (; comment < comments.length && comments[comment]!.before <= index; comment++) {
-      const { start, end, line: at, ownLine } = comments[comment]!;
-      if (ownLine) goTo(at, depth);
-      line += (ownLine ? "" : "  ") + text.slice(start, end).trimEnd();
-      lastLine = at;
+/**
+ * The least edits that format a text, in its order; with a range, only those that touch it. None at all for a text whose braces
+ * do not pair, that has an open text block or a merge conflict: its depth would be a guess.
+ */
+export function formatEdits(tree: Tree, range = { start: 0, end: tree.scan.text.length }): SyntaxEdit[] {
+  const { text } = tree.scan;
+  if (tree.errors.some((error) => leftAlone.test(error.code))) return [];
+  const pieces = piecesOf(tree), { begins, endsLine } = layoutOf(tree), newline = /\r\n|\n|\r/.exec(text)?.[0] ?? "\n";
+  const edits: SyntaxEdit[] = [];
+  let depth = 0, from = text.charCodeAt(0) === 0xfeff ? 1 : 0, before: Piece | undefined;
+  for (const piece of pieces) {
+    const { token } = piece;
+    if (token?.tokenType === RBrace) depth = Math.max(0, depth - 1);
+    set(from, piece.start, gapBefore(piece));
+    if (token?.tokenType === LBrace) depth++;
+    from = piece.end;
+    before = piece;
+  }
+  set(from, text.length, pieces.length > 0 ? newline : "");
+  return edits;
+
+  function set(start: number, end: number, wanted: string): void {
+    if (start > range.end || end < range.start || text.slice(start, end) === wanted) return;
+    edits.push({ start, end, text: wanted });
+  }
+  function gapBefore(piece: Piece): string {
+    const { token } = piece, goesOn = token && token.tokenType !== RBrace && !begins.has(token.index);
+    const margin = "  ".repeat(depth + (goesOn ? 1 : 0));                          // a wrapped line stands one deeper
+    if (!before) return margin;
+    if (piece.line > before.endLine) return newline.repeat(Math.min(2, piece.line - before.endLine)) + margin;
+    if (!token) return "  ";
+    const last = before.token;
+    if (!last || (endsLine.has(last.index) && token.tokenType !== RBrace)) return newline + margin;
+    return blanks(last, token, begins.has(token.index));
+  }
+}
+
+const leftAlone = /^syntax\/(?:brace|unclosed-text|merge-conflict|too-|not-text)/;
+
+/** Tokens and comments in the order of the text; a comment ends before the blanks at the end of its line. */
+function piecesOf({ scan: { text, tokens, comments } }: Tree): Piece[] {
+  const pieces: Piece[] = [];
+  let next = 0;
+  const commentsUpTo = (index: number): void => {
+    for (; next < comments.length && comments[next]!.before <= index; next++) {
+      const { start, end, line, ownLine } = comments[next]!;
+      pieces.push({ start, end: start + text.slice(start, end).trimEnd().length, line, endLine: line, token: undefined, ownLine });
     }
   };
   for (const token of tokens) {
     commentsUpTo(token.index);
-    if (token.tokenType === RBrace) depth = Math.max(0, depth - 1);
-    const goesOn = token.tokenType !== RBrace && !begins.has(token.index);          // a wrapped line stands one deeper
-    goTo(token.line, depth + (goesOn ? 1 : 0));
-    if (before) line += gap(before, token, begins.has(token.index));
-    line += token.image;
-    if (token.tokenType === LBrace) depth++;
-    before = token;
-    lastLine = token.endLine;
+    pieces.push({ start: token.startOffset, end: token.endOffset! + 1, line: token.line, endLine: token.endLine, token, ownLine: token.opensLine });
   }
   commentsUpTo(tokens.length);
-  endLine();
-  return out.length > 0 ? out.join("\n") + "\n" : "";
+  return pieces;
 }
 
-function gap(a: Token, b: Token, begins: boolean): string {
+/** The tokens that begin an item, and those that must end their line: the last of a one-item `if`. */
+function layoutOf({ items, scan: { tokens } }: Tree): { begins: ReadonlySet<number>; endsLine: ReadonlySet<number> } {
+  const begins = new Set<number>(), endsLine = new Set<number>();
+  eachItem(items, (item) => {
+    begins.add(item.first);
+    if (item.entry?.itemWillDo && item.block && tokens[item.block.first]!.tokenType !== LBrace) endsLine.add(item.last);
+  });
+  return { begins, endsLine };
+}
+
+/** The blanks between two tokens of one line. What an author wrote without a blank (20mm, 1/4) stays so. */
+function blanks(a: Token, b: Token, begins: boolean): string {
   if (b.text === "," || b.text === ")" || a.text === "(" || a.text === ".." || b.text === "..") return "";
-  if (b.glued && a.tokenType !== LBrace && b.tokenType !== LBrace && b.tokenType !== RBrace && a.text !== ",") return b.text === "(" ? " " : "";
-  if (begins && a.tokenType !== LBrace && a.tokenType !== RBrace) return "  ";
+  const brace = a.tokenType === LBrace || a.tokenType === RBrace || b.tokenType === LBrace || b.tokenType === RBrace;
+  if (begins && !brace) return "  ";
+  if (b.glued && !brace && a.text !== "," && b.text !== "(") return "";
   return " ";
 }

@@ -1,72 +1,98 @@
-// Braces that do not pair are mended before parsing, by the indentation, so that the parser only ever sees pairs.
-// A text whose braces pair is left alone, however it is laid out.
+// Braces that do not pair are mended before parsing, by the indentation, so that the parser only ever sees pairs, and never deeper
+// ones than a procedure can need. A text whose braces pair is left alone, however it is laid out.
 
-import { createTokenInstance } from "chevrotain";
-import { LBrace, RBrace } from "./tokens.ts";
-import type { SyntaxError, Token } from "./tree.ts";
-import { startOf, step } from "./shapes.ts";
+import { createTokenInstance, type TokenType } from "chevrotain";
 import { placesOf, wordsIn } from "../vocabulary/index.ts";
+import { startOf, step } from "./shapes.ts";
+import { LBrace, RBrace } from "./tokens.ts";
+import type { SyntaxError, SyntaxFix, Token } from "./tree.ts";
 
-export function mendBraces(tokens: Token[]): { input: Token[]; errors: SyntaxError[] } {
-  let depth = 0, lowest = 0;
+/** Blocks inside each other; what stands deeper is left out of the tree. Real procedures have at most six. */
+export const deepestBlock = 64;
+/** With more brace errors than this the layout tells nothing any more: a } without a { is then simply passed over. */
+const mostGuesses = 200;
+
+type Opened = { readonly token: Token; readonly indent: number; readonly margin: string; /** Its place in the input. */ readonly at: number };
+type Mended = { readonly input: Token[]; readonly errors: SyntaxError[] };
+
+/** The tokens with every { and } paired, and one error for each that was missing or too many. */
+export function mendBraces(tokens: Token[], text: string): Mended {
+  let depth = 0, lowest = 0, deepest = 0;
   for (const token of tokens) {
-    if (token.tokenType === LBrace) depth++;
+    if (token.tokenType === LBrace) deepest = Math.max(deepest, ++depth);
     else if (token.tokenType === RBrace) lowest = Math.min(lowest, --depth);
   }
-  if (depth === 0 && lowest === 0) return { input: tokens, errors: [] };
+  if (depth === 0 && lowest === 0) return deepest > deepestBlock ? flattened(tokens, []) : { input: tokens, errors: [] };
+  const { input, errors } = paired(tokens, text, depth);
+  return flattened(input, errors);
+}
 
-  const errors: SyntaxError[] = [];
-  const input: Token[] = [];
-  const open: { token: Token; indent: number; at: number }[] = [];       // at: its place in input
-  const tooManyClosed = depth < 0;
-  let indent = 0;
+function paired(tokens: readonly Token[], text: string, depth: number): Mended {
+  const errors: SyntaxError[] = [], input: Token[] = [], open: Opened[] = [];
+  const tooManyClosed = depth < 0, newline = text.includes("\r\n") ? "\r\n" : "\n";
+  let indent = 0, margin = "";
 
   for (const token of tokens) {
     const closes = token.tokenType === RBrace;
     if (token.opensLine) {
       indent = token.column;
+      margin = text.slice(token.startOffset - indent, token.startOffset);
       while (open.length > 0 && open[open.length - 1]!.token.line < token.line
         && (closes ? indent < open[open.length - 1]!.indent : indent <= open[open.length - 1]!.indent)) closeMissing();
     }
-    if (!closes) {
-      if (token.tokenType === LBrace) {
-        if (input[input.length - 1]?.tokenType === LBrace && depth > 0) { report("syntax/brace-stray", token, "This { opens nothing", true); continue; }
-        open.push({ token, indent, at: input.length });
+    if (token.tokenType === LBrace) {
+      if (input[input.length - 1]?.tokenType === LBrace && depth > 0) {
+        stray(token, "This { opens nothing");
+        continue;
       }
+      open.push({ token, indent, margin, at: input.length });
+    }
+    if (!closes) {
       input.push(token);
       continue;
     }
     const top = open[open.length - 1];
     const pairs = top && (token.opensLine ? top.indent === indent && top.token.line < token.line : top.token.line === token.line || !tooManyClosed);
-    if (pairs) { open.pop(); input.push(token); continue; }
-    const place = token.opensLine ? headBefore(token) : headWithin(token);
-    if (place > 0) {
-      report("syntax/brace-missing", input[place - 1]!, "A { is missing here");
-      input.splice(place, 0, invent(LBrace, input[place - 1]!));
+    if (pairs) {
+      open.pop();
       input.push(token);
-    } else report("syntax/brace-stray", token, "This } closes nothing", true);        // swallowed
+      continue;
+    }
+    const place = errors.length > mostGuesses ? 0 : token.opensLine ? headBefore(token) : headWithin(token);
+    if (place === 0) {
+      stray(token, "This } closes nothing");                         // passed over
+      continue;
+    }
+    const head = input[place - 1]!;
+    report("syntax/brace-missing", head, "A { is missing here", insertion("Put { in", " {"));
+    input.splice(place, 0, invent(LBrace, head));
+    input.push(token);
   }
   if (open.length > 0) {
     const last = input[input.length - 1]!, names = open.length === 1 ? "A block is" : `${open.length} blocks are`;
-    report("syntax/brace-open", last, `${names} not closed: } is missing`);
+    report("syntax/brace-open", last, `${names} not closed: } is missing`, insertion("Close here", open.map(closing).reverse().join("")));
     while (open.pop()) input.push(invent(RBrace, last));
   }
   return { input, errors };
 
   function closeMissing(): void {
-    const last = input[input.length - 1]!;
-    report("syntax/brace-missing", last, `The block opened in line ${open.pop()!.token.line + 1} ends here: } is missing`);
+    const last = input[input.length - 1]!, block = open.pop()!;
+    report("syntax/brace-missing", last, `The block opened in line ${block.token.line + 1} ends here: } is missing`, insertion("Put } in", closing(block)));
     input.push(invent(RBrace, last));
+  }
+  function closing(block: Opened): string {
+    return input[input.length - 1]!.line === block.token.line ? " }" : `${newline}${block.margin}}`;
   }
   /** End of the nearest line at the indent of this }, with only deeper lines between: that line lost its {. */
   function headBefore(token: Token): number {
     const floor = open.length > 0 ? open[open.length - 1]!.at + 1 : 0;
-    let end = input.length;                                              // where the deeper lines begin
+    let end = input.length;                                          // where the deeper lines begin
     for (let i = input.length - 1; i >= floor; i--) {
-      if (!input[i]!.opensLine || input[i]!.invented) continue;
-      if (input[i]!.column < token.column) return 0;
-      if (input[i]!.column === token.column) {
-        const opens = end < input.length || placesOf(input[i]!.text).some((one) => one.blockNeeded);
+      const one = input[i]!;
+      if (!one.opensLine || one.invented) continue;
+      if (one.column < token.column) return 0;
+      if (one.column === token.column) {
+        const opens = end < input.length || placesOf(one.text).some((entry) => entry.blockNeeded);
         return opens && input[end - 1]!.tokenType !== RBrace ? end : 0;
       }
       end = i;
@@ -78,22 +104,45 @@ export function mendBraces(tokens: Token[]): { input: Token[]; errors: SyntaxErr
     let i = input.length;
     while (i > 0 && input[i - 1]!.line === token.line) i--;
     while (i < input.length) {
-      const entry = placesOf(input[i]!.text).find((one) => one.block) ?? placesOf(input[i]!.text)[0];
+      const known = placesOf(input[i]!.text), entry = known.find((one) => one.block !== "") ?? known[0];
       let end = i + 1;
       for (let state = entry && startOf(entry.shape); state && end < input.length; end++) if (!(state = step(state, input[end]!))) break;
       const follower = input[end];
-      if (entry?.block && follower?.tokenType !== LBrace && (entry.blockNeeded || wordsIn(entry.block).has(follower?.text ?? ""))) return end;
+      if (entry && entry.block !== "" && follower?.tokenType !== LBrace && (entry.blockNeeded || wordsIn(entry.block).has(follower?.text ?? ""))) return end;
       i = end;
     }
     return 0;
   }
-  function report(code: string, token: Token, says: string, whole = false): void {
-    const end = token.endOffset! + 1;
-    errors.push({ code, start: whole ? token.startOffset : end, end, line: whole ? token.line : token.endLine, says });
+  function stray(token: Token, says: string): void {
+    const start = token.startOffset, end = start + 1;
+    errors.push({ code: "syntax/brace-stray", start, end, line: token.line, says, fix: { title: "Take it out", edits: [{ start, end, text: "" }], certain: false } });
+  }
+  function report(code: string, after: Token, says: string, fix: (end: number) => SyntaxFix): void {
+    const end = after.endOffset! + 1;
+    errors.push({ code, start: end, end, line: after.endLine, says, fix: fix(end) });
   }
 }
 
-function invent(type: typeof LBrace, before: Token): Token {
+const insertion = (title: string, text: string) => (end: number): SyntaxFix => ({ title, edits: [{ start: end, end, text }], certain: false });
+
+/** Takes out what stands inside more blocks than a tree is built of; the braces around it stay, so that their head has its block. */
+function flattened(tokens: Token[], errors: SyntaxError[]): Mended {
+  const input: Token[] = [];
+  let depth = 0, told = false;
+  for (const token of tokens) {
+    if (token.tokenType === RBrace) depth--;
+    if (depth <= deepestBlock) input.push(token);
+    if (token.tokenType !== LBrace) continue;
+    depth++;
+    if (depth <= deepestBlock || told) continue;
+    told = true;
+    const start = token.startOffset, says = `More than ${deepestBlock} blocks stand inside each other here: what is deeper is not read`;
+    errors.push({ code: "syntax/too-deep", start, end: token.endOffset! + 1, line: token.line, says });
+  }
+  return { input, errors };
+}
+
+function invent(type: TokenType, before: Token): Token {
   const end = before.endOffset! + 1;
   const token = createTokenInstance(type, "", end, end - 1, 0, 0, 0, 0) as Token;
   return Object.assign(token, { index: before.index, text: "", line: before.endLine, column: 0, endLine: before.endLine, opensLine: false, glued: true, invented: true });

@@ -1,0 +1,260 @@
+// Tokens to items, for any sequence whose braces pair. Four rules of Chevrotain (file, item, arguments, block) carry the structure;
+// which token an item may take next is asked of the vocabulary's automata, so that a new word needs no new rule.
+
+import { EmbeddedActionsParser } from "chevrotain";
+import { allWords, placeNames, placesOf, reservedNames, wordsIn, type Entry } from "../vocabulary/index.ts";
+import { argumentError, unitMissing } from "./argument-errors.ts";
+import { startOf, step, type Leaf } from "./shapes.ts";
+import { suggestWord, type Suggestion } from "./suggestions.ts";
+import { allTokens, LBrace, Part, RBrace, SizeWord, Word } from "./tokens.ts";
+import type { Block, Item, SyntaxError, SyntaxFix, Token } from "./tree.ts";
+import { expected, oneOf, shown } from "./wording.ts";
+
+/** The block being read, and those around it. */
+type Frame = { readonly place: string; readonly words: ReadonlyMap<string, Entry>; readonly outer: Frame | undefined };
+/** The item whose head is being read: where it stands in its shape, and whether its one error has been told. */
+type Head = { readonly word: Token; readonly item: Item; state: Leaf | undefined; silent: boolean; last: Token };
+
+/** The place of a block whose word is unknown: nothing in it is reported. */
+const unknownPlace = "";
+const everyWord: ReadonlyMap<string, Entry> = new Map(allWords.map((word) => [word, placesOf(word)[0]!]));
+/** `if a if b …` on one line: more of it than this is no condition any more, and must not use up the stack. */
+const longestChain = 8;
+
+export class StripRules extends EmbeddedActionsParser {
+  /** The errors of the last text, at most one a head. */
+  found: SyntaxError[] = [];
+  private mute = 0;
+  private chain = 0;
+  private frame: Frame = { place: "file", words: wordsIn("file"), outer: undefined };
+  private open: Item[] = [];
+  private head!: Head;
+  private tokens: readonly Token[] = [];
+  /** Where the token looked at leads; set by the gate, used by the action that follows it. */
+  private next: Leaf | undefined;
+  /** The token looked at is a comma that stands for a decimal point. */
+  private decimal = false;
+
+  constructor() {
+    super(allTokens, { maxLookahead: 1, recoveryEnabled: false, skipValidations: true });
+    this.performSelfAnalysis();
+  }
+
+  file = this.RULE("file", () => {
+    const items: Item[] = [];
+    this.MANY(() => { items.push(this.SUBRULE(this.item)); });
+    return items;
+  });
+
+  item = this.RULE("item", (): Item => {
+    let item!: Item;
+    this.OR([
+      { ALT: () => {
+        const word = this.CONSUME(Part) as Token;
+        this.ACTION(() => { item = this.begin(word); });
+        this.SUBRULE(this.arguments);
+        this.OPTION(() => { this.SUBRULE(this.block); });
+        this.OPTION1({ GATE: () => !item.block && this.oneItemFollows(item), DEF: () => {
+          this.ACTION(() => { this.chain++; });
+          const one = this.SUBRULE(this.item);
+          this.ACTION(() => {
+            this.chain--;
+            item.block = { place: this.frame.place, items: [one], first: one.first, last: item.last = one.last };
+          });
+        } });
+      } },
+      { ALT: () => {                                             // a block without a word
+        const brace = this.LA(1) as Token;
+        this.ACTION(() => { item = this.begin(brace); this.closeHead(); });
+        this.SUBRULE1(this.block);
+      } },
+    ]);
+    return item;
+  });
+
+  arguments = this.RULE("arguments", () => {
+    this.MANY({ GATE: this.goesOn, DEF: () => {
+      const token = this.CONSUME(Part) as Token;
+      this.ACTION(() => this.take(token));
+    } });
+    this.ACTION(() => this.closeHead());
+  });
+
+  block = this.RULE("block", () => {
+    const open = this.CONSUME(LBrace) as Token;
+    const block = this.ACTION(() => this.enter(open));
+    this.MANY(() => { const item = this.SUBRULE(this.item); this.ACTION(() => block.items.push(item)); });
+    const close = this.CONSUME(RBrace) as Token;
+    this.ACTION(() => this.leave(block, close));
+  });
+
+  /** The items of these tokens (`input` is `tokens` with its braces mended), read as the inside of a block of that kind; their errors are in `found`. */
+  read(input: Token[], tokens: readonly Token[], place: string): Item[] {
+    this.input = input;
+    this.tokens = tokens;
+    this.found = [];
+    this.mute = this.chain = 0;
+    this.frame = { place, words: wordsIn(place), outer: undefined };
+    this.open = [];
+    return this.file() ?? [];
+  }
+
+  // --- the head of an item: its word and its arguments -------------------------------------------------------------------------
+
+  private begin(word: Token): Item {
+    const item: Item = { entry: undefined, arguments: [], block: undefined, first: word.index, last: word.index, broken: false };
+    this.head = { word, item, state: undefined, silent: false, last: word };
+    if (word.tokenType !== Word && word.tokenType !== SizeWord) {
+      this.fail(word, "syntax/word-due", `A word of the language is due here, not ${shown(word)}`);
+      return item;
+    }
+    const here = this.frame.words.get(word.text);
+    item.entry = here ?? this.wordElsewhere(word);
+    if (item.entry) this.head.state = startOf(item.entry.shape);
+    return item;
+  }
+
+  /** A word that cannot stand here: read as the one that is meant, if that is plain, so that what it declares is not lost. */
+  private wordElsewhere(word: Token): Entry | undefined {
+    if (this.mute > 0) return everyWord.get(word.text);
+    const { place, words } = this.frame, where = placeNames[place] ?? "here";
+    const meant = suggestWord(word.text, words);
+    const misplaced = placesOf(word.text);
+    if (misplaced.length > 0 && !meant?.why) {
+      for (let frame = this.frame.outer; frame; frame = frame.outer) {
+        const entry = frame.words.get(word.text);
+        if (entry) return this.misplaced(word, entry, `${word.text} cannot stand ${where}: it stands ${placeNames[frame.place] ?? "around it"}`);
+      }
+      const places = [...new Set(misplaced.map((entry) => placeNames[entry.place] ?? entry.place))];
+      return this.misplaced(word, misplaced[0]!, `${word.text} cannot stand ${where}: it stands ${oneOf(places.slice(0, 3))}`);
+    }
+    const further = meant ?? this.meantAround(word.text);
+    if (!further) {
+      this.fail(word, "syntax/word-unknown", `Unknown word ${shown(word)}: every line begins with a word of the language`);
+      return undefined;
+    }
+    const fix: SyntaxFix = { title: `Write ${further.word}`, edits: [{ start: word.startOffset, end: word.endOffset! + 1, text: further.word }], certain: false };
+    this.fail(word, "syntax/word-unknown", `Unknown word ${shown(word)}: here it is called ${further.word}${further.why ? ` (${further.why})` : ""}`, fix);
+    return words.get(further.word) ?? placesOf(further.word)[0];
+  }
+  private misplaced(word: Token, entry: Entry, says: string): Entry {
+    this.fail(word, "syntax/word-misplaced", says);
+    return entry;
+  }
+  private meantAround(word: string): Suggestion | undefined {
+    for (let frame = this.frame.outer; frame; frame = frame.outer) {
+      const meant = suggestWord(word, frame.words);
+      if (meant) return meant;
+    }
+    return undefined;
+  }
+
+  /** May the token ahead belong to this item? A gate: it only looks, and notes where the token leads. */
+  private goesOn(): boolean {
+    const token = this.LA(1) as Token, { state, last, silent } = this.head;
+    const isWord = token.tokenType === Word || token.tokenType === SizeWord, startsLine = token.opensLine && last.text !== ",";
+    this.next = undefined;
+    this.decimal = state !== undefined && token.text === "," && token.glued && isMeasured(state) && (this.LA(2) as Token).glued;
+    if (this.decimal) return true;
+    if (isWord && startsLine && this.isItemWord(token.text)) return false;                              // strict line starts
+    if (state) {
+      this.next = step(state, token);
+      if (this.next) return true;
+    }
+    if (isWord && (this.frame.words.has(token.text) || (startsLine && (!state || state.ends || silent)))) return false;
+    return true;                                                 // out of place: taken, and reported by `take`
+  }
+
+  private take(token: Token): void {
+    const head = this.head, { item, last: before } = head;
+    let next = this.next;
+    if (!next && head.state && (this.decimal || !head.silent)) next = this.mend(token, head.state);
+    head.last = token;
+    item.last = token.index;
+    head.state = next;
+    if (!next || next.slot === "") return;
+    const argument = item.arguments[item.arguments.length - 1];
+    if (argument && !next.opens && argument.slot === next.slot && argument.last === before.index) argument.last = token.index;
+    else item.arguments.push({ slot: next.slot, first: token.index, last: token.index, declares: next.declares });
+    if (next.declares && reservedNames.has(token.text)) this.refuseName(token);
+  }
+
+  /** One error for a token that does not fit, and the place to go on from, if one can be guessed. */
+  private mend(token: Token, state: Leaf): Leaf | undefined {
+    const { word, last } = this.head;
+    const { error, next } = argumentError({ word, state, last, token, decimal: this.decimal, after: this.LA(1) as Token, figure: this.figure() });
+    this.report(error);
+    return next;
+  }
+
+  /** The first token of the argument that was read last. */
+  private figure(): Token | undefined {
+    const { item, last } = this.head, argument = item.arguments[item.arguments.length - 1];
+    return argument && argument.last === last.index ? this.tokens[argument.first] : undefined;
+  }
+
+  /** Not an error of the head: what the item declares stays known. */
+  private refuseName(token: Token): void {
+    if (this.mute > 0 || this.head.silent) return;
+    const start = token.startOffset, end = token.endOffset! + 1, says = `${token.text} cannot be a name, since it is a word of the language`;
+    this.found.push({ code: "syntax/name-reserved", start, end, line: token.line, says });
+  }
+
+  private closeHead(): void {
+    const { state, item, word, last, silent } = this.head, { entry } = item, follower = this.LA(1) as Token;
+    if (state && !state.ends && !silent) this.report(unitMissing(word, state, last, this.figure()) ?? unfinished(word, state, last, item));
+    const hasBlock = follower.tokenType === LBrace;
+    if (hasBlock && entry && entry.block === "") this.fail(follower, "syntax/block-unexpected", `${word.text} takes no block`);
+    if (!entry?.blockNeeded || hasBlock || this.oneItemFollows(item)) return;
+    this.failAfter(last, "syntax/block-missing", `${word.text} needs ${entry.itemWillDo ? "an item on its line, or " : ""}a block { }`);
+  }
+
+  /** `if late torque 9 N·m`: on the same line, so that a half-typed condition does not swallow the next one. */
+  private oneItemFollows(item: Item): boolean {
+    const token = this.LA(1) as Token;
+    return item.entry?.itemWillDo === true && token.tokenType === Word && !token.opensLine && this.chain < longestChain;
+  }
+
+  // --- blocks -------------------------------------------------------------------------------------------------------------------
+
+  private enter(open: Token): Block {
+    const { item } = this.head, place = item.entry?.block || unknownPlace;
+    if (place === unknownPlace) this.mute++;
+    this.open.push(item);
+    this.frame = { place, words: place === unknownPlace ? everyWord : wordsIn(place), outer: this.frame };
+    return item.block = { place, items: [], first: open.index, last: open.index };
+  }
+  private leave(block: Block, close: Token): void {
+    if (block.place === unknownPlace) this.mute--;
+    this.frame = this.frame.outer!;
+    block.last = this.open.pop()!.last = close.index;
+  }
+  private isItemWord(word: string): boolean {
+    for (let frame: Frame | undefined = this.frame; frame; frame = frame.outer) if (frame.words.has(word)) return true;
+    return false;
+  }
+
+  // --- errors: at most one a head -----------------------------------------------------------------------------------------------
+
+  private fail(token: Token, code: string, says: string, fix?: SyntaxFix): void {
+    const place = { code, start: token.startOffset, end: token.endOffset! + 1, line: token.line, says };
+    this.report(fix ? { ...place, fix } : place);
+  }
+  private failAfter(token: Token, code: string, says: string): void {
+    this.report({ code, start: token.endOffset! + 1, end: token.endOffset! + 1, line: token.endLine, says });
+  }
+  private report(error: SyntaxError): void {
+    if (!this.head.silent && this.mute === 0) this.found.push(error);
+    this.head.silent = this.head.item.broken = true;
+  }
+}
+
+/** The head ends where something must still come. */
+function unfinished(word: Token, state: Leaf, last: Token, { entry, arguments: given }: Item): SyntaxError {
+  const end = last.endOffset! + 1, example = entry && entry.block === "" && given.length === 0 ? `, as in: ${entry.example}` : "";
+  return { code: "syntax/argument-missing", start: end, end, line: last.endLine, says: `${word.text} needs ${expected(state)}${example}` };
+}
+
+/** A figure that has a unit to come: a comma in it without blanks is no list. */
+const isMeasured = (leaf: Leaf): boolean => leaf.is === "number" && leaf.slot !== "number" && leaf.slot !== "count" && leaf.slot !== "passes";
+

@@ -1,0 +1,35 @@
+// What an unknown word may have meant: the trade's other word for ours, or a slip of the hand. Only proposes; asked on errors only.
+
+import { synonyms, type SynonymOf } from "../tables/synonyms.ts";
+import { kinds, type KindList } from "../vocabulary/kinds.ts";
+import { editDistance, nearNames } from "./near-names.ts";
+
+export type Suggestion = {
+  readonly word: string;
+  /** Why this word, where the trade's word could mean two things. */
+  readonly why: string | undefined;
+  /** Nothing else is as near, so that the text may be read as if it stood there. */
+  readonly sure: boolean;
+};
+
+/** The word of the language that may be meant here: a synonym first, then a near name among `words`. */
+export function suggestWord(written: string, words: ReadonlySet<string> | ReadonlyMap<string, unknown>): Suggestion | undefined {
+  return bySynonym(written, "word", (word) => words.has(word)) ?? bySlip(written, words.keys());
+}
+
+/** The kind of this list that may be meant. */
+export function suggestKind(written: string, list: KindList): Suggestion | undefined {
+  return bySynonym(written, list, () => true) ?? bySlip(written, kinds[list]);
+}
+
+function bySynonym(written: string, of: SynonymOf, isHere: (word: string) => boolean): Suggestion | undefined {
+  const wanted = written.toLowerCase();
+  const found = synonyms.find((one) => one.of === of && one.says === wanted && isHere(one.is));
+  return found && { word: found.is, why: found.why, sure: true };
+}
+
+function bySlip(written: string, words: Iterable<string>): Suggestion | undefined {
+  const near = nearNames(written, words), [best, second] = near;
+  if (best === undefined) return undefined;
+  return { word: best, why: undefined, sure: second === undefined || editDistance(written, best) < editDistance(written, second) };
+}

@@ -21,5 +21,8 @@ export function nutFactorFromFriction(diameter: number, minorDiameter: number, p
   return mean / (2 * diameter) * (lead + flank) / (1 - flank * lead) + 0.625 * collarFriction;
 }
 
-/** Preload at a share of the proof load. Units: m², Pa, share of 1 -> N. Source: Shigley, Eq. 8-31 (from memory: 0.75 for joints to be undone, 0.90 for permanent ones); published inch torque tables use 0.75. */
+/**
+ * Preload at a share of the proof load. Units: m², Pa, share of 1 -> N.
+ * Source: published inch torque tables (0.75); Shigley, Eq. 8-31 (from memory: 0.75 for joints to be undone, 0.90 for permanent ones).
+ */
 export const preloadAtProofShare = (area: number, proofStress: number, share = 0.75): number => area * proofStress * share;

@@ -17,16 +17,12 @@ const published = referenceRows("tightening-torque-published.csv"), metricTally 
 
 published.forEach((row, i) => {
   const name = `${row["thread"]} ${row["class"]} mu ${row["mu_total"]} ${row["edition"]!.slice(0, 24)}, row ${i + 2}`;
-  if (row["edition"]!.startsWith("OLDER")) {
-    // An older method: asserted to lie 4 to 8 % below this one, so that an old chart is not taken for an error.
-    metricTally.row(`${name} (older edition)`,
-      () => expect(reckoned(row).torque / Number(row["MA_Nm"]) - 1, "older charts are lower").toSatisfy((off: number) => off > 0.035 && off < 0.085));
-    return;
-  }
-  if (row["class"] === "4.8") {
-    // The page states 320 MPa for 4.8 and prints torques that fit 298: asserted to be 4 to 9 % below the formula at its own 320 MPa.
-    metricTally.row(`${name} (page disagrees with itself)`, () => {
-      expect(Number(row["MA_Nm"]) / reckoned(row, 320e6).torque - 1).toSatisfy((off: number) => off > -0.09 && off < -0.04);
+  if (row["edition"]!.startsWith("OLDER") || row["class"] === "4.8") {
+    // Not check values of the method: an older handbook 4 to 7 % lower, and a page whose 4.8 column does not fit the 320 MPa that it states.
+    // The gap to this method, at the page's own 320 MPa, is held to the one on record.
+    metricTally.row(`${name} (disagreement)`, () => {
+      const off = (Number(row["MA_Nm"]) / reckoned(row, row["class"] === "4.8" ? 320e6 : undefined).torque - 1) * 100;
+      expect(Math.abs(off - Number(row["MA_dev_pct"])), `${off} %, on record ${row["MA_dev_pct"]} %`).toBeLessThan(0.3);
     });
     return;
   }
@@ -78,8 +74,11 @@ us.forEach((row, i) => {
       return expect(torque >= low && torque <= high, `${torque} in ${print}`).toBe(true);
     }
     if (note.includes("misprint: 395")) return expect(torque).toBeCloseTo(297.2, 0);
-    // Rows of an older basis, 2 to 11 % below K = 0.20 (T13): a disagreement between sources, asserted as such.
-    if (row["source"] === "T13" && Number(print) < torque * 0.985) return expect(Number(print) / torque).toSatisfy((share: number) => share > 0.88);
+    // Rows of an older basis, 2 to 11 % below K = 0.20 (T13): a disagreement between sources. The gap is held to the one on record.
+    if (row["source"] === "T13" && Math.abs(Number(row["torque_dev_pct"])) > 1.5) {
+      expect(Math.abs((Number(print) / torque - 1) * 100 - Number(row["torque_dev_pct"]))).toBeLessThan(0.1);
+      return;
+    }
     // Whole lbf·ft times twelve (T14), whole lbf·ft of small screws (T11): the print's own rounding, up to one unit where it was cut off or up.
     const unit = row["source"] === "T14" && row["unit"] === "lbf·in" ? 12 : row["source"] === "T11" && Number(print) >= 100 ? 5 : 1;
     const allowed = Math.max(halfPlace(print) * unit * (row["source"] === "T11" ? 1.06 : 1), (row["source"] === "T13" ? 0.0125 : 0.011) * Number(print),

@@ -51,6 +51,28 @@ import sequenceStillHeld from "./sequence/still-held.ts";
 import sequenceWrongPosition from "./sequence/wrong-position.ts";
 import settingsOnlyStricter from "./settings/only-stricter.ts";
 import settingsUnknownCode from "./settings/unknown-code.ts";
+import syntaxArgumentMissing from "./syntax/argument-missing.ts";
+import syntaxBlockMissing from "./syntax/block-missing.ts";
+import syntaxBlockUnexpected from "./syntax/block-unexpected.ts";
+import syntaxBraceMissing from "./syntax/brace-missing.ts";
+import syntaxBraceOpen from "./syntax/brace-open.ts";
+import syntaxBraceStray from "./syntax/brace-stray.ts";
+import syntaxCurlyQuote from "./syntax/curly-quote.ts";
+import syntaxDecimalComma from "./syntax/decimal-comma.ts";
+import syntaxKindUnknown from "./syntax/kind-unknown.ts";
+import syntaxMergeConflict from "./syntax/merge-conflict.ts";
+import syntaxNameReserved from "./syntax/name-reserved.ts";
+import syntaxNotText from "./syntax/not-text.ts";
+import syntaxStrangeSign from "./syntax/strange-sign.ts";
+import syntaxTooLarge from "./syntax/too-large.ts";
+import syntaxUnclosedString from "./syntax/unclosed-string.ts";
+import syntaxUnclosedText from "./syntax/unclosed-text.ts";
+import syntaxUnexpected from "./syntax/unexpected.ts";
+import syntaxUnitMissing from "./syntax/unit-missing.ts";
+import syntaxUnitUnknown from "./syntax/unit-unknown.ts";
+import syntaxWordDue from "./syntax/word-due.ts";
+import syntaxWordMisplaced from "./syntax/word-misplaced.ts";
+import syntaxWordUnknown from "./syntax/word-unknown.ts";
 import toolWrenchRange from "./tool/wrench-range.ts";
 import wordingClears from "./wording/clears.ts";
 
@@ -108,6 +130,28 @@ export const checks: readonly Check[] = [
   sequenceWrongPosition,
   settingsOnlyStricter,
   settingsUnknownCode,
+  syntaxArgumentMissing,
+  syntaxBlockMissing,
+  syntaxBlockUnexpected,
+  syntaxBraceMissing,
+  syntaxBraceOpen,
+  syntaxBraceStray,
+  syntaxCurlyQuote,
+  syntaxDecimalComma,
+  syntaxKindUnknown,
+  syntaxMergeConflict,
+  syntaxNameReserved,
+  syntaxNotText,
+  syntaxStrangeSign,
+  syntaxTooLarge,
+  syntaxUnclosedString,
+  syntaxUnclosedText,
+  syntaxUnexpected,
+  syntaxUnitMissing,
+  syntaxUnitUnknown,
+  syntaxWordDue,
+  syntaxWordMisplaced,
+  syntaxWordUnknown,
   toolWrenchRange,
   wordingClears,
 ];

@@ -6,7 +6,7 @@ import { checks } from "../../language/checks/registry.ts";
 import { format } from "../../language/syntax/index.ts";
 import { defaultSettings, type Settings } from "../../language/workspace/settings.ts";
 import { applied, checkText, expectMarked, joined } from "../support/check-text.ts";
-import { marked, unmarked } from "../support/marked.ts";
+import { marked } from "../support/marked.ts";
 
 const severities = new Set(["error", "warning", "question", "hint", "off"]);
 
@@ -40,7 +40,7 @@ for (const check of checks) describe(check.code, () => {
   });
 
   test("offers remedies that remove the finding; a certain one gives the mended example", () => {
-    const { found, texts } = checkText(unmarked(check.fails), settings), mended = marked(check.mended).files;
+    const { found, texts } = checkText(check.fails, settings), mended = checkText(check.mended, settings).texts;
     for (const fix of found[0]?.finding.fixes ?? []) {
       const after = applied(texts, fix.edits), left = checkText(joined(after), settings).found;
       expect(left.filter((one) => one.code === check.code && one.says === found[0]!.says), fix.title).toEqual([]);
@@ -50,7 +50,7 @@ for (const check of checks) describe(check.code, () => {
 
   test("says the same of a formatted text", () => {
     for (const [text, codes] of [[check.fails, [check.code]], [check.mended, []]] as const) {
-      const files = marked(unmarked(text)).files, formatted = new Map([...files].map(([name, body]) => [name, name.endsWith(".strip") ? format(body) : body]));
+      const { files } = marked(text), formatted = new Map([...files].map(([name, body]) => [name, name.endsWith(".strip") ? format(body) : body]));
       expect(checkText(joined(formatted), settings).found.map((one) => one.code)).toEqual(codes);
     }
   });

@@ -7,9 +7,9 @@ import { linesOf, positionAt } from "../../language/syntax/index.ts";
 import { checkProject, type Checked } from "../../language/workspace/check-project.ts";
 import { defaultSettings, type Settings } from "../../language/workspace/settings.ts";
 import { readSettings } from "../../language/workspace/settings-schema.ts";
-import { marked, unmarked, type Mark } from "./marked.ts";
+import { marked, type Mark } from "./marked.ts";
 import { memoryWorld } from "./memory-world.ts";
-import { staged } from "./stages.ts";
+import { staged, type Staged } from "./stages.ts";
 
 const folder = "/project/";
 
@@ -24,29 +24,29 @@ export interface CheckedText {
 
 /** Checks every file of the text as one project. A file `stripdown.json` among them gives the settings. */
 export function checkText(text: string, settings: Settings = defaultSettings): CheckedText {
-  const { files, marks } = marked(text), texts = new Map<string, string>(), shift = new Map<string, number>();
+  const { files, marks } = marked(text), texts = new Map<string, string>(), shift = new Map<string, Staged>();
   let used = settings, more: readonly Finding[] = [];
   for (const [name, body] of files) {
     if (name === "stripdown.json") {
-      const bare = unmarked(body), read = readSettings(bare, folder + name);
+      const read = readSettings(body, folder + name);
       if ("problem" in read) throw new Error(read.problem);
       used = { ...read.settings, severity: { ...settings.severity, ...read.settings.severity } };
       more = read.findings;
-      texts.set(name, bare);
+      texts.set(name, body);
       continue;
     }
-    const { before, after } = name.endsWith(".strip") ? staged(body) : { before: "", after: "" };
-    shift.set(name, before.split("\n").length - 1);
-    texts.set(name, before + body + after);
+    const stage = name.endsWith(".strip") ? staged(body) : { text: body, lines: 0, columns: 0 };
+    shift.set(name, stage);
+    texts.set(name, stage.text);
   }
   const world = memoryWorld(new Map([...texts].map(([name, body]) => [folder + name, body])));
   const roots = [...texts.keys()].filter((name) => name.endsWith(".strip")).map((name) => folder + name);
   const checked = checkProject(world, roots, { settings: used });
   const found = [...checked.findings, ...more].map((finding) => {
     const name = finding.at.file.slice(folder.length), lines = linesOf(texts.get(name) ?? ""), start = positionAt(lines, finding.at.start), end = positionAt(lines, finding.at.end);
-    const width = (texts.get(name) ?? "").split("\n")[start.line]!.length;
+    const width = (texts.get(name) ?? "").split("\n")[start.line]!.length, { lines: down = 0, columns: right = 0 } = shift.get(name) ?? {};
     return {
-      file: name, line: start.line - (shift.get(name) ?? 0), start: start.column, end: Math.max(start.column + 1, end.line === start.line ? end.column : width),
+      file: name, line: start.line - down, start: start.column - right, end: Math.max(start.column + 1, end.line === start.line ? end.column : width) - right,
       says: finding.says, severity: finding.severity, code: finding.code, because: finding.because.map((b) => b.says), finding,
     };
   });

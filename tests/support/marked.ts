@@ -16,7 +16,7 @@ export interface Mark {
 }
 
 export interface Marked {
-  /** Text by name, with its mark lines: they are comments. The first file without a heading is `main.strip`. */
+  /** Text by name, without its mark lines. The first file without a heading is `main.strip`. */
   readonly files: ReadonlyMap<string, string>;
   readonly marks: readonly Mark[];
   /** The cursor or selection, taken out of the text. */
@@ -26,6 +26,8 @@ export interface Marked {
 // `#<^^` marks from the column of the # itself, one place for the `<` and one for each `^`: a mark at the very start of a line cannot be written otherwise.
 const markLine = /^(\s*)#(<?)(\s*)(\^*)(?: (.*))?$/;
 const goesOn = /^\s*#\s+\| because: (.*)$/;
+// `#... 8000000 more` stands for a comment of so many characters.
+const andSoOn = /^#\.\.\. (\d+) more/;
 const heading = /^#- (\S+)$/;
 const head = /^(error|warning|question|hint) ([a-z][a-z-]*\/[a-z][a-z-]*): (.*)$/;
 
@@ -38,6 +40,8 @@ export function marked(text: string): Marked {
   let cursor: Marked["cursor"];
   files.set(file, lines);
   for (let line of dedent(text).split("\n")) {
+    const more = andSoOn.exec(line);
+    if (more) line = `#${".".repeat(Number(more[1]))}`;
     const next = heading.exec(line);
     if (next) {
       if (lines.every((one) => one.trim() === "") && file === "main.strip") files.delete(file);
@@ -53,26 +57,24 @@ export function marked(text: string): Marked {
       if (!single) line = line.slice(0, close) + line.slice(close + 2);
       cursor = { file, start: before + open, end: before + close };
     }
-    if (isMarkLine(line)) marks.push(...readMark(line, file, lines, marks));
-    lines.push(line);
+    if (isMarkLine(line)) marks.push(readMark(line, file, lines.length - 1, marks));
+    else lines.push(line);
   }
   return { files: new Map([...files].map(([name, all]) => [name, all.join("\n")])), marks, cursor };
 }
 
-/** The mark of a line; the line of `because` is laid on the mark before it instead. */
-function readMark(line: string, file: string, lines: readonly string[], marks: Mark[]): Mark[] {
+/** The mark of a line; a line of `because` goes on with the mark before it, which is then taken back. */
+function readMark(line: string, file: string, above: number, marks: Mark[]): Mark {
   const because = goesOn.exec(line);
   if (because) {
     const last = marks.pop();
     if (!last) throw new Error(`nothing stands before: ${line}`);
-    return [{ ...last, because: [...last.because, because[1]!] }];
+    return { ...last, because: [...last.because, because[1]!] };
   }
   const [, indent = "", fromHash = "", blank = "", carets = "", text = ""] = markLine.exec(line)!;
   const start = fromHash === "" ? indent.length + 1 + blank.length : indent.length, end = fromHash === "" ? start + carets.length : start + 1 + carets.length;
   const said = head.exec(text.trim());
-  let above = lines.length - 1;
-  while (above >= 0 && isMarkLine(lines[above]!)) above--;
-  return [{ file, line: above, start, end, says: said?.[3] ?? text.trim(), severity: said?.[1], code: said?.[2], because: [] }];
+  return { file, line: above, start, end, says: said?.[3] ?? text.trim(), severity: said?.[1], code: said?.[2], because: [] };
 }
 
 /** The text without its mark lines. */

@@ -2,9 +2,17 @@
 
 const topWords = new Set(["use", "unit", "procedure", "tool", "consumable", "role", "torque-table", "temporary", "warn"]);
 
-/** Lines put before and after a text that holds no unit and no procedure: its declarations then belong to a small unit. */
-export function staged(text: string): { readonly before: string; readonly after: string } {
+export interface Staged {
+  readonly text: string;
+  /** How many lines stand before the text, and how far it is indented. */
+  readonly lines: number;
+  readonly columns: number;
+}
+
+/** A text that holds no unit and no procedure, as declarations of a small unit; any other as it is. */
+export function staged(text: string): Staged {
   const words = text.split("\n").filter((line) => /^[a-z]/.test(line)).map((line) => /^[a-z-]+/.exec(line)![0]);
-  if (words.length === 0 || words.some((word) => topWords.has(word))) return { before: "", after: "" };
-  return { before: 'unit stage "Stage" {\n  base frame\n  part frame "Frame"\n', after: "}\n" };
+  if (words.length === 0 || words.some((word) => topWords.has(word))) return { text, lines: 0, columns: 0 };
+  const inside = text.trimEnd().split("\n").map((line) => (line === "" ? "" : `  ${line}`)).join("\n");
+  return { text: `unit stage "Stage" {\n  base frame\n  part frame "Frame"\n${inside}\n}\n`, lines: 3, columns: 2 };
 }

@@ -12,13 +12,15 @@ export interface Graph {
   readonly later: number[][];
   readonly why: string[][];
   readonly seen: Set<number>;
+  /** Where the author said so, by edge; edges that follow from the bench have none. */
+  readonly saidAt: Map<number, Span>;
   readonly problems: Problem[];
   /** Places already complained of. */
   readonly said: Set<string>;
 }
 
 export function graphOf(model: Model): Graph {
-  return { model, ops: [], later: [], why: [], seen: new Set(), problems: [], said: new Set() };
+  return { model, ops: [], later: [], why: [], seen: new Set(), saidAt: new Map(), problems: [], said: new Set() };
 }
 
 export function addOp(graph: Graph, op: Omit<RefitOp, "number">): RefitOp {
@@ -32,11 +34,12 @@ export function addOp(graph: Graph, op: Omit<RefitOp, "number">): RefitOp {
 const MOST = 1 << 22;
 
 /** `a` comes before `b`. */
-export function edge(graph: Graph, a: RefitOp | undefined, b: RefitOp | undefined, why: string): void {
+export function edge(graph: Graph, a: RefitOp | undefined, b: RefitOp | undefined, why: string, at?: Span): void {
   if (!a || !b || a === b) return;
   const key = a.number * MOST + b.number;
   if (graph.seen.has(key)) return;
   graph.seen.add(key);
+  if (at) graph.saidAt.set(key, at);
   graph.later[a.number]!.push(b.number);
   graph.why[a.number]!.push(why);
 }
@@ -45,7 +48,7 @@ export function edge(graph: Graph, a: RefitOp | undefined, b: RefitOp | undefine
 export function ask(graph: Graph, a: RefitOp | undefined, b: RefitOp | undefined, why: string, at: Span, hard: boolean, place: Span = at): void {
   if (!a || !b || a === b) return;
   const ring = wayFrom(graph, b.number, a.number);
-  if (!ring) { edge(graph, a, b, why); return; }
+  if (!ring) { edge(graph, a, b, why, hard ? at : undefined); return; }
   const key = `${place.file} ${place.start}`;
   if (!hard || graph.said.has(key)) return;
   graph.said.add(key);
@@ -53,7 +56,7 @@ export function ask(graph: Graph, a: RefitOp | undefined, b: RefitOp | undefined
   const first = reasonOf("refit/contradiction", { words: ["order", `${named(graph, a)} cannot come before ${named(graph, b)}`], at });
   const links = ring.slice(1).map((n, i) => {
     const from = ring[i]!, k = graph.later[from]!.indexOf(n);
-    return reasonOf("refit/contradiction", { words: ["order", `${named(graph, graph.ops[from]!)} comes before ${named(graph, graph.ops[n]!)}: ${graph.why[from]![k]}`], at: graph.ops[n]!.at });
+    return reasonOf("refit/contradiction", { words: ["order", `${named(graph, graph.ops[from]!)} comes before ${named(graph, graph.ops[n]!)}: ${graph.why[from]![k]}`], at: graph.saidAt.get(from * MOST + n) ?? graph.ops[n]!.at });
   });
   graph.problems.push({ rule: "refit/contradiction", phase: "refit", act: a.act, around: a.around, at, about: [...a.things, ...b.things], reasons: [first, ...links] });
 }

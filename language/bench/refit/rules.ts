@@ -14,6 +14,10 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
   const mirrored = (later: number, earlier: number, why: string): void => { if (later > earlier) edge(graph, opOf[later], opOf[earlier], why); };
   for (const event of events) if (event.kind === "out") { const list = outs.get(event.thing); if (list) list.push(event.index); else outs.set(event.thing, [event.index]); }
 
+  /** Thing -> events that asked for it as it has been since its last change. */
+  const asked = new Map<ThingIndex, number[]>();
+  const asks = (event: Event, thing: ThingIndex): void => { const list = asked.get(thing); if (list) list.push(event.index); else asked.set(thing, [event.index]); };
+
   for (const event of events) {
     if (event.kind === "gripped") { gripBefore(strip, graph, opOf, event); continue; }
     for (const need of needs[event.index]!) {
@@ -26,6 +30,13 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
       for (let i = last.get(thing) ?? -1; i >= 0; i = previous(events, i, thing)) { mirrored(event.index, i, "it is the same thing"); if (opOf[i]) break; }
       last.set(thing, event.index);
     }
+    // What asked for a thing as it was stays between the same two changes of it. A change without a line of its own parts nothing.
+    if (opOf[event.index]) for (const thing of event.things) {
+      for (const other of asked.get(thing) ?? []) mirrored(event.index, other, "it was done before this changed");
+      asked.delete(thing);
+    }
+    for (const need of event.needs) for (const thing of events[need]!.things) if (!event.things.includes(thing)) asks(event, thing);
+    for (const hazard of event.hazards) if (!event.things.includes(hazard)) asks(event, hazard);
     if (event.kind === "out" || event.kind === "slack") afterMeetings(graph, opOf, assemblies, event, tieOf(model, event.thing));
     if (event.kind === "off") for (const thing of event.things) {
       const part = partOf(model, thing);
@@ -33,7 +44,6 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
       if (part.behind.length > 0) inPlaceBefore(graph, opOf, assemblies, events, event, thing, part.behind);
     }
     if (event.kind === "drained") fillAfter(strip, graph, opOf, event, model.things[event.thing] as Fluid);
-    if (event.kind === "lapses") for (const other of events) if (other.index < event.index && other.hazards.includes(event.thing)) mirrored(event.index, other.index, "the precaution stands between");
     if (event.kind === "met") for (const other of events) {
       if (other.index >= event.index) break;
       const thing = model.things[other.thing]!;

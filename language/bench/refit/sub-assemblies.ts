@@ -31,14 +31,19 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
   };
   const stayed = (event: Event, part: ThingIndex): boolean => at(event.before.lump, part) === event.from && !moved(event, part);
 
-  const links = new Map<number, { to: number; by: number }[]>();
+  const links = new Map<number, { to: number; by: number }[]>(), left = new Map<number, number>(), unsure = new Set<number>();
   const link = (a: number, b: number, by: number): void => { const list = links.get(a); if (list) list.push({ to: b, by }); else links.set(a, [{ to: b, by }]); };
   for (const event of events) {
     if (event.kind !== "off") continue;
+    left.set(event.index + 1, event.from);
     const home = event.from === ON_BASE ? model.base[0] : event.before.carriers.get(event.from)?.carrier;
-    const host = event.things.flatMap((thing) => machine.hosts[thing] ?? []).find((h) => stayed(event, h)) ?? (home !== undefined && stayed(event, home) ? home : undefined);
+    // It goes back to what is on the base first, as fitting does. Where its hosts have left one another since and none of them is on
+    // the base, which one it comes to first depends on the line that is taken.
+    const hosts = event.things.flatMap((thing) => machine.hosts[thing] ?? []).filter((h) => stayed(event, h));
+    const host = hosts.find((h) => at(end.lump, h) === ON_BASE) ?? hosts[0] ?? (home !== undefined && stayed(event, home) ? home : undefined);
     if (host === undefined) continue;
     const a = at(end.lump, event.thing), b = at(end.lump, host);
+    if (b !== ON_BASE && hosts.some((h) => at(end.lump, h) !== b)) unsure.add(event.index);
     if (a === b) continue;
     link(a, b, event.index);
     link(b, a, event.index);
@@ -55,6 +60,18 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
       queue.push(to);
     }
   }
+  /** The way by what each left, whatever it hung on there. */
+  const byLeaving = (from: number, to: number): readonly number[] => {
+    const path: number[] = [];
+    let x = from, y = to;
+    while (x !== y) {
+      const later = Math.max(x, y), home = left.get(later);
+      if (home === undefined) return [];
+      path.push(later - 1);
+      if (x === later) x = home; else y = home;
+    }
+    return path;
+  };
   const between = (a: ThingIndex, b: ThingIndex): readonly number[] => {
     let x = at(end.lump, a), y = at(end.lump, b);
     if (x === y) return [];
@@ -65,7 +82,7 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
       if (one.depth >= other.depth && one.by >= 0) { path.push(one.by); x = one.up; }
       else { path.push(other.by); y = other.up; }
     }
-    return path;
+    return unsure.size > 0 && path.some((by) => unsure.has(by)) ? [...new Set([...path, ...byLeaving(at(end.lump, a), at(end.lump, b))])] : path;
   };
   return { between, stayed, moved };
 }

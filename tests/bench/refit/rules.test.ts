@@ -43,16 +43,14 @@ test("a part in its place, by all meetings on its way, before what hides it", ()
   anyLine(text);
 });
 
-// The order does not keep this rule yet.
-test.fails("a tie with what was on the base then and left it since, by itself, waits for that", () => {
+test("a tie with what was on the base then and left it since, by itself, waits for that", () => {
   // The hose hangs on two, of which neither is on the base at the end: whichever is back first, the other is waited for.
   const facts = `part m "Motor"\n part d "Drive"\n part hose hose "Hose"\n joint at-m clip "At the motor" { joins hose to m }\n joint at-d clip "At the drive" { joins hose to d }
   fastener m-bolts bolt "Motor bolts" { joins m to b }\n fastener d-bolts bolt "Drive bolts" { joins d to b }`;
   anyLine(stage(facts, "step { undo at-m, at-d remove hose undo m-bolts remove m undo d-bolts remove d }"));
 });
 
-// The order does not keep this rule yet.
-test.fails("a tie waits for its side even where another host of the part left first", () => {
+test("a tie waits for its side even where another host of the part left first", () => {
   const facts = `part m "Motor"\n part e "Encoder"\n part loom loom "Loom"\n joint at-e connector "Encoder plug" { joins loom to e }\n joint at-m connector "Motor plug" { joins loom to m }\n joint at-b connector "Base plug" { joins loom to b }
   fastener m-bolts bolt "Motor bolts" { joins m to b }\n fastener e-screws screw "Encoder screws" { joins e to m }`;
   const text = stage(facts, "step { undo at-e, at-m, at-b remove loom undo m-bolts remove m } step { undo e-screws remove e }");
@@ -84,8 +82,7 @@ test("aside goes back, and its loose tie is tightened", () => {
   anyLine(text);
 });
 
-// The order does not keep this rule yet.
-test.fails("aside and back in the strip: what was done while it was aside stays between the two", () => {
+test("aside and back in the strip: what was done while it was aside stays between the two", () => {
   const facts = `part door "Door"\n part lock "Lock" { rests on b behind door }\n fastener catch bolt "Catch" { joins door to b }`;
   const text = stage(facts, "step { loosen catch swing door remove lock swing door back }");
   expect(refit(text)).toEqual(["moving aside Door", "fitting Lock", "putting back Door", "tightening Catch"]);
@@ -214,8 +211,7 @@ test("a statement that the bench forbids is found before performing, once, with 
   expect(found[0]!.because.length).toBeGreaterThan(1);
 });
 
-// The order does not keep this rule yet.
-test.fails("two statements against each other: one finding that shows both", () => {
+test("two statements against each other: one finding that shows both", () => {
   const text = stage(two, "step { remove x remove y }\n refit {\n order x before y\n order y before x\n }");
   const found = findings(text);
   expect(found.map((f) => f.code)).toEqual(["refit/contradiction"]);

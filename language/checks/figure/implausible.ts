@@ -1,0 +1,70 @@
+// A figure that no machine can have: none of something, a range that falls. Speaks only where the figure cannot be meant.
+
+import { isProblem, si, type Dimension } from "../../quantities/index.ts";
+import type { SourceFile } from "../../names/project.ts";
+import { eachItem } from "../../syntax/index.ts";
+import { check, type Draft } from "../check.ts";
+import { figuresIn } from "../figures-said.ts";
+
+/** The largest that any shop meets, in SI: 1 MN·m, 1000 t, 1000 m³. */
+const largest: Partial<Readonly<Record<Dimension, number>>> = { torque: 1e6, mass: 1e6, volume: 1e3 };
+/** What exists only above nothing. Others, such as a length, may be 0 as a limit. */
+const positive: ReadonlySet<string> = new Set<Dimension>(["torque", "mass", "volume"]);
+/** No group of fasteners has more pieces than this. */
+const mostPieces = 100_000;
+
+export default check({
+  code: "figure/implausible",
+  title: "A figure that cannot be meant",
+  severity: "warning",
+  why: "A part of 0 kg, a torque of 0 or a range that falls is a slip of the pen, and whatever is worked out from it is wrong too.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid" { mass 0 kg }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid" { mass 0.4 kg }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+  `,
+  *file(file) {
+    for (const { made, due, dimension, text, at } of figuresIn(file)) {
+      if (dimension === undefined || (due.length > 0 && !due.includes(dimension))) continue;
+      if (isProblem(made)) {
+        yield { at, says: made.problem };
+        continue;
+      }
+      if (due.length !== 1) continue;
+      const { low, high } = si(made), most = largest[dimension];
+      if (positive.has(dimension) && high <= 0) yield { at, says: `${text} cannot be meant: write the figure, or leave the line out where it is not known` };
+      else if (positive.has(dimension) && low < 0) yield { at, says: `${text} goes below nothing` };
+      else if (most !== undefined && high > most) yield { at, says: `${text} is more than any shop meets: look at the unit` };
+    }
+    yield* counts(file);
+  },
+});
+
+/** Counts: none, parts of one, or thousands. */
+function counts(file: SourceFile): Draft[] {
+  const found: Draft[] = [], { tokens } = file.tree.scan;
+  eachItem(file.tree.items, (item) => {
+    if (!item.entry || item.broken) return;
+    for (const argument of item.arguments) {
+      if (argument.slot !== "count") continue;
+      const token = tokens[argument.first]!, value = Number(token.text), { word } = item.entry;
+      if (Number.isInteger(value) && value >= 1 && value <= mostPieces) continue;
+      const at = { file: file.path, start: token.startOffset, end: token.endOffset! + 1 };
+      const why = value > mostPieces ? "more than any machine has" : Number.isInteger(value) ? "count from 1" : "count whole ones";
+      found.push({ at, says: `"${word}" cannot take ${token.text}: ${why}` });
+    }
+  });
+  return found;
+}

@@ -1,0 +1,36 @@
+// A figure in a unit of something else: a mass in newton metres, a torque in millimetres.
+
+import { dimensionNames } from "../../quantities/index.ts";
+import { check } from "../check.ts";
+import { figuresIn } from "../figures-said.ts";
+import { listed } from "../bench-check.ts";
+
+export default check({
+  code: "figure/wrong-dimension",
+  title: "A unit of something else",
+  severity: "error",
+  why: "A figure in the wrong kind of unit was meant for another line, or the unit is a slip: the hand would set a torque that nobody wrote.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot" { mass 3 kg }
+      part lid "Lid" { mass 5 N·m }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot" { mass 3 kg }
+      part lid "Lid" { mass 5 kg }
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+  `,
+  *file(file) {
+    for (const { item, due, dimension, text, at } of figuresIn(file)) {
+      if (due.length === 0 || dimension === undefined || due.includes(dimension)) continue;
+      yield { at, says: `${text} is a figure of ${dimensionNames[dimension].title}: "${item.entry!.word}" takes ${listed(due.map((one) => dimensionNames[one].title), "or")}` };
+    }
+  },
+});

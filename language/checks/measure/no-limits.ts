@@ -1,0 +1,47 @@
+// A reading that nothing is held against.
+
+import { eachItem } from "../../syntax/index.ts";
+import { check, type Draft } from "../check.ts";
+import { figuresIn } from "../figures-said.ts";
+
+export default check({
+  code: "measure/no-limits",
+  title: "A reading without limits",
+  severity: "hint",
+  why: "Who takes the reading cannot tell whether it will do. Write the maker's limits, or `as found` where it is only recorded.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+    }
+    procedure look "Look" for box {
+      aim none
+      step "Look" {
+        measure flatness on foot "Face of the foot"
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+    }
+    procedure look "Look" for box {
+      aim none
+      step "Look" {
+        measure flatness on foot "Face of the foot" at most 0.05 mm
+      }
+    }
+  `,
+  *file(file) {
+    const limited = new Set(figuresIn(file).map((figure) => figure.item)), found: Draft[] = [], { tokens } = file.tree.scan;
+    eachItem(file.tree.items, (item) => {
+      if (item.entry?.word !== "measure" || item.broken || limited.has(item)) return;
+      for (let i = item.first; i <= item.last; i++) if (tokens[i]!.text === "found") return;
+      const what = tokens[item.first]!, last = tokens[item.last]!;
+      found.push({ at: { file: file.path, start: what.startOffset, end: last.endOffset! + 1 }, says: "No limits stand with this reading: write them, or as found where it is only recorded" });
+    });
+    yield* found;
+  },
+});

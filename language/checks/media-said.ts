@@ -1,0 +1,28 @@
+// Pictures and recordings that a file names, with where they lie.
+
+import type { Span } from "../findings/finding.ts";
+import type { SourceFile } from "../names/project.ts";
+import { textOf } from "../names/strings.ts";
+import { eachItem } from "../syntax/index.ts";
+import type { World } from "../workspace/world.ts";
+
+export interface MediaSaid {
+  readonly written: string;
+  readonly what: "picture" | "recording";
+  readonly path: string;
+  readonly inside: boolean;
+  readonly at: Span;
+}
+
+const address = /^[a-z][a-z0-9+.-]+:/i;
+
+export function mediaIn(file: SourceFile, world: World): MediaSaid[] {
+  const found: MediaSaid[] = [], { tokens } = file.tree.scan;
+  eachItem(file.tree.items, (item) => {
+    const word = item.entry?.word, argument = item.arguments[0];
+    if ((word !== "photo" && word !== "video") || item.broken || argument?.slot !== "string") return;
+    const token = tokens[argument.first]!, written = textOf(token), isAddress = address.test(written), path = isAddress ? written : world.resolve(file.path, written);
+    found.push({ written, what: word === "photo" ? "picture" : "recording", path, inside: !isAddress && world.inside(path), at: { file: file.path, start: token.startOffset, end: token.endOffset! + 1 } });
+  });
+  return found;
+}

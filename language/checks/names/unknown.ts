@@ -1,0 +1,82 @@
+// A name that stands for nothing here: misspelt, not declared, or the name of something of another kind.
+
+import { synonyms } from "../../tables/index.ts";
+import { check } from "../check.ts";
+import { nearestName } from "../near-names.ts";
+import { listed } from "../bench-check.ts";
+import type { Due } from "../due-names.ts";
+import { surveyOf, type Unknown } from "../survey-of-names.ts";
+
+/** What is due, as a sentence says it. */
+const dueWords: Readonly<Record<Due, string>> = {
+  "part": "a part", "thing": "a part, fastener, joint, fluid or hazard", "fluid": "a fluid", "hazard": "a hazard", "position": "a position", "step": "a step",
+  "step or thing": "a step, part or fastener", "procedure": "a procedure", "procedure or step": "a procedure or step", "unit": "a unit", "tool": "a tool", "washer": "a part",
+  "stores": "a consumable", "role": "a role", "table": "a torque table", "temporary": "a temporary thing", "condition": "a variant, option or reading", "kind": "a kind of part",
+  "kind or thing": "a part or a kind", "like": "a declaration of the same sort", "hazard type": "a hazard at the top of a file", "any": "a name",
+};
+/** Due names that stand in the unit itself, not in the shop's files. */
+const inUnit: ReadonlySet<Due> = new Set<Due>(["part", "thing", "fluid", "hazard", "position", "step", "step or thing", "washer", "condition"]);
+
+export default check({
+  code: "names/unknown",
+  title: "A name that nothing has",
+  severity: "error",
+  why: "A line about a misspelt thing does nothing: the screw stays in, the seal stays old, and the list of tools lacks one.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure look "Look" for box {
+      aim none
+      step "Look" {
+        clean lit
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid"
+      fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    }
+    procedure look "Look" for box {
+      aim none
+      step "Look" {
+        clean lid
+      }
+    }
+  `,
+  *file(file, { project }) {
+    for (const unknown of surveyOf(project, file).unknown) {
+      // The families `tool` and `consumable` speak of what the shop lacks.
+      if ((unknown.due === "tool" || unknown.due === "stores") && unknown.is === undefined && unknown.pieces === undefined) continue;
+      const at = { file: file.path, start: unknown.start, end: unknown.end }, near = meant(unknown);
+      yield {
+        at, says: wordsOf(unknown, near),
+        fixes: near === undefined ? [] : [{ title: `Write ${near}`, edits: [{ ...at, text: near }], certain: false }],
+      };
+    }
+  },
+});
+
+/** The name that was meant: nearly the same letters, or what we call the thing. */
+function meant({ text, due, candidates, is }: Unknown): string | undefined {
+  if (due === "kind" || due === "kind or thing") {
+    const synonym = synonyms.find((one) => one.says === text && candidates.includes(one.is));
+    if (synonym) return synonym.is;
+  }
+  return is === undefined ? nearestName(text, candidates) : undefined;
+}
+
+function wordsOf({ text, due, is, pieces, unit }: Unknown, near: string | undefined): string {
+  if (pieces !== undefined) return pieces.length === 0 ? `${text} is no piece: it has none that are told apart` : `${text} is not there: the pieces are ${listed(pieces)}`;
+  if (is !== undefined) return `${text} is a ${is}: here ${dueWords[due]} is due`;
+  const where = inUnit.has(due) && unit !== undefined ? `in ${unit}` : "in this file or in any that it uses";
+  if (near === undefined) return `${text} is not declared ${where}: ${dueWords[due]} is due`;
+  return `${text} is not declared ${where}, but ${near} is`;
+}

@@ -1,0 +1,67 @@
+// Something declared for a procedure's sake that no line speaks of. The shop's library is not asked: it lists what there is.
+
+import { cursorOf, linesIn, takeNames, wordOf } from "../../model/cursor.ts";
+import { check, type Draft } from "../check.ts";
+import { surveyOf } from "../survey-of-names.ts";
+import { declaredName } from "../space-of-names.ts";
+
+const asked: ReadonlySet<string> = new Set(["tool", "consumable", "role", "torque-table", "temporary", "fastener", "hazard"]);
+
+export default check({
+  code: "names/unused",
+  title: "Declared and never spoken of",
+  severity: "hint",
+  why: "A name that no line uses is left over from an earlier text, or the line that should use it is missing.",
+  source: "common practice",
+  fails: `
+    tool mallet "Mallet"
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid" { rests on foot }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Lid off" { remove lid }
+    }
+  `,
+  mended: `
+    tool mallet "Mallet"
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid" { rests on foot }
+    }
+    procedure strip "Strip" for box {
+      aim lid off
+      step "Lid off" { remove lid with mallet }
+    }
+  `,
+  *file(file, { project }) {
+    const isLibrary = !file.declarations.some((one) => one.word === "procedure");
+    if (isLibrary) return;
+    const used = new Set<string>();
+    for (const other of project.files.values()) for (const id of surveyOf(project, other).used) used.add(id);
+    for (const { word, id, item, at, name } of file.declarations) {
+      if (asked.has(word) && !used.has(id)) {
+        // Torque wrenches and meters are chosen by their kind and range, not by their names.
+        if (word === "tool" && (item.block?.items.some((one) => one.entry?.word === "kind" || one.entry?.word === "range") ?? false)) continue;
+        yield unused(name, at);
+      } else if (word === "unit") {
+        for (const line of linesIn({ item, source: file })) {
+          const own = wordOf(line);
+          if (own === "variants") {
+            const names = takeNames(cursorOf(line)), first = declaredName(file, line.item);
+            const ids = line.item.arguments.filter((one) => one.declares).map((one) => file.tree.scan.tokens[one.first]!.text);
+            if (first && names.length > 0 && !ids.some((one) => used.has(one))) yield unused(first.text, { file: file.path, start: first.start, end: first.end });
+          } else if (own === "option" || own === "temporary") {
+            const one = declaredName(file, line.item);
+            if (one && !used.has(one.text)) yield unused(one.text, { file: file.path, start: one.start, end: one.end });
+          }
+        }
+      }
+    }
+  },
+});
+
+const unused = (name: string, at: Draft["at"]): Draft => ({ at, says: `${name} is declared and no line speaks of it`, tag: "unused" });

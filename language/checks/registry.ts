@@ -3,13 +3,18 @@
 import allowNoReason from "./allow/no-reason.ts";
 import allowUnknown from "./allow/unknown.ts";
 import allowUnused from "./allow/unused.ts";
+import consumableMissing from "./consumable/missing.ts";
+import consumablePackUnknown from "./consumable/pack-unknown.ts";
 import fastenerDriveMismatch from "./fastener/drive-mismatch.ts";
 import fastenerLengthImplausible from "./fastener/length-implausible.ts";
 import fastenerOneTimeReused from "./fastener/one-time-reused.ts";
 import fastenerTorqueMissing from "./fastener/torque-missing.ts";
 import fastenerTorqueOverYield from "./fastener/torque-over-yield.ts";
 import fastenerTorqueTooLow from "./fastener/torque-too-low.ts";
+import figureImplausible from "./figure/implausible.ts";
+import figurePairDisagrees from "./figure/pair-disagrees.ts";
 import figureSqueeze from "./figure/squeeze.ts";
+import figureWrongDimension from "./figure/wrong-dimension.ts";
 import hazardGuardOff from "./hazard/guard-off.ts";
 import hazardLapsed from "./hazard/lapsed.ts";
 import hazardNoPrecaution from "./hazard/no-precaution.ts";
@@ -24,6 +29,17 @@ import hazardWaitTooShort from "./hazard/wait-too-short.ts";
 import liftCapacity from "./lift/capacity.ts";
 import liftOverGuideline from "./lift/over-guideline.ts";
 import liftPeople from "./lift/people.ts";
+import measureNoLimits from "./measure/no-limits.ts";
+import mediaMissing from "./media/missing.ts";
+import mediaOutsideFolder from "./media/outside-folder.ts";
+import namesDuplicate from "./names/duplicate.ts";
+import namesImportCycle from "./names/import-cycle.ts";
+import namesImportMissing from "./names/import-missing.ts";
+import namesImportOutside from "./names/import-outside.ts";
+import namesLikeCycle from "./names/like-cycle.ts";
+import namesPartUnattached from "./names/part-unattached.ts";
+import namesUnknown from "./names/unknown.ts";
+import namesUnused from "./names/unused.ts";
 import refitContradiction from "./refit/contradiction.ts";
 import refitFluidShort from "./refit/fluid-short.ts";
 import refitImpossible from "./refit/impossible.ts";
@@ -35,6 +51,7 @@ import refitOneWay from "./refit/one-way.ts";
 import refitPosition from "./refit/position.ts";
 import refitSealReused from "./refit/seal-reused.ts";
 import refitTemporaryLeft from "./refit/temporary-left.ts";
+import removalJoinsNothing from "./removal/joins-nothing.ts";
 import removalLeftLoose from "./removal/left-loose.ts";
 import removalMissing from "./removal/missing.ts";
 import removalNeverUndone from "./removal/never-undone.ts";
@@ -42,6 +59,7 @@ import sequenceAlreadyUndone from "./sequence/already-undone.ts";
 import sequenceAside from "./sequence/aside.ts";
 import sequenceBlocked from "./sequence/blocked.ts";
 import sequenceCaptive from "./sequence/captive.ts";
+import sequenceCycle from "./sequence/cycle.ts";
 import sequenceFalls from "./sequence/falls.ts";
 import sequenceFluidAboard from "./sequence/fluid-aboard.ts";
 import sequenceLooseWhenTurned from "./sequence/loose-when-turned.ts";
@@ -73,6 +91,7 @@ import syntaxUnitUnknown from "./syntax/unit-unknown.ts";
 import syntaxWordDue from "./syntax/word-due.ts";
 import syntaxWordMisplaced from "./syntax/word-misplaced.ts";
 import syntaxWordUnknown from "./syntax/word-unknown.ts";
+import toolMissing from "./tool/missing.ts";
 import toolWrenchRange from "./tool/wrench-range.ts";
 import wordingClears from "./wording/clears.ts";
 
@@ -82,13 +101,18 @@ export const checks: readonly Check[] = [
   allowNoReason,
   allowUnknown,
   allowUnused,
+  consumableMissing,
+  consumablePackUnknown,
   fastenerDriveMismatch,
   fastenerLengthImplausible,
   fastenerOneTimeReused,
   fastenerTorqueMissing,
   fastenerTorqueOverYield,
   fastenerTorqueTooLow,
+  figureImplausible,
+  figurePairDisagrees,
   figureSqueeze,
+  figureWrongDimension,
   hazardGuardOff,
   hazardLapsed,
   hazardNoPrecaution,
@@ -103,6 +127,17 @@ export const checks: readonly Check[] = [
   liftCapacity,
   liftOverGuideline,
   liftPeople,
+  measureNoLimits,
+  mediaMissing,
+  mediaOutsideFolder,
+  namesDuplicate,
+  namesImportCycle,
+  namesImportMissing,
+  namesImportOutside,
+  namesLikeCycle,
+  namesPartUnattached,
+  namesUnknown,
+  namesUnused,
   refitContradiction,
   refitFluidShort,
   refitImpossible,
@@ -114,6 +149,7 @@ export const checks: readonly Check[] = [
   refitPosition,
   refitSealReused,
   refitTemporaryLeft,
+  removalJoinsNothing,
   removalLeftLoose,
   removalMissing,
   removalNeverUndone,
@@ -121,6 +157,7 @@ export const checks: readonly Check[] = [
   sequenceAside,
   sequenceBlocked,
   sequenceCaptive,
+  sequenceCycle,
   sequenceFalls,
   sequenceFluidAboard,
   sequenceLooseWhenTurned,
@@ -152,6 +189,7 @@ export const checks: readonly Check[] = [
   syntaxWordDue,
   syntaxWordMisplaced,
   syntaxWordUnknown,
+  toolMissing,
   toolWrenchRange,
   wordingClears,
 ];

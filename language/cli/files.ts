@@ -140,15 +140,34 @@ export async function writeOutput(path: string, content: string | Uint8Array, fo
       throw new CannotRun(`${shown} is there already and was not made by this tool, or was changed since: give another name, or --force to write over it`);
     }
   }
-  try {
+  const list = Object.entries({ ...made, [name]: await hashOf(content) }).sort(([a], [b]) => (a < b ? -1 : 1));
+  writing(shown, () => {
     mkdirSync(folder, { recursive: true });
     replaceFile(path, content);
-    replaceFile(join(folder, madeList), `${JSON.stringify(Object.fromEntries(Object.entries({ ...made, [name]: await hashOf(content) }).sort(([a], [b]) => (a < b ? -1 : 1))), null, 2)}\n`);
-  } catch (error) {
+    replaceFile(join(folder, madeList), `${JSON.stringify(Object.fromEntries(list), null, 2)}\n`);
+  });
+}
+
+/** Writes a file that is the author's from then on; one that is there already stays, unless `force`. */
+export function writeNew(path: string, text: string, force: boolean, shown: string): void {
+  if (existsSync(path) && !force) throw new CannotRun(`${shown} is there already: give another name, or --force to write over it`);
+  writing(shown, () => {
+    mkdirSync(dirname(path), { recursive: true });
+    replaceFile(path, text);
+  });
+}
+
+/** Turns what the disk refuses into words. */
+function writing(shown: string, write: () => void): void {
+  try { write(); } catch (error) {
     const code = (error as NodeJS.ErrnoException).code ?? "";
-    throw new CannotRun(`${shown} cannot be written: ${code === "EACCES" || code === "EPERM" || code === "EROFS" ? "no permission" : code === "ENOSPC" ? "the disk is full" : code === "ENOTDIR" || code === "EEXIST" ? "a file stands where a folder is needed" : "the disk refused it"}`);
+    throw new CannotRun(`${shown} cannot be written: ${refusals[code] ?? "the disk refused it"}`);
   }
 }
+const refusals: Readonly<Record<string, string>> = {
+  EACCES: "no permission", EPERM: "no permission", EROFS: "no permission", ENOSPC: "the disk is full",
+  ENOTDIR: "a file stands where a folder is needed", EEXIST: "a file stands where a folder is needed", EISDIR: "a folder of this name stands there",
+};
 
 /** Writes beside and renames, so that a reader never sees half a file and a failure leaves the old one. */
 export function replaceFile(path: string, content: string | Uint8Array): void {

@@ -2,7 +2,8 @@
 
 import { existsSync, statSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
-import { checkProject, type Checked } from "../workspace/check-project.ts";
+import { checkMany } from "../workspace/check-many.ts";
+import { checkProject, type Checked, type Surveyed } from "../workspace/check-project.ts";
 import type { Finding } from "../findings/finding.ts";
 import { defaultSettings, type Settings } from "../workspace/settings.ts";
 import type { World } from "../workspace/world.ts";
@@ -24,15 +25,43 @@ export interface ProjectRun {
 /** The name under which standard input is read. */
 export const standardInput = "standard-input.strip";
 
-export async function runProject(args: ParsedArgs, io: Io): Promise<ProjectRun> {
+/** Where the files are and what bounds them, before anything is checked. */
+interface Prepared extends Omit<ProjectRun, "checked"> {
+  readonly ofSettings: readonly Finding[];
+}
+
+async function prepare(args: ParsedArgs, io: Io): Promise<Prepared> {
   const cwd = io.cwd ?? process.cwd(), given = args.positionals.length > 0 ? args.positionals : ["."], overlay = new Map<string, string>();
   if (given.includes("-")) overlay.set(slashes(join(cwd, standardInput)), await io.readStdin());
   const roots = [...new Set([...findFiles(given.filter((g) => g !== "-"), cwd), ...overlay.keys()])].sort();
   const folders = new Set(given.map((one) => { const path = resolve(cwd, one === "-" ? "." : one.replace(/[*?[{].*$/, "")); return projectFolder(existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path)); }));
   const { settings, findings: ofSettings, texts } = await settingsOf([...folders]), world = diskWorld(boundaries([...folders], roots), overlay);
-  const checked = checkProject(world, roots, { settings, ...(io.progress ? { between: progress(io) } : {}) });
-  if (io.progress) io.err("\r\u001b[K");
-  return { checked: { ...checked, findings: [...ofSettings, ...checked.findings] }, texts, settings, world, roots, cwd, show: shownFrom(cwd) };
+  return { ofSettings, texts, settings, world, roots, cwd, show: shownFrom(cwd) };
+}
+
+/** The whole project checked, with its models and performances, for commands that make something of them. */
+export async function runProject(args: ParsedArgs, io: Io): Promise<ProjectRun> {
+  const { ofSettings, ...prepared } = await prepare(args, io), { settings, world, roots } = prepared;
+  const checked = withProgress(io, (between) => checkProject(world, roots, { settings, ...between }));
+  return { ...prepared, checked: { ...checked, findings: [...ofSettings, ...checked.findings] } };
+}
+
+export interface SurveyRun extends Omit<ProjectRun, "checked"> {
+  readonly checked: Surveyed;
+}
+
+/** The findings alone: any number of files, one after the other. `unknowns` collects the figures that nobody gave. */
+export async function runSurvey(args: ParsedArgs, io: Io, unknowns?: string[]): Promise<SurveyRun> {
+  const { ofSettings, ...prepared } = await prepare(args, io), { settings, world, roots } = prepared;
+  const checked = withProgress(io, (between) => checkMany(world, roots, { settings, ...between, ...(unknowns ? { unknowns } : {}) }));
+  return { ...prepared, checked: { ...checked, findings: [...ofSettings, ...checked.findings] } };
+}
+
+function withProgress<T>(io: Io, run: (options: { between?: (done: number, of: number) => void }) => T): T {
+  if (!io.progress) return run({});
+  const result = run({ between: progress(io) });
+  io.err("\r\u001b[K");
+  return result;
 }
 
 function nearestFolder(path: string): string {

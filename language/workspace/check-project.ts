@@ -31,14 +31,22 @@ export interface UnitSummary {
   readonly builds: number;
 }
 
-export interface Checked {
-  readonly project: Project;
+/** What a report needs of a check, whoever made it. */
+export interface Surveyed {
   readonly findings: readonly Finding[];
   readonly allows: readonly Allow[];
-  /** Every procedure in every build, in the order of files; models are shared. */
-  readonly performances: readonly Performance[];
   readonly units: readonly UnitSummary[];
   readonly unreadable: Project["unreadable"];
+  /** Texts by path: every file that was read. */
+  readonly texts: ReadonlyMap<string, string>;
+  /** How many procedures were performed. */
+  readonly procedures: number;
+}
+
+export interface Checked extends Surveyed {
+  readonly project: Project;
+  /** Every procedure in every build, in the order of files; models are shared. */
+  readonly performances: readonly Performance[];
 }
 
 let table: CheckTable | undefined;
@@ -94,7 +102,16 @@ export function checkProject(world: World, roots: readonly string[], options: Ch
     // A library that is only used may allow what other procedures than these find; a file with mistakes of form was not all performed.
     complete: (file) => asked.has(file.path) && file.tree.errors.length === 0,
   });
-  return { project, findings: findings.sort(byPlace), allows: used, performances, units, unreadable: project.unreadable };
+  return {
+    project, findings: findings.sort(byPlace), allows: used, performances, units, unreadable: project.unreadable,
+    texts: new Map([...project.files.values()].map((file) => [file.path, file.text])), procedures: new Set(performances.map((p) => `${p.procedure.at.file} ${p.procedure.id}`)).size,
+  };
+}
+
+/** Everything found in one file of a project, nothing kept. */
+export function checkOneFile(file: SourceFile, context: CheckContext): Pick<FileResult, "raw" | "performances" | "units" | "builds"> {
+  const result = performFile(file, [], context);
+  return { ...result, raw: [...checkFile(allChecks(), file, context), ...result.raw] };
 }
 
 /** Builds and performs what a file declares, in each build. */
@@ -145,7 +162,7 @@ function treesSeen(project: Project, file: SourceFile): Tree[] {
 
 const isSame = (a: readonly Tree[], b: readonly Tree[]): boolean => a.length === b.length && a.every((tree, i) => tree === b[i]);
 
-const byPlace = (a: Finding, b: Finding): number =>
+export const byPlace = (a: Finding, b: Finding): number =>
   a.at.file !== b.at.file ? (a.at.file < b.at.file ? -1 : 1) : a.at.start - b.at.start || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
 
 /** The unit that a procedure is for, if the file sees it. */

@@ -2,20 +2,9 @@
 
 import type { Model, Tie } from "../model/model.ts";
 import { fastenerKinds, kindIn } from "../tables/index.ts";
-import type { Checked } from "./check-project.ts";
 
-/** One line a unit and kind of figure. */
-export function unknownsOf(checked: Checked): string[] {
-  const lines: string[] = [], seen = new Set<string>();
-  for (const { model } of checked.performances) {
-    if (seen.has(model.unit)) continue;
-    seen.add(model.unit);
-    lines.push(...linesOf(model));
-  }
-  return lines;
-}
-
-function linesOf(model: Model): string[] {
+/** One line for each kind of figure that is missing in a unit. */
+export function unknownsOfModel(model: Model): string[] {
   const fasteners = model.ties.filter((tie) => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned === true), lines: string[] = [];
   const say = (what: string, gives: string, names: readonly string[]): void => {
     if (names.length > 0) lines.push(`${model.title}: ${what} not given for ${names.length}: ${[...new Set(names)].slice(0, 12).join(", ")}${names.length > 12 ? " …" : ""}. It would let the tool check ${gives}`);

@@ -16,7 +16,7 @@ export function makeProcedure(seed: number, parts = 30): MadeProcedure {
   const solid = Array.from({ length: parts }, (_, k) => k).filter((k) => !isGasket(k)), top = solid[solid.length - 1]!, plugs = Math.min(solid.length, 17);
   for (let k = 0; k < parts; k++) {
     const mass = (0.5 + ((seed + k * 7) % 40) / 10).toFixed(1), about = `Carries what is above it, number ${k}.`;
-    const between = isGasket(k) ? `  between part-${k + 1} and part-${k - 1}` : "", behind = k > 6 && k % 6 === 0 ? `  behind part-${solid[solid.indexOf(k) + 1] ?? top}` : "";
+    const between = isGasket(k) ? `  between part-${k + 1} and part-${k - 1}` : "", behind = k > 6 && k % 6 === 0 && !isGasket(k) ? `  behind part-${solid[solid.indexOf(k) + 1] ?? top}` : "";
     out.push(`  part part-${k}${isGasket(k) ? " gasket" : ""} "Part ${k} of ${seed}" {`, `    mass ${mass} kg  about "${about}"${between}${behind}`, "  }");
     yaml.push(`  - { id: part-${k}, name: Part ${k} of ${seed}, mass: ${mass} kg, about: "${about}"${isGasket(k) ? `, kind: gasket, between: [part-${k + 1}, part-${k - 1}]` : ""}${behind === "" ? "" : `, behind: ${behind.trim().slice(7)}`} }`);
   }

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { diskWorld, slashes } from "../../language/cli/files.ts";
 import { parse } from "../../language/syntax/index.ts";
 import { scan } from "../../language/syntax/scanner.ts";
-import { checkProject } from "../../language/workspace/check-project.ts";
+import { checkMany } from "../../language/workspace/check-many.ts";
 import { yamlShape } from "./make-procedures.ts";
 
 const [what, folder] = process.argv.slice(2) as [string, string];
@@ -15,7 +15,7 @@ let says = "";
 switch (what) {
   case "lex": { let tokens = 0; for (const file of files) tokens += scan(readFileSync(file, "utf8")).tokens.length; says = `${tokens} tokens`; break; }
   case "parse": { let items = 0; for (const file of files) items += parse(readFileSync(file, "utf8")).items.length; says = `${items} items at the top`; break; }
-  case "check": { const { findings, performances } = checkProject(diskWorld([folder]), files); says = `${performances.length} procedures performed, ${findings.length} findings`; break; }
+  case "check": { const { findings, procedures } = checkMany(diskWorld([folder]), files); says = `${procedures} procedures performed, ${findings.length} findings`; break; }
   case "yaml": case "js-yaml": {
     const { default: Ajv } = await import("ajv/dist/2020.js"), valid = new Ajv.default().compile(yamlShape);
     const read: (text: string) => unknown = what === "yaml" ? (await import("yaml")).parse : (await import("js-yaml")).load;

@@ -6,10 +6,9 @@ import { findingsAsJunit } from "../../outputs/findings/junit.ts";
 import { reportOf, type Report } from "../../outputs/findings/report.ts";
 import { findingsAsSarif } from "../../outputs/findings/sarif.ts";
 import { findingsAsText } from "../../outputs/findings/text.ts";
-import { unknownsOf } from "../../workspace/unknowns.ts";
 import { allChecks } from "../../workspace/check-project.ts";
 import { CannotRun, command } from "../command.ts";
-import { isOn, option, runProject } from "../project-run.ts";
+import { isOn, option, runSurvey } from "../project-run.ts";
 import { version } from "../version.ts";
 
 const formats = ["text", "json", "sarif", "junit", "annotations"] as const;
@@ -29,9 +28,9 @@ export default command({
   async run(args, io) {
     const as = isOn(args, "json") ? "json" : (option(args, "as") ?? "text"), format = formats.find((one) => one === as);
     if (!format) throw new CannotRun(`--as ${as}: it is one of ${formats.join(", ")}`);
-    const { checked, show, texts } = await runProject(args, io), report = reportOf(checked, show, texts);
+    const unknowns: string[] = [], { checked, show, texts } = await runSurvey(args, io, isOn(args, "unknowns") ? unknowns : undefined), report = reportOf(checked, show, texts);
     io.out(written(report, format, { colour: io.colour, quiet: isOn(args, "quiet") }));
-    if (isOn(args, "unknowns") && format === "text") for (const line of unknownsOf(checked)) io.out(`${line}\n`);
+    if (format === "text") for (const line of unknowns) io.out(`${line}\n`);
     if (report.unreadable.length > 0) return 2;
     const weights = isOn(args, "strict") ? ["error", "warning", "question", "hint"] : ["error", "warning"];
     return report.findings.some((finding) => weights.includes(finding.severity)) ? 1 : 0;

@@ -6,6 +6,7 @@ import { nearestWords } from "../../calc/nearest.ts";
 import { CannotRun, command, type Io } from "../command.ts";
 import { isOn } from "../project-run.ts";
 import { exampleText, wrapped } from "../../outputs/findings/explain-text.ts";
+import { visible } from "../../outputs/findings/text.ts";
 
 export default command({
   name: "explain",
@@ -35,7 +36,7 @@ function list(all: readonly Check[], io: Io, json: boolean): number {
 }
 
 function page(check: Check): string {
-  const indent = (text: string): string => exampleText(text).split("\n").map((line) => (line === "" ? "" : `    ${line}`)).join("\n");
+  const indent = (text: string): string => exampleText(text).split("\n").map((line) => (line === "" ? "" : `    ${visible(line)}`)).join("\n");
   return [
     `${check.code}  (${check.severity})`, check.title, "", wrapped(check.why, 88), ...(check.source ? ["", wrapped(`Source: ${check.source}`, 88)] : []),
     "", "Found here:", "", indent(check.fails), "", "Mended:", "", indent(check.mended), "",

@@ -2,7 +2,7 @@
 
 import type { Finding, Span } from "../../findings/finding.ts";
 import { linesOf, positionAt, type Lines } from "../../syntax/index.ts";
-import type { Checked, UnitSummary } from "../../workspace/check-project.ts";
+import type { Surveyed, UnitSummary } from "../../workspace/check-project.ts";
 
 /** Lines and columns from 1; columns count UTF-16 code units. The end is the first place after. */
 export interface Place {
@@ -35,9 +35,9 @@ export interface Report {
 }
 
 /** `show` makes a path as the user sees it: relative to where he stands. `besides` are texts that findings speak of and that are no procedures. */
-export function reportOf(checked: Checked, show: (path: string) => string, besides: ReadonlyMap<string, string> = new Map()): Report {
+export function reportOf(checked: Surveyed, show: (path: string) => string, besides: ReadonlyMap<string, string> = new Map()): Report {
   const lines = new Map<string, Lines>(), texts = new Map<string, string>();
-  for (const file of checked.project.files.values()) texts.set(show(file.path), file.text);
+  for (const [path, text] of checked.texts) texts.set(show(path), text);
   for (const [path, text] of besides) texts.set(show(path), text);
   const place = (span: Span): Place => {
     let of = lines.get(span.file);
@@ -54,7 +54,7 @@ export function reportOf(checked: Checked, show: (path: string) => string, besid
     allows: checked.allows.map((allow) => ({ code: allow.code, reason: allow.reason, at: place(allow.at) })),
     unreadable: checked.unreadable.map(({ path, says }) => ({ file: show(path), says })),
     units: checked.units.map((unit) => ({ ...unit, file: show(unit.file) })),
-    procedures: new Set(checked.performances.map((p) => `${p.procedure.at.file} ${p.procedure.id}`)).size, files: checked.project.files.size,
+    procedures: checked.procedures, files: checked.texts.size,
     textOf: (file) => texts.get(file),
   };
 }

@@ -1,0 +1,55 @@
+// Many files checked one after the other, each with what it uses, keeping only what a report needs: a repository of thousands of
+// procedures fits in the memory of a small machine. The findings are those of `checkProject`.
+
+import { allowsOf, applyAllows } from "../checks/allow.ts";
+import { mergeFindings } from "../checks/merge.ts";
+import type { Raw } from "../checks/run.ts";
+import { severityOf } from "../checks/severity.ts";
+import type { Build } from "../model/builds.ts";
+import { loadProject, type TreeCache } from "../names/load.ts";
+import type { SourceFile } from "../names/project.ts";
+import { allChecks, checkOneFile, byPlace, type Surveyed, type UnitSummary } from "./check-project.ts";
+import { defaultSettings, type Settings } from "./settings.ts";
+import { unknownsOfModel } from "./unknowns.ts";
+import type { World } from "./world.ts";
+
+export interface ManyOptions {
+  readonly settings?: Settings;
+  readonly between?: (done: number, of: number) => void;
+  /** Collects the figures that nobody gave, a line each. */
+  readonly unknowns?: string[];
+}
+
+export function checkMany(world: World, roots: readonly string[], options: ManyOptions = {}): Surveyed {
+  const { settings = defaultSettings, between, unknowns } = options, sorted = [...new Set(roots)].sort(), asked = new Set(sorted);
+  const raw: Raw[] = [], units: UnitSummary[] = [], builds = new Map<string, readonly Build[]>(), texts = new Map<string, string>(), allowing = new Map<string, SourceFile>();
+  const unreadable: { path: string; says: string }[] = [], complete = new Set<string>(), used = new Set<string>(), cache: TreeCache = new Map(), told = new Set<string>();
+  let procedures = 0;
+  // Files that are only used come last, each once, as if they had been asked for.
+  const queue = [...sorted], queued = new Set(queue);
+  for (let i = 0; i < queue.length; i++) {
+    const path = queue[i]!;
+    between?.(i, queue.length);
+    const project = loadProject(world, [path], cache), file = project.files.get(path);
+    unreadable.push(...project.unreadable);
+    for (const other of project.files.keys()) {
+      if (other === path) continue;
+      used.add(other);
+      if (!queued.has(other)) { queued.add(other); queue.push(other); }
+    }
+    if (!used.has(path)) cache.delete(path);
+    if (!file) continue;
+    texts.set(path, file.text);
+    const result = checkOneFile(file, { project, settings, world });
+    for (const one of result.raw) raw.push(one);
+    units.push(...result.units);
+    for (const [unit, list] of result.builds) builds.set(unit, list);
+    procedures += new Set(result.performances.map((p) => p.procedure.id)).size;
+    if (unknowns) for (const { model } of result.performances) if (!told.has(model.unit)) { told.add(model.unit); unknowns.push(...unknownsOfModel(model)); }
+    if (allowsOf(file).length > 0) allowing.set(path, file);
+    if (asked.has(path) && file.tree.errors.length === 0) complete.add(path);
+  }
+  const merged = mergeFindings(raw, (unit) => builds.get(unit) ?? []);
+  const allowed = applyAllows(merged, allowing, { check: allChecks().byCode, severity: (check) => severityOf(check, settings, undefined), complete: (file) => complete.has(file.path) });
+  return { findings: allowed.findings.sort(byPlace), allows: allowed.used, units, unreadable, texts, procedures };
+}

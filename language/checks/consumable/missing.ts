@@ -19,6 +19,7 @@ export default check({
       aim none
       step "Grease" {
         apply bearing-grease to race
+    #         ^^^^^^^^^^^^^^ bearing-grease is no consumable that this file or any that it uses declares
       }
     }
   `,

@@ -11,6 +11,7 @@ export default check({
   source: "common practice",
   fails: `
     consumable grease "Bearing grease"
+    #          ^^^^^^ Bearing grease is used, and nothing says what one pack holds
     unit spindle "Spindle" {
       base shaft
       part shaft "Shaft"

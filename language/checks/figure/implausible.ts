@@ -24,6 +24,7 @@ export default check({
       base foot
       part foot "Foot"
       part lid "Lid" { mass 0 kg }
+    #                       ^^^^ 0 kg cannot be meant: write the figure, or leave the line out where it is not known
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
   `,

@@ -16,6 +16,7 @@ export default check({
       part foot "Foot"
       part lid "Lid"
       fastener lid-screws screw "Lid screws" { count 4  torque 9 N·m (60 lb-in)  joins lid to foot }
+    #                                                          ^^^^^^^^^^^^^^^^ 9 N·m is 79.7 lbf·in, the bracket says 60 lb-in
     }
   `,
   mended: `

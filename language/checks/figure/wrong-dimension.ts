@@ -16,6 +16,7 @@ export default check({
       base foot
       part foot "Foot" { mass 3 kg }
       part lid "Lid" { mass 5 N·m }
+    #                       ^^^^^ 5 N·m is a figure of torque: "mass" takes mass
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
   `,

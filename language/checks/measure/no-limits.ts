@@ -19,6 +19,7 @@ export default check({
       aim none
       step "Look" {
         measure flatness on foot "Face of the foot"
+    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ No limits stand with this reading: write them, or as found where it is only recorded
       }
     }
   `,

@@ -18,6 +18,7 @@ export default check({
       aim none
       step "Look" {
         photo "photos/lost.jpg" "Foot from the left"
+    #         ^^^^^^^^^^^^^^^^^ photos/lost.jpg is not there: put the picture in its place, or take the line out
       }
     }
   `,

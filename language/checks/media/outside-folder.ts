@@ -18,6 +18,7 @@ export default check({
       aim none
       step "Look" {
         photo "http://pictures.example/foot.jpg" "Foot from the left"
+    #         ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ http://pictures.example/foot.jpg lies outside the project: copy the picture into its folder
       }
     }
   `,

@@ -19,6 +19,7 @@ export default check({
       part foot "Foot"
       part lid "Lid" { rests on foot }
       part lid "Lower lid" { rests on foot }
+    #      ^^^ lid is the name of another part already
     }
   `,
   mended: `

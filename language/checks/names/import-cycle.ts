@@ -10,6 +10,7 @@ export default check({
   source: "common practice",
   fails: `
 use "shop.strip"
+#   ^^^^^^^^^^^^ main.strip uses shop.strip uses main.strip: the files go round in a ring
 unit box "Box" {
   base foot
   part foot "Foot"

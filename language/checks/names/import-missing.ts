@@ -10,6 +10,7 @@ export default check({
   source: "common practice",
   fails: `
     use "shop.strip"
+    #   ^^^^^^^^^^^^ "shop.strip" cannot be used: there is no such file
     unit box "Box" {
       base foot
       part foot "Foot"

@@ -17,6 +17,7 @@ export default check({
       base foot
       part foot "Foot"
       part lid "Lid" { rests on foot  like cover }
+    #      ^^^ lid is like cover is like lid: none of them says what it is
       part cover "Cover" { rests on foot  like lid }
     }
   `,

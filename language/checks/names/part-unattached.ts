@@ -17,6 +17,7 @@ export default check({
       base foot
       part foot "Foot"
       part lid "Lid"
+    #      ^^^ Lid is tied to nothing, rests on nothing and lies between nothing: say what holds it
     }
   `,
   mended: `

@@ -34,6 +34,7 @@ export default check({
       aim none
       step "Look" {
         clean lit
+    #         ^^^ lit is not declared in Box, but lid is
       }
     }
   `,

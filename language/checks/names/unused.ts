@@ -15,6 +15,7 @@ export default check({
   source: "common practice",
   fails: `
     tool mallet "Mallet"
+    #    ^^^^^^ Mallet is declared and no line speaks of it
     unit box "Box" {
       base foot
       part foot "Foot"

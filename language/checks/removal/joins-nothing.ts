@@ -16,6 +16,7 @@ export default check({
       part foot "Foot"
       part lid "Lid" { rests on foot }
       fastener lid-screws screw "Lid screws" { count 4 }
+    #          ^^^^^^^^^^ Lid screws join nothing: say what they hold together, or what they sit in
     }
   `,
   mended: `

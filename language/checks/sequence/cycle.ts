@@ -15,6 +15,7 @@ export default check({
       base foot
       part foot "Foot"
       part bowl "Bowl" { rests on foot  behind bracket }
+    #      ^^^^ Bowl is behind Bracket, Bracket is behind Bowl: none of them can be reached
       part bracket "Bracket" { rests on foot  behind bowl }
     }
   `,

@@ -19,6 +19,7 @@ export default check({
       aim race off
       step "Bearing off" {
         remove race with puller
+    #                    ^^^^^^ puller is no tool that this file or any that it uses declares
       }
     }
   `,

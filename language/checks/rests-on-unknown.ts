@@ -1,0 +1,62 @@
+// What the bench finds after a line that speaks of an unknown name rests on a guess: the line may have undone the very screw that
+// still holds. Such findings are left out, so that one mistake is said once. Hazards and lifts are never left out.
+
+import type { Finding } from "../findings/finding.ts";
+import type { Project } from "../names/project.ts";
+import { eachItem, type Item } from "../syntax/index.ts";
+import type { Due } from "./due-names.ts";
+import { unitOfProcedure } from "./space-of-names.ts";
+import { surveyOf, type Unknown } from "./survey-of-names.ts";
+
+/** Names that the bench takes no notice of: what is wrong with them changes nothing that it performs. */
+const noMatter: ReadonlySet<Due> = new Set<Due>(["tool", "stores", "role", "table", "hazard type", "kind", "kind or thing", "any"]);
+const families = /^(?:sequence|removal|refit)\//;
+
+/** `from` is the offset that doubt begins at; what the refit and the end of the procedure show is in doubt wherever it stands. */
+interface Doubt { readonly file: string; readonly start: number; readonly end: number; readonly from: number }
+
+/** Tells of a finding whether it rests on a name that nothing has. */
+export function restsOnUnknown(project: Project): (finding: Pick<Finding, "code" | "at">) => boolean {
+  const doubts = doubtsOf(project);
+  if (doubts.length === 0) return () => false;
+  return ({ code, at }) => families.test(code) && doubts.some((doubt) =>
+    doubt.file === at.file && at.start >= doubt.start && at.end <= doubt.end && (at.start >= doubt.from || !code.startsWith("sequence/")));
+}
+
+function doubtsOf(project: Project): Doubt[] {
+  const procedures: { id: string; unit: string; file: string; item: Item; start: number; end: number; from: number | undefined; names: ReadonlySet<string> }[] = [];
+  const doubtfulUnits = new Set<string>();
+  for (const file of project.files.values()) {
+    const unknown = surveyOf(project, file).unknown.filter((one) => !noMatter.has(one.due));
+    for (const { word, id, item } of file.declarations) {
+      const { tokens } = file.tree.scan, start = tokens[item.first]!.startOffset, end = tokens[item.last]!.endOffset! + 1;
+      const first = unknown.find((one: Unknown) => one.start >= start && one.end <= end);
+      if (word === "unit" && first) doubtfulUnits.add(id);
+      if (word !== "procedure") continue;
+      procedures.push({ id, unit: unitOfProcedure(file, item) ?? "", file: file.path, item, start, end, from: first?.start, names: callsIn(file.tree.scan.tokens, item) });
+    }
+  }
+  for (const one of procedures) if (doubtfulUnits.has(one.unit)) one.from = one.start;
+  // Who calls or needs a procedure in doubt is in doubt too.
+  for (let changed = true; changed;) {
+    changed = false;
+    const doubtful = new Set(procedures.filter((one) => one.from !== undefined).map((one) => one.id));
+    for (const one of procedures) {
+      if (one.from !== undefined || ![...one.names].some((name) => doubtful.has(name))) continue;
+      one.from = one.start;
+      changed = true;
+    }
+  }
+  return procedures.flatMap(({ file, start, end, from }) => (from === undefined ? [] : [{ file, start, end, from }]));
+}
+
+/** Procedures that this one does, needs, or is put together by. */
+function callsIn(tokens: readonly { readonly text: string }[], procedure: Item): ReadonlySet<string> {
+  const names = new Set<string>();
+  eachItem(procedure.block?.items ?? [], (item) => {
+    const word = item.entry?.word;
+    if (word !== "do" && word !== "needs" && word !== "refit") return;
+    for (const argument of item.arguments) if (argument.slot === "name") names.add(tokens[argument.first]!.text);
+  });
+  return names;
+}

@@ -6,4 +6,6 @@ export type Generator = (project: string) => Generated | readonly Generated[] | 
 export const generators: readonly (() => Promise<Generator>)[] = [
   async () => (await import("./check-registry.ts")).generate,
   async () => (await import("./calc-schema.ts")).generate,
+  async () => (await import("./check-schema.ts")).generate,
+  async () => (await import("./settings-schema.ts")).generate,
 ];

@@ -7,12 +7,16 @@ import { generators } from "./generators.ts";
 
 const project = fileURLToPath(new URL("../..", import.meta.url));
 
-/** Files whose text on disk differs from the generated one, with both texts. */
-export async function drift(): Promise<{ path: string; text: string; had: string | undefined }[]> {
+/** Files whose text on disk differs from the generated one, with both texts. With `write` each is written before the next is made, since one may rest on another. */
+export async function drift(write = false): Promise<{ path: string; text: string; had: string | undefined }[]> {
   const changed: { path: string; text: string; had: string | undefined }[] = [];
   for (const load of generators) for (const { path, text } of [await (await load())(project)].flat()) {
-    const had = read(join(project, path));
-    if (had !== text) changed.push({ path, text, had });
+    const target = join(project, path), had = read(target);
+    if (had === text) continue;
+    changed.push({ path, text, had });
+    if (!write) continue;
+    mkdirSync(dirname(target), { recursive: true });
+    writeFileSync(target, text);
   }
   return changed;
 }
@@ -22,12 +26,7 @@ function read(path: string): string | undefined {
 }
 
 if (import.meta.main) {
-  const changed = await drift(), check = process.argv.includes("--check");
-  for (const { path, text } of changed) {
-    console.log(`${check ? "differs" : "written"}: ${path}`);
-    if (check) continue;
-    mkdirSync(dirname(join(project, path)), { recursive: true });
-    writeFileSync(join(project, path), text);
-  }
+  const check = process.argv.includes("--check"), changed = await drift(!check);
+  for (const { path } of changed) console.log(`${check ? "differs" : "written"}: ${path}`);
   if (check && changed.length > 0) { console.error("Run: npm run generate"); process.exitCode = 1; }
 }

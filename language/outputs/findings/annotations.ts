@@ -1,6 +1,6 @@
 // Findings as annotation lines that build services read from a log: `::error file=…,line=…::text`.
 
-import type { Report } from "./report.ts";
+import { noAssessment, notConsidered, type Report } from "./report.ts";
 
 const levels = { error: "error", warning: "warning", question: "notice", hint: "notice" } as const;
 
@@ -10,7 +10,8 @@ export function findingsAsAnnotations(report: Report): string {
     const place = `file=${property(at.file)},line=${at.line},col=${at.column},endLine=${at.endLine},endColumn=${at.endColumn},title=${property(code)}`;
     lines.push(`::${levels[severity]} ${place}::${data([says, ...because.map((b) => `because ${b.says}`)].join("\n"))}`);
   }
-  return lines.length === 0 ? "" : `${lines.join("\n")}\n`;
+  for (const says of [...notConsidered(report), noAssessment]) lines.push(`::notice title=not considered::${data(says)}`);
+  return `${lines.join("\n")}\n`;
 }
 
 const data = (text: string): string => text.replaceAll("%", "%25").replaceAll("\r", "%0D").replaceAll("\n", "%0A");

@@ -1,6 +1,6 @@
 // Findings for a program: versioned, with a published schema (see schema.ts).
 
-import type { Report } from "./report.ts";
+import { noAssessment, type Report } from "./report.ts";
 import type { CheckJson } from "./schema.ts";
 
 export function checkJson(report: Report): CheckJson {
@@ -15,7 +15,7 @@ export function checkJson(report: Report): CheckJson {
     summary: {
       procedures: report.procedures, files: report.files,
       units: report.units.map((u) => ({ unit: u.unit, title: u.title, file: u.file, builds: u.builds, hazardsNotConsidered: [...u.notConsidered], parts: u.parts, massesNotGiven: u.massesMissing })),
-      note: "No risk assessment: the maker's data, local rules and authorised persons come first.",
+      note: noAssessment,
     },
   };
 }

@@ -1,6 +1,6 @@
 // Findings as JUnit XML: one suite a file, one case a finding, so that a build server shows them among its tests.
 
-import type { Report, Reported } from "./report.ts";
+import { noAssessment, notConsidered, type Report, type Reported } from "./report.ts";
 import { shownLine } from "./shown-line.ts";
 
 export function findingsAsJunit(report: Report): string {
@@ -18,7 +18,8 @@ export function findingsAsJunit(report: Report): string {
   for (const { file, says } of report.unreadable) {
     suites.push(suite(file, 1, 0, 1, [`    <testcase name="read" classname="${escape(file)}" time="0">\n      <error message="${escape(says)}" type="unreadable">${escape(says)}</error>\n    </testcase>`]));
   }
-  if (suites.length === 0) suites.push(suite("stripdown check", 1, 0, 0, [`    <testcase name="${escape(shownLine(report))}" classname="stripdown" time="0"/>`]));
+  const open = [...notConsidered(report), noAssessment].join("\n");
+  suites.push(suite("stripdown check", 1, 0, 0, [`    <testcase name="${escape(shownLine(report))}" classname="stripdown" time="0">\n      <system-out>${escape(open)}</system-out>\n    </testcase>`]));
   return `<?xml version="1.0" encoding="UTF-8"?>\n<testsuites name="stripdown">\n${suites.join("\n")}\n</testsuites>\n`;
 }
 

@@ -67,6 +67,9 @@ export function tally(report: Report): string {
   return (Object.keys(words) as (keyof typeof words)[]).map((s) => [s, report.findings.filter((f) => f.severity === s).length] as const).filter(([, n]) => n > 0).map(([s, n]) => counted(n, words[s])).join(", ");
 }
 
+/** What no result of ours is: said with every one of them. */
+export const noAssessment = "This is no risk assessment: the maker's data, local rules and authorised persons come first.";
+
 /** What nobody has answered for: said whatever was found. */
 export function notConsidered(report: Report): string[] {
   const lines: string[] = [];

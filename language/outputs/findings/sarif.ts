@@ -1,7 +1,7 @@
 // Findings as SARIF 2.1.0 (OASIS), for services that show results beside a change.
 
 import type { Check } from "../../checks/check.ts";
-import type { Place, Report, Reported } from "./report.ts";
+import { noAssessment, notConsidered, type Place, type Report, type Reported } from "./report.ts";
 
 const levels = { error: "error", warning: "warning", question: "note", hint: "note" } as const;
 
@@ -16,7 +16,10 @@ export function findingsAsSarif(report: Report, checkOf: (code: string) => Check
       results: report.findings.map((finding) => result(finding, index.get(finding.code)!)),
       invocations: [{
         executionSuccessful: report.unreadable.length === 0,
-        ...(report.unreadable.length === 0 ? {} : { toolExecutionNotifications: report.unreadable.map(({ file, says }) => ({ level: "error", message: { text: `${file}: ${says}` } })) }),
+        toolExecutionNotifications: [
+          ...report.unreadable.map(({ file, says }) => ({ level: "error", message: { text: `${file}: ${says}` } })),
+          ...[...notConsidered(report), noAssessment].map((says) => ({ level: "note", message: { text: says } })),
+        ],
       }],
     }],
   };

@@ -1,5 +1,8 @@
-// One line on what was done, for formats that have room for no more.
+// One line on what was done, for formats that have room for no more. It tells what was found, never that nothing is there.
 
-import { counted, type Report } from "./report.ts";
+import { counted, tally, type Report } from "./report.ts";
 
-export const shownLine = (report: Report): string => `${counted(report.procedures, "procedure")} performed, ${counted(report.files, "file")} read, nothing found by these checks`;
+export function shownLine(report: Report): string {
+  const found = tally(report), done = `${counted(report.procedures, "procedure")} performed, ${counted(report.files, "file")} read`;
+  return `${done}: ${found === "" ? "nothing found by these checks" : found}`;
+}

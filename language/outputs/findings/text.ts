@@ -1,6 +1,7 @@
 // Findings for a person at a terminal: the line, what is wrong, why, what to do; then what was not considered. Never a clearance.
 
-import { counted, notConsidered, tally, type Place, type Report, type Reported } from "./report.ts";
+import { noAssessment, notConsidered, type Place, type Report, type Reported } from "./report.ts";
+import { shownLine } from "./shown-line.ts";
 
 export interface TextOptions {
   readonly colour: boolean;
@@ -44,10 +45,9 @@ export function visible(text: string): string {
 }
 
 function summary(report: Report): string[] {
-  const found = tally(report), done = `${counted(report.procedures, "procedure")} performed, ${counted(report.files, "file")} read`;
-  const out = [found === "" ? `${done}: nothing found by these checks` : `${done}: ${found}`];
+  const out = [shownLine(report)];
   for (const allow of report.allows) out.push(`allowed: ${allow.code} at ${allow.at.file}:${allow.at.line}: ${visible(allow.reason)}`);
   out.push(...notConsidered(report).map(visible));
-  out.push("This is no risk assessment: the maker's data, local rules and authorised persons come first.");
+  out.push(noAssessment);
   return out;
 }

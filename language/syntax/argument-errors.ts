@@ -44,7 +44,7 @@ export function argumentError(misfit: Misfit): Mended {
     const due = state.follow.find((leaf) => leaf.is === "unit" || leaf.is === "kind");
     if (due) return { error: due.is === "unit" ? unknownUnit(word, due, token) : unknownKind(due, token), next: due };
   }
-  for (const due of likeliest(state.follow)) {                                    // one thing is missing before it
+  for (const due of likeliest(misfit)) {                                          // one thing is missing before it
     const next = step(due, token);
     if (!next) continue;
     const end = endOf(last), what = named(due);
@@ -97,7 +97,9 @@ function decimalComma({ state, token, last, after }: Misfit): Mended {
     : { error: at(token, "syntax/decimal-comma", "A decimal point is due here, not a comma", replacing(token, ".", `Write ${last.text}.${after.text}`, true)), next };
 }
 
-/** What authors forget: a comma first of all, never a bracket. */
-function likeliest(leaves: readonly Leaf[]): Leaf[] {
-  return leaves.filter((leaf) => leaf.text === ",").concat(leaves.filter((leaf) => leaf.is !== "sign"));
+/** What authors forget: a comma first of all, never a bracket. Of a comma and a word that must come, the word, unless it comes yet. */
+function likeliest({ state, after }: Misfit): Leaf[] {
+  const comma = state.follow.filter((leaf) => leaf.text === ","), others = state.follow.filter((leaf) => leaf.is !== "sign");
+  const due = state.ends ? undefined : others.find((leaf) => leaf.is === "word");
+  return due && after.text !== "," && after.text !== due.text ? [...others, ...comma] : [...comma, ...others];
 }

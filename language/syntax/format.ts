@@ -24,8 +24,8 @@ export function format(text: string): string {
  */
 export function formatEdits(tree: Tree, range = { start: 0, end: tree.scan.text.length }): SyntaxEdit[] {
   const { text } = tree.scan;
-  if (tree.errors.some((error) => leftAlone.test(error.code))) return [];
-  const pieces = piecesOf(tree), { begins, endsLine } = layoutOf(tree), newline = /\r\n|\n|\r/.exec(text)?.[0] ?? "\n";
+  if (!hasDepth(tree)) return [];
+  const pieces = piecesOf(tree), { begins, conditional, endsLine, tight } = layoutOf(tree), newline = /\r\n|\n|\r/.exec(text)?.[0] ?? "\n";
   const edits: SyntaxEdit[] = [];
   let depth = 0, from = text.charCodeAt(0) === 0xfeff ? 1 : 0, before: Piece | undefined;
   for (const piece of pieces) {
@@ -51,11 +51,20 @@ export function formatEdits(tree: Tree, range = { start: 0, end: tree.scan.text.
     if (!token) return "  ";
     const last = before.token;
     if (!last || (endsLine.has(last.index) && token.tokenType !== RBrace)) return newline + margin;
-    return blanks(last, token, begins.has(token.index));
+    return tight.has(token.index) ? "" : blanks(last, token, begins.has(token.index) && !conditional.has(token.index));
   }
 }
 
-const leftAlone = /^syntax\/(?:brace|unclosed-text|merge-conflict|too-|not-text)/;
+/** Is the depth of every line known: braces that pair, no open text block, no conflict, nothing that was not read? */
+function hasDepth({ scan: { tokens, errors } }: Tree): boolean {
+  if (errors.some((error) => /^syntax\/(?:unclosed-text|merge-conflict|too-large|not-text)/.test(error.code))) return false;
+  let depth = 0;
+  for (const { tokenType } of tokens) {
+    if (tokenType === LBrace) depth++;
+    else if (tokenType === RBrace && --depth < 0) return false;
+  }
+  return depth === 0;
+}
 
 /** Tokens and comments in the order of the text; a comment ends before the blanks at the end of its line. */
 function piecesOf({ scan: { text, tokens, comments } }: Tree): Piece[] {
@@ -75,14 +84,20 @@ function piecesOf({ scan: { text, tokens, comments } }: Tree): Piece[] {
   return pieces;
 }
 
-/** The tokens that begin an item, and those that must end their line: the last of a one-item `if`. */
-function layoutOf({ items, scan: { tokens } }: Tree): { begins: ReadonlySet<number>; endsLine: ReadonlySet<number> } {
-  const begins = new Set<number>(), endsLine = new Set<number>();
+/**
+ * The tokens that begin an item, those of them that a one-item `if` governs, those that must end their line (the last of such an
+ * `if`), and those that stay close to the comma before them: after a decimal comma a blank would hide the mistake.
+ */
+function layoutOf({ items, scan: { tokens } }: Tree): Record<"begins" | "conditional" | "endsLine" | "tight", ReadonlySet<number>> {
+  const begins = new Set<number>(), conditional = new Set<number>(), endsLine = new Set<number>(), tight = new Set<number>();
   eachItem(items, (item) => {
     begins.add(item.first);
-    if (item.entry?.itemWillDo && item.block && tokens[item.block.first]!.tokenType !== LBrace) endsLine.add(item.last);
+    if (item.broken) for (let i = item.first + 1; i < (item.block?.first ?? item.last + 1); i++) if (tokens[i]!.glued && tokens[i - 1]!.text === ",") tight.add(i);
+    if (!item.entry?.itemWillDo || !item.block || tokens[item.block.first]!.tokenType === LBrace) return;
+    conditional.add(item.block.first);
+    endsLine.add(item.last);
   });
-  return { begins, endsLine };
+  return { begins, conditional, endsLine, tight };
 }
 
 /** The blanks between two tokens of one line. What an author wrote without a blank (20mm, 1/4) stays so. */

@@ -17,15 +17,15 @@ export function editDistance(a: string, b: string, limit = Infinity): number {
       row.push(best);
       least = Math.min(least, best);
     }
-    if (least > limit) return limit + 1;
+    if (least > limit && Math.min(...above) > limit) return limit + 1;      // a swap reaches back two rows
     before = above;
     above = row;
   }
-  return above[b.length]!;
+  return Math.min(above[b.length]!, limit + 1);
 }
 
-/** How many slips a word of this length may hold and still be recognised: none under three letters, then one for each three. */
-export const slipsAllowed = (length: number): number => (length < 3 ? 0 : Math.min(3, Math.ceil(length / 4)));
+/** How many slips a word of this length may hold and still be recognised: one for each three letters, at most three. */
+export const slipsAllowed = (length: number): number => Math.min(3, Math.floor(length / 3));
 
 /**
  * The names nearest to a written one, best first, at most `most`. Capitals and hyphens count less than letters: `Oring` is

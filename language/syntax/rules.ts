@@ -10,8 +10,8 @@ import { allTokens, LBrace, Part, RBrace, SizeWord, Word } from "./tokens.ts";
 import type { Block, Item, SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { expected, oneOf, shown } from "./wording.ts";
 
-/** The block being read, and those around it. */
-type Frame = { readonly place: string; readonly words: ReadonlyMap<string, Entry>; readonly outer: Frame | undefined };
+/** The block being read, and those around it. `guessed`: the word that opens it was not written so; what does not fit in it is no second mistake. */
+type Frame = { readonly place: string; readonly words: ReadonlyMap<string, Entry>; readonly outer: Frame | undefined; readonly guessed: boolean };
 /** The item whose head is being read: where it stands in its shape, and whether its one error has been told. */
 type Head = { readonly word: Token; readonly item: Item; state: Leaf | undefined; silent: boolean; last: Token };
 
@@ -26,8 +26,9 @@ export class StripRules extends EmbeddedActionsParser {
   found: SyntaxError[] = [];
   private mute = 0;
   private chain = 0;
-  private frame: Frame = { place: "file", words: wordsIn("file"), outer: undefined };
+  private frame: Frame = { place: "file", words: wordsIn("file"), outer: undefined, guessed: false };
   private open: Item[] = [];
+  private guessed = new Set<Item>();
   private head!: Head;
   private tokens: readonly Token[] = [];
   /** Where the token looked at leads; set by the gate, used by the action that follows it. */
@@ -94,8 +95,9 @@ export class StripRules extends EmbeddedActionsParser {
     this.tokens = tokens;
     this.found = [];
     this.mute = this.chain = 0;
-    this.frame = { place, words: wordsIn(place), outer: undefined };
+    this.frame = { place, words: wordsIn(place), outer: undefined, guessed: false };
     this.open = [];
+    this.guessed = new Set();
     return this.file() ?? [];
   }
 
@@ -109,7 +111,12 @@ export class StripRules extends EmbeddedActionsParser {
       return item;
     }
     const here = this.frame.words.get(word.text);
-    item.entry = here ?? this.wordElsewhere(word);
+    if (here) item.entry = here;
+    else {
+      if (this.frame.guessed) this.head.silent = item.broken = true;
+      item.entry = this.wordElsewhere(word);
+      this.guessed.add(item);
+    }
     if (item.entry) this.head.state = startOf(item.entry.shape);
     return item;
   }
@@ -221,7 +228,7 @@ export class StripRules extends EmbeddedActionsParser {
     const { item } = this.head, place = item.entry?.block || unknownPlace;
     if (place === unknownPlace) this.mute++;
     this.open.push(item);
-    this.frame = { place, words: place === unknownPlace ? everyWord : wordsIn(place), outer: this.frame };
+    this.frame = { place, words: place === unknownPlace ? everyWord : wordsIn(place), outer: this.frame, guessed: this.guessed.has(item) || this.frame.guessed };
     return item.block = { place, items: [], first: open.index, last: open.index };
   }
   private leave(block: Block, close: Token): void {

@@ -19,8 +19,11 @@ export function rowWidth(row: DriveRow): number | undefined {
 }
 
 /** Rows of the table for a thread's nominal size (`M8`, `3/8`) and drive kind. */
-export const rowsForThread = (nominal: string, drive: string): readonly DriveRow[] =>
-  driveRows.filter((row) => row.thread === nominal && (kindsOf[drive] ?? []).includes(row.drive));
+export const rowsForThread = (nominal: string, drive: string): readonly DriveRow[] => {
+  byThread ??= Map.groupBy(driveRows, (row) => row.thread);
+  return (byThread.get(nominal) ?? []).filter((row) => (kindsOf[drive] ?? []).includes(row.drive));
+};
+let byThread: ReadonlyMap<string, readonly DriveRow[]> | undefined;
 
 /** A width is the same within half a per cent: 1/2 in is not 13 mm (2.4 %), 5/16 in is not 8 mm (0.8 %). */
 const sameWidth = (a: number, b: number): boolean => Math.abs(a - b) <= 0.005 * b;

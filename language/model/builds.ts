@@ -25,7 +25,7 @@ interface Dimension {
 /** The plain build first. `file` sees the unit and its procedures. */
 export function buildsOf(project: Project, file: string, unit: string): Build[] {
   const line = typesSeen(project, file, "unit", unit);
-  if (!line) return [{ name: "", chosen: new Set() }];
+  if (!line || !branches(project, file)) return [{ name: "", chosen: new Set() }];
   const dimensions = dimensionsOf(project, file, unit, line);
   if (dimensions.length === 0) return [{ name: "", chosen: new Set() }];
   const rows = combinations(dimensions.map((d) => d.alternatives.length));
@@ -33,6 +33,17 @@ export function buildsOf(project: Project, file: string, unit: string): Build[] 
     const picked = row.map((k, i) => dimensions[i]!.alternatives[k]!);
     return { name: nameOf(picked.filter((p, i) => p.name !== "" && (dimensions[i]!.alternatives[0]!.key !== "" || p.key !== "")).map((p) => p.name)), chosen: new Set(picked.map((p) => p.key).filter((key) => key !== "")) };
   });
+}
+
+/** Does this file, or any that it uses, hold a choice at all? */
+function branches(project: Project, path: string): boolean {
+  const reached = new Set<string>([path]);
+  for (const one of reached) {
+    const file = project.files.get(one);
+    if (file?.branches) return true;
+    for (const use of file?.uses ?? []) reached.add(use.path);
+  }
+  return false;
 }
 
 const nameOf = (names: readonly string[]): string => names.length < 2 ? (names[0] ?? "plain") : `${names[0]} with ${names.slice(1).join(" and ")}`;

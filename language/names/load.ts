@@ -4,12 +4,13 @@
 import { parse, type Item, type Token } from "../syntax/index.ts";
 import type { World } from "../workspace/world.ts";
 import type { Declaration, Project, SourceFile } from "./project.ts";
+import { Word } from "../syntax/tokens.ts";
 import { textOf } from "./strings.ts";
 
 /** Trees kept from one load to the next: a file whose text did not change is never parsed again. */
 export type TreeCache = Map<string, { readonly text: string; readonly file: Parsed }>;
 
-type Parsed = Pick<SourceFile, "path" | "text" | "tree" | "declarations"> & { readonly wanted: readonly { readonly path: string; readonly start: number; readonly end: number }[] };
+type Parsed = Pick<SourceFile, "path" | "text" | "tree" | "declarations" | "branches"> & { readonly wanted: readonly { readonly path: string; readonly start: number; readonly end: number }[] };
 type Use = SourceFile["uses"][number];
 
 export function loadProject(world: World, roots: readonly string[], cache: TreeCache = new Map()): Project {
@@ -55,10 +56,12 @@ export function loadProject(world: World, roots: readonly string[], cache: TreeC
       const ring = rings.get(path);
       return ring?.includes(target) ? { path: target, at, problem: "cycle", says: "", ring } : { path: target, at, problem: undefined, says: "", ring: [] };
     });
-    files.set(path, { path, text: file.text, tree: file.tree, declarations: file.declarations, uses });
+    files.set(path, { path, text: file.text, tree: file.tree, declarations: file.declarations, branches: file.branches, uses });
   }
   return { files, roots: sorted, unreadable, seen: seenFrom(files) };
 }
+
+const branching = new Set(["variants", "option", "if", "unless", "optional", "either"]);
 
 function parseFile(path: string, text: string): Parsed {
   const tree = parse(text), { tokens } = tree.scan, declarations: Declaration[] = [], wanted: { path: string; start: number; end: number }[] = [];
@@ -72,7 +75,7 @@ function parseFile(path: string, text: string): Parsed {
     const declaration = declarationOf(path, item, tokens);
     if (declaration) declarations.push(declaration);
   }
-  return { path, text, tree, declarations, wanted };
+  return { path, text, tree, declarations, wanted, branches: tokens.some((token) => token.tokenType === Word && branching.has(token.text)) };
 }
 
 function declarationOf(path: string, item: Item, tokens: readonly Token[]): Declaration | undefined {

@@ -11,6 +11,8 @@ export interface SourceFile {
   readonly uses: readonly { readonly path: string; readonly at: Span; readonly problem: "missing" | "unreadable" | "outside" | "cycle" | undefined; readonly says: string; readonly ring: readonly string[] }[];
   /** Top-level declarations in order. */
   readonly declarations: readonly Declaration[];
+  /** It holds a variant, an option, a condition, an optional block or a choice: only then has a unit more than one build. */
+  readonly branches: boolean;
 }
 
 /** A declaration at the top of a file. */

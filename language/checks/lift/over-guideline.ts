@@ -3,7 +3,7 @@
 import { massOf } from "../../bench/load.ts";
 import { HELD } from "../../bench/state.ts";
 import { at } from "../../bench/vector.ts";
-import { liftLimit } from "../../figures/lift-limit.ts";
+import { liftLimit, ONE_PERSON_BEST } from "../../figures/lift-limit.ts";
 import { rounded, si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
 import { sumLines } from "../sums.ts";
@@ -46,6 +46,8 @@ export default check({
       if (event.kind !== "off" || event.assumed || event.act.tool) continue;
       if (event.things.some((thing) => (at(event.before.flags, thing) & HELD) !== 0)) continue;
       const { kg, unknown } = massOf(model, event.moved), people = Math.max(event.act.people ?? 0, event.around.crew, 1);
+      // At or under what one may be asked to lift at best, only a far reach could make it too much.
+      if (kg <= ONE_PERSON_BEST && !event.things.some((thing) => { const part = model.things[thing]!; return part.is === "part" && part.reach !== undefined; })) continue;
       const reach = event.things.map((thing) => model.things[thing]!).find((t) => t.is === "part" && t.reach), situation = reach?.is === "part" && reach.reach ? { reach: si(reach.reach).high } : {};
       const limit = liftLimit(people, situation);
       if (kg <= limit.kilograms) continue;

@@ -28,7 +28,7 @@ const markLine = /^(\s*)#(<?)(\s*)(\^*)(?: (.*))?$/;
 const goesOn = /^\s*#\s+\| because: (.*)$/;
 // `#... 8000000 more` stands for a comment of so many characters.
 const andSoOn = /^#\.\.\. (\d+) more/;
-const heading = /^#- (\S+)$/;
+const heading = /^#- (.*\S)$/;
 const head = /^(error|warning|question|hint) ([a-z][a-z-]*\/[a-z][a-z-]*): (.*)$/;
 
 export const isMarkLine = (line: string): boolean => goesOn.test(line) || (markLine.exec(line)?.[4] ?? "") !== "" || /^\s*#<(?: |$)/.test(line);

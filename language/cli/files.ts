@@ -78,7 +78,7 @@ export function findFiles(given: readonly string[], cwd: string, ending = ".stri
       else found.add(slashes(path));
       continue;
     }
-    const matched = /[*?[{]/.test(one) ? globSync(one, { cwd }).filter((m) => m.endsWith(ending)) : [];
+    const matched = /[*?[{]/.test(one) ? globSync(one, { cwd, exclude: (name) => skipped.has(basename(name)) }).filter((m) => m.endsWith(ending)) : [];
     if (matched.length === 0) { found.add(slashes(path)); continue; }
     for (const match of matched) found.add(slashes(resolve(cwd, match)));
   }

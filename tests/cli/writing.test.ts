@@ -1,0 +1,69 @@
+// Files that the tool writes: whole or not at all, and never over what somebody else made.
+
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { format } from "../../language/syntax/index.ts";
+import { folderWith, stripdown } from "../support/command-line.ts";
+import { good } from "./machines.ts";
+
+const untidy = good.replace("  base foot", "      base    foot");
+
+test("new writes a commented file that checks clean and is formatted", async () => {
+  const folder = folderWith({});
+  expect(await stripdown(folder, ["new", "sub/fan.strip"])).toMatchObject({ status: 0, out: "Written: sub/fan.strip. Next: stripdown check sub/fan.strip\n" });
+  const text = readFileSync(join(folder, "sub/fan.strip"), "utf8");
+  expect(text).toContain("# ");
+  expect(format(text)).toBe(text);
+  expect((await stripdown(folder, ["check", "--strict", "sub/fan.strip"])).status).toBe(0);
+});
+
+test("new leaves a file that is there, unless it is told to", async () => {
+  const folder = folderWith({ "fan.strip": "# mine\n" });
+  expect(await stripdown(folder, ["new", "fan.strip"])).toMatchObject({ status: 2, err: expect.stringContaining("is there already") as unknown });
+  expect(readFileSync(join(folder, "fan.strip"), "utf8")).toBe("# mine\n");
+  expect((await stripdown(folder, ["new", "fan.strip", "--force"])).status).toBe(0);
+  expect((await stripdown(folder, ["new", "fan.txt"])).status).toBe(2);
+});
+
+test("format changes blanks and keeps comments; --check changes nothing", async () => {
+  const folder = folderWith({ "a.strip": `# kept\n${untidy}`, "b.strip": good });
+  const checked = await stripdown(folder, ["format", "--check"]);
+  expect([checked.status, checked.out]).toEqual([1, "would change: a.strip\n"]);
+  expect(readFileSync(join(folder, "a.strip"), "utf8")).toBe(`# kept\n${untidy}`);
+  expect((await stripdown(folder, ["format"])).out).toBe("formatted: a.strip\n");
+  expect(readFileSync(join(folder, "a.strip"), "utf8")).toBe(`# kept\n${good}`);
+  expect(await stripdown(folder, ["format", "--check"])).toMatchObject({ status: 0, out: "" });
+  expect((await stripdown(folder, ["format", "-"], untidy)).out).toBe(good);
+});
+
+test("format leaves a file whose braces do not pair", async () => {
+  const folder = folderWith({ "a.strip": `${untidy}}` });
+  await stripdown(folder, ["format"]);
+  expect(readFileSync(join(folder, "a.strip"), "utf8")).toBe(`${untidy}}`);
+});
+
+test("an output is written beside and renamed; a file of somebody else stays, unless forced", async () => {
+  const folder = folderWith({ "a.strip": good, "out/refit.txt": "my own notes\n" });
+  expect(await stripdown(folder, ["refit", "a.strip", "--to", "out/refit.txt"])).toMatchObject({ status: 2, err: expect.stringContaining("was not made by this tool") as unknown });
+  expect(readFileSync(join(folder, "out/refit.txt"), "utf8")).toBe("my own notes\n");
+  expect((await stripdown(folder, ["refit", "a.strip", "--to", "out/refit.txt", "--force"])).status).toBe(0);
+  const first = readFileSync(join(folder, "out/refit.txt"), "utf8");
+  expect(first).toContain("Remove the lid.");
+  // Made by the tool now: written again without asking, until somebody changes it.
+  writeFileSync(join(folder, "a.strip"), good.replaceAll('"Lid"', '"Cover"'));
+  expect((await stripdown(folder, ["refit", "a.strip", "--to", "out/refit.txt"])).status).toBe(0);
+  expect(readFileSync(join(folder, "out/refit.txt"), "utf8")).toContain("Remove the cover.");
+  writeFileSync(join(folder, "out/refit.txt"), "changed by hand\n");
+  expect((await stripdown(folder, ["refit", "a.strip", "--to", "out/refit.txt"])).status).toBe(2);
+  expect(readdirSync(join(folder, "out")).sort()).toEqual([".stripdown-made.json", "refit.txt"]);
+});
+
+test("what cannot be written is said, and nothing is left behind", async () => {
+  const folder = folderWith({ "a.strip": good });
+  mkdirSync(join(folder, "out.txt"));
+  const { status, err } = await stripdown(folder, ["refit", "a.strip", "--to", "out.txt", "--force"]);
+  expect([status, err]).toEqual([2, "stripdown: out.txt cannot be written: a folder of this name stands there\n"]);
+  expect((await stripdown(folder, ["refit", "a.strip", "--to", "a.strip/refit.txt"])).status).toBe(2);
+  expect(readdirSync(folder).sort()).toEqual(["a.strip", "out.txt"]);
+});

@@ -125,9 +125,8 @@ export class StripRules extends EmbeddedActionsParser {
   private wordElsewhere(word: Token): Entry | undefined {
     if (this.mute > 0) return everyWord.get(word.text);
     const { place, words } = this.frame, where = placeNames[place] ?? "here";
-    const meant = suggestWord(word.text, words);
     const misplaced = placesOf(word.text);
-    if (misplaced.length > 0 && !meant?.why) {
+    if (misplaced.length > 0) {
       for (let frame = this.frame.outer; frame; frame = frame.outer) {
         const entry = frame.words.get(word.text);
         if (entry) return this.misplaced(word, entry, `${word.text} cannot stand ${where}: it stands ${placeNames[frame.place] ?? "around it"}`);
@@ -135,7 +134,7 @@ export class StripRules extends EmbeddedActionsParser {
       const places = [...new Set(misplaced.map((entry) => placeNames[entry.place] ?? entry.place))];
       return this.misplaced(word, misplaced[0]!, `${word.text} cannot stand ${where}: it stands ${oneOf(places.slice(0, 3))}`);
     }
-    const further = meant ?? this.meantAround(word.text);
+    const further = suggestWord(word.text, words) ?? this.meantAround(word.text);
     if (!further) {
       this.fail(word, "syntax/word-unknown", `Unknown word ${shown(word)}: every line begins with a word of the language`);
       return undefined;

@@ -74,7 +74,7 @@ export const synonyms: readonly Synonym[] = [
     "undo": "unscrew unbolt disconnect unplug untighten unfasten",
     "loosen": "slacken ease crack",
     "remove": "take-off takeoff extract withdraw pull detach dismount",
-    "fit": "install refit reinstall insert mount replace assemble refasten",
+    "fit": "install reinstall insert mount replace assemble refasten",
     "tighten": "torque-up do-up",
     "renew": "exchange substitute",
     "support": "hang sling",

@@ -1,0 +1,76 @@
+// The tables of kinds: what they say of each other is true, and what the trade's rules ask of them holds.
+
+import { expect, test } from "vitest";
+import { drives, fastenerKinds, fluidKinds, hazardKinds, isKindOf, jointKinds, kindIn, partKinds, precautions, sequences, signals, sources, synonyms } from "../../language/tables/index.ts";
+import { kinds, placesOf, vocabulary, type KindList } from "../../language/vocabulary/index.ts";
+import { parse } from "../../language/syntax/index.ts";
+
+test("the lists are closed and complete", () => {
+  const sizes = [partKinds, fastenerKinds, jointKinds, fluidKinds, precautions, hazardKinds, sources, signals, drives, sequences].map((table) => Object.keys(table).length);
+  expect(sizes).toEqual([25, 10, 24, 6, 17, 21, 5, 4, 10, 4]);
+});
+
+test("the example of each joint kind parses and uses that kind", () => {
+  for (const [name, { example }] of Object.entries(jointKinds)) {
+    const { errors, items, scan } = parse(example, "unit"), kind = items[0]!.arguments.find((one) => one.slot === "kind:joint");
+    expect([errors, kind && scan.tokens[kind.first]!.text], example).toEqual([[], name]);
+  }
+});
+
+test("what a joint uses up is named if and only if it is made with something new", () => {
+  for (const [name, kind] of Object.entries(jointKinds)) expect(kind.uses.length > 0, name).toBe(kind.remade === "with new");
+  expect(Object.entries(jointKinds).filter(([, kind]) => kind.appliedBefore).map(([name]) => name)).toEqual(["sealant", "adhesive"]);
+});
+
+test("electrical, pressure, spring and rotating hazards ask for a proof, and a proof is a precaution that proves", () => {
+  const asking = Object.entries(hazardKinds).filter(([, kind]) => kind.needsProof);
+  expect(asking.map(([name]) => name)).toEqual(["electrical", "pressure", "spring", "rotating"]);
+  for (const [name, { proofBy, standsWithoutProof }] of asking) {
+    expect(proofBy.length, name).toBeGreaterThan(0);
+    for (const proof of proofBy) expect(precautions[proof].isProof, proof).toBe(true);
+    for (const other of standsWithoutProof) expect(precautions[other].isProof, other).toBe(false);
+  }
+});
+
+// EN 50110-1, clause 6.2: disconnect completely, secure against re-connection, verify that it is dead, earth and short-circuit,
+// protect against adjacent live parts (from memory).
+test("precautions keep the order of the five steps", () => {
+  const rank = (name: keyof typeof precautions): number => precautions[name].rank!;
+  expect(rank("isolate")).toBeLessThan(rank("lock-out"));
+  expect(rank("lock-out")).toBeLessThan(rank("prove-dead"));
+  expect(rank("prove-dead")).toBeLessThan(rank("earth"));
+  for (const [name, one] of Object.entries(precautions)) {
+    if (one.isProof) expect(one.rank, name).toBe(rank("prove-dead"));
+    expect(one.afterProof, name).toBe(one.rank !== undefined && one.rank > rank("prove-dead"));
+  }
+  expect(precautions.other.rank).toBeUndefined();
+});
+
+test("no text of a kind ever says that a hazard is gone", () => {
+  for (const table of [hazardKinds, precautions, signals, sources, fluidKinds]) for (const kind of Object.values(table)) {
+    expect(JSON.stringify(kind)).not.toMatch(/\bsafe\b|\bOK\b|\bpassed\b|complies|is dead\b|discharged|no longer/i);
+  }
+});
+
+test("one-time parts are those that the refit asks new", () => {
+  expect(Object.entries(partKinds).filter(([, kind]) => kind.oneTime).map(([name]) => name)).toEqual(["gasket", "o-ring", "seal", "tab-washer", "split-pin"]);
+  expect(Object.entries(fastenerKinds).filter(([, kind]) => kind.oneWay).map(([name]) => name)).toEqual(["rivet"]);
+});
+
+test("a synonym names a word that exists, is no such word itself, and is said once of each list", () => {
+  const seen = new Set<string>();
+  for (const { says, of, is } of synonyms) {
+    expect(of === "word" ? placesOf(is).length > 0 : kinds[of as KindList].has(is), `${says} -> ${of} ${is}`).toBe(true);
+    expect(of === "word" ? placesOf(says).length > 0 : kinds[of as KindList].has(says), `${says} is itself a ${of}`).toBe(false);
+    expect(seen.has(`${of} ${says}`), `${of} ${says} twice`).toBe(false);
+    seen.add(`${of} ${says}`);
+  }
+  expect(vocabulary.find((entry) => entry.word === "undo")!.synonyms).toContain("unscrew");
+});
+
+test("a name is looked up without being trusted", () => {
+  expect(kindIn(partKinds, "seal")?.oneTime).toBe(true);
+  expect(kindIn(partKinds, "toString")).toBeUndefined();
+  expect(kindIn(partKinds, undefined)).toBeUndefined();
+  expect(isKindOf(jointKinds, "__proto__")).toBe(false);
+});

@@ -51,3 +51,8 @@ export function dueName(place: string, word: string, context: string, earlier: s
   }
   return isPrecaution ? "hazard" : acts[word] ?? "thing";
 }
+
+/** Has the word a row of its own in that place? Outside acts every word that takes names needs one. */
+export function hasDueRow(place: string, word: string): boolean {
+  return Object.keys(rows).some((key) => key === `${place} ${word}` || key.startsWith(`${place} ${word} `));
+}

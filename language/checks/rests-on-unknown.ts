@@ -1,36 +1,54 @@
 // What the bench finds after a line that speaks of an unknown name rests on a guess: the line may have undone the very screw that
-// still holds. Such findings are left out, so that one mistake is said once. Hazards and lifts are never left out.
+// still holds. Such reasons are left out, so that one mistake is said once. Reasons of hazard, lifting and falling never are.
 
-import type { Finding } from "../findings/finding.ts";
-import type { Project } from "../names/project.ts";
+import type { Problem, Reason } from "../bench/trace.ts";
+import type { Project, SourceFile } from "../names/project.ts";
 import { eachItem, type Item } from "../syntax/index.ts";
+import type { Settings } from "../workspace/settings.ts";
+import { allowsOf } from "./allow.ts";
 import type { Due } from "./due-names.ts";
 import { unitOfProcedure } from "./space-of-names.ts";
-import { surveyOf, type Unknown } from "./survey-of-names.ts";
+import { surveyOf } from "./survey-of-names.ts";
 
 /** Names that the bench takes no notice of: what is wrong with them changes nothing that it performs. */
 const noMatter: ReadonlySet<Due> = new Set<Due>(["tool", "stores", "role", "table", "hazard type", "kind", "kind or thing", "any"]);
-const families = /^(?:sequence|removal|refit)\//;
+const code = "names/unknown";
 
 /** `from` is the offset that doubt begins at; what the refit and the end of the procedure show is in doubt wherever it stands. */
 interface Doubt { readonly file: string; readonly start: number; readonly end: number; readonly from: number }
 
-/** Tells of a finding whether it rests on a name that nothing has. */
-export function restsOnUnknown(project: Project): (finding: Pick<Finding, "code" | "at">) => boolean {
-  const doubts = doubtsOf(project);
-  if (doubts.length === 0) return () => false;
-  return ({ code, at }) => families.test(code) && doubts.some((doubt) =>
-    doubt.file === at.file && at.start >= doubt.start && at.end <= doubt.end && (at.start >= doubt.from || !code.startsWith("sequence/")));
+/**
+ * Takes from a problem of the bench the reasons that rest on a name that nothing has: what is left of it, or undefined. A refused act
+ * is one problem with all its reasons, so a hazard that stands among them is kept and then speaks first. Where the unknown name
+ * itself is not reported as an error, nothing is taken.
+ */
+export function withoutDoubt(project: Project, settings: Settings): (problem: Problem) => Problem | undefined {
+  const asked = settings.severity[code], doubts = asked === undefined || asked === "error" ? doubtsOf(project) : [];
+  if (doubts.length === 0) return (problem) => problem;
+  return (problem) => {
+    const { at } = problem, doubtful = ({ rule }: Reason): boolean => {
+      if (rule === "sequence/falls" || !/^(?:sequence|removal|refit)\//.test(rule)) return false;
+      return doubts.some((doubt) => doubt.file === at.file && at.start >= doubt.start && at.end <= doubt.end && (at.start >= doubt.from || !rule.startsWith("sequence/")));
+    };
+    const reasons = problem.reasons.filter((reason) => !doubtful(reason)), [first] = reasons;
+    return reasons.length === problem.reasons.length ? problem : first && { ...problem, rule: first.rule, reasons };
+  };
+}
+
+/** Unknown names of a file that the bench stumbles over; none where the author has them allowed. */
+function unknownIn(project: Project, file: SourceFile): readonly { readonly start: number; readonly end: number }[] {
+  const unknown = surveyOf(project, file).unknown.filter((one) => !noMatter.has(one.due));
+  return unknown.length > 0 && allowsOf(file).some((allow) => allow.code === code) ? [] : unknown;
 }
 
 function doubtsOf(project: Project): Doubt[] {
   const procedures: { id: string; unit: string; file: string; item: Item; start: number; end: number; from: number | undefined; names: ReadonlySet<string> }[] = [];
   const doubtfulUnits = new Set<string>();
   for (const file of project.files.values()) {
-    const unknown = surveyOf(project, file).unknown.filter((one) => !noMatter.has(one.due));
+    const unknown = unknownIn(project, file);
     for (const { word, id, item } of file.declarations) {
       const { tokens } = file.tree.scan, start = tokens[item.first]!.startOffset, end = tokens[item.last]!.endOffset! + 1;
-      const first = unknown.find((one: Unknown) => one.start >= start && one.end <= end);
+      const first = unknown.find((one) => one.start >= start && one.end <= end);
       if (word === "unit" && first) doubtfulUnits.add(id);
       if (word !== "procedure") continue;
       procedures.push({ id, unit: unitOfProcedure(file, item) ?? "", file: file.path, item, start, end, from: first?.start, names: callsIn(file.tree.scan.tokens, item) });

@@ -10,6 +10,7 @@ export default check({
   source: "common practice",
   fails: `
     use "../elsewhere/shop.strip"
+    #   ^^^^^^^^^^^^^^^^^^^^^^^^^ "../elsewhere/shop.strip" cannot be used: it lies outside the project
     unit box "Box" {
       base foot
       part foot "Foot"

@@ -65,10 +65,16 @@ export function smallestCondition(all: readonly Build[], found: ReadonlySet<stri
     const those = all.filter((b) => set.every(({ key, is }) => b.chosen.has(key) === is));
     return those.length > 0 && those.every((b) => found.has(b.name));
   };
-  const words = (set: readonly { key: string; is: boolean }[]): string => listed(set.map(({ key, is }) => (is ? `with ${readable(key)}` : `without ${readable(key)}`)));
-  for (const one of literals) if (holds([one])) return words([one]);
-  for (let i = 0; i < literals.length; i++) for (let j = i + 1; j < literals.length; j++) if (holds([literals[i]!, literals[j]!])) return words([literals[i]!, literals[j]!]);
-  return all.find((b) => found.has(b.name))?.name ?? "";
+  // What is fitted is easier to check at the machine than what is not, so that conditions without a "without" come first.
+  const pairs = literals.flatMap((a, i) => literals.slice(i + 1).map((b) => [a, b])), sets = [...literals.map((one) => [one]), ...pairs];
+  const negatives = (set: readonly { is: boolean }[]): number => set.filter(({ is }) => !is).length;
+  const smallest = sets.filter(holds).sort((a, b) => a.length - b.length || negatives(a) - negatives(b))[0];
+  if (!smallest) return all.find((b) => found.has(b.name))?.name ?? "";
+  const named = (is: boolean, word: string): string[] => {
+    const keys = smallest.filter((one) => one.is === is).map(({ key }) => readable(key));
+    return keys.length === 0 ? [] : [`${word} ${listed(keys)}`];
+  };
+  return [...named(true, "with"), ...named(false, "without")].join(" and ");
 }
 
 /** Keys of optional blocks and choices hold a place; the reader sees what they are. */

@@ -3,7 +3,7 @@
 
 import { readFileSync } from "node:fs";
 import { Ajv } from "ajv";
-import addFormatsModule from "ajv-formats";
+import ajvFormats from "ajv-formats";
 import { expect, test } from "vitest";
 import { validateXML } from "xmllint-wasm";
 import { checks } from "../../../language/checks/registry.ts";
@@ -15,8 +15,8 @@ import { findingsAsSarif } from "../../../language/outputs/findings/sarif.ts";
 import { findingsAsText } from "../../../language/outputs/findings/text.ts";
 import { checkText } from "../../support/check-text.ts";
 
-// The package is CommonJS: what it exports stands one level deeper for some loaders.
-const addFormats = (addFormatsModule as unknown as { default?: typeof addFormatsModule }).default ?? addFormatsModule;
+// The package is CommonJS: what it exports stands one level deeper.
+const addFormats = ajvFormats.default;
 const reference = new URL("../../reference/schemas/", import.meta.url);
 
 const reportFor = (text: string): Report => reportOf(checkText(text).checked, (path) => path.replace("/project/", ""));

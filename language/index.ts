@@ -1,0 +1,22 @@
+// The door to the compiler for all that is outside of it: plain values, offsets and strings. It knows nothing of disks, editors or
+// protocols; who comes in brings a World.
+
+export type { Because, Finding, Fix, Severity, Span, TextEdit } from "./findings/finding.ts";
+export type { World } from "./workspace/world.ts";
+export { defaultSettings, type Settings } from "./workspace/settings.ts";
+export { checkProject, newMemo, type Checked, type CheckMemo, type CheckOptions, type UnitSummary } from "./workspace/check-project.ts";
+export { unknownsOfModel } from "./workspace/unknowns.ts";
+
+export type { Declaration, Project, SourceFile } from "./names/project.ts";
+export { eachItem, format, linesOf, offsetAt, parse, positionAt, print, type Argument, type Block, type Comment, type Item, type Lines, type Position, type Token, type Tree } from "./syntax/index.ts";
+
+export type { Model, Part, Tie, Fluid, Hazard, Thing, ThingIndex, Procedure, Precaution } from "./model/model.ts";
+export type { Act, Name } from "./model/act.ts";
+export type { Performance, Performed, RefitOp, RefitPerformed, StepRun, Event } from "./bench/trace.ts";
+export type { State } from "./bench/state.ts";
+
+export { checks } from "./checks/registry.ts";
+export type { Check } from "./checks/check.ts";
+
+export { write, type Output, type OutputInput, type OutputOptions, type Picture } from "./outputs/output.ts";
+export { defaultWording, wordingFor, wordings, type Wording } from "./outputs/wording/wording.ts";

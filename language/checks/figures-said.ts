@@ -35,11 +35,27 @@ function read(file: SourceFile): FigureSaid[] {
       const due = dueBySlot.get(argument.slot);
       if (!due) continue;
       const start = tokens[argument.first]!.startOffset, end = tokens[argument.last]!.endOffset! + 1;
-      const { made, unit } = figureFrom(file, argument);
-      found.push({ item, argument, due, made, dimension: findUnit(unit)?.dimension, text: file.text.slice(start, end), at: { file: file.path, start, end } });
+      const text = file.text.slice(start, end);
+      found.push({ item, argument, due, ...figureOf(file, argument, text), text, at: { file: file.path, start, end } });
     }
   });
   return found;
+}
+
+type Read = Pick<FigureSaid, "made" | "dimension">;
+
+// The same figures stand all over a set of files, and a figure never changes: each spelling is read once. What is kept is bounded.
+const spellings = new Map<string, Read>();
+const mostKept = 20_000;
+
+function figureOf(file: SourceFile, argument: Argument, text: string): Read {
+  let read = spellings.get(text);
+  if (!read) {
+    const { made, unit } = figureFrom(file, argument);
+    if (spellings.size >= mostKept) spellings.clear();
+    spellings.set(text, (read = { made, dimension: findUnit(unit)?.dimension }));
+  }
+  return read;
 }
 
 /** The figure as written, whatever it measures. */

@@ -17,6 +17,7 @@ export interface MediaSaid {
 const address = /^[a-z][a-z0-9+.-]+:/i;
 
 export function mediaIn(file: SourceFile, world: World): MediaSaid[] {
+  if (!file.text.includes("photo") && !file.text.includes("video")) return [];
   const found: MediaSaid[] = [], { tokens } = file.tree.scan;
   eachItem(file.tree.items, (item) => {
     const word = item.entry?.word, argument = item.arguments[0];

@@ -4,6 +4,7 @@
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, partKinds, precautions } from "../tables/index.ts";
 import type { Item, Token } from "../syntax/index.ts";
+import type { Entry } from "../vocabulary/index.ts";
 import { dueName, type Due } from "./due-names.ts";
 import { piecesOf, procedureNames, unitNames, unitOfProcedure, type UnitNames } from "./space-of-names.ts";
 
@@ -43,6 +44,19 @@ export function surveyOf(project: Project, file: SourceFile): Survey {
   return survey;
 }
 
+const usedIn = new WeakMap<Project, ReadonlySet<string>>();
+
+/** Ids that any file of the project speaks of: gathered once, since each file asks. */
+export function usedInProject(project: Project): ReadonlySet<string> {
+  let used = usedIn.get(project);
+  if (!used) {
+    const all = new Set<string>();
+    for (const file of project.files.values()) for (const id of surveyOf(project, file).used) all.add(id);
+    usedIn.set(project, (used = all));
+  }
+  return used;
+}
+
 /** Names of the whole project that conditions may speak of: a unit around passes its variants and pieces on. */
 const choicesOf = new WeakMap<Project, ReadonlySet<string>>();
 function allChoices(project: Project): ReadonlySet<string> {
@@ -73,6 +87,19 @@ function usesAllRead(project: Project, file: SourceFile): boolean {
     }
   }
   return true;
+}
+
+const dues = new WeakMap<Entry, Map<string, Due>>();
+
+/** The row of the table for a word and what stands before the name, looked up once. */
+function dueOf(entry: Entry, context: string, earlier: string): Due {
+  let byContext = dues.get(entry);
+  if (!byContext) dues.set(entry, (byContext = new Map()));
+  // Only behind `from` does the word before it matter.
+  const key = context === "from" && earlier === "repeat" ? "repeat from" : context;
+  let due = byContext.get(key);
+  if (due === undefined) byContext.set(key, (due = dueName(entry.place, entry.word, context, earlier, isPrecaution(entry.word))));
+  return due;
 }
 
 type Found = "known" | "silent" | { readonly is: string | undefined; readonly candidates: readonly string[] };
@@ -126,7 +153,7 @@ function read(project: Project, file: SourceFile): Survey {
 
   /** The names of one head. */
   function head(item: Item): void {
-    const { word, place } = item.entry!, end = item.block ? item.block.first : item.last + 1;
+    const { word } = item.entry!, end = item.block ? item.block.first : item.last + 1;
     let context = word, earlier = "", next = 0;
     for (let i = item.first + 1; i < end; i++) {
       while (next < item.arguments.length && item.arguments[next]!.last < i) next++;
@@ -141,7 +168,7 @@ function read(project: Project, file: SourceFile): Survey {
         if (argument.slot === "string") { earlier = context; context = word; }
         continue;
       }
-      const token = tokens[argument.first]!, due = dueName(place, word, context, earlier, isPrecaution(word));
+      const token = tokens[argument.first]!, due = dueOf(item.entry!, context, earlier);
       if (word === "inspect" && context === "inspect" && tokens[i + 1]?.text === "on" && i + 1 < end) continue;   // the inspection's own name
       name(token, due === "condition" ? conditionDue(tokens[i + 1]?.text, i + 1 < end) : due, item);
     }
@@ -175,6 +202,7 @@ function read(project: Project, file: SourceFile): Survey {
 
   function find(id: string, due: FullDue, item: Item): Found {
     const thing = unit?.things.get(id);
+    if (thing && (due === "thing" || (due === "part" && thing[0]!.word === "part"))) return "known";
     const is = thing?.[0]?.word ?? seen.get(id)?.[0]?.word;
     const wrong = (candidates: Iterable<string>): Found =>
       (unit?.doubtful.has(id) ?? false) || fileDoubtful.has(id) || (is === undefined && !complete && !local.has(due)) ? "silent" : { is, candidates: [...candidates] };

@@ -1,7 +1,7 @@
 // A consumable that is used and whose pack is not given.
 
 import { check } from "../check.ts";
-import { surveyOf } from "../survey-of-names.ts";
+import { usedInProject } from "../survey-of-names.ts";
 
 export default check({
   code: "consumable/pack-unknown",
@@ -35,8 +35,7 @@ export default check({
   *file(file, { project }) {
     const bare = file.declarations.filter(({ word, item }) => word === "consumable" && !(item.block?.items.some((one) => one.entry?.word === "pack") ?? false));
     if (bare.length === 0) return;
-    const used = new Set<string>();
-    for (const other of project.files.values()) for (const id of surveyOf(project, other).used) used.add(id);
+    const used = usedInProject(project);
     for (const { id, name, at } of bare) if (used.has(id)) yield { at, says: `${name} is used, and nothing says what one pack holds` };
   },
 });

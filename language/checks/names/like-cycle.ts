@@ -30,6 +30,8 @@ export default check({
     }
   `,
   *file(file, { project }) {
+    // Most files speak of neither, and then nothing has to be walked.
+    if (!/\b(?:like|is\s+unit)\b/.test(file.text)) return;
     for (const { word, item, at, id } of file.declarations) {
       if (word === "unit") {
         yield* rings([...unitNames(file, item).things.values()].flat(), file, project, item);

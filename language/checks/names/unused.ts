@@ -2,7 +2,7 @@
 
 import { cursorOf, linesIn, takeNames, wordOf } from "../../model/cursor.ts";
 import { check, type Draft } from "../check.ts";
-import { surveyOf } from "../survey-of-names.ts";
+import { usedInProject } from "../survey-of-names.ts";
 import { declaredName } from "../space-of-names.ts";
 
 const asked: ReadonlySet<string> = new Set(["tool", "consumable", "role", "torque-table", "temporary", "fastener", "hazard"]);
@@ -41,8 +41,7 @@ export default check({
   *file(file, { project }) {
     const isLibrary = !file.declarations.some((one) => one.word === "procedure");
     if (isLibrary) return;
-    const used = new Set<string>();
-    for (const other of project.files.values()) for (const id of surveyOf(project, other).used) used.add(id);
+    const used = usedInProject(project);
     for (const { word, id, item, at, name } of file.declarations) {
       if (asked.has(word) && !used.has(id)) {
         // Torque wrenches and meters are chosen by their kind and range, not by their names.

@@ -1,7 +1,7 @@
 // Bundles what people run into dist/: the command line, the language server and the editor's extension, each minified, since
 // loading is most of what a short run costs.
 
-import { existsSync, rmSync } from "node:fs";
+import { chmodSync, existsSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { project, setUp } from "./setup.mjs";
@@ -23,6 +23,7 @@ export async function buildAll({ only } = {}) {
     if (!existsSync(join(project, Object.values(options.entryPoints)[0]))) continue;
     if (options.splitting) rmSync(join(project, options.outdir), { recursive: true, force: true });        // old chunks
     await build(options);
+    if (options.splitting) chmodSync(join(project, options.outdir, "stripdown.mjs"), 0o755);               // run by its name
     made.push(name);
   }
   return made;

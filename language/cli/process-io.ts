@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 // Standard input and output of the process as the commands see them, and the entry of the program.
 
 import { writeSync } from "node:fs";

@@ -39,7 +39,7 @@ export function checkText(text: string, settings: Settings = defaultSettings): C
     shift.set(name, stage);
     texts.set(name, stage.text);
   }
-  const world = memoryWorld(new Map([...texts].map(([name, body]) => [folder + name, body])));
+  const world = memoryWorld(new Map([...texts].map(([name, body]) => [folder + name, body])), [], folder);
   const roots = [...texts.keys()].filter((name) => name.endsWith(".strip")).map((name) => folder + name);
   const checked = checkProject(world, roots, { settings: used });
   const found = [...checked.findings, ...more].map((finding) => {

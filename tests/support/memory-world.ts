@@ -1,4 +1,4 @@
-// A world that lies in memory: what tests check without a disk. Everything is inside the project, save what a test puts out of it.
+// A world that lies in memory: what tests check without a disk.
 
 import { posix } from "node:path";
 import type { World } from "../../language/workspace/world.ts";
@@ -8,8 +8,8 @@ export interface MemoryWorld extends World {
   readonly reads: ReadonlyMap<string, number>;
 }
 
-/** Files by absolute path; `outside` are paths that lie beyond the project. */
-export function memoryWorld(files: ReadonlyMap<string, string>, outside: readonly string[] = []): MemoryWorld {
+/** Files by absolute path; the project is what lies below `folder`, save the paths in `outside`. */
+export function memoryWorld(files: ReadonlyMap<string, string>, outside: readonly string[] = [], folder = "/"): MemoryWorld {
   const reads = new Map<string, number>();
   return {
     reads,
@@ -19,7 +19,7 @@ export function memoryWorld(files: ReadonlyMap<string, string>, outside: readonl
       return text === undefined ? { problem: "missing" } : { text };
     },
     exists: (path) => files.has(path),
-    inside: (path) => !outside.includes(path),
+    inside: (path) => path.startsWith(folder) && !outside.includes(path),
     resolve: (fromFile, written) => posix.resolve(posix.dirname(fromFile), written),
   };
 }

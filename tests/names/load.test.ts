@@ -33,7 +33,7 @@ test("a text that did not change is not parsed again", () => {
 });
 
 test("missing, outside, unreadable", () => {
-  const inner = memoryWorld(new Map([["/p/a.strip", `use "gone.strip"\nuse "../x.strip"\nuse "bad.strip"`], ["/x.strip", `tool t`]]), ["/x.strip"]);
+  const inner = memoryWorld(new Map([["/p/a.strip", `use "gone.strip"\nuse "../x.strip"\nuse "bad.strip"`], ["/x.strip", `tool t`]]), "/p/");
   const world = { ...inner, read: (path: string) => (path === "/p/bad.strip" ? { problem: "unreadable" as const, says: "it is no text" } : inner.read(path)) };
   const project = loadProject(world, ["/p/a.strip", "/p/none.strip"]);
   expect(project.files.get("/p/a.strip")!.uses.map((use) => use.problem)).toEqual(["missing", "outside", "unreadable"]);

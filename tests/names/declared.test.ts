@@ -2,10 +2,14 @@
 
 import { expect, test } from "vitest";
 import { checkProject } from "../../language/workspace/check-project.ts";
+import type { World } from "../../language/workspace/world.ts";
 import { memoryWorld } from "../support/memory-world.ts";
 
+/** The project is the folder `/p`. */
+const inFolder = (world: World): World => ({ ...world, inside: (path) => path.startsWith("/p/") });
+
 function codes(text: string, only: RegExp, files: Readonly<Record<string, string>> = {}): string[] {
-  const world = memoryWorld(new Map([["/p/m.strip", text], ...Object.entries(files).map(([name, body]): [string, string] => [`/p/${name}`, body])]), "/p/");
+  const world = inFolder(memoryWorld(new Map([["/p/m.strip", text], ...Object.entries(files).map(([name, body]): [string, string] => [`/p/${name}`, body])])));
   return checkProject(world, ["/p/m.strip", ...Object.keys(files).filter((name) => name.endsWith(".strip")).map((name) => `/p/${name}`)]).findings.filter((one) => only.test(one.code)).map((one) => `${one.severity} ${one.code}: ${one.says}`);
 }
 const unit = (lines: string): string => `unit u "U" { base b part b "B"\n${lines}\n}\n`;

@@ -33,8 +33,8 @@ test("a text that did not change is not parsed again", () => {
 });
 
 test("missing, outside, unreadable", () => {
-  const inner = memoryWorld(new Map([["/p/a.strip", `use "gone.strip"\nuse "../x.strip"\nuse "bad.strip"`], ["/x.strip", `tool t`]]), "/p/");
-  const world = { ...inner, read: (path: string) => (path === "/p/bad.strip" ? { problem: "unreadable" as const, says: "it is no text" } : inner.read(path)) };
+  const inner = memoryWorld(new Map([["/p/a.strip", `use "gone.strip"\nuse "../x.strip"\nuse "bad.strip"`], ["/x.strip", `tool t`]]));
+  const world = { ...inner, inside: (path: string) => path.startsWith("/p/"), read: (path: string) => (path === "/p/bad.strip" ? { problem: "unreadable" as const, says: "it is no text" } : inner.read(path)) };
   const project = loadProject(world, ["/p/a.strip", "/p/none.strip"]);
   expect(project.files.get("/p/a.strip")!.uses.map((use) => use.problem)).toEqual(["missing", "outside", "unreadable"]);
   expect(project.files.has("/x.strip")).toBe(false);

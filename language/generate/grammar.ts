@@ -56,7 +56,7 @@ export function generate(): { readonly path: string; readonly text: string } {
   return { path: "syntaxes/strip.tmLanguage.json", text: `${JSON.stringify(grammar, null, 2)}\n` };
 }
 
-const declaresAName = (entry: Entry): boolean => /^<id>/.test(entry.shape);
+const declaresAName = (entry: Entry): boolean => entry.shape.startsWith("<id>");
 /** The closed list that may follow the declared name. */
 const kindAfterName = (entry: Entry): KindList | undefined => /^<id> \[?<kind:(\w+)>/.exec(entry.shape)?.[1] as KindList | undefined;
 

@@ -6,7 +6,7 @@ import { kindListNames, kinds, type KindList } from "../vocabulary/kinds.ts";
 import { step, type Leaf } from "./shapes.ts";
 import { suggestKind } from "./suggestions.ts";
 import { Word } from "./tokens.ts";
-import type { Argument, SyntaxError, SyntaxFix, Token } from "./tree.ts";
+import type { SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { expected, likelyUnits, measureOf, named, oneOf, shown, unitDue, unitsOf } from "./wording.ts";
 
 /** What was read of the item so far, and the token that does not fit. */

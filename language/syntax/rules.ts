@@ -29,6 +29,10 @@ export class StripRules extends EmbeddedActionsParser {
   private frame: Frame = { place: "file", words: wordsIn("file"), outer: undefined, guessed: false };
   private open: Item[] = [];
   private guessed = new Set<Item>();
+  /** The word of the item before, in the same block. */
+  private before: Token | undefined;
+  /** Column of the first line of an item with an error, until the next right one: what is wrapped below it stands deeper. */
+  private wrapped: number | undefined;
   private head!: Head;
   private tokens: readonly Token[] = [];
   /** Where the token looked at leads; set by the gate, used by the action that follows it. */
@@ -36,8 +40,9 @@ export class StripRules extends EmbeddedActionsParser {
   /** The token looked at is a comma that stands for a decimal point. */
   private decimal = false;
 
-  constructor() {
-    super(allTokens, { maxLookahead: 1, recoveryEnabled: false, skipValidations: true });
+  /** With `validate`, Chevrotain proves its own grammar sound first: for a test, since it takes time at every start. */
+  constructor(validate = false) {
+    super(allTokens, { maxLookahead: 1, recoveryEnabled: false, skipValidations: !validate });
     this.performSelfAnalysis();
   }
 
@@ -98,6 +103,7 @@ export class StripRules extends EmbeddedActionsParser {
     this.frame = { place, words: wordsIn(place), outer: undefined, guessed: false };
     this.open = [];
     this.guessed = new Set();
+    this.before = this.wrapped = undefined;
     return this.file() ?? [];
   }
 
@@ -111,14 +117,28 @@ export class StripRules extends EmbeddedActionsParser {
       return item;
     }
     const here = this.frame.words.get(word.text);
-    if (here) item.entry = here;
-    else {
-      if (this.frame.guessed) this.head.silent = item.broken = true;
+    if (here) {
+      item.entry = here;
+      this.wrapped = undefined;
+    } else {
+      if (this.frame.guessed || this.isEcho(word)) this.head.silent = item.broken = true;
       item.entry = this.wordElsewhere(word);
       this.guessed.add(item);
     }
     if (item.entry) this.head.state = startOf(item.entry.shape);
     return item;
+  }
+
+  /** Lines of a wrapped item whose error is told already: they open with small words, and stand deeper than its first line. */
+  private isEcho(word: Token): boolean {
+    return word.opensLine && this.wrapped !== undefined && word.column > this.wrapped;
+  }
+  /** Where the line of this word begins; or, if it goes on with the item before, where that one's does. */
+  private marginOf(word: Token): number {
+    let first = word.index;
+    while (first > 0 && this.tokens[first - 1]!.line === word.line) first--;
+    const { column } = this.tokens[first]!, before = this.before && this.before.line < word.line ? this.marginOf(this.before) : column;
+    return Math.min(column, before);
   }
 
   /** A word that cannot stand here: read as the one that is meant, if that is plain, so that what it declares is not lost. */
@@ -207,6 +227,11 @@ export class StripRules extends EmbeddedActionsParser {
   }
 
   private closeHead(): void {
+    this.judgeEnd();
+    this.before = this.head.word;
+  }
+  /** What must still come, and whether a block may. */
+  private judgeEnd(): void {
     const { state, item, word, last, silent } = this.head, { entry } = item, follower = this.LA(1) as Token;
     if (state && !state.ends && !silent) this.report(unitMissing(word, state, last, this.figure()) ?? unfinished(word, state, last, item));
     const hasBlock = follower.tokenType === LBrace;
@@ -227,12 +252,14 @@ export class StripRules extends EmbeddedActionsParser {
     const { item } = this.head, place = item.entry?.block || unknownPlace;
     if (place === unknownPlace) this.mute++;
     this.open.push(item);
+    this.before = this.wrapped = undefined;
     this.frame = { place, words: place === unknownPlace ? everyWord : wordsIn(place), outer: this.frame, guessed: this.guessed.has(item) || this.frame.guessed };
     return item.block = { place, items: [], first: open.index, last: open.index };
   }
   private leave(block: Block, close: Token): void {
     if (block.place === unknownPlace) this.mute--;
     this.frame = this.frame.outer!;
+    this.before = this.wrapped = undefined;
     block.last = this.open.pop()!.last = close.index;
   }
   private isItemWord(word: string): boolean {
@@ -250,6 +277,7 @@ export class StripRules extends EmbeddedActionsParser {
     this.report({ code, start: token.endOffset! + 1, end: token.endOffset! + 1, line: token.endLine, says });
   }
   private report(error: SyntaxError): void {
+    this.wrapped ??= this.marginOf(this.head.word);
     if (!this.head.silent && this.mute === 0) this.found.push(error);
     this.head.silent = this.head.item.broken = true;
   }

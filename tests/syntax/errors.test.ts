@@ -63,6 +63,11 @@ test("no fix chooses a unit of torque, force, pressure, voltage, time or tempera
   }
 });
 
+test("the further lines of a wrapped item with an error are no further mistakes", () => {
+  const text = 'hazard a electrical {\n  lock-out "Lock it."\n    with lock\n    back "Unlock it."\n  voltage 9\n}\n';
+  expect(parse(text, "unit").errors.map((error) => error.line + 1)).toEqual([2, 5]);
+});
+
 test("a word whose meaning is plain does not mute its block", () => {
   const { items, errors } = parse("unt pump {\n  part a { mass 11 }\n}\n"), words: (string | undefined)[] = [];
   eachItem(items, (item) => words.push(item.entry?.word));

@@ -2,6 +2,7 @@
 
 import { expect, test } from "vitest";
 import { eachItem, parse, print } from "../../language/syntax/index.ts";
+import { StripRules } from "../../language/syntax/rules.ts";
 import { vocabulary } from "../../language/vocabulary/index.ts";
 import { coreExample, everyWord, examples } from "./texts.ts";
 
@@ -75,6 +76,10 @@ test("names are compared after NFC, of any script, with BOM and CRLF", () => {
   expect(tree.errors).toEqual([]);
   expect(tree.scan.tokens.filter((token) => token.text === "\u00e9cran")).toHaveLength(2);
   expect(print(tree)).toBe(tree.scan.text);
+});
+
+test("the grammar's rules are sound: no rule is ambiguous for one token of lookahead, none is left-recursive", () => {
+  expect(() => new StripRules(true)).not.toThrow();
 });
 
 test("LF, CRLF and CR end lines alike", () => {

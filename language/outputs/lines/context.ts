@@ -19,8 +19,8 @@ export function lineContext(performance: Performance, units: Units): LineContext
 
 export const thingOf = ({ model }: LineContext, thing: ThingIndex): Thing => model.things[thing]!;
 
-/** Several things in one phrase; pieces of one declaration together: "bearing cap 1, 2 and 3". */
-export function phrase(context: LineContext, things: readonly ThingIndex[]): string {
+/** Several things in one phrase; pieces of one declaration together: "bearing cap 1, 2 and 3". `fresh`: new ones. */
+export function phrase(context: LineContext, things: readonly ThingIndex[], fresh = false): string {
   const { acts } = context.wording, groups = new Map<string, Thing[]>();
   for (const index of things) {
     const thing = thingOf(context, index), key = `${thing.is} ${thing.prefix}${thing.declared}`, had = groups.get(key);
@@ -29,6 +29,8 @@ export function phrase(context: LineContext, things: readonly ThingIndex[]): str
   }
   return acts.list([...groups.values()].map((group) => {
     const first = group[0]!;
+    const count = first.is === "part" ? first.count : 1;
+    if (fresh) return acts.aNew(group.length === 1 ? first.name : acts.piecesNamed(baseName(first), group.map((each) => each.piece)), group.length > 1 ? group.length : count);
     return group.length === 1 ? acts.the(first.name, first.piece !== "") : acts.piecesNamed(baseName(first), group.map((each) => each.piece));
   }));
 }

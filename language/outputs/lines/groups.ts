@@ -78,8 +78,15 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[]): Pla
 /** Two ops that answer one act of the strip and read alike are one line: pieces, or a list of plain joints. */
 function isOneLine(context: LineContext, { op: a }: RefitPerformed, next: RefitPerformed): boolean {
   const b = next.op;
+  if (next.turn === undefined && isRestOf(context, a, b)) return true;
   if (next.turn !== undefined || a.verb !== "fit" || b.verb !== "fit" || a.around.step !== b.around.step || (a.act ?? a.event?.act) !== (b.act ?? b.event?.act)) return false;
   return keyOf(context, a) === keyOf(context, b) && keyOf(context, a) !== "";
+}
+
+/** Some of a group right after others of it, neither with words of its own: one line again. */
+function isRestOf(context: LineContext, a: RefitOp, b: RefitOp): boolean {
+  const [thing] = a.things;
+  return a.verb === "fit" && b.verb === "fit" && !a.act && !b.act && a.event?.kind === "out" && b.event?.kind === "out" && thing !== undefined && thing === b.things[0] && thingOf(context, thing).is === "tie";
 }
 
 /** What must be the same in one line; "" for what always stands alone. */
@@ -109,6 +116,8 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
   const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie");
   switch (op.verb) {
     case "fit": case "finger-tighten": case "tighten": {
+      const same = ties.length > 1 && ties.every((tie) => tie === ties[0]);
+      if (same) return all([makeLine(context, doing, [ties[0]!], { how: "fit", count: run.reduce((sum, each) => sum + each.op.count, 0), stage: undefined })]);
       if (ties.length > 0) return all([makeLine(context, doing, ties, { how: op.verb === "tighten" ? "tighten" : op.verb === "finger-tighten" ? "finger-tight" : "fit", count: op.count, stage: op.act?.stage })]);
       if (parts.length === 0) return [];
       return all([fitLine(context, doing, parts, { before, after, moved: run.flatMap((each) => each.op.event?.moved ?? []), lifted: event?.act.verb === "lift" ? event.act : undefined })]);
@@ -125,9 +134,9 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
       const precautions = (event?.precautions ?? []).map((number) => context.model.precautions[number]!);
       return all(precautions.flatMap((precaution): LineDraft[] => {
         const hazard = thingOf(context, precaution.hazard), back = precaution.back || kinds.precautionBack(precaution.kind), against = [{ sort: "hazard" as const, says: acts.against(hazard.name) }];
-        if (op.verb === "stand") return [action({ ...doing, act: { ...doing.act, text: precaution.text } }, op.verb, acts.standAgain(kinds.precaution(precaution.kind), hazard.name), { items })];
+        if (op.verb === "stand") return [action({ ...doing, act: { ...doing.act, text: precaution.text } }, op.verb, acts.standAgain(kinds.precautionShort(precaution.kind), hazard.name), { items })];
         // What nobody has to take back prints nothing.
-        return back ? [action({ ...doing, act: { ...doing.act, text: back } }, op.verb, acts.precautionBackTitle(kinds.precaution(precaution.kind)), { items, details: against })] : [];
+        return back ? [action({ ...doing, act: { ...doing.act, text: back } }, op.verb, acts.precautionBackTitle(kinds.precautionShort(precaution.kind)), { items, details: against })] : [];
       }));
     }
     case "written": return all(writtenOp(context, doing, run));

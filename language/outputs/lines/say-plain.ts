@@ -10,7 +10,7 @@ import { clock, figureText, timeText } from "./figures.ts";
 import { itemsOf } from "./items.ts";
 import type { Detail } from "./line.ts";
 import { limitsText, readingOf } from "./reading.ts";
-import { fastenerDetails, holdLines } from "./say-strip.ts";
+import { discards, fastenerDetails, holdLines } from "./say-strip.ts";
 import { waitOf } from "./wait.ts";
 
 /** Undefined for a verb that is said elsewhere; no lines for one that prints nothing. */
@@ -68,7 +68,7 @@ export function plainLines(context: LineContext, doing: Doing, things: readonly 
 function readingLine(context: LineContext, doing: Doing, things: readonly ThingIndex[], says: string): readonly LineDraft[] {
   const { act, around } = doing, on = act.on.length > 0 ? namedThings(context.model, act.on, around) : things;
   const reading = readingOf(context, act, around, act.id?.text ?? "", act.text), details: Detail[] = [];
-  if (reading.limits !== "") details.push({ sort: "limits", says: reading.limits });
+  if (reading.limits !== "") details.push({ sort: "limits", says: context.wording.acts.limitsLine(reading.limits) });
   for (const otherwise of reading.otherwise) details.push({ sort: "otherwise", says: otherwise });
   return [action(doing, act.verb, says, { text: "", items: itemsOf(context, on, undefined), details, readings: [reading] })];
 }
@@ -76,7 +76,7 @@ function readingLine(context: LineContext, doing: Doing, things: readonly ThingI
 /** A precaution in the author's words, with its wait and its reading. */
 function precautionLine(context: LineContext, doing: Doing, hazard: Hazard): LineDraft {
   const { acts, kinds } = context.wording, { act } = doing, precaution = hazard.precautions.find((each) => each.kind === act.verb);
-  const title = kinds.precaution(act.verb);
+  const title = kinds.precautionShort(act.verb);
   if (!precaution) return action(doing, act.verb, acts.precaution(title, hazard.name), { items: itemsOf(context, [hazard.index], undefined) });
   const details: Detail[] = [{ sort: "hazard", says: acts.against(hazard.name) }, ...precautionDetails(context, hazard, precaution)];
   const texts = [precaution.text, act.text].filter((text) => text !== "");
@@ -96,7 +96,7 @@ export function precautionDetails(context: LineContext, hazard: Hazard, precauti
   const { acts } = context.wording, details: Detail[] = [], wait = waitOf(hazard, precaution);
   if (precaution.tool) details.push({ sort: "with", says: context.wording.lines.withTool(toolName(context, precaution.tool.text)) });
   if (wait?.seconds !== undefined) details.push({ sort: "wait", says: acts.waitLeast(timeText(wait.seconds, context.wording), wait.decidedBy ? acts.waitWhy[wait.decidedBy.of] : "") });
-  if (precaution.limits) details.push({ sort: "limits", says: limitsText(precaution.limits, context) });
+  if (precaution.limits) details.push({ sort: "limits", says: acts.limitsLine(limitsText(precaution.limits, context)) });
   return details;
 }
 
@@ -123,7 +123,7 @@ function drainLine(context: LineContext, doing: Doing, fluid: Fluid, tool: strin
   if (act.verb === "drain") {
     for (const index of fluid.drainsAt) {
       const thing = thingOf(context, index);
-      if (thing.is === "tie") details.push({ sort: "how", says: acts.opens(acts.the(thing.name)) }, ...fastenerDetails(context, thing));
+      if (thing.is === "tie") details.push({ sort: "how", says: acts.opens(acts.the(thing.name)) }, ...fastenerDetails(context, thing), ...discards(context, thing.washers.map(({ part }) => part)).map((detail) => ({ ...detail, says: `${detail.says} (${phrase(context, thing.washers.map(({ part }) => part))})` })));
     }
   }
   if (!act.into) { const container = kinds.fluidContainer(fluid.kind); if (container) details.push({ sort: "goes-to", says: context.wording.lines.intoContainer(container) }); }

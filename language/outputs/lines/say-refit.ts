@@ -22,9 +22,9 @@ export interface Making {
 }
 
 export function makeLine(context: LineContext, doing: Doing, ties: readonly Tie[], making: Making): ActionDraft {
-  const { acts } = context.wording, first = ties[0]!, what = tiePhrase(context, ties, ties.length === 1 ? making.count : undefined, false);
-  const fresh = ties.length === 1 && context.fresh.get(first.index)?.grade === "certain";
-  const says = making.how === "finger-tight" ? acts.fingerTight(what) : making.how === "tighten" ? acts.tighten(what, making.stage) : acts.fit(tieVerb(context, first, "refit"), what, { fresh });
+  const { acts } = context.wording, first = ties[0]!, fresh = ties.every((tie) => context.fresh.get(tie.index)?.grade === "certain");
+  const what = fresh && ties.length > 1 ? phrase(context, ties.map((tie) => tie.index), true) : tiePhrase(context, ties, ties.length === 1 ? making.count : undefined, false);
+  const says = making.how === "finger-tight" ? acts.fingerTight(what) : making.how === "tighten" ? acts.tighten(what, making.stage) : acts.fit(tieVerb(context, first, "refit"), what, { fresh: fresh && ties.length === 1 });
   const details: Detail[] = fastenerDetails(context, first), torque = making.how === "finger-tight" ? undefined : sameTorque(context, ties, making.count);
   if (first.how && !first.fastener) details.push({ sort: "how", says: first.how });
   if (torque) details.push(...torqueDetails(context, torque));
@@ -64,21 +64,21 @@ export interface Fitting {
 export function fitLine(context: LineContext, doing: Doing, parts: readonly Part[], fitting: Fitting): ActionDraft {
   const { acts, kinds } = context.wording, { act, around } = doing, first = parts[0]!, indexes = parts.map((part) => part.index);
   const fresh = parts.every((part) => context.fresh.get(part.index)?.grade === "certain");
-  const what = parts.length === 1 ? acts.some(first.name, first.piece !== "", act.count ?? first.count, first.count, act.rest, first.countUnknown) : phrase(context, indexes);
+  const what = parts.length === 1 ? acts.some(first.name, first.piece !== "", act.count ?? first.count, first.count, act.rest, first.countUnknown) : phrase(context, indexes, fresh);
   const gear = fitting.lifted?.tool ?? first.liftWith, people = fitting.lifted?.people ?? first.liftPeople, written = act.verb === "fit" || act.verb === "press";
   const tool = written && act.tool ? toolName(context, act.tool.text) : undefined, joints = jointsMet(context, fitting), details: Detail[] = [];
   const hows = [...(first.fitsBy ? [kinds.jointVerb(first.fitsBy, "refit")] : []), ...joints.map((tie) => tieVerb(context, tie, "refit"))];
   const onto = written && act.on.length > 0 ? namesText(context, act.on, around) : undefined;
   const says = act.verb === "press" ? acts.press(what, onto, tool)
     : fitting.lifted && !tool ? acts.lowerIn(what, gear ? toolName(context, gear.text) : undefined, people)
-    : acts.fit(kinds.partVerb(first.kind, "refit"), what, { fresh, facing: act.facing, how: hows.length > 0 ? [...new Set(hows)].join(", ") : undefined, tool, onto, people });
+    : acts.fit(kinds.partVerb(first.kind, "refit"), what, { fresh: fresh && parts.length === 1, facing: act.facing, how: acts.hows([...new Set(hows)]), tool, onto, people });
   for (const tie of joints) details.push(...usesDetails(context, tie));
   const mass = massOf(context.model, fitting.moved.length > 0 ? fitting.moved : indexes);
   if (fitting.lifted) details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });
   for (const part of parts) {
     if (part.alignBy) details.push({ sort: "mark", says: acts.alignBy(part.alignBy) });
-    if (part.dry) details.push({ sort: "how", says: acts.goesOnDry });
-  }
+    }
+  if (parts.some((part) => part.dry)) details.push({ sort: "how", says: acts.goesOnDry });
   details.push(...marksMet(context, fitting));
   if (!fresh) details.push(...newDetails(context, indexes));
   return action(doing, "fit", says, { items: itemsOf(context, indexes, undefined), details });

@@ -107,13 +107,13 @@ function howOff(context: LineContext, part: Part, events: readonly Event[]): str
     if (event && ![...tie.lowers, ...tie.uppers].every((each) => lumpBefore(event, each) === event.from)) continue;
     hows.push(tieVerb(context, tie, "strip"));
   }
-  return hows.length > 0 ? [...new Set(hows)].join(", ") : undefined;
+  return context.wording.acts.hows([...new Set(hows)]);
 }
 
 const lumpBefore = (event: Event, part: ThingIndex): number => at(event.before.lump, part);
 
 /** Things that go back in new are not kept. */
-function discards(context: LineContext, things: readonly ThingIndex[]): Detail[] {
+export function discards(context: LineContext, things: readonly ThingIndex[]): Detail[] {
   const fresh = things.filter((index) => context.fresh.get(index)?.grade === "certain");
   if (fresh.length === 0) return [];
   return [{ sort: "discard", says: fresh.length === things.length ? context.wording.acts.discard : `${context.wording.acts.discard} (${phrase(context, fresh)})` }];

@@ -14,7 +14,7 @@ export const acts = {
   undo: (verb: string, what: string, tool?: string) => sentence(verbWith(verb, what) + withTool(tool)),
   loosen: (what: string, amount?: string, tool?: string) => sentence(`Loosen ${what}${ifAny(" by ", amount)}${withTool(tool)}; leave in`),
   backOut: (what: string, amount?: string, tool?: string) => sentence(`Back out ${what}${ifAny(" by ", amount)}${withTool(tool)}; leave in the hole`),
-  remove: (verb: string, what: string, how?: string, tool?: string, people?: number) => sentence(`${verbWith(verb, what)}${withTool(tool)}${byPeople(people)}${ifAny(": ", how && lowerFirst(how))}`),
+  remove: (verb: string, what: string, how?: string, tool?: string, people?: number) => sentence(`${verbWith(verb, what)}${withTool(tool)}${byPeople(people)}${ifAny(": ", how)}`),
   removeTogether: (what: string, tool?: string, people?: number) => sentence(`Remove ${what} together, as one${withTool(tool)}${byPeople(people)}`),
   lift: (what: string, tool?: string, people?: number) => sentence(`Lift off ${what}${withTool(tool)}${byPeople(people)}`),
   support: (what: string, tool?: string) => sentence(`Support ${what}${withTool(tool)}; keep it held`),
@@ -56,7 +56,7 @@ export const acts = {
   take: (thing: string) => sentence(`Take off ${the(thing)}`),
   press: (what: string, onto?: string, tool?: string) => sentence(`Press ${what}${ifAny(" onto ", onto)}${withTool(tool)}`),
   fit: (verb: string, what: string, of: { readonly fresh: boolean; readonly facing?: string | undefined; readonly how?: string | undefined; readonly tool?: string | undefined; readonly onto?: string | undefined; readonly people?: number | undefined }) =>
-    sentence(`${verbWith(verb, of.fresh ? what.replace(/^the (\d+ )?/, (_, count: string | undefined) => (count ? `${count}new ` : "a new ")) : what)}${ifAny(" to ", of.onto)}${ifAny(", facing ", of.facing)}${withTool(of.tool)}${byPeople(of.people)}${ifAny(": ", of.how && lowerFirst(of.how))}`),
+    sentence(`${verbWith(verb, of.fresh ? what.replace(/^the (\d+ )?/, (_, count: string | undefined) => (count ? `${count}new ` : "a new ")) : what)}${ifAny(" to ", of.onto)}${ifAny(", facing ", of.facing)}${withTool(of.tool)}${byPeople(of.people)}${ifAny(": ", of.how)}`),
   lowerIn: (what: string, tool?: string, people?: number) => sentence(`Lower ${what} into place${withTool(tool)}${byPeople(people)}`),
   fingerTight: (what: string) => sentence(`Fit ${what} finger-tight`),
   tighten: (what: string, stage?: number) => sentence(`Tighten ${what}${stage === undefined ? "" : ` to stage ${stage}`}`),
@@ -99,6 +99,10 @@ export const acts = {
   newIfWorn: "New if worn or damaged.",
   newIf: { worn: "New if worn.", damaged: "New if damaged.", "as-a-set": "If new: the whole set.", "by-pairs": "If new: in pairs.", reading: "New if the reading asked for it.", "kind-not-said": "Of a kind that is used once: the procedure does not say new or old." },
   isNew: "Fit new.",
+  aNew: (name: string, count: number) => (count > 1 ? `${count} new ${inside(name)}` : `a new ${inside(name)}`),
+  /** How several joints let go or go together, in one phrase. */
+  hows: (verbs: readonly string[]) => (verbs.length === 0 ? undefined : verbs.map(lowerFirst).join(", ")),
+  limitsLine: (limits: string) => sentence(`Limits: ${limits}`),
   newEvery: (strips: number) => sentence(`New every ${strips} strips`),
   newWasher: (what: string) => sentence(`With new ${what}`),
   discard: "Do not keep: a new one goes back in.",

@@ -1,9 +1,10 @@
 // The British English catalogue, put together from its chapters.
 
 import { acts } from "./acts.ts";
+import { bill, document, refit } from "./document.ts";
 import { kinds } from "./kinds.ts";
 import { figures, lines } from "./lines.ts";
 
 const tag: string = "en-GB";
 
-export const enGb = { tag, acts, kinds, lines, figures };
+export const enGb = { tag, acts, kinds, lines, figures, document, refit, bill };

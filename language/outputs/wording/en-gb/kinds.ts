@@ -19,6 +19,8 @@ export const kinds = {
   hazard: (kind: string) => kindIn(hazardKinds, kind)?.title ?? kind,
   hazardAbout: (kind: string) => kindIn(hazardKinds, kind)?.about ?? "",
   precaution: (kind: string) => kindIn(precautions, kind)?.title ?? kind,
+  /** At the head of a line; the words of the author say what an `other` one is. */
+  precautionShort: (kind: string) => (kind === "other" ? "Precaution" : kindIn(precautions, kind)?.title ?? kind),
   precautionBack: (kind: string) => kindIn(precautions, kind)?.back,
   fluid: (kind: string) => kindIn(fluidKinds, kind)?.title ?? "",
   fluidWaste: (kind: string) => kindIn(fluidKinds, kind)?.waste,

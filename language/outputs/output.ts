@@ -1,0 +1,65 @@
+// The shape of an output: data made from performed procedures, and formats that turn the data into text. An output decides nothing
+// about files, arguments or the machine that it runs on, and the same input gives the same bytes.
+
+import type { Performance } from "../bench/trace.ts";
+import type { Wording } from "./wording/wording.ts";
+
+/** What an output is made from. */
+export interface OutputInput {
+  /** In the order in which they are printed; each in one build. */
+  readonly performances: readonly Performance[];
+  /** The text of every file that was read, by path: for lines of places, and for the content hash. */
+  readonly texts: ReadonlyMap<string, string>;
+  /** How many findings (errors, warnings, questions) are open. Anything but 0 makes every output a draft. */
+  readonly openFindings: number;
+}
+
+/** A picture as it may be shown: its type and its bytes as base64. */
+export interface Picture {
+  readonly type: "image/png" | "image/jpeg" | "image/svg+xml" | "image/webp" | "image/gif";
+  readonly base64: string;
+}
+
+export interface OutputOptions {
+  readonly wording: Wording;
+  /** The system of units that is shown first. */
+  readonly system: "metric" | "us";
+  /** How many units the bill is for; 1 if left out. */
+  readonly units?: number;
+  /** Sealant left in nozzle and pack, as a share; the figures' default if left out. */
+  readonly beadWaste?: number;
+  /** Date of the document as given by the caller, printed as it stands; never read from a clock. */
+  readonly date?: string;
+  /** The picture that an author names in a file, or why it cannot be shown. Without this function no picture is shown. */
+  readonly picture?: (path: string, fromFile: string) => Picture | { readonly problem: string };
+  /** How a path is shown, so that no folder of this machine stands in a file; as it is if left out. */
+  readonly showPath?: (path: string) => string;
+}
+
+export interface Format<Data> {
+  /** Without the dot. */
+  readonly extension: string;
+  readonly title: string;
+  write(data: Data, options: OutputOptions): string;
+}
+
+export interface Output<Data> {
+  /** As on the command line. */
+  readonly name: string;
+  readonly title: string;
+  data(input: OutputInput, options: OutputOptions): Data;
+  /** By name; the first is the usual one. */
+  readonly formats: Readonly<Record<string, Format<Data>>>;
+}
+
+/** Identity, for the types. */
+export function output<Data>(of: Output<Data>): Output<Data> {
+  return of;
+}
+
+/** Data and text in one go. Throws for a format that the output does not have. */
+export function write<Data>(of: Output<Data>, formatName: string, input: OutputInput, options: OutputOptions): string {
+  const format = Object.hasOwn(of.formats, formatName) ? of.formats[formatName] : undefined;
+  if (!format) throw new Error(`${of.name} has no format ${formatName}`);
+  return format.write(of.data(input, options), options);
+}

@@ -28,7 +28,7 @@ export interface Use {
   readonly size: string | undefined;
   readonly lead: Quantity | undefined;
   readonly shelfLife: Quantity | undefined;
-  /** Where it goes: the thing that it is used on, "" for a spare that is itself the thing. */
+  /** Where it goes: the thing that it is used on; of a spare the unit part that it is inside, else "". */
   readonly on: string;
   readonly procedure: string;
   /** Title of the step, "" outside any. */
@@ -39,14 +39,14 @@ export interface Use {
 /** In the order of doing; a use is one piece or one application. */
 export function usesOf(performance: Performance, beadWaste: number): readonly Use[] {
   const { model } = performance, made = fittings(performance), fresh = newThings(performance), uses: Use[] = [];
-  const renewed = new Set<ThingIndex>();
+  const renewed = new Set<ThingIndex>(), ownLine = new Set(made.map(({ thing }) => thing));
   for (const fitting of made) {
     const item = model.things[fitting.thing];
     if (item?.is !== "part" && item?.is !== "tie") continue;
     const rule = fresh.get(fitting.thing);
     if (rule) { renewed.add(fitting.thing); uses.push(spare(performance, item, rule, fitting.count, fitting)); }
     if (item.is === "tie") {
-      uses.push(...washersOf(performance, item, fresh, fitting), ...lockerAndLubricant(performance, item, fitting), ...usedUp(performance, item, fitting, beadWaste));
+      uses.push(...washersOf(performance, item, fresh, fitting, ownLine), ...lockerAndLubricant(performance, item, fitting), ...usedUp(performance, item, fitting, beadWaste));
     }
   }
   for (const fitting of jointsMade(performance)) uses.push(...usedUp(performance, model.things[fitting.thing] as Tie, fitting, beadWaste));
@@ -64,14 +64,17 @@ function spare(performance: Performance, item: Part | Tie, rule: NewThing, count
   return {
     key: item.partNo !== undefined && item.partNo !== "" ? `no ${item.partNo}` : `${model.unit} ${item.prefix}${item.declared}`, id: `${item.prefix}${item.declared}`, name,
     what: item.is === "part" ? "part" : item.fastener ? "fastener" : "joint", grade: rule.grade, reason: rule.reason, strips: rule.strips, pieces: count, amount: undefined,
-    pack: undefined, partNo: item.partNo, standard: item.standard, size: sizeText(item), lead: undefined, shelfLife: undefined, on: "", ...placeOf(place),
+    pack: undefined, partNo: item.partNo, standard: item.standard, size: sizeText(item), lead: undefined, shelfLife: undefined, on: unitPartOf(performance, item.prefix), ...placeOf(place),
   };
 }
 
-/** Washers follow their screw: as many as go with the pieces that are fitted. */
-function washersOf(performance: Performance, tie: Tie, fresh: ReadonlyMap<ThingIndex, NewThing>, fitting: Fitting): Use[] {
+/** The unit part that a thing is inside, in words: stores tell two alike spares of two sub-assemblies apart by it. */
+const unitPartOf = ({ model }: Performance, prefix: string): string => (prefix === "" ? "" : model.parts.find((part) => `${part.id}/` === prefix)?.name ?? prefix);
+
+/** Washers follow their screw: as many as go with the pieces that are fitted. One that is fitted by a line of its own is counted there. */
+function washersOf(performance: Performance, tie: Tie, fresh: ReadonlyMap<ThingIndex, NewThing>, fitting: Fitting, ownLine: ReadonlySet<ThingIndex>): Use[] {
   return tie.washers.flatMap(({ part, count }) => {
-    const rule = fresh.get(part), washer = performance.model.parts[part];
+    const rule = ownLine.has(part) ? undefined : fresh.get(part), washer = performance.model.parts[part];
     return rule && washer ? [spare(performance, washer, rule, Math.ceil(count * fitting.count / Math.max(tie.count, 1)), fitting)] : [];
   });
 }

@@ -30,20 +30,27 @@ export interface Report {
   readonly units: readonly UnitSummary[];
   readonly procedures: number;
   readonly files: number;
-  /** The text of a file by its shown path, for excerpts. */
-  readonly textOf: (file: string) => string | undefined;
+  /** A line of a file by its shown path, counted from 1, for excerpts. */
+  readonly lineAt: (file: string, line: number) => string | undefined;
 }
 
 /** `show` makes a path as the user sees it: relative to where he stands. `besides` are texts that findings speak of and that are no procedures. */
 export function reportOf(checked: Surveyed, show: (path: string) => string, besides: ReadonlyMap<string, string> = new Map()): Report {
-  const lines = new Map<string, Lines>(), texts = new Map<string, string>();
-  for (const [path, text] of checked.texts) texts.set(show(path), text);
-  for (const [path, text] of besides) texts.set(show(path), text);
+  const files = new Map<string, { readonly text: string; readonly lines: Lines }>(), names = new Map<string, string>();
+  const shown = (path: string): string => {
+    let name = names.get(path);
+    if (name === undefined) names.set(path, (name = show(path)));
+    return name;
+  };
+  const texts = new Map([...checked.texts, ...besides].map(([path, text]) => [shown(path), text]));
+  const fileOf = (name: string): { readonly text: string; readonly lines: Lines } => {
+    let file = files.get(name);
+    if (!file) { const text = texts.get(name) ?? ""; files.set(name, (file = { text, lines: linesOf(text) })); }
+    return file;
+  };
   const place = (span: Span): Place => {
-    let of = lines.get(span.file);
-    if (!of) lines.set(span.file, (of = linesOf(texts.get(show(span.file)) ?? "")));
-    const start = positionAt(of, span.start), end = positionAt(of, span.end);
-    return { file: show(span.file), line: start.line + 1, column: start.column + 1, endLine: end.line + 1, endColumn: end.column + 1 };
+    const file = shown(span.file), { lines } = fileOf(file), start = positionAt(lines, span.start), end = positionAt(lines, span.end);
+    return { file, line: start.line + 1, column: start.column + 1, endLine: end.line + 1, endColumn: end.column + 1 };
   };
   return {
     findings: checked.findings.map((finding) => ({
@@ -52,10 +59,14 @@ export function reportOf(checked: Surveyed, show: (path: string) => string, besi
       fixes: finding.fixes.map((fix) => ({ title: fix.title, certain: fix.certain, edits: fix.edits.map((edit) => ({ at: place(edit), text: edit.text })) })), builds: finding.builds,
     })),
     allows: checked.allows.map((allow) => ({ code: allow.code, reason: allow.reason, at: place(allow.at) })),
-    unreadable: checked.unreadable.map(({ path, says }) => ({ file: show(path), says })),
-    units: checked.units.map((unit) => ({ ...unit, file: show(unit.file) })),
+    unreadable: checked.unreadable.map(({ path, says }) => ({ file: shown(path), says })),
+    units: checked.units.map((unit) => ({ ...unit, file: shown(unit.file) })),
     procedures: checked.procedures, files: checked.texts.size,
-    textOf: (file) => texts.get(file),
+    lineAt: (file, line) => {
+      if (!texts.has(file)) return undefined;
+      const { text, lines } = fileOf(file), start = lines.starts[line - 1];
+      return start === undefined ? undefined : text.slice(start, lines.starts[line] ?? lines.length).replace(/[\r\n]+$/, "");
+    },
   };
 }
 

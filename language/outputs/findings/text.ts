@@ -30,13 +30,17 @@ function one(finding: Reported, report: Report, paint: (code: string, text: stri
 
 const shown = (at: Place): string => `${at.file}:${at.line}:${at.column}`;
 
+/** Of a longer line only what stands around the place is shown. */
+const widestExcerpt = 160;
+
 /** The source line with the place marked under it; tabs stay tabs so that the marks stand right. */
 function excerpt(at: Place, report: Report, paint: (code: string, text: string) => string): string[] {
-  const line = report.textOf(at.file)?.split(/\r\n|\r|\n/)[at.line - 1];
-  if (line === undefined) return [];
-  const end = at.endLine === at.line ? at.endColumn : line.length + 1, number = String(at.line);
-  const before = line.slice(0, at.column - 1).replace(/[^\t]/g, " "), marks = "^".repeat(Math.max(1, Math.min(end, line.length + 1) - at.column));
-  return [`  ${number} | ${visible(line)}`, `  ${" ".repeat(number.length)} | ${before}${paint("1", marks)}`];
+  const whole = report.lineAt(at.file, at.line);
+  if (whole === undefined) return [];
+  const from = whole.length <= widestExcerpt ? 0 : Math.max(0, Math.min(at.column - 1 - widestExcerpt / 2, whole.length - widestExcerpt)), line = whole.slice(from, from + widestExcerpt);
+  const start = at.column - 1 - from, end = Math.min(at.endLine === at.line ? at.endColumn - 1 - from : line.length, line.length), number = String(at.line);
+  const before = line.slice(0, start).replace(/[^\t]/g, " "), marks = "^".repeat(Math.max(1, end - start)), cut = from > 0 ? "…" : "";
+  return [`  ${number} | ${cut}${visible(line)}${from + line.length < whole.length ? "…" : ""}`, `  ${" ".repeat(number.length)} | ${cut && " "}${before}${paint("1", marks)}`];
 }
 
 /** An author's text on a terminal: signs that steer the terminal, or turn its direction, are shown and not obeyed. */

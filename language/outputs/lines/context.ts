@@ -1,5 +1,6 @@
 // What every line needs to know, and how things are named in it.
 
+import { fittings } from "../../bill/fittings.ts";
 import { newThings, type NewThing } from "../../bill/new-things.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Around, Performance } from "../../bench/trace.ts";
@@ -11,10 +12,12 @@ export interface LineContext extends Units {
   readonly performance: Performance;
   readonly model: Model;
   readonly fresh: ReadonlyMap<ThingIndex, NewThing>;
+  /** Things that have a line of their own on the way back: a washer among them is not told again with its screw. */
+  readonly fitted: ReadonlySet<ThingIndex>;
 }
 
 export function lineContext(performance: Performance, units: Units): LineContext {
-  return { ...units, performance, model: performance.model, fresh: newThings(performance) };
+  return { ...units, performance, model: performance.model, fresh: newThings(performance), fitted: new Set(fittings(performance).map(({ thing }) => thing)) };
 }
 
 export const thingOf = ({ model }: LineContext, thing: ThingIndex): Thing => model.things[thing]!;

@@ -1,5 +1,6 @@
 // The lines of a whole performance in order: strip, refit, finish, in runs of one step, each line with its number.
 
+import { placementOf, type Before } from "../../bench/placement.ts";
 import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
 import type { Part, Tie } from "../../model/model.ts";
 import { lineContext, phrase, thingOf, type LineContext } from "./context.ts";
@@ -7,6 +8,7 @@ import { action, type Doing, type LineDraft } from "./draft.ts";
 import type { Units } from "./figures.ts";
 import { itemsOf } from "./items.ts";
 import type { Line, LineGroup } from "./line.ts";
+import { warningLines } from "./warnings.ts";
 import { fillLine, plainLines } from "./say-plain.ts";
 import { fitLine, makeLine } from "./say-refit.ts";
 import { removeLines, undoLines } from "./say-strip.ts";
@@ -29,10 +31,13 @@ interface Placed {
 
 export function linesOf(performance: Performance, units: Units): Lines {
   const context = lineContext(performance, units), { strip, refit, written, finish, events, endTurn } = performance;
-  const stripped = strip.flatMap((performed, of) => place(performed.around.step, stripLines(context, performed, of, "strip", events.slice(performed.from, performed.to))));
-  const back = [...refitLines(context, refit), ...written.flatMap((performed, of) => place(performed.around.step, stripLines(context, performed, of, "refit", [])))];
+  const warnings = placementOf(performance);
+  const said = (list: readonly Performed[], half: Doing["half"], before: readonly Before[], inStep: boolean): Placed[] => list.flatMap((performed, of) => place(inStep ? performed.around.step : undefined, [
+    ...warningLines(context, { ...performed, half }, before[of]), ...stripLines(context, performed, of, half, half === "strip" ? events.slice(performed.from, performed.to) : []),
+  ]));
+  const stripped = said(strip, "strip", warnings.strip, true), back = [...refitLines(context, refit, warnings.refit), ...said(written, "refit", warnings.written, true)];
   const turned = endTurn === undefined || refit.length === 0 ? [] : place(undefined, [turnLine(context, refit[refit.length - 1]!, endTurn, true)]);
-  const finished = finish.flatMap((performed, of) => place(undefined, stripLines(context, performed, of, "finish", [])));
+  const finished = said(finish, "finish", warnings.finish, false);
   return {
     context, strip: groupsOf(context, stripped, "strip"), refit: groupsOf(context, [...back, ...turned], "refit"), finish: groupsOf(context, finished, "finish"),
   };
@@ -62,12 +67,15 @@ function writtenFit(context: LineContext, doing: Doing, { act, things, before, a
 
 // --- the computed refit ----------------------------------------------------------------------------------------------------------
 
-function refitLines(context: LineContext, refit: readonly RefitPerformed[]): Placed[] {
+function refitLines(context: LineContext, refit: readonly RefitPerformed[], warnings: readonly Before[]): Placed[] {
   const placed: Placed[] = [];
   for (let i = 0; i < refit.length;) {
     const first = refit[i]!, run = [first];
     while (i + run.length < refit.length && isOneLine(context, run[0]!, refit[i + run.length]!)) run.push(refit[i + run.length]!);
     const step = first.op.around.step;
+    const around = first.op.around, act = first.op.act ?? first.op.event!.act;
+    // All that one line asks stands before it, also where it prints several acts.
+    placed.push(...place(step, warnings.slice(i, i + run.length).flatMap((before) => warningLines(context, { act, around, half: "refit" }, before))));
     if (first.turn !== undefined) placed.push(...place(step, [turnLine(context, first, first.turn, false)]));
     placed.push(...place(step, opLines(context, run)));
     i += run.length;
@@ -166,8 +174,20 @@ function groupsOf(context: LineContext, placed: readonly Placed[], half: Doing["
     const title = half === "strip" ? step ? (times > 1 ? words.continued(own) : own) : words.outsideSteps : half === "refit" ? (step ? words.refitOf(step.number, own) : words.refitOutside) : words.finish;
     groups.push({
       id: `${half}-${number.toLowerCase()}`, number, title, step: step?.number, procedure: of?.id ?? procedure.id,
-      lines: run.map((draft, k): Line => ({ ...draft, id: `${number}.${k + 1}` }) as Line),
+      lines: numbered(run, number),
     });
   }
   return groups;
 }
+
+/** Actions are counted; what only tells has the number of the action that it stands before, with a letter. */
+function numbered(run: readonly LineDraft[], number: string): Line[] {
+  let actions = 0, told = 0;
+  return run.map((draft): Line => {
+    if (draft.is === "action") { actions++; told = 0; return { ...draft, id: `${number}.${actions}` }; }
+    return { ...draft, id: `${number}.${actions + 1}${letters(told++)}` } as Line;
+  });
+}
+
+/** a, b … z, za, zb … */
+const letters = (n: number): string => (n < 26 ? String.fromCharCode(97 + n) : `z${letters(n - 26)}`);

@@ -75,6 +75,34 @@ export interface MessageLine extends Common {
   readonly is: "message";
   readonly signal: SignalName;
   readonly text: string;
+  /** The things that it was declared on; "" for one that stands at its own place. */
+  readonly on: string;
+}
+
+/** A hazard where it first matters in this half: before the first of its precautions and of the acts that it asks something of. */
+export interface HazardLine extends Common {
+  readonly is: "hazard";
+  readonly hazard: HazardText;
+}
+
+/** A hazard in words. */
+export interface HazardText {
+  readonly id: string;
+  /** As the author gave it; undefined where there is none. */
+  readonly signal: SignalName | undefined;
+  readonly kind: string;
+  readonly kindTitle: string;
+  readonly name: string;
+  readonly about: string;
+  /** Voltage, force and the like, as printed with their word. */
+  readonly figures: readonly string[];
+  readonly source: string;
+  readonly keepOut: string;
+  readonly wear: readonly string[];
+  readonly who: string;
+  readonly pushes: string;
+  /** In the author's order: what is done, and what with. */
+  readonly precautions: readonly { readonly kind: string; readonly title: string; readonly text: string; readonly details: readonly Detail[] }[];
 }
 
 export interface NoteLine extends Common {
@@ -97,7 +125,7 @@ export interface VideoLine extends Common {
   readonly to: number | undefined;
 }
 
-export type Line = ActionLine | MessageLine | NoteLine | PhotoLine | VideoLine;
+export type Line = ActionLine | HazardLine | MessageLine | NoteLine | PhotoLine | VideoLine;
 
 /** A run of lines of one step. A step that is broken off by a called procedure has several. */
 export interface LineGroup {

@@ -21,7 +21,7 @@ export function plainLines(context: LineContext, doing: Doing, things: readonly 
   const amount = act.amount ? figureText(act.amount, context) : undefined, on = act.on.length > 0 ? namesText(context, act.on, around) : undefined;
   const one = (says: string, more: Parameters<typeof action>[3] = {}): readonly LineDraft[] => [action(doing, verb, says, { items, ...more })];
   const own = { text: "" };
-  if (isKindOf(signals, verb)) return [{ ...common, is: "message", signal: verb, text: act.text }];
+  if (isKindOf(signals, verb)) return [{ ...common, is: "message", signal: verb, text: act.text, on: "" }];
   if (isKindOf(precautions, verb)) return things.map((thing) => thingOf(context, thing)).filter((thing): thing is Hazard => thing.is === "hazard").map((hazard) => precautionLine(context, doing, hazard));
   switch (verb) {
     case "note": return [{ ...common, is: "note", says: act.text }];
@@ -123,7 +123,7 @@ function drainLine(context: LineContext, doing: Doing, fluid: Fluid, tool: strin
   if (act.verb === "drain") {
     for (const index of fluid.drainsAt) {
       const thing = thingOf(context, index);
-      if (thing.is === "tie") details.push({ sort: "how", says: acts.opens(acts.the(thing.name)) }, ...fastenerDetails(context, thing), ...discards(context, thing.washers.map(({ part }) => part)).map((detail) => ({ ...detail, says: `${detail.says} (${phrase(context, thing.washers.map(({ part }) => part))})` })));
+      if (thing.is === "tie") details.push({ sort: "how", says: acts.opens(acts.the(thing.name)) }, ...fastenerDetails(context, thing), ...discards(context, thing.washers.map(({ part }) => part), true));
     }
   }
   if (!act.into) { const container = kinds.fluidContainer(fluid.kind); if (container) details.push({ sort: "goes-to", says: context.wording.lines.intoContainer(container) }); }

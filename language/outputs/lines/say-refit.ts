@@ -30,7 +30,7 @@ export function makeLine(context: LineContext, doing: Doing, ties: readonly Tie[
   if (torque) details.push(...torqueDetails(context, torque));
   else if (making.how === "finger-tight" && isTurned(first)) details.push({ sort: "torque", says: acts.tightenLater });
   if (making.how !== "tighten") {
-    const washers = first.washers.map(({ part }) => part), freshWashers = washers.filter((part) => context.fresh.get(part)?.grade === "certain"), old = washers.filter((part) => !freshWashers.includes(part));
+    const washers = first.washers.map(({ part }) => part).filter((part) => !context.fitted.has(part)), freshWashers = washers.filter((part) => context.fresh.get(part)?.grade === "certain"), old = washers.filter((part) => !freshWashers.includes(part));
     if (freshWashers.length > 0) details.push({ sort: "new", says: acts.newWasher(phrase(context, freshWashers).replace(/^the /, "")) });
     if (old.length > 0) details.push({ sort: "with", says: acts.withWashers(phrase(context, old)) });
     if (first.threadLocker) details.push({ sort: "with", says: acts.threadLocker(toolName(context, first.threadLocker.text)) });

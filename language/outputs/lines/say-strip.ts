@@ -30,7 +30,7 @@ export function undoLines(context: LineContext, doing: Doing, performed: Perform
     const details: Detail[] = fastenerDetails(context, first);
     if (first.how) details.push({ sort: "how", says: first.how });
     if (act.passes !== undefined && act.passes > 1) details.push({ sort: "passes", says: acts.undoInPasses(act.passes) });
-    const washers = first.washers.map(({ part }) => part);
+    const washers = first.washers.map(({ part }) => part).filter((part) => !context.fitted.has(part));
     if (act.verb === "undo" && washers.length > 0) details.push({ sort: "comes-away", says: acts.withWashers(phrase(context, washers)) });
     details.push(...discards(context, [...group.map((tie) => tie.index), ...(act.verb === "undo" ? washers : [])]), ...goesTo(context, doing));
     return action(doing, act.verb, says, { items: itemsOf(context, group.map((tie) => tie.index), count), details });
@@ -112,11 +112,11 @@ function howOff(context: LineContext, part: Part, events: readonly Event[]): str
 
 const lumpBefore = (event: Event, part: ThingIndex): number => at(event.before.lump, part);
 
-/** Things that go back in new are not kept. */
-export function discards(context: LineContext, things: readonly ThingIndex[]): Detail[] {
-  const fresh = things.filter((index) => context.fresh.get(index)?.grade === "certain");
+/** Things that go back in new are not kept. `named`: say which, where the line is about something else. */
+export function discards(context: LineContext, things: readonly ThingIndex[], named = false): Detail[] {
+  const { acts } = context.wording, fresh = things.filter((index) => context.fresh.get(index)?.grade === "certain");
   if (fresh.length === 0) return [];
-  return [{ sort: "discard", says: fresh.length === things.length ? context.wording.acts.discard : `${context.wording.acts.discard} (${phrase(context, fresh)})` }];
+  return [{ sort: "discard", says: fresh.length === things.length && !named ? acts.discard : acts.discardOf(phrase(context, fresh)) }];
 }
 
 export function goesTo(context: LineContext, { act }: Doing): Detail[] {

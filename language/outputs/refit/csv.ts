@@ -3,6 +3,7 @@
 import type { OutputOptions } from "../output.ts";
 import { csv } from "../text/csv.ts";
 import type { RefitData } from "./data.ts";
+import { hazardFacts } from "../lines/hazard-facts.ts";
 import type { Line, LineGroup } from "../lines/line.ts";
 
 export function refitAsCsv(data: RefitData, { wording }: OutputOptions): string {
@@ -17,9 +18,10 @@ export function refitAsCsv(data: RefitData, { wording }: OutputOptions): string 
 }
 
 function row(procedure: string, half: string, group: LineGroup, line: Line, data: RefitData, wording: OutputOptions["wording"]): (string | number | undefined)[] {
-  const draft = data.provenance.draft.length > 0 ? wording.document.draftMark : "", head = [draft, procedure, half, group.title, line.id];
+  const draft = data.provenance.draft.length > 0 ? wording.document.draftMark : "", head = [draft, procedure, half, group.title, line.is === "action" ? line.id : ""];
   if (line.is !== "action") {
-    const says = line.is === "message" ? `${wording.kinds.signal(line.signal)}: ${line.text}` : line.is === "photo" ? line.alt || line.file : line.says;
+    const says = line.is === "hazard" ? `${line.hazard.signal ? wording.kinds.signal(line.hazard.signal) : wording.document.noSignal}: ${line.hazard.kindTitle}: ${line.hazard.name}. ${hazardFacts(line.hazard, wording).join(" ")}`
+      : line.is === "message" ? `${wording.kinds.signal(line.signal)}: ${line.text}` : line.is === "photo" ? line.alt || line.file : line.says;
     return [...head, says, "", "", "", "", ""];
   }
   const counts = line.items.filter((item) => item.count !== undefined && item.is !== "hazard"), of = (sorts: readonly string[]): string => line.details.filter((detail) => sorts.includes(detail.sort)).map((detail) => detail.says).join(" ");

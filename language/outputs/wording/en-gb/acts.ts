@@ -105,6 +105,7 @@ export const acts = {
   limitsLine: (limits: string) => sentence(`Limits: ${limits}`),
   newEvery: (strips: number) => sentence(`New every ${strips} strips`),
   newWasher: (what: string) => sentence(`With new ${what}`),
+  discardOf: (what: string) => sentence(`Do not keep ${what}: new goes back in`),
   discard: "Do not keep: a new one goes back in.",
   lineUp: (label: string, text: string) => sentence(`Line up the mark ${label}${ifAny(": ", text)}`),
   tagged: (labels: string) => sentence(`By the tags: ${labels}`),

@@ -1,6 +1,6 @@
 // Sentences of whole documents that all outputs share, and the headings of the refit and the bill, in British English.
 
-import { counted, inside, sentence } from "./phrases.ts";
+import { capital, counted, inside, list, sentence } from "./phrases.ts";
 
 export const document = {
   draftMark: "DRAFT",
@@ -8,6 +8,15 @@ export const document = {
     `DRAFT: ${[why.includes("not-approved") ? "not approved" : "", openFindings > 0 ? `${counted(openFindings, "finding")} open` : ""].filter(Boolean).join(", ")}. Do not work by it.`,
   cautionLine: "The maker's data, local rules and licensed or authorised persons come first. This document is an aid and no risk assessment.",
   contentHash: (hash: string) => `Content: ${hash.slice(0, 16)}`,
+  noSignal: "HAZARD",
+  hazardFigure: (word: string, value: string) => `${word.replaceAll("-", " ")} ${value}`,
+  keepOut: (distance: string) => sentence(`Keep others ${distance} away`),
+  wear: (things: readonly string[]) => sentence(`Wear: ${list(things.map(inside))}`),
+  who: (role: string) => sentence(`Only for: ${inside(role)}`),
+  pushes: (what: string) => sentence(`Pushes: ${what}`),
+  source: (source: string) => sentence(`Source: ${inside(source)}`),
+  mustStand: (precautions: readonly string[]) => sentence(`Must stand before you go on: ${list(precautions.map(inside))}`),
+  on: (what: string) => `${capital(what)}:`,
   picture: (alt: string) => sentence(`Picture: ${alt}`),
 };
 
@@ -38,6 +47,7 @@ export const bill = {
     "reading": "if the reading asks for it", "scrap": "the old one is scrapped", "kind-not-said": "of a kind that is used once; the procedure does not say new or old",
   },
   every: (strips: number) => `new every ${strips} strips`,
+  each: (text: string) => `for one: ${text}`,
   usedOn: (things: readonly string[]) => `for ${things.map(inside).join("; ")}`,
   step: (title: string) => title,
 };

@@ -1,0 +1,33 @@
+// The bill as text for a terminal or a printer.
+
+import type { OutputOptions } from "../output.ts";
+import { shownOnOneLine } from "../text/shown.ts";
+import { wrap } from "../text/wrap.ts";
+import type { BillData, BillRow } from "./data.ts";
+
+export function billAsText(data: BillData, { wording }: OutputOptions): string {
+  const { bill: words, document } = wording, out: string[] = [words.title, "=".repeat(words.title.length)];
+  if (data.provenance.draft.length > 0) out.push(document.draftLine(data.provenance.openFindings, data.provenance.draft));
+  for (const { title, unitTitle, build } of data.procedures) out.push(...wrap([unitTitle, title, build].filter(Boolean).map(shownOnOneLine).join(" - "), "", "  "));
+  out.push(`${words.forUnits(data.units)}. ${document.contentHash(data.provenance.hash)}`, document.cautionLine);
+  if (data.lines.length === 0) out.push("", words.nothing);
+  for (const grade of ["certain", "worn"] as const) {
+    const lines = data.lines.filter((line) => line.grade === grade);
+    if (lines.length === 0) continue;
+    out.push("", words.grades[grade].toUpperCase());
+    for (const line of lines) out.push(...rowText(line, data.units, wording));
+  }
+  if (data.lines.some((line) => line.total.notGiven > 0)) out.push("", ...wrap(words.notGivenNote, "", ""));
+  return `${out.join("\n")}\n`;
+}
+
+function rowText(line: BillRow, units: number, wording: OutputOptions["wording"]): string[] {
+  const { bill: words } = wording;
+  const head = [line.name, line.size, line.standard, line.partNo].filter((each) => each !== undefined && each !== "").map((each) => shownOnOneLine(each!)).join(", ");
+  const packs = line.packs ? `${line.packs.text} (${words.packOf(line.pack ?? "")})` : "";
+  const more = [packs, units > 1 ? words.each(line.perUnit.text) : "", line.why, line.lead ? words.lead(line.lead) : "", line.shelfLife ? words.shelfLife(line.shelfLife) : ""].filter(Boolean).join("; ");
+  const on = [...new Set(line.usedAt.map((use) => use.on).filter(Boolean))].map(shownOnOneLine);
+  return [
+    ...wrap(`${head}: ${line.total.text}`, "  ", "    "), ...(more ? wrap(shownOnOneLine(more), "      ", "      ") : []), ...(on.length > 0 ? wrap(words.usedOn(on), "      ", "      ") : []),
+  ];
+}

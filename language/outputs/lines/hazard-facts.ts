@@ -1,0 +1,16 @@
+// What is told about a hazard beside its name, in the same order everywhere: what it is, how to keep away from it, who may.
+
+import type { Wording } from "../wording/wording.ts";
+import type { HazardText } from "./line.ts";
+
+export function hazardFacts(hazard: HazardText, { document }: Wording): string[] {
+  return [
+    hazard.about, hazard.source && document.source(hazard.source), ...(hazard.figures.length > 0 ? [`${hazard.figures.join(", ")}.`] : []), hazard.pushes && document.pushes(hazard.pushes),
+    hazard.keepOut && document.keepOut(hazard.keepOut), hazard.wear.length > 0 ? document.wear(hazard.wear) : "", hazard.who && document.who(hazard.who),
+  ].filter((fact) => fact !== "");
+}
+
+/** On the way back the precautions were taken long before: which of them have to stand is told again. */
+export function mustStand(hazard: HazardText, { document }: Wording): string[] {
+  return hazard.precautions.length === 0 ? [] : [document.mustStand(hazard.precautions.map(({ title }) => title))];
+}

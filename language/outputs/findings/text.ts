@@ -39,7 +39,7 @@ function excerpt(at: Place, report: Report, paint: (code: string, text: string) 
   if (whole === undefined) return [];
   const from = whole.length <= widestExcerpt ? 0 : Math.max(0, Math.min(at.column - 1 - widestExcerpt / 2, whole.length - widestExcerpt)), line = whole.slice(from, from + widestExcerpt);
   const start = at.column - 1 - from, end = Math.min(at.endLine === at.line ? at.endColumn - 1 - from : line.length, line.length), number = String(at.line);
-  const before = line.slice(0, start).replace(/[^\t]/g, " "), marks = "^".repeat(Math.max(1, end - start)), cut = from > 0 ? "…" : "";
+  const before = visible(line.slice(0, start)).replace(/[^\t]/g, " "), marks = "^".repeat(Math.max(1, visible(line.slice(start, end)).length)), cut = from > 0 ? "…" : "";
   return [`  ${number} | ${cut}${visible(line)}${from + line.length < whole.length ? "…" : ""}`, `  ${" ".repeat(number.length)} | ${cut && " "}${before}${paint("1", marks)}`];
 }
 

@@ -39,7 +39,8 @@ export function insideOf(bench: Bench, entry: BlockEntry, around: Around): Aroun
     case "if": return conditionHolds(bench, entry.condition!, around) ? [{ ...around, given: [...around.given, wordsOf(entry.condition!)] }] : [];
     case "optional": case "choice": return bench.model.chosen.has(entry.key) ? [{ ...around, given: entry.kind === "optional" ? [...around.given, entry.title] : around.given }] : [];
     case "either": case "instead": return [around];
-    case "otherwise": case "refit": return [];
+    case "otherwise": return (entry.condition ? conditionHolds(bench, entry.condition, around) : bench.model.chosen.has(entry.key)) ? [around] : [];
+    case "refit": return [];
   }
 }
 

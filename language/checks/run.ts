@@ -8,6 +8,7 @@ import type { SourceFile } from "../names/project.ts";
 import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
 import { severityOf } from "./severity.ts";
 import type { Settings } from "../workspace/settings.ts";
+import { withoutDoubt } from "./rests-on-unknown.ts";
 
 /** A finding on its way: what the merge has to know beside it. */
 export interface Raw extends Finding {
@@ -76,12 +77,26 @@ export function checkModel(table: CheckTable, model: Model, context: CheckContex
 
 export function checkPerformance(table: CheckTable, performance: Performance, context: CheckContext): Raw[] {
   const found: Raw[] = [], bench = benchContext(table, context, performance.model);
-  for (const problem of performance.problems) push(found, wordProblem(table, problem, bench, context.settings));
+  const left = doubtsOf(context);
+  for (const problem of performance.problems) {
+    const remains = left(problem);
+    if (remains) push(found, wordProblem(table, remains, bench, context.settings));
+  }
   for (const check of table.all) {
     if (!check.performance) continue;
     for (const draft of check.performance(performance, bench)) push(found, finish(check, draft, context.settings, { build: performance.model.build, unit: performance.model.unit }));
   }
   return found;
+}
+
+type Doubts = ReturnType<typeof withoutDoubt>;
+const doubts = new WeakMap<CheckContext["project"], { settings: Settings; left: Doubts }>();
+
+/** What is left of a problem once unknown names have cast doubt on its reasons; worked out once a project. */
+function doubtsOf({ project, settings }: CheckContext): Doubts {
+  let known = doubts.get(project);
+  if (known?.settings !== settings) doubts.set(project, (known = { settings, left: withoutDoubt(project, settings) }));
+  return known.left;
 }
 
 function wordProblem(table: CheckTable, problem: Problem, context: BenchContext, settings: Settings): Raw | undefined {

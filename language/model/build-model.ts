@@ -6,8 +6,9 @@ import type { Project, SourceFile } from "../names/project.ts";
 import type { Item } from "../syntax/index.ts";
 import type { Name } from "./act.ts";
 import type { Build } from "./builds.ts";
-import { accept, cursorOf, headSpan, linesIn, takeLabel, takeName, takeNames, takeNumber, takeQuantity, takeString, wordOf, type Cursor, type Line } from "./cursor.ts";
-import { declareThing, holdingLines, linesOf, typesSeen, type Choice, type DeclaredThing } from "./declared-thing.ts";
+import { accept, cursorOf, headSpan, linesIn, takeLabel, takeName, takeNames, takeNumber, takeOf, takeQuantity, takeString, wordOf, type Cursor, type Line } from "./cursor.ts";
+import { holdingLines, type Choice } from "./conditions.ts";
+import { declareThing, linesOf, typesSeen, type DeclaredThing } from "./declared-thing.ts";
 import type { Fluid, Hazard, Message, Model, Part, Precaution, Procedure, RenewRule, Scope, Statement, Thing, ThingIndex, Tie } from "./model.ts";
 import { readLibrary } from "./read-library.ts";
 import { readPhoto, readProcedure } from "./read-procedure.ts";
@@ -56,11 +57,11 @@ export function buildModel(project: Project, file: string, unitId: string, build
   return {
     unit: unitId, title: declaration.name, at: declaration.at, build: build.name, chosen: build.chosen, things, parts, ties, fluids, hazards, precautions,
     base: of("base").flatMap((l) => takeNames(cursorOf(l))).flatMap((name) => indexesOf(top, name.text, "")),
-    positions: of("positions").flatMap((l) => takeNames(cursorOf(l)).map((n) => n.text)), mass: first("mass", takeQuantity), revision: first("revision", takeLabel), about: first("about", takeString) ?? "",
+    positions: of("positions").flatMap((l) => takeNames(cursorOf(l)).map((n) => n.text)), mass: first("mass", takeOf("mass")), revision: first("revision", takeLabel), about: first("about", takeString) ?? "",
     temporaries: temporariesOf(project, file, units), orders: of("order").map(readStatement),
     scopes: new Map(units.map((unit): [string, Scope] => [unit.prefix, scopeOf(unit)])),
     dismissed: new Map(of("no").map((l) => { const c = cursorOf(l), kind = takeLabel(c) ?? ""; return [kind, { why: takeString(c) ?? "", at: headSpan(l) }]; })),
-    standingMessages: standing.map((s) => s.message), torqueStandard: top.torqueStandard, procedures: proceduresSeen(project, file), library,
+    standingMessages: standing.map((s) => s.message), torqueStandard: top.torqueStandard, procedures: proceduresIn(project, file, { chosen: build.chosen, variant: "" }), library,
   };
 
   // --- first pass: names and pieces ------------------------------------------------------------------------------------------
@@ -80,8 +81,13 @@ export function buildModel(project: Project, file: string, unitId: string, build
     const types = { find: (word: string, name: string): Line | undefined => lines.find((l) => wordOf(l) === word && idOf(l) === name) ?? typesSeen(project, line.source.path, word, name) };
     const declared = lines.filter((l) => thingWords.has(wordOf(l)) && l.item.arguments.length > 0).map((l) => declareThing(l, choice, types));
     for (const thing of declared) {
-      const pieces = linesOf(thing, "pieces", "")[0], per = linesOf(thing, "count", "")[0], perName = per && readCount(per).per;
-      unit.labels.set(thing.id, pieces ? readSpan(cursorOf(pieces)).filter((label) => label !== "own-place") : perName === undefined ? [] : (unit.labels.get(perName) ?? []));
+      const pieces = linesOf(thing, "pieces", "")[0];
+      unit.labels.set(thing.id, pieces ? readSpan(cursorOf(pieces)).filter((label) => label !== "own-place") : []);
+    }
+    // `count 2 per cap` has the pieces of cap, wherever that is declared.
+    for (const thing of declared) {
+      const count = linesOf(thing, "count", "")[0], per = count && readCount(count).per;
+      if (per !== undefined && unit.labels.get(thing.id)!.length === 0) unit.labels.set(thing.id, unit.labels.get(per) ?? []);
     }
     for (const thing of declared) {
       if (unit.names.has(thing.id)) continue;                               // declared twice: the first counts
@@ -98,7 +104,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
       if (thing.word !== "part") continue;
       for (const draft of made) {
         const is = linesOf(thing, "is", draft.piece)[0], inner = is && unitOf(is, line.source.path);
-        if (inner && !inside.includes(inner.item) && draft !== host) {
+        if (inner && inner.item !== line.item && !inside.includes(inner.item) && draft !== host) {
           draftUnit(inner, `${draft.id}/`, { chosen: choice.chosen, variant: draft.piece }, draft, [...inside, line.item]);
         }
       }
@@ -158,8 +164,8 @@ export function buildModel(project: Project, file: string, unitId: string, build
       rests: partRefs(draft, "rests", (c) => { accept(c, "on"); return takeNames(c); }),
       between: between && side(between[0]).length > 0 && side(between[1]).length > 0 ? [side(between[0]), side(between[1])] : undefined,
       behind: refs(draft, "behind").filter((i) => i !== draft.index), positions: names(draft, "needs"), hangs: linesOf(thing, "hangs", piece).length > 0, into: refs(draft, "into")[0],
-      renew: renewOf(draft, thing.kind), liftPeople: lift?.people, liftWith: lift?.tool, mass: one(draft, "mass", takeQuantity), size, supply: one(draft, "supply", takeQuantity),
-      groove: one(draft, "groove", takeQuantity), reach: one(draft, "reach", takeQuantity), dry: linesOf(thing, "dry", piece).length > 0, alignBy: one(draft, "align", (c) => { accept(c, "by"); return takeString(c); }), partNo: one(draft, "part-no", takeString),
+      renew: renewOf(draft, thing.kind), liftPeople: lift?.people, liftWith: lift?.tool, mass: one(draft, "mass", takeOf("mass")), size, supply: one(draft, "supply", takeOf("voltage")),
+      groove: one(draft, "groove", takeOf("length")), reach: one(draft, "reach", takeOf("length")), dry: linesOf(thing, "dry", piece).length > 0, alignBy: one(draft, "align", (c) => { accept(c, "by"); return takeString(c); }), partNo: one(draft, "part-no", takeString),
       standard: one(draft, "standard", takeString), photos: linesOf(thing, "photo", piece).map(readPhoto), unit: one(draft, "is", (c) => { accept(c, "unit"); return takeName(c)?.text; }),
     };
   }
@@ -181,14 +187,24 @@ export function buildModel(project: Project, file: string, unitId: string, build
       ...base(draft), is: "tie", fastener, kind, count: pieces, countUnknown: count?.unknown ?? false, lowers, uppers: joins ? near(joins.uppers) : [],
       seat: lowers[0] ?? (into !== undefined && isPartIndex(into) ? into : undefined), into, passing: joint?.parts === "in passing", oneWay: joint?.remade === "never",
       behind: refs(draft, "behind").filter((i) => i !== draft.index), positions: names(draft, "needs"),
-      opens: refs(draft, "opens"), renew: renewOf(draft, kind), reuseTimes: one(draft, "reuse", takeNumber),
-      washers: linesOf(thing, "with", piece).map(readWasher).flatMap((w) => indexesOf(unit, w.name, piece).filter(isPartIndex).map((part) => ({ part, count: w.count ?? pieces }))),
+      opens: opensOf(draft, joint?.opens === "fluid", lowers, joins ? near(joins.uppers) : []), renew: renewOf(draft, kind), reuseTimes: one(draft, "reuse", takeNumber),
+      washers: linesOf(thing, "with", piece).map(readWasher).flatMap((w) => indexesOf(unit, w.name, piece).filter(isPartIndex).map((part) => ({ part, count: w.count === undefined ? pieces : shareOf(w.count, labels, piece) }))),
       size: thread, propertyClass: one(draft, "class", takeLabel) ?? thread?.propertyClass, grade: one(draft, "grade", takeLabel), drive: line(draft, "drive", readDrive), torques,
       stages: line(draft, "stages", readStages) ?? [], backOut: line(draft, "back-out", readBackOut), passes: line(draft, "passes", readPasses), sequence: line(draft, "sequence", readSequence),
       pattern: line(draft, "pattern", readPattern), threadLocker: one(draft, "thread-locker", takeName), lubricant: one(draft, "lubricant", takeName), how: one(draft, "how", takeString),
-      force: one(draft, "force", takeQuantity), uses: linesOf(thing, "uses", piece).flatMap((l) => takeNames(cursorOf(l))), bead: line(draft, "bead", readBead),
+      force: one(draft, "force", takeOf("force")), uses: linesOf(thing, "uses", piece).flatMap((l) => takeNames(cursorOf(l))), bead: line(draft, "bead", readBead),
       partNo: one(draft, "part-no", takeString), standard: one(draft, "standard", takeString), figures: extraFigures(draft),
     };
+  }
+
+  /** The fluids that it says it opens; a joint in a fluid's way that says nothing opens what runs through both of its sides. */
+  function opensOf(draft: Draft, isLine: boolean, lowers: readonly ThingIndex[], uppers: readonly ThingIndex[]): ThingIndex[] {
+    const said = refs(draft, "opens");
+    if (said.length > 0 || !isLine) return said;
+    return drafts.fluid.filter((fluid) => {
+      const path = refs(fluid, "path");
+      return lowers.some((part) => path.includes(part)) && uppers.some((part) => path.includes(part));
+    }).map((fluid) => fluid.index);
   }
 
   /** Properties that only a figure reads, by word: all that the table lists for fasteners and joints beyond those read above. */
@@ -206,7 +222,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
     const { thing, piece } = draft, at = (c: Cursor): readonly Name[] => { accept(c, "at"); return takeNames(c); };
     const kind = kindIn(fluidKinds, thing.kind), recover = linesOf(thing, "recover", piece)[0];
     return {
-      ...base(draft), is: "fluid", kind: thing.kind, volume: one(draft, "volume", takeQuantity), amount: one(draft, "amount", takeQuantity), drainsAt: refs(draft, "drains", at), fillsAt: refs(draft, "fills", at),
+      ...base(draft), is: "fluid", kind: thing.kind, volume: one(draft, "volume", takeOf("volume")), amount: one(draft, "amount", takeQuantity), drainsAt: refs(draft, "drains", at), fillsAt: refs(draft, "fills", at),
       bleedsAt: refs(draft, "bleeds", at), recover: recover !== undefined || kind?.recover === true, recoverWith: recover && one(draft, "recover", (c) => { accept(c, "with"); return takeName(c); }),
       uses: one(draft, "uses", takeName), path: refs(draft, "path"), filled: thing.kind !== "" || linesOf(thing, "fills", piece).length > 0 || linesOf(thing, "uses", piece).length > 0,
     };
@@ -214,7 +230,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
 
   function readHazard(draft: Draft): Hazard {
     const { thing, unit } = draft, figures: [string, Quantity][] = [], signal = thing.signal;
-    for (const word of hazardFigures) { const value = one(draft, word, takeQuantity); if (value) figures.push([word, value]); }
+    for (const [word, dimension] of hazardFigures) { const value = one(draft, word, takeOf(dimension)); if (value) figures.push([word, value]); }
     const own = linesOf(thing, "precaution", "").map(readPrecaution).map((facts): Precaution => {
       const { behindNames, ...rest } = facts;
       const precaution: Precaution = { ...rest, number: precautions.length, hazard: draft.index, behind: behindNames.flatMap((name) => indexesOf(unit, name.text, "")) };
@@ -227,6 +243,12 @@ export function buildModel(project: Project, file: string, unitId: string, build
       wear: linesOf(thing, "wear", "").flatMap((l) => takeNames(cursorOf(l))), role: one(draft, "role", takeName),
     };
   }
+}
+
+/** So many in all, shared out over the pieces: the first get what is left over. */
+function shareOf(all: number, labels: readonly string[], piece: string): number {
+  if (labels.length === 0) return all;
+  return Math.floor(all / labels.length) + (labels.indexOf(piece) < all % labels.length ? 1 : 0);
 }
 
 const noFigures: ReadonlyMap<string, never> = new Map<string, never>();
@@ -307,6 +329,18 @@ function temporariesOf(project: Project, file: string, units: readonly UnitDraft
 
 function scopeOf(unit: UnitDraft): Scope {
   return new Map([...unit.names].map(([name, drafts]): [string, ThingIndex[]] => [name, drafts.map((draft) => draft.index)]));
+}
+
+/** The procedures as they stand in one build: those whose head depends on a condition are read for it. */
+function proceduresIn(project: Project, file: string, choice: Choice): ReadonlyMap<string, Procedure> {
+  const all = proceduresSeen(project, file);
+  if (![...all.values()].some((procedure) => procedure.conditional)) return all;
+  const inBuild = new Map<string, Procedure>();
+  for (const list of project.seen(file).values()) {
+    const declaration = list.find((d) => d.word === "procedure");
+    if (declaration) inBuild.set(declaration.id, readProcedure(declaration, project.files.get(declaration.file)!, choice));
+  }
+  return inBuild;
 }
 
 const procedures = new WeakMap<Project, Map<string, ReadonlyMap<string, Procedure>>>();

@@ -35,6 +35,8 @@ export function buildsOf(project: Project, file: string, unit: string): Build[] 
   });
 }
 
+const procedureItem = (project: Project, file: string, id: string): Line["item"] | undefined => project.seen(file).get(id)?.find((d) => d.word === "procedure")?.item;
+
 /** Does this file, or any that it uses, hold a choice at all? */
 function branches(project: Project, path: string): boolean {
   const reached = new Set<string>([path]);
@@ -61,6 +63,7 @@ function dimensionsOf(project: Project, file: string, unit: string, line: Line):
   }
   for (const procedure of proceduresSeen(project, file).values()) {
     if (!units.has(procedure.unit)) continue;
+    if (procedure.conditional) for (const l of linesIn({ item: procedureItem(project, file, procedure.id)!, source: project.files.get(procedure.at.file)! })) walkConditions(l, (condition) => failing(condition, optional));
     for (const list of [procedure.body, procedure.refit, procedure.finish]) walkEntries(list, optional, dimensions);
   }
   for (const [key, name] of optional) dimensions.push({ alternatives: [{ key: "", name: "" }, { key, name }] });
@@ -94,6 +97,7 @@ function walkEntries(entries: readonly Entry[], optional: Map<string, string>, d
   for (const entry of entries) {
     if (entry.is === "act") continue;
     if (entry.condition) failing(entry.condition, optional);
+    if (entry.kind === "otherwise" && !entry.condition) optional.set(entry.key, "the reading before failing");
     if (entry.kind === "optional") optional.set(entry.key, entry.title || "the optional part");
     if (entry.kind === "either") dimensions.push({ alternatives: entry.body.flatMap((c, i) => (c.is === "block" ? [{ key: c.key, name: i === 0 ? "" : `choice ${i + 1}` }] : [])) });
     walkEntries(entry.body, optional, dimensions);

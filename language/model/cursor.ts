@@ -2,7 +2,7 @@
 
 import { textOf } from "../names/strings.ts";
 import type { Span } from "../findings/finding.ts";
-import { isProblem, isThreadSize, makeQuantity, parseNumber, parseThreadSize, type Quantity, type ThreadSize } from "../quantities/index.ts";
+import { isProblem, isThreadSize, makeQuantity, parseNumber, parseThreadSize, type Dimension, type Quantity, type ThreadSize } from "../quantities/index.ts";
 import type { SourceFile } from "../names/project.ts";
 import { Num, Piece, Size, SizeWord, Str, TimeCode, Unit, Word } from "../syntax/tokens.ts";
 import type { Item, Token } from "../syntax/index.ts";
@@ -115,6 +115,12 @@ export function takeQuantity(c: Cursor): Quantity | undefined {
   const pair = takePair(c), made = makeQuantity({ first: first!.image, second, form, unit: unit.image, pair });
   return isProblem(made) ? undefined : made;
 }
+
+/** The same, if it is of this dimension: another one is reported by the checks and stands for nothing here. */
+export const takeOf = (...dimensions: readonly Dimension[]) => (c: Cursor): Quantity | undefined => {
+  const quantity = takeQuantity(c);
+  return quantity && dimensions.includes(quantity.dimension) ? quantity : undefined;
+};
 
 function takePair(c: Cursor): Quantity | undefined {
   if (peekText(c) !== "(") return undefined;

@@ -301,6 +301,8 @@ export interface Procedure {
   readonly photos: readonly Photo[];
   readonly body: readonly Entry[];
   readonly finish: readonly Entry[];
+  /** Some of its head stands in a condition: it is read for each build. */
+  readonly conditional: boolean;
   /** The refit block of the procedure itself. */
   readonly refit: readonly Entry[];
   readonly refitAt: Span | undefined;

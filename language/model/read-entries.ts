@@ -34,11 +34,20 @@ export function readEntries(lines: readonly Line[]): Entry[] {
         break;
       }
       case "instead": entries.push(block(line, "instead", { body: inner() })); break;
-      case "otherwise": entries.push(block(line, "otherwise", { body: inner() })); break;
+      case "otherwise": entries.push(block(line, "otherwise", { key: keyOf(line), condition: failingBefore(entries), body: inner() })); break;
+      // Head of a procedure, inside a condition: read with the procedure itself.
+      case "aim": case "crew": case "needs": case "starts": case "leaves": case "task": case "role": case "revision": case "about": break;
       default: entries.push({ is: "act", act: readAct(line) });
     }
   }
   return entries;
+}
+
+/** The failing of the reading before, where that has a name. */
+function failingBefore(entries: readonly Entry[]): Condition | undefined {
+  const before = entries[entries.length - 1];
+  const id = before?.is === "act" ? before.act.id : before?.is === "block" && before.kind === "otherwise" ? before.condition?.states[0]?.name : undefined;
+  return id && { states: [{ name: id, state: "fails" }], any: false, unless: false };
 }
 
 function block(line: Line, kind: BlockEntry["kind"], of: Partial<BlockEntry>): BlockEntry {

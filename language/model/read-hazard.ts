@@ -3,7 +3,7 @@
 import type { Quantity } from "../quantities/index.ts";
 import type { Name } from "./act.ts";
 import type { Precaution } from "./model.ts";
-import { accept, cursorOf, headSpan, isNumber, isString, peek, takeLabel, takeName, takeNames, takeQuantity, takeString, type Line } from "./cursor.ts";
+import { accept, cursorOf, headSpan, isNumber, isString, peek, takeLabel, takeName, takeNames, takeOf, takeQuantity, takeString, type Line } from "./cursor.ts";
 
 export interface PrecautionFacts extends Omit<Precaution, "number" | "hazard" | "behind"> {
   readonly behindNames: readonly Name[];
@@ -17,7 +17,7 @@ export function readPrecaution(line: Line): PrecautionFacts {
     if (isString(peek(c))) { text ||= takeString(c)!; continue; }
     if (isNumber(peek(c))) { const value = takeQuantity(c); if (value) limits = { ...limits, value }; else c.at++; continue; }
     if (accept(c, "behind")) behindNames = takeNames(c);
-    else if (accept(c, "wait")) wait = takeQuantity(c);
+    else if (accept(c, "wait")) wait = takeOf("time")(c);
     else if (accept(c, "with")) tool = takeName(c);
     else if (accept(c, "back")) back = takeString(c) ?? "";
     else if (accept(c, "at")) {
@@ -28,4 +28,8 @@ export function readPrecaution(line: Line): PrecautionFacts {
   return { kind, text, wait, tool, limits, back, at: headSpan(line), behindNames };
 }
 
-export const hazardFigures = ["voltage", "capacitance", "bleeder", "force", "pressure", "temperature", "mass", "flux", "keep-out"] as const;
+/** Words of a hazard that hold a figure, with its dimension. */
+export const hazardFigures = [
+  ["voltage", "voltage"], ["capacitance", "capacitance"], ["bleeder", "resistance"], ["force", "force"], ["pressure", "pressure"], ["temperature", "temperature"],
+  ["mass", "mass"], ["flux", "flux"], ["keep-out", "length"],
+] as const;

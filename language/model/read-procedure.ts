@@ -6,21 +6,41 @@ import type { Name } from "./act.ts";
 import type { Item } from "../syntax/index.ts";
 import { accept, cursorOf, headSpan, isNumber, linesIn, peek, peekText, takeLabel, takeName, takeNames, takeNumber, takeString, wholeSpan, wordOf, type Line } from "./cursor.ts";
 import { readPoint } from "./read-act.ts";
-import { readEntries } from "./read-entries.ts";
+import { holdsIn, type Choice } from "./conditions.ts";
+import { readCondition, readEntries } from "./read-entries.ts";
 
 const known = new WeakMap<Item, Procedure>();
 
-export function readProcedure(declaration: Declaration, source: SourceFile): Procedure {
+/** Without a choice: as in the plain build. A procedure whose head holds no condition is one and the same in every build. */
+export function readProcedure(declaration: Declaration, source: SourceFile, choice: Choice = plain): Procedure {
   let procedure = known.get(declaration.item);
-  if (!procedure) known.set(declaration.item, (procedure = read(declaration, source)));
-  return procedure;
+  if (!procedure) known.set(declaration.item, (procedure = read(declaration, source, plain)));
+  return procedure.conditional && choice !== plain ? read(declaration, source, choice) : procedure;
+}
+
+const plain: Choice = { chosen: new Set(), variant: "" };
+
+/** Words of a procedure's head that mean nothing inside a step. */
+const headWords = new Set(["aim", "crew", "needs", "starts", "leaves", "task", "role", "revision", "about"]);
+
+/** The head as it stands in a build: its own lines, and those in conditions that hold. */
+function headLines(lines: readonly Line[], choice: Choice): Line[] {
+  return lines.flatMap((line) => {
+    const word = wordOf(line);
+    if (word !== "if" && word !== "unless") return [line];
+    return holdsIn(readCondition(line), choice) ? headLines(linesIn(line), choice).filter((inner) => headWords.has(wordOf(inner))) : [];
+  });
+}
+
+function hasConditionalHead(lines: readonly Line[]): boolean {
+  return lines.some((line) => (wordOf(line) === "if" || wordOf(line) === "unless") && linesIn(line).some((inner) => headWords.has(wordOf(inner)) || hasConditionalHead([inner])));
 }
 
 const properties = new Set(["aim", "crew", "needs", "starts", "leaves", "task", "role", "video", "revision", "about", "photo", "base", "refit", "finish", "danger", "warning", "caution", "notice"]);
 
-function read(declaration: Declaration, source: SourceFile): Procedure {
-  const line: Line = { item: declaration.item, source }, lines = linesIn(line);
-  const of = (word: string): Line[] => lines.filter((l) => wordOf(l) === word), first = (word: string): Line | undefined => of(word)[0];
+function read(declaration: Declaration, source: SourceFile, choice: Choice): Procedure {
+  const line: Line = { item: declaration.item, source }, lines = linesIn(line), head = headLines(lines, choice);
+  const of = (word: string): Line[] => head.filter((l) => wordOf(l) === word), first = (word: string): Line | undefined => of(word)[0];
   const text = (word: string): string | undefined => { const l = first(word); return l && (takeString(cursorOf(l)) ?? takeLabel(cursorOf(l))); };
   const unit = declaration.item.arguments.filter((a) => a.slot === "name").at(-1), refits = of("refit");
   const by = refits.map((l) => { const c = cursorOf(l); return accept(c, "by") ? takeName(c) : undefined; }).find((n) => n !== undefined);
@@ -32,7 +52,7 @@ function read(declaration: Declaration, source: SourceFile): Procedure {
     bases: of("base").flatMap((l) => takeNames(cursorOf(l))), crew: (crew && takeNumber(cursorOf(crew))) ?? 1, role: role && takeName(cursorOf(role)),
     revision: text("revision"), video: text("video"), about: text("about") ?? "", messages: readMessages(lines), photos: of("photo").map(readPhoto),
     body: readEntries(lines.filter((l) => !properties.has(wordOf(l)))), finish: readEntries(of("finish").flatMap(linesIn)), refit: readEntries(refits.flatMap(linesIn)),
-    refitAt: refits[0] && headSpan(refits[0]), refitBy: by,
+    conditional: hasConditionalHead(lines), refitAt: refits[0] && headSpan(refits[0]), refitBy: by,
   };
 }
 

@@ -2,14 +2,14 @@
 
 import { si, type Quantity, type ThreadSize } from "../quantities/index.ts";
 import type { Library, RenewRule, Tie, Torque } from "./model.ts";
-import { accept, cursorOf, headSpan, isNumber, peek, peekText, takeLabel, takeName, takeNames, takeNumber, takePlane, takeQuantity, takeString, takeThread, type Cursor, type Line } from "./cursor.ts";
+import { accept, cursorOf, headSpan, isNumber, peek, peekText, takeLabel, takeName, takeNames, takeNumber, takeOf, takePlane, takeQuantity, takeString, takeThread, type Cursor, type Line } from "./cursor.ts";
 
 export function readTorque(line: Line): Torque {
   const c = cursorOf(line);
   let is: Torque["is"] = "none", value: Quantity | undefined, table: string | undefined, words: string | undefined;
   if (accept(c, "none")) is = "none";
   else if (accept(c, "standard")) { is = "standard"; table = takeName(c)?.text ?? takeString(c); }
-  else if (isNumber(peek(c))) { value = takeQuantity(c); is = value ? "value" : "none"; }
+  else if (isNumber(peek(c))) { value = takeOf("torque")(c); is = value ? "value" : "none"; }
   else { words = takeString(c); is = "words"; }
   let forCount: Torque["forCount"];
   if (accept(c, "for")) forCount = accept(c, "rest") ? "rest" : takeNumber(c);
@@ -26,7 +26,7 @@ export function fromTable(torque: Torque, size: ThreadSize | undefined, library:
 export function readDrive(line: Line): Tie["drive"] {
   const c = cursorOf(line), kind = takeLabel(c) ?? "";
   if (!isNumber(peek(c))) return { kind, size: undefined, at: headSpan(line) };
-  return { kind, size: takeQuantity(c) ?? bareMillimetres(c), at: headSpan(line) };
+  return { kind, size: takeOf("length")(c) ?? bareMillimetres(c), at: headSpan(line) };
 }
 
 /** A bare figure after a drive is mm (of a hexalobular or cross drive, its number). */
@@ -57,7 +57,7 @@ export function readSequence(line: Line): Tie["sequence"] {
 
 export function readPattern(line: Line): Tie["pattern"] {
   const c = cursorOf(line);
-  if (accept(c, "circle")) { const diameter = takeQuantity(c); return diameter && { is: "circle", diameter }; }
+  if (accept(c, "circle")) { const diameter = takeOf("length")(c); return diameter && { is: "circle", diameter }; }
   if (accept(c, "rectangle")) return { is: "rectangle", sides: takePlane(c) };
   accept(c, "at");
   const points: Quantity[][] = [];
@@ -77,9 +77,9 @@ export function readBackOut(line: Line): Tie["backOut"] {
 }
 
 export function readBead(line: Line): Tie["bead"] {
-  const c = cursorOf(line), width = takeQuantity(c);
+  const c = cursorOf(line), width = takeOf("length")(c);
   if (!width) return undefined;
-  return { width, length: accept(c, "×") ? takeQuantity(c) : undefined };
+  return { width, length: accept(c, "×") ? takeOf("length")(c) : undefined };
 }
 
 export function readRenew(line: Line): RenewRule {

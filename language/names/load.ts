@@ -61,7 +61,7 @@ export function loadProject(world: World, roots: readonly string[], cache: TreeC
   return { files, roots: sorted, unreadable, seen: seenFrom(files) };
 }
 
-const branching = new Set(["variants", "option", "if", "unless", "optional", "either"]);
+const branching = new Set(["variants", "option", "if", "unless", "optional", "either", "otherwise"]);
 
 function parseFile(path: string, text: string): Parsed {
   const tree = parse(text), { tokens } = tree.scan, declarations: Declaration[] = [], wanted: { path: string; start: number; end: number }[] = [];

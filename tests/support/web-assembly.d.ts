@@ -2,5 +2,5 @@
 
 declare namespace WebAssembly {
   type ImportValue = unknown;
-  interface WebAssemblyInstantiatedSource { readonly instance: Instance; readonly module: Module }
+  type WebAssemblyInstantiatedSource = unknown;
 }

@@ -1,0 +1,8 @@
+// The JSON Schemas of the outputs that a program may read.
+
+import { billShape } from "./shapes/bill.ts";
+import { published } from "./shapes/common.ts";
+import { modelShape } from "./shapes/model.ts";
+import { refitShape } from "./shapes/refit.ts";
+
+export const generate = (): readonly { readonly path: string; readonly text: string }[] => [published("refit", refitShape), published("bill", billShape), published("model", modelShape)];

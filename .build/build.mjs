@@ -11,11 +11,15 @@ export async function buildAll({ only } = {}) {
   const common = { bundle: true, minify: true, legalComments: "none", logLevel: "warning", absWorkingDir: project, target: "node22", platform: "node" };
   const bundles = {
     // ES modules in chunks: a command that needs no parser (calc, --version) never loads it.
-    "command line": { ...common, entryPoints: { stripdown: "language/cli/process-io.ts" }, outdir: "dist/cli", format: "esm", splitting: true, outExtension: { ".js": ".mjs" }, chunkNames: "[name]-[hash]" },
+    "command line": {
+      ...common, entryPoints: { stripdown: "language/cli/process-io.ts" }, outdir: "dist/cli", format: "esm", splitting: true, outExtension: { ".js": ".mjs" }, chunkNames: "[name]-[hash]",
+    },
     server: { ...common, entryPoints: { server: "server/main.ts" }, outdir: "dist", format: "cjs", outExtension: { ".js": ".cjs" } },
     "server in a worker": { ...common, entryPoints: { "server-worker": "server/worker.ts" }, outdir: "dist", format: "iife", platform: "browser", target: "es2023" },
     client: { ...common, entryPoints: { client: "client/extension.ts" }, outdir: "dist", format: "cjs", external: ["vscode"], outExtension: { ".js": ".cjs" } },
-    "client in a browser": { ...common, entryPoints: { "client-browser": "client/browser.ts" }, outdir: "dist", format: "cjs", platform: "browser", target: "es2023", external: ["vscode"], outExtension: { ".js": ".cjs" } },
+    "client in a browser": {
+      ...common, entryPoints: { "client-browser": "client/browser.ts" }, outdir: "dist", format: "cjs", platform: "browser", target: "es2023", external: ["vscode"], outExtension: { ".js": ".cjs" },
+    },
   };
   const made = [];
   for (const [name, options] of Object.entries(bundles)) {

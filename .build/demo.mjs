@@ -16,5 +16,6 @@ for (const args of [
   ["refit", example, "--to", join(out, "refit.txt")],
   ["bill", example, "--to", join(out, "bill.csv"), "--as", "csv"],
 ]) worst = Math.max(worst, stripdown(...args, "--force"));
-console.log(worst === 2 ? "\nSomething could not be written." : `\nWritten: the manual, the refit and the bill in ${relative(process.cwd(), join(project, out)) || "."}; open manual.html in a browser.`);
+const where = relative(process.cwd(), join(project, out)) || ".";
+console.log(worst === 2 ? "\nSomething could not be written." : `\nWritten: the manual, the refit and the bill in ${where}; open manual.html in a browser.`);
 process.exitCode = worst;

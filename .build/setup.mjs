@@ -21,7 +21,9 @@ export function setUp() {
     writeFileSync(stamp, wanted);
   }
   const found = spawnSync(node(), ["-p", "process.versions.node"], { encoding: "utf8" }).stdout.trim();
-  if (!(Number(found.split(".")[0]) >= 22)) { console.error(`Node 22 or newer is needed, this is ${found || "none"}. On Linux for x64 it comes with the packages; elsewhere install it.`); process.exit(2); }
+  if (Number(found.split(".")[0]) >= 22) return;
+  console.error(`Node 22 or newer is needed, this is ${found || "none"}. On Linux for x64 it comes with the packages; elsewhere install it.`);
+  process.exit(2);
 }
 
 /** The Node that came with the packages, else the one that runs this. */

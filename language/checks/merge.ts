@@ -60,7 +60,8 @@ function isNext(a: string, b: string): boolean {
 /** The fewest choices under which it is always found; the name of a whole build where fewer do not say it. */
 export function smallestCondition(all: readonly Build[], found: ReadonlySet<string | undefined>): string {
   const keys = [...new Set(all.flatMap((b) => [...b.chosen]))];
-  const literals = keys.flatMap((key) => [{ key, is: true }, { key, is: false }]).filter(({ key, is }) => all.some((b) => b.chosen.has(key) === is) && all.some((b) => b.chosen.has(key) !== is));
+  const varies = ({ key, is }: { key: string; is: boolean }): boolean => all.some((b) => b.chosen.has(key) === is) && all.some((b) => b.chosen.has(key) !== is);
+  const literals = keys.flatMap((key) => [{ key, is: true }, { key, is: false }]).filter(varies);
   const holds = (set: readonly { key: string; is: boolean }[]): boolean => {
     const those = all.filter((b) => set.every(({ key, is }) => b.chosen.has(key) === is));
     return those.length > 0 && those.every((b) => found.has(b.name));

@@ -104,7 +104,8 @@ function wordProblem(table: CheckTable, problem: Problem, context: BenchContext,
   if (!check?.problem) throw new Error(`no check words ${problem.rule}`);
   const things = problem.about.map((thing) => context.model.things[thing]!);
   return finish(check, check.problem(problem, context), settings, {
-    build: context.model.build, unit: context.model.unit, who: things[0] ? things[0].name : "", about: things.length > 0 ? things.map((t) => `${context.model.unit} ${t.id}`) : problem.reasons.flatMap((r) => r.words.slice(0, 1)),
+    build: context.model.build, unit: context.model.unit, who: things[0] ? things[0].name : "",
+    about: things.length > 0 ? things.map((t) => `${context.model.unit} ${t.id}`) : problem.reasons.flatMap((r) => r.words.slice(0, 1)),
   });
 }
 

@@ -74,8 +74,10 @@ export function findFiles(given: readonly string[], cwd: string, ending = ".stri
   for (const one of given) {
     const path = resolve(cwd, one);
     if (existsSync(path)) {
-      if (statSync(path).isDirectory()) { const inside = below(path, ending); if (inside.length === 0) throw new CannotRun(`${one}: there is no ${ending} file in this folder`); for (const file of inside) found.add(slashes(file)); }
-      else found.add(slashes(path));
+      if (!statSync(path).isDirectory()) { found.add(slashes(path)); continue; }
+      const inside = below(path, ending);
+      if (inside.length === 0) throw new CannotRun(`${one}: there is no ${ending} file in this folder`);
+      for (const file of inside) found.add(slashes(file));
       continue;
     }
     const matched = /[*?[{]/.test(one) ? globSync(one, { cwd, exclude: (name) => skipped.has(basename(name)) }).filter((m) => m.endsWith(ending)) : [];

@@ -73,7 +73,8 @@ export function parseArguments(command: Command, argv: readonly string[]): Parse
 function help(command: Command): string {
   const rows = [...command.options, { name: "help", about: "This text" }].map((o) => [`--${o.name}${"value" in o && o.value !== undefined ? ` ${o.value}` : ""}`, o.about] as const);
   const width = Math.min(30, Math.max(...rows.map(([left]) => left.length)) + 2);
-  return [command.summary, "", `  stripdown ${command.usage}`, "", ...rows.map(([left, right]) => `  ${left.length >= width ? `${left}\n  ${" ".repeat(width)}` : left.padEnd(width)}${right}`), "", `Example: ${command.example}`, ""].join("\n");
+  const row = ([left, right]: readonly [string, string]): string => `  ${left.length >= width ? `${left}\n  ${" ".repeat(width)}` : left.padEnd(width)}${right}`;
+  return [command.summary, "", `  stripdown ${command.usage}`, "", ...rows.map(row), "", `Example: ${command.example}`, ""].join("\n");
 }
 
 async function overview(): Promise<string> {

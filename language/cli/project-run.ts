@@ -34,7 +34,10 @@ async function prepare(args: ParsedArgs, io: Io): Promise<Prepared> {
   const cwd = io.cwd ?? process.cwd(), given = args.positionals.length > 0 ? args.positionals : ["."], overlay = new Map<string, string>();
   if (given.includes("-")) overlay.set(slashes(join(cwd, standardInput)), await io.readStdin());
   const roots = [...new Set([...findFiles(given.filter((g) => g !== "-"), cwd), ...overlay.keys()])].sort();
-  const folders = new Set(given.map((one) => { const path = resolve(cwd, one === "-" ? "." : one.replace(/[*?[{].*$/, "")); return projectFolder(existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path)); }));
+  const folders = new Set(given.map((one) => {
+    const path = resolve(cwd, one === "-" ? "." : one.replace(/[*?[{].*$/, ""));
+    return projectFolder(existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path));
+  }));
   const { settings, findings: ofSettings, texts } = await settingsOf([...folders]), world = diskWorld(boundaries([...folders], roots), overlay);
   return { ofSettings, texts, settings, world, roots, cwd, show: shownFrom(cwd) };
 }

@@ -5,4 +5,6 @@ import { published } from "./shapes/common.ts";
 import { modelShape } from "./shapes/model.ts";
 import { refitShape } from "./shapes/refit.ts";
 
-export const generate = (): readonly { readonly path: string; readonly text: string }[] => [published("refit", refitShape), published("bill", billShape), published("model", modelShape)];
+export function generate(): readonly { readonly path: string; readonly text: string }[] {
+  return [published("refit", refitShape), published("bill", billShape), published("model", modelShape)];
+}

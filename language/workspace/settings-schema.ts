@@ -30,7 +30,8 @@ export function readSettings(text: string, path: string): ReadSettings {
     return { problem: `${where === "" ? "" : `${where}: `}${issue.message}` };
   }
   const { severity: weights = {}, assumptions = {}, system = "metric" } = parsed.data, table = allChecks();
-  return { settings: { ...defaultSettings, severity: weights, assumptions, system }, findings: Object.keys(weights).sort().flatMap((code) => judged(code, weights[code]!, table, text, path)) };
+  const findings = Object.keys(weights).sort().flatMap((code) => judged(code, weights[code]!, table, text, path));
+  return { settings: { ...defaultSettings, severity: weights, assumptions, system }, findings };
 }
 
 /** A code that is no check, or that cannot be made as mild as this asks. */

@@ -7,7 +7,9 @@ import { fastenerKinds, kindIn } from "../tables/index.ts";
 export function unknownsOfModel(model: Model): string[] {
   const fasteners = model.ties.filter((tie) => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned === true), lines: string[] = [];
   const say = (what: string, gives: string, names: readonly string[]): void => {
-    if (names.length > 0) lines.push(`${model.title}: ${what} not given for ${names.length}: ${[...new Set(names)].slice(0, 12).join(", ")}${names.length > 12 ? " …" : ""}. It would let the tool check ${gives}`);
+    if (names.length === 0) return;
+    const first = `${[...new Set(names)].slice(0, 12).join(", ")}${names.length > 12 ? " …" : ""}`;
+    lines.push(`${model.title}: ${what} not given for ${names.length}: ${first}. It would let the tool check ${gives}`);
   };
   const names = (ties: readonly Tie[]): string[] => ties.map((tie) => tie.name);
   say("mass", "lifts, hoists and what may fall", model.parts.filter((part) => part.mass === undefined).map((part) => part.name));

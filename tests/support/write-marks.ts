@@ -4,8 +4,9 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { checks } from "../../language/checks/registry.ts";
+import { defaultSettings } from "../../language/workspace/settings.ts";
 import { checkText, type CheckedText } from "./check-text.ts";
-import { isMarkLine } from "./marked.ts";
+import { isMarkLine, unmarked } from "./marked.ts";
 
 const only = process.argv.slice(2);
 for (const check of checks) {
@@ -14,7 +15,7 @@ for (const check of checks) {
   const literal = /\bfails: `\n([\s\S]*?)\n?( *)`,/.exec(source);
   if (!literal) { console.log(`${check.code}: no text of several lines after fails`); continue; }
   const lines = literal[1]!.split("\n").filter((line) => !isMarkLine(line.trimEnd())), indent = literal[1]!.match(/^ */)![0]!;
-  const { found } = checkText(check.fails.split("\n").filter((line) => !isMarkLine(line)).join("\n"), { severity: check.severity === "off" ? { [check.code]: "warning" } : {}, assumptions: {}, system: "metric" });
+  const { found } = checkText(unmarked(check.fails), { ...defaultSettings, severity: check.severity === "off" ? { [check.code]: "warning" } : {} });
   if (found.length !== 1 || found[0]!.code !== check.code) console.log(`${check.code}: gives ${found.map((one) => `${one.code} (${one.says})`).join(", ") || "nothing"}`);
   const own = found.filter((one) => one.code === check.code);
   for (const mark of own.toReversed()) lines.splice(lineOf(mark, lines) + 1, 0, indent + written(mark));

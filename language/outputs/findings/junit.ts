@@ -9,22 +9,27 @@ export function findingsAsJunit(report: Report): string {
   const isFailure = (f: Reported): boolean => f.severity === "error" || f.severity === "warning";
   const suites = [...files].map(([file, list]) => {
     const cases = list.map((f) => {
-      const name = `    <testcase name="${escape(`${f.code} line ${f.at.line}`)}" classname="${escape(file)}" time="0">`;
       const body = escape([f.says, ...f.because.map((b) => `because ${b.says}`)].join("\n"));
-      return isFailure(f) ? `${name}\n      <failure message="${escape(f.says)}" type="${escape(f.code)}">${body}</failure>\n    </testcase>` : `${name}\n      <system-out>${body}</system-out>\n    </testcase>`;
+      const inside = isFailure(f) ? `<failure message="${escape(f.says)}" type="${escape(f.code)}">${body}</failure>` : `<system-out>${body}</system-out>`;
+      return testcase(`${f.code} line ${f.at.line}`, file, inside);
     });
     return suite(file, list.length, list.filter(isFailure).length, 0, cases);
   });
   for (const { file, says } of report.unreadable) {
-    suites.push(suite(file, 1, 0, 1, [`    <testcase name="read" classname="${escape(file)}" time="0">\n      <error message="${escape(says)}" type="unreadable">${escape(says)}</error>\n    </testcase>`]));
+    suites.push(suite(file, 1, 0, 1, [testcase("read", file, `<error message="${escape(says)}" type="unreadable">${escape(says)}</error>`)]));
   }
   const open = [...notConsidered(report), noAssessment].join("\n");
-  suites.push(suite("stripdown check", 1, 0, 0, [`    <testcase name="${escape(shownLine(report))}" classname="stripdown" time="0">\n      <system-out>${escape(open)}</system-out>\n    </testcase>`]));
+  suites.push(suite("stripdown check", 1, 0, 0, [testcase(shownLine(report), "stripdown", `<system-out>${escape(open)}</system-out>`)]));
   return `<?xml version="1.0" encoding="UTF-8"?>\n<testsuites name="stripdown">\n${suites.join("\n")}\n</testsuites>\n`;
 }
 
 function suite(name: string, tests: number, failures: number, errors: number, cases: readonly string[]): string {
   return `  <testsuite name="${escape(name)}" tests="${tests}" failures="${failures}" errors="${errors}" time="0">\n${cases.join("\n")}\n  </testsuite>`;
+}
+
+/** `inside` is XML already. */
+function testcase(name: string, classname: string, inside: string): string {
+  return `    <testcase name="${escape(name)}" classname="${escape(classname)}" time="0">\n      ${inside}\n    </testcase>`;
 }
 
 /** Text in XML 1.0: markup escaped, signs that XML does not allow shown as U+FFFD. */

@@ -74,8 +74,9 @@ export const counted = (count: number, one: string, many = `${one}s`): string =>
 
 /** How many findings of each weight, heaviest first; empty where there are none. */
 export function tally(report: Report): string {
-  const words = { error: "error", warning: "warning", question: "question", hint: "hint" } as const;
-  return (Object.keys(words) as (keyof typeof words)[]).map((s) => [s, report.findings.filter((f) => f.severity === s).length] as const).filter(([, n]) => n > 0).map(([s, n]) => counted(n, words[s])).join(", ");
+  const severities: readonly Finding["severity"][] = ["error", "warning", "question", "hint"];
+  const counts = severities.map((severity) => ({ severity, count: report.findings.filter((finding) => finding.severity === severity).length }));
+  return counts.filter(({ count }) => count > 0).map(({ severity, count }) => counted(count, severity)).join(", ");
 }
 
 /** What no result of ours is: said with every one of them. */

@@ -27,18 +27,21 @@ export function findingsAsSarif(report: Report, checkOf: (code: string) => Check
 }
 
 function rule(id: string, check: Check | undefined): object {
-  return { id, ...(check ? { shortDescription: { text: check.title }, fullDescription: { text: check.why }, defaultConfiguration: { level: check.severity === "off" ? "none" : levels[check.severity] } } : {}) };
+  if (!check) return { id };
+  const level = check.severity === "off" ? "none" : levels[check.severity];
+  return { id, shortDescription: { text: check.title }, fullDescription: { text: check.why }, defaultConfiguration: { level } };
 }
 
 function result(finding: Reported, ruleIndex: number): object {
+  const related = finding.because.flatMap((b, id) => (b.at ? [{ id, message: { text: b.says }, physicalLocation: location(b.at) }] : []));
   return {
     ruleId: finding.code, ruleIndex, level: levels[finding.severity], message: { text: finding.builds.length > 0 ? `${finding.says} (${finding.builds.join(", ")})` : finding.says },
     locations: [{ physicalLocation: location(finding.at) }],
-    ...(finding.because.some((b) => b.at) ? { relatedLocations: finding.because.flatMap((b, id) => (b.at ? [{ id, message: { text: b.says }, physicalLocation: location(b.at) }] : [])) } : {}),
+    ...(related.length > 0 ? { relatedLocations: related } : {}),
     ...(finding.fixes.length > 0 ? {
       fixes: finding.fixes.map((fix) => ({
         description: { text: fix.title },
-        artifactChanges: fix.edits.map((edit) => ({ artifactLocation: { uri: uri(edit.at.file) }, replacements: [{ deletedRegion: region(edit.at), insertedContent: { text: edit.text } }] })),
+        artifactChanges: fix.edits.map(({ at, text }) => ({ artifactLocation: { uri: uri(at.file) }, replacements: [{ deletedRegion: region(at), insertedContent: { text } }] })),
       })),
     } : {}),
   };

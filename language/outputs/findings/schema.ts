@@ -20,7 +20,8 @@ export const checkSchema = z.strictObject({
   summary: z.strictObject({
     procedures: z.int(), files: z.int(),
     units: z.array(z.strictObject({
-      unit: z.string(), title: z.string(), file: z.string(), builds: z.int(), hazardsNotConsidered: z.array(z.string()).describe("Kinds neither declared nor dismissed."), parts: z.int(), massesNotGiven: z.int(),
+      unit: z.string(), title: z.string(), file: z.string(), builds: z.int(),
+      hazardsNotConsidered: z.array(z.string()).describe("Kinds neither declared nor dismissed."), parts: z.int(), massesNotGiven: z.int(),
     })),
     note: z.string(),
   }),

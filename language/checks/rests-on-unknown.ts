@@ -2,7 +2,7 @@
 // still holds. Such reasons are left out, so that one mistake is said once. Reasons of hazard, lifting and falling never are.
 
 import type { Problem, Reason } from "../bench/trace.ts";
-import type { Project, SourceFile } from "../names/project.ts";
+import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { eachItem, type Item } from "../syntax/index.ts";
 import type { Settings } from "../workspace/settings.ts";
 import { allowsOf } from "./allow.ts";
@@ -41,26 +41,41 @@ function unknownIn(project: Project, file: SourceFile): readonly { readonly star
   return unknown.length > 0 && allowsOf(file).some((allow) => allow.code === code) ? [] : unknown;
 }
 
+interface Doubtful {
+  readonly declaration: Declaration;
+  readonly file: string;
+  readonly start: number;
+  readonly end: number;
+  /** The unit that it is for and the procedures that it calls, as its own file sees them: other files may use the same names. */
+  readonly unit: Declaration | undefined;
+  readonly calls: readonly Declaration[];
+  from: number | undefined;
+}
+
 function doubtsOf(project: Project): Doubt[] {
-  const procedures: { id: string; unit: string; file: string; item: Item; start: number; end: number; from: number | undefined; names: ReadonlySet<string> }[] = [];
-  const doubtfulUnits = new Set<string>();
+  const procedures: Doubtful[] = [], doubtfulUnits = new Set<Declaration>();
+  let found = false;
   for (const file of project.files.values()) {
-    const unknown = unknownIn(project, file);
-    for (const { word, id, item } of file.declarations) {
-      const { tokens } = file.tree.scan, start = tokens[item.first]!.startOffset, end = tokens[item.last]!.endOffset! + 1;
+    const unknown = unknownIn(project, file), seen = project.seen(file.path);
+    found ||= unknown.length > 0;
+    const named = (id: string, word: Declaration["word"]): Declaration | undefined => seen.get(id)?.find((d) => d.word === word);
+    for (const declaration of file.declarations) {
+      const { word, item } = declaration, { tokens } = file.tree.scan, start = tokens[item.first]!.startOffset, end = tokens[item.last]!.endOffset! + 1;
       const first = unknown.find((one) => one.start >= start && one.end <= end);
-      if (word === "unit" && first) doubtfulUnits.add(id);
+      if (word === "unit" && first) doubtfulUnits.add(declaration);
       if (word !== "procedure") continue;
-      procedures.push({ id, unit: unitOfProcedure(file, item) ?? "", file: file.path, item, start, end, from: first?.start, names: callsIn(file.tree.scan.tokens, item) });
+      const calls = [...callsIn(tokens, item)].flatMap((id) => named(id, "procedure") ?? []);
+      procedures.push({ declaration, file: file.path, start, end, unit: named(unitOfProcedure(file, item) ?? "", "unit"), calls, from: first?.start });
     }
   }
-  for (const one of procedures) if (doubtfulUnits.has(one.unit)) one.from = one.start;
+  if (!found) return [];
+  for (const one of procedures) if (one.unit && doubtfulUnits.has(one.unit)) one.from = one.start;
   // Who calls or needs a procedure in doubt is in doubt too.
   for (let changed = true; changed;) {
     changed = false;
-    const doubtful = new Set(procedures.filter((one) => one.from !== undefined).map((one) => one.id));
+    const doubtful = new Set(procedures.filter((one) => one.from !== undefined).map((one) => one.declaration));
     for (const one of procedures) {
-      if (one.from !== undefined || ![...one.names].some((name) => doubtful.has(name))) continue;
+      if (one.from !== undefined || !one.calls.some((call) => doubtful.has(call))) continue;
       one.from = one.start;
       changed = true;
     }

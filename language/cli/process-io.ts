@@ -19,7 +19,8 @@ function write(fd: number, text: string): void {
   }
 }
 
-const colourWanted = process.env["NO_COLOR"] === undefined && process.env["TERM"] !== "dumb";
+// NO_COLOR counts where it is set and not empty (no-color.org).
+const colourWanted = !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb";
 
 const io: Io = {
   out: (text) => write(1, text),

@@ -268,12 +268,15 @@ function procedureData(performance: Performance, refit: RefitProcedure, context:
     if (event.kind === "out") removed.set(event.thing, (removed.get(event.thing) ?? 0) + event.count);
     if (event.kind === "off") for (const thing of event.things) off.add(thing);
   }
+  // Renewed is what this procedure fits, with the washers of the fasteners that it fits, and what its acts and readings ask for.
+  const comesUp = new Set(context.fitted);
+  for (const thing of context.fitted) { const tie = model.things[thing]; if (tie?.is === "tie") for (const { part } of tie.washers) comesUp.add(part); }
   return {
     ...refit, crew: procedure.crew, about: procedure.about, ...given({ revision: procedure.revision, role: procedure.role && toolName(context, procedure.role.text) }),
     needs: procedure.needs.map((need) => need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title || name.text).join(", ")),
     fastenersRemoved: [...removed].map(([thing, count]) => ({ thing: model.things[thing]!, count })).filter(({ thing }) => thing.is === "tie" && thing.fastener).map(({ thing, count }) => ({ id: thing.id, name: thing.name, count })),
     partsRemoved: [...off].map((thing) => ({ id: model.things[thing]!.id, name: model.things[thing]!.name })),
-    toRenew: [...newThings(performance).values()].map(({ thing, grade, reason }) => ({ id: model.things[thing]!.id, name: model.things[thing]!.name, grade, reason })),
+    toRenew: [...newThings(performance).values()].filter(({ thing, reason }) => comesUp.has(thing) || reason === "reading" || reason === "act" || reason === "scrap").map(({ thing, grade, reason }) => ({ id: model.things[thing]!.id, name: model.things[thing]!.name, grade, reason })),
   };
 }
 

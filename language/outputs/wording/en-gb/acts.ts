@@ -125,6 +125,7 @@ export const acts = {
   range: (low: string, high: string, unit: string) => `${low} to ${high} ${unit}`,
   noLimits: "no limits given: write it down",
   asFound: "as found",
+  otherwiseLine: (what: string) => (what.startsWith("If not:") ? what : sentence(`If not: ${what}`)),
   otherwise: (what: string) => sentence(`If not: ${what}`),
   consequence: {
     renew: (what: string) => `renew ${what}`, scrap: (what: string) => `scrap ${what}`, repeat: (what: string) => `repeat from ${what}`,

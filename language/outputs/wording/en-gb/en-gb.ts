@@ -4,7 +4,8 @@ import { acts } from "./acts.ts";
 import { bill, document, refit } from "./document.ts";
 import { kinds } from "./kinds.ts";
 import { figures, lines } from "./lines.ts";
+import { manual } from "./manual.ts";
 
 const tag: string = "en-GB";
 
-export const enGb = { tag, acts, kinds, lines, figures, document, refit, bill };
+export const enGb = { tag, acts, kinds, lines, figures, document, refit, bill, manual };

@@ -1,0 +1,105 @@
+// The manual as plain data: every sentence, number, unit and order is decided here, before any template. HTML takes it now; another
+// renderer takes the same.
+
+import type { BillRow } from "../bill/data.ts";
+import type { Provenance } from "../draft.ts";
+import type { HazardText, LineGroup } from "../lines/line.ts";
+import type { SignalName } from "../../tables/index.ts";
+
+export interface Fact { readonly label: string; readonly value: string; /** The author's words, set apart from ours. */ readonly own: boolean }
+
+export interface SafetyMessage { readonly signal: SignalName; readonly on: string; readonly text: string }
+
+export interface ToolRow { readonly name: string; readonly note: string; readonly for: readonly string[] }
+export interface WrenchRow { readonly name: string; readonly range: string; readonly accuracy: string; readonly calibration: string; readonly for: readonly string[] }
+export interface LiftRow { readonly load: string; readonly mass: string; readonly gear: string; readonly capacity: string; readonly people: string; readonly line: string }
+
+export interface PartRow {
+  readonly number: number;
+  readonly id: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly count: string;
+  readonly mass: string;
+  readonly size: string;
+  readonly partNo: string;
+  readonly standard: string;
+  readonly fresh: string;
+}
+
+export interface TieRow {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly count: string;
+  readonly size: string;
+  readonly tool: string;
+  readonly torque: string;
+  readonly passes: string;
+  readonly joins: string;
+  readonly partNo: string;
+  readonly fresh: string;
+}
+
+export interface FluidRow {
+  readonly name: string;
+  readonly kind: string;
+  readonly volume: string;
+  readonly drainsAt: string;
+  readonly fillsAt: string;
+  readonly bleedsAt: string;
+  readonly uses: string;
+  readonly waste: string;
+}
+
+/** One procedure: strip, refit and what comes last. */
+export interface Chapter {
+  /** Before the ids of its lines; "" where the manual has one procedure only. */
+  readonly prefix: string;
+  readonly title: string;
+  readonly about: string;
+  readonly needs: readonly { readonly words: string; readonly then: string }[];
+  readonly messages: readonly SafetyMessage[];
+  readonly strip: readonly LineGroup[];
+  readonly refit: readonly LineGroup[];
+  readonly finish: readonly LineGroup[];
+  readonly refitIs: "computed" | "written" | "none";
+  /** Bolt circles by the id of the line: pieces in the order of tightening. */
+  readonly patterns: Readonly<Record<string, readonly number[]>>;
+}
+
+export interface ManualDocument {
+  readonly format: "stripdown-manual";
+  readonly version: 1;
+  readonly lang: string;
+  readonly title: string;
+  readonly subtitle: string;
+  readonly provenance: Provenance;
+  /** The sentence of a draft, "" for what is none. */
+  readonly draft: string;
+  readonly identification: readonly Fact[];
+  readonly who: readonly string[];
+  readonly safety: {
+    readonly messages: readonly SafetyMessage[];
+    readonly hazards: readonly HazardText[];
+    readonly dismissed: readonly { readonly kind: string; readonly why: string }[];
+    readonly notConsidered: readonly string[];
+  };
+  readonly works: readonly { readonly name: string; readonly text: string }[];
+  readonly tools: {
+    readonly spanners: readonly ToolRow[];
+    readonly wrenches: readonly WrenchRow[];
+    /** Torques that no wrench of the list covers. */
+    readonly uncovered: readonly { readonly torque: string; readonly for: string }[];
+    readonly lifts: readonly LiftRow[];
+    readonly others: readonly ToolRow[];
+    readonly wear: readonly string[];
+  };
+  readonly bill: readonly BillRow[];
+  readonly units: number;
+  readonly parts: readonly PartRow[];
+  readonly fasteners: readonly TieRow[];
+  readonly joints: readonly TieRow[];
+  readonly fluids: readonly FluidRow[];
+  readonly chapters: readonly Chapter[];
+}

@@ -1,0 +1,49 @@
+// The manual as one self-contained HTML file: no script, no request, plain enough for any browser and for paper.
+
+import type { OutputOptions } from "../output.ts";
+import { base64OfHex } from "../text/base64.ts";
+import { html, Markup, type Value } from "../text/markup.ts";
+import { sha256 } from "../text/sha256.ts";
+import type { ManualDocument } from "./document.ts";
+import { chapterSections, frontSections, type Section } from "./html-sections.ts";
+import { own } from "./html-lines.ts";
+import { style } from "./style.ts";
+
+export function manualAsHtml(document: ManualDocument, options: OutputOptions): string {
+  const { manual: words, document: shared } = options.wording, sections = [...frontSections(document, options), ...chapterSections(document, options)].filter(({ body }) => body !== undefined);
+  // The style is the only thing that the policy lets in, by its own hash; pictures only as data in the file.
+  const policy = `default-src 'none'; img-src data:; style-src 'sha256-${base64OfHex(sha256(style))}'; base-uri 'none'; form-action 'none'`;
+  const page = html`<!DOCTYPE html>
+<html lang="${document.lang}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="generator" content="Stripdown">
+<title>${document.draft !== "" && `${shared.draftMark}: `}${document.title}: ${document.subtitle}</title>
+<style>${new Markup(style)}</style>
+</head>
+<body>
+${document.draft !== "" && html`<div class="draft-mark" aria-hidden="true">${shared.draftMark}</div>`}
+<header>
+<h1>${own(document.title)}</h1>
+<p class="lead">${own(document.subtitle)}</p>
+${document.draft !== "" && html`<p class="draft">${document.draft}</p>`}
+<p class="caution-line">${words.cautions}</p>
+</header>
+<nav aria-labelledby="contents-title"><h2 id="contents-title">${words.contents}</h2>
+<ol>${sections.map(({ id, title }) => html`<li><a href="#${id}">${own(title)}</a></li>`)}</ol></nav>
+<main>
+${sections.map(sectionHtml)}</main>
+<footer><p>${words.madeWith} ${shared.contentHash(document.provenance.hash)} ${document.draft}</p></footer>
+</body>
+</html>
+`;
+  return page.source;
+}
+
+const sectionHtml = ({ id, title, body }: Section): Value => html`<section id="${id}" aria-labelledby="${id}-title">
+<h2 id="${id}-title">${own(title)}</h2>
+${body}
+</section>
+`;

@@ -1,0 +1,82 @@
+// The style of the HTML manual, for screen and paper. Words, shapes and frames carry every meaning; colour only repeats it, so that it
+// reads in black and white. Signal colours: ISO 3864, RAL 3001, RAL 2010, RAL 1003, RAL 5005.
+
+export const style = `
+:root{color-scheme:light;--ink:#111;--line:#767676;--soft:#f1f1ee;--paper:#fff}
+*{box-sizing:border-box}
+html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
+body{margin:0 auto;padding:1rem 1.2rem 4rem;max-width:58rem;background:var(--paper);color:var(--ink);font:1rem/1.45 system-ui,"Segoe UI",Roboto,"Noto Sans",sans-serif;overflow-wrap:anywhere}
+h1{font-size:1.9rem;line-height:1.2;margin:.4rem 0 .2rem}
+h2{font-size:1.4rem;margin:2.6rem 0 .8rem;padding-bottom:.2rem;border-bottom:3px solid var(--ink)}
+h3{font-size:1.12rem;margin:1.8rem 0 .6rem}
+h4{font-size:1rem;margin:1rem 0 .3rem}
+p{margin:.4rem 0}
+a{color:#00407a}
+.lead{font-size:1.15rem;margin:0 0 .6rem}
+.draft{border:3px solid var(--ink);padding:.5rem .8rem;font-weight:700;margin:.8rem 0}
+.draft strong{letter-spacing:.15em;margin-right:.4rem}
+.draft-mark{display:none}
+.caution-line{border-left:6px solid var(--ink);padding:.3rem .8rem;margin:.8rem 0}
+nav ol{columns:2;column-gap:2rem;padding-left:1.4rem}
+nav li{margin:.2rem 0;break-inside:avoid}
+.scroll{overflow-x:auto}
+table{border-collapse:collapse;width:100%;margin:.5rem 0 1rem;font-size:.93rem}
+caption{text-align:left;font-weight:700;padding:.3rem 0}
+th,td{border:1px solid var(--line);padding:.3rem .5rem;text-align:left;vertical-align:top}
+thead th{background:var(--soft)}
+td.n{text-align:right;white-space:nowrap}
+td.code{font-family:ui-monospace,Consolas,monospace;font-size:.85em}
+.facts th{width:14rem;font-weight:600;background:var(--soft)}
+.panel{border:2px solid var(--ink);margin:.7rem 0;break-inside:avoid}
+.panel>.head{display:flex;align-items:center;gap:.5rem;margin:0;padding:.25rem .7rem;font-weight:700;letter-spacing:.06em;border-bottom:2px solid var(--ink)}
+.panel>.body{display:flex;gap:.9rem;padding:.5rem .7rem}
+.panel>.body>.words{flex:1;min-width:0}
+.panel .title{font-weight:700;margin:0 0 .2rem}
+.panel ol{margin:.2rem 0;padding-left:1.5rem}
+.panel small{display:block;text-align:center;font-size:.72rem}
+.panel.danger{border-width:4px}.panel.danger>.head{background:#9b2423;color:#fff}
+.panel.warning>.head{background:#d05d29;color:#000}
+.panel.caution>.head{background:#f9a800;color:#000}
+.panel.notice{border-style:dashed}.panel.notice>.head{background:#005387;color:#fff;font-style:italic}
+.panel.none>.head{background:var(--ink);color:#fff}
+.sign,.alert{flex:none;fill:#000}
+.sign-box{flex:none;width:5rem;text-align:center}
+.lines{list-style:none;margin:0;padding:0}
+.act{border-top:1px solid var(--line);padding:.45rem 0;break-inside:avoid}
+.act:target,.group:target{outline:3px solid var(--ink);outline-offset:3px}
+.row{display:grid;grid-template-columns:1.9rem 3.6rem minmax(0,1fr) minmax(8rem,16rem);gap:.1rem .6rem;align-items:start}
+.row input[type=checkbox]{width:1.5rem;height:1.5rem;margin:.05rem 0 0;accent-color:#111}
+.row .no{font-variant-numeric:tabular-nums;font-weight:600;padding-top:.1rem}
+.says{font-weight:600}
+.row label{cursor:pointer}
+.own{font-weight:400}
+.side{font-size:.93rem}
+.side p,.under p{margin:0 0 .15rem}
+.under{grid-column:3;font-size:.93rem}
+.torque{font-weight:700}
+.refused{border-left:6px double var(--ink);padding-left:.5rem}
+.write{display:flex;flex-wrap:wrap;align-items:baseline;gap:.2rem .6rem;margin:.35rem 0 0}
+.write input{font:inherit;min-width:9rem;min-height:2rem;border:1px solid var(--line);border-bottom:2px solid var(--ink);background:var(--paper);color:var(--ink);padding:0 .3rem}
+.limits{font-weight:700}
+.told{border-top:1px solid var(--line);padding:.35rem 0}
+.note{padding:.2rem 0 .2rem 6.5rem}
+.given{font-style:italic}
+figure{margin:.6rem 0 .6rem 6.5rem;break-inside:avoid}
+figure img{max-width:100%;max-height:26rem;border:1px solid var(--line)}
+figcaption{font-size:.9rem}
+.about{white-space:pre-line}
+footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
+@media (max-width:40rem){.row{grid-template-columns:1.9rem 3.2rem minmax(0,1fr)}.side,.under{grid-column:3}.note,figure{padding-left:0;margin-left:0}nav ol{columns:1}body{padding:.6rem}}
+@media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem 3.6rem minmax(0,1fr) minmax(8rem,16rem)}.write input{min-height:2.75rem}}
+@media print{
+@page{size:A4;margin:16mm 14mm 18mm}
+body{max-width:none;padding:0;font-size:10pt}
+h2{break-before:auto}h2,h3,h4{break-after:avoid}
+thead{display:table-header-group}tr{break-inside:avoid}
+a{color:inherit;text-decoration:none}
+.scroll{overflow:visible}
+*{-webkit-print-color-adjust:exact;print-color-adjust:exact}
+.draft-mark{display:block;position:fixed;top:-9mm;right:0;font-weight:700;letter-spacing:.2em}
+.write input{border-width:0 0 1px;min-height:1.4rem}
+}
+`.trim();

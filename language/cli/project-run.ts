@@ -62,8 +62,9 @@ export async function runSurvey(args: ParsedArgs, io: Io, unknowns?: string[]): 
 
 function withProgress<T>(io: Io, run: (options: { between?: (done: number, of: number) => void }) => T): T {
   if (!io.progress) return run({});
-  const result = run({ between: progress(io) });
-  io.err("\r\u001b[K");
+  let shown = false;
+  const result = run({ between: progress((text) => { shown = true; io.err(text); }) });
+  if (shown) io.err("\r\u001b[K");
   return result;
 }
 
@@ -94,14 +95,14 @@ async function settingsOf(folders: readonly string[]): Promise<{ settings: Setti
 }
 
 /** Shown for long work only, and only to a person. */
-function progress(io: Io): (done: number, of: number) => void {
+function progress(show: (text: string) => void): (done: number, of: number) => void {
   const start = Date.now();
   let last = start;
   return (done, of) => {
     const now = Date.now();
     if (now - start < 500 || now - last < 100) return;
     last = now;
-    io.err(`\r${done} of ${of} files`);
+    show(`\r${done} of ${of} files`);
   };
 }
 

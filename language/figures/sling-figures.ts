@@ -168,7 +168,9 @@ export const pickPoints: Figure = hazardFigure({
         ),
       );
       steps.push(step(`La = sqrt(a² + h²) = ${shown(two.lengthA)} m, Ta = ${shown(share.nearA)} kg x La / h = ${shown(two.tensionA)} kg`));
-      if (Math.min(two.angleA, two.angleB) < LEAST_LEG_ANGLE - 1e-9) steps.push(step("A leg is flatter than 30° from the horizontal: beyond what the rules allow"));
+      if (Math.min(two.angleA, two.angleB) < LEAST_LEG_ANGLE - 1e-9) {
+        steps.push(step("A leg is flatter than 30° from the horizontal: beyond what the rules allow"));
+      }
     }
     return { values, formula: hook === undefined ? "near a = W b / (a + b)" : "Ta = W b La / (h (a + b)), La = sqrt(a² + h²)", steps };
   },

@@ -8,8 +8,8 @@ import { aidCaution } from "../../language/figures/figure.ts";
 import { figures } from "../../language/figures/registry.ts";
 
 const words = [
-  "safe(ly)?", "within (the |its )?(limits?|guidelines?|range|tolerance|capacity)", "ok", "okay", "pass(ed)?", "compl(y|ies|iant)", "acceptable", "allowed", "dead",
-  "discharged", "harmless", "no (risk|danger)", "may be (lifted|touched)",
+  "safe(ly)?", "within (the |its )?(limits?|guidelines?|range|tolerance|capacity)", "ok", "okay", "pass(ed)?", "compl(y|ies|iant)", "acceptable", "allowed",
+  "dead", "discharged", "harmless", "no (risk|danger)", "may be (lifted|touched)",
 ];
 const clearing = new RegExp(`\\b(${words.join("|")})\\b`, "i");
 

@@ -14,7 +14,7 @@ export function readPrecaution(line: Line): PrecautionFacts {
   const c = cursorOf(line), kind = takeLabel(c) ?? "";
   let text = "", back = "", wait: Quantity | undefined, tool: Name | undefined, limits: Precaution["limits"], behindNames: readonly Name[] = [];
   while (c.at < c.stop) {
-    if (isString(peek(c))) { text ||= takeString(c)!; continue; }
+    if (isString(peek(c))) { const said = takeString(c)!; text ||= said; continue; }
     if (isNumber(peek(c))) { const value = takeQuantity(c); if (value) limits = { ...limits, value }; else c.at++; continue; }
     if (accept(c, "behind")) behindNames = takeNames(c);
     else if (accept(c, "wait")) wait = takeOf("time")(c);

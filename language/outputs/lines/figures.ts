@@ -59,9 +59,9 @@ export function massText(kg: number, { system }: Units): string {
 
 const tenth = (value: number): string => (value >= 100 ? String(Math.ceil(value)) : String(Number((Math.ceil(round(value) * 10) / 10).toFixed(1))));
 
-/** A plain amount in a unit: at most four figures, rounded up as everything that is bought. */
+/** A plain amount in a unit: three figures, rounded up as everything that is bought. */
 export function amountText(value: number, unit: string): string {
-  const places = Math.max(0, 2 - Math.max(0, Math.floor(Math.log10(Math.max(value, 1e-9)))));
+  const places = Math.max(0, 2 - Math.floor(Math.log10(Math.max(value, 1e-9))));
   const factor = 10 ** places;
   return `${Number((Math.ceil(round(value) * factor) / factor).toFixed(places))} ${unit}`;
 }

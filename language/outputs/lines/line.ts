@@ -6,7 +6,7 @@ import type { SignalName } from "../../tables/index.ts";
 
 /** A small line under an action. The sort lets a template set it apart; it changes no meaning. */
 export interface Detail {
-  readonly sort: "tool" | "torque" | "passes" | "comes-away" | "mass" | "goes-to" | "new" | "discard" | "mark" | "with" | "hazard" | "wait" | "limits" | "otherwise" | "thread" | "how";
+  readonly sort: "tool" | "torque" | "passes" | "order" | "comes-away" | "mass" | "goes-to" | "new" | "discard" | "mark" | "with" | "hazard" | "wait" | "limits" | "otherwise" | "thread" | "how";
   readonly says: string;
 }
 

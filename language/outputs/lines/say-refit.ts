@@ -27,7 +27,7 @@ export function makeLine(context: LineContext, doing: Doing, ties: readonly Tie[
   const says = making.how === "finger-tight" ? acts.fingerTight(what) : making.how === "tighten" ? acts.tighten(what, making.stage) : acts.fit(tieVerb(context, first, "refit"), what, { fresh: fresh && ties.length === 1 });
   const details: Detail[] = fastenerDetails(context, first), torque = making.how === "finger-tight" ? undefined : sameTorque(context, ties, making.count);
   if (first.how && !first.fastener) details.push({ sort: "how", says: first.how });
-  if (torque) details.push(...torqueDetails(context, torque));
+  if (torque) details.push(...torqueDetails(context, torque, first.pattern?.is !== "rectangle" && first.pattern?.is !== "at"));
   else if (making.how === "finger-tight" && isTurned(first)) details.push({ sort: "torque", says: acts.tightenLater });
   if (making.how !== "tighten") {
     const washers = first.washers.map(({ part }) => part).filter((part) => !context.fitted.has(part)), freshWashers = washers.filter((part) => context.fresh.get(part)?.grade === "certain"), old = washers.filter((part) => !freshWashers.includes(part));
@@ -43,8 +43,9 @@ export function makeLine(context: LineContext, doing: Doing, ties: readonly Tie[
   return action(doing, making.how, says, { items: itemsOf(context, ties.map((tie) => tie.index), ties.length === 1 ? making.count : undefined), details, torque });
 }
 
-export const torqueDetails = (context: LineContext, torque: LineTorque): Detail[] =>
-  [{ sort: "torque", says: context.wording.acts.torqueLine([torque.text, torque.passes].filter(Boolean).join(", ")) }, ...(torque.sequence ? [{ sort: "passes" as const, says: context.wording.lines.sequence(torque.sequence) }] : [])];
+const torqueDetails = (context: LineContext, torque: LineTorque, isRound: boolean): Detail[] =>
+  [{ sort: "torque", says: context.wording.acts.torqueLine([torque.text, torque.passes].filter(Boolean).join(", ")) }, ...(torque.sequence ? [{ sort: "passes" as const, says: context.wording.lines.sequence(torque.sequence) }] : []),
+    ...(torque.order.length > 0 ? [{ sort: "order" as const, says: context.wording.acts.order(torque.order.join(", "), isRound) }] : [])];
 
 const isTurned = (tie: Tie): boolean => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned !== false;
 

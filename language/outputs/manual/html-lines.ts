@@ -10,8 +10,8 @@ import type { Chapter } from "./document.ts";
 import { boltCircle } from "./pattern.ts";
 import { alertSymbol, signNumber, warningSign } from "./signs.ts";
 
-/** An author's words: set apart, so that the direction of their script stays theirs. */
-export const own = (text: string): Markup | false => (text === "" ? false : html`<bdi>${text}</bdi>`);
+/** An author's words: set apart, so that the direction of their script stays theirs; a word that is wider than its place may break anywhere. */
+export const own = (text: string): Markup | false => (text === "" ? false : html`<bdi${/\S{28,}/.test(text) && html` class="long"`}>${text}</bdi>`);
 
 export function groupHtml(group: LineGroup, chapter: Chapter, options: OutputOptions): Markup {
   return html`<section class="group" id="${group.id}" aria-labelledby="${group.id}-title">
@@ -34,14 +34,15 @@ function lineHtml(line: Line, chapter: Chapter, options: OutputOptions): Value {
 }
 
 /** What stands beside the sentence, where the hand is; the rest stands under it. */
-const beside: ReadonlySet<Detail["sort"]> = new Set(["tool", "torque", "passes", "goes-to"]);
+const beside: ReadonlySet<Detail["sort"]> = new Set(["tool", "torque", "passes", "order", "goes-to"]);
 
 function actionHtml(line: ActionLine, chapter: Chapter, options: OutputOptions, given: Value): Markup {
   const { manual: words } = options.wording, id = `${chapter.prefix}line-${line.id.toLowerCase()}`, pattern = chapter.patterns[line.id];
   const detail = ({ sort, says }: Detail): Markup => html`<p class="${sort}">${says}</p>`;
-  const side = line.details.filter((each) => beside.has(each.sort)), under = line.details.filter((each) => !beside.has(each.sort) && !(line.readings.length > 0 && (each.sort === "limits" || each.sort === "otherwise")));
+  // Where the circle is drawn, it says the order: two ways of counting side by side would mislead.
+  const side = line.details.filter((each) => beside.has(each.sort) && !(pattern && each.sort === "order")), under = line.details.filter((each) => !beside.has(each.sort) && !(line.readings.length > 0 && (each.sort === "limits" || each.sort === "otherwise")));
   return html`<li class="act${line.refused ? " refused" : ""}" id="${id}"><div class="row">
-<input type="checkbox" id="${id}-done" aria-label="${words.done(line.id)}"><span class="no">${line.id}</span>
+<input type="checkbox" id="${id}-done" aria-label="${words.done(line.id)}"/><span class="no">${line.id}</span>
 <label for="${id}-done">${given}<span class="says">${line.says}</span> ${line.text !== "" && html`<span class="own">${own(line.text)}</span>`}</label>
 <div class="side">${side.map(detail)}</div>
 <div class="under">${line.refused && html`<p><strong>${words.problem}</strong></p>`}${under.map(detail)}${line.readings.map((reading, i) => readingHtml(reading, `${id}-reading-${i + 1}`, options))}${line.sign && writeHtml(words.signed, `${id}-sign`)}${pattern && html`<div>${boltCircle(pattern, words.patternAlt(pattern.length, pattern.join(", ")))}<p><small>${words.patternCaption}</small></p></div>`}</div>
@@ -56,14 +57,14 @@ ${writeHtml(reading.isFigure ? words.reading : words.passesFails, id, reading.un
 }
 
 const writeHtml = (label: string, id: string, unit = ""): Markup =>
-  html`<p class="write"><label for="${id}">${label}</label><input id="${id}" type="text" autocomplete="off"${unit !== "" && html` inputmode="decimal"`}>${unit}</p>`;
+  html`<p class="write"><label for="${id}">${label}</label><input id="${id}" type="text" autocomplete="off"${unit !== "" && html` inputmode="decimal"`}/>${unit}</p>`;
 
 function photoHtml({ file, alt, points, at }: PhotoLine, { picture, wording }: OutputOptions): Markup {
   const { manual: words } = wording, got = picture?.(file, at.file);
   const caption = html`${own(alt || file)}${points.length > 0 && html` (${points.map((point, i) => html`${i > 0 && ", "}${own(point.name)}`)})`}`;
   if (!got) return html`<p class="note">${words.pictureOff(alt || file)}</p>`;
   if ("problem" in got) return html`<p class="note">${words.pictureMissing(file, got.problem)} ${own(alt)}</p>`;
-  return html`<figure><img src="data:${got.type};base64,${got.base64}" alt="${alt || file}"><figcaption>${caption}</figcaption></figure>`;
+  return html`<figure><img src="data:${got.type};base64,${got.base64}" alt="${alt || file}"/><figcaption>${caption}</figcaption></figure>`;
 }
 
 // --- panels ------------------------------------------------------------------------------------------------------------------------

@@ -105,5 +105,5 @@ function beforeBody(chapter: Chapter, options: OutputOptions): Value {
 
 function recordBody(options: OutputOptions): Markup {
   const { manual: words } = options.wording;
-  return html`<p>${words.recordNote}</p><div>${words.recordLines.map((label, i) => html`<p class="write"><label for="record-${i + 1}">${label}</label><input id="record-${i + 1}" type="text" autocomplete="off"></p>`)}</div>`;
+  return html`<p>${words.recordNote}</p><div>${words.recordLines.map((label, i) => html`<p class="write"><label for="record-${i + 1}">${label}</label><input id="record-${i + 1}" type="text" autocomplete="off"/></p>`)}</div>`;
 }

@@ -16,10 +16,10 @@ export function manualAsHtml(document: ManualDocument, options: OutputOptions): 
   const page = html`<!DOCTYPE html>
 <html lang="${document.lang}">
 <head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta name="generator" content="Stripdown">
+<meta charset="utf-8"/>
+<meta http-equiv="Content-Security-Policy" content="${policy}"/>
+<meta name="viewport" content="width=device-width, initial-scale=1"/>
+<meta name="generator" content="Stripdown"/>
 <title>${document.draft !== "" && `${shared.draftMark}: `}${document.title}: ${document.subtitle}</title>
 <style>${new Markup(style)}</style>
 </head>

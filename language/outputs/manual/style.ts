@@ -5,7 +5,8 @@ export const style = `
 :root{color-scheme:light;--ink:#111;--line:#767676;--soft:#f1f1ee;--paper:#fff}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
-body{margin:0 auto;padding:1rem 1.2rem 4rem;max-width:58rem;background:var(--paper);color:var(--ink);font:1rem/1.45 system-ui,"Segoe UI",Roboto,"Noto Sans",sans-serif;overflow-wrap:anywhere}
+body{margin:0 auto;padding:1rem 1.2rem 4rem;max-width:58rem;background:var(--paper);color:var(--ink);font:1rem/1.45 system-ui,"Segoe UI",Roboto,"Noto Sans",sans-serif;overflow-wrap:break-word}
+.long{overflow-wrap:anywhere}
 h1{font-size:1.9rem;line-height:1.2;margin:.4rem 0 .2rem}
 h2{font-size:1.4rem;margin:2.6rem 0 .8rem;padding-bottom:.2rem;border-bottom:3px solid var(--ink)}
 h3{font-size:1.12rem;margin:1.8rem 0 .6rem}
@@ -33,14 +34,14 @@ td.code{font-family:ui-monospace,Consolas,monospace;font-size:.85em}
 .panel>.body>.words{flex:1;min-width:0}
 .panel .title{font-weight:700;margin:0 0 .2rem}
 .panel ol{margin:.2rem 0;padding-left:1.5rem}
-.panel small{display:block;text-align:center;font-size:.72rem}
+.panel small{display:block;white-space:nowrap;text-align:center;font-size:.72rem}
 .panel.danger{border-width:4px}.panel.danger>.head{background:#9b2423;color:#fff}
 .panel.warning>.head{background:#d05d29;color:#000}
 .panel.caution>.head{background:#f9a800;color:#000}
 .panel.notice{border-style:dashed}.panel.notice>.head{background:#005387;color:#fff;font-style:italic}
 .panel.none>.head{background:var(--ink);color:#fff}
 .sign,.alert{flex:none;fill:#000}
-.sign-box{flex:none;width:5rem;text-align:center}
+.sign-box{flex:none;width:5.6rem;text-align:center}
 .lines{list-style:none;margin:0;padding:0}
 .act{border-top:1px solid var(--line);padding:.45rem 0;break-inside:avoid}
 .act:target,.group:target{outline:3px solid var(--ink);outline-offset:3px}
@@ -58,7 +59,7 @@ td.code{font-family:ui-monospace,Consolas,monospace;font-size:.85em}
 .write{display:flex;flex-wrap:wrap;align-items:baseline;gap:.2rem .6rem;margin:.35rem 0 0}
 .write input{font:inherit;min-width:9rem;min-height:2rem;border:1px solid var(--line);border-bottom:2px solid var(--ink);background:var(--paper);color:var(--ink);padding:0 .3rem}
 .limits{font-weight:700}
-.told{border-top:1px solid var(--line);padding:.35rem 0}
+.told{padding:.1rem 0}
 .note{padding:.2rem 0 .2rem 6.5rem}
 .given{font-style:italic}
 figure{margin:.6rem 0 .6rem 6.5rem;break-inside:avoid}

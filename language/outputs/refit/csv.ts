@@ -27,6 +27,6 @@ function row(procedure: string, half: string, group: LineGroup, line: Line, data
   const counts = line.items.filter((item) => item.count !== undefined && item.is !== "hazard"), of = (sorts: readonly string[]): string => line.details.filter((detail) => sorts.includes(detail.sort)).map((detail) => detail.says).join(" ");
   return [
     ...head, [line.says, line.text].filter(Boolean).join(" "), counts.length === 1 ? counts[0]!.count : "", of(["tool", "thread"]),
-    line.torque ? [line.torque.text, line.torque.passes, line.torque.sequence].filter(Boolean).join("; ") : "", of(["goes-to"]), of(["new", "discard", "mark", "with", "hazard", "wait", "limits", "otherwise", "how", "comes-away", "mass"]),
+    line.torque ? [line.torque.text, line.torque.passes, line.torque.sequence, line.torque.order.join(" ")].filter(Boolean).join("; ") : "", of(["goes-to"]), of(["new", "discard", "mark", "with", "hazard", "wait", "limits", "otherwise", "how", "comes-away", "mass"]),
   ];
 }

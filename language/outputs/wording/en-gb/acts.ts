@@ -85,7 +85,8 @@ export const acts = {
   waitWhy: { maker: "as given with the precaution", "to-60-V": "computed, to 60 V dc; no wait stands for a proof", "to-0.2-J": "computed, to 0.2 J; no wait stands for a proof" },
   inPasses: (count: number, shares: string) => (shares ? `in ${count} passes: ${shares}` : `in ${count === 1 ? "1 pass" : `${count} passes`}`),
   undoInPasses: (count: number) => sentence(`In ${count === 1 ? "1 pass" : `${count} passes`}, each a little`),
-  sequence: (title: string, order: string) => (order ? `${title.toLowerCase()}, in this order: ${order}` : title.toLowerCase()),
+  sequence: (title: string) => title.toLowerCase(),
+  order: (order: string, round: boolean) => sentence(round ? `Order, counted clockwise from any one: ${order}` : `Order, counted along the pattern: ${order}`),
   torqueNone: "no torque asked",
   torqueNotGiven: "torque not given",
   torqueFor: (value: string, forWhat: number | "rest" | undefined, whileText: string | undefined) =>

@@ -10,6 +10,7 @@ export const document = {
   contentHash: (hash: string) => `Content: ${hash.slice(0, 16)}`,
   noSignal: "HAZARD",
   hazardFigure: (word: string, value: string) => `${word.replaceAll("-", " ")} ${value}`,
+  figures: (figures: readonly string[]) => sentence(figures.join(", ")),
   keepOut: (distance: string) => sentence(`Keep others ${distance} away`),
   wear: (things: readonly string[]) => sentence(`Wear: ${list(things.map(inside))}`),
   who: (role: string) => sentence(`Only for: ${inside(role)}`),

@@ -76,7 +76,7 @@ export const manual = {
   pictureMissing: (file: string, why: string) => sentence(`Picture ${file} is not shown: ${why}`),
   pictureOff: (file: string) => sentence(`Picture: ${file}`),
   patternAlt: (count: number, order: string) => `Bolt circle of ${count}, numbered in the order of tightening: ${order}`,
-  patternCaption: "Order of tightening, seen from the head side; the numbers run from the top.",
+  patternCaption: "The number in each circle is its turn; begin at any one.",
   given: (conditions: readonly string[]) => `${list(conditions)}:`,
 
   // Record.

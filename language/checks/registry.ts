@@ -67,6 +67,7 @@ import sequenceNeeds from "./sequence/needs.ts";
 import sequenceOverCount from "./sequence/over-count.ts";
 import sequenceStillHeld from "./sequence/still-held.ts";
 import sequenceWrongPosition from "./sequence/wrong-position.ts";
+import settingsAssumption from "./settings/assumption.ts";
 import settingsOnlyStricter from "./settings/only-stricter.ts";
 import settingsUnknownCode from "./settings/unknown-code.ts";
 import syntaxArgumentMissing from "./syntax/argument-missing.ts";
@@ -165,6 +166,7 @@ export const checks: readonly Check[] = [
   sequenceOverCount,
   sequenceStillHeld,
   sequenceWrongPosition,
+  settingsAssumption,
   settingsOnlyStricter,
   settingsUnknownCode,
   syntaxArgumentMissing,

@@ -5,6 +5,7 @@ import type { CheckTable } from "../checks/run.ts";
 import { isGuarded, weight } from "../checks/severity.ts";
 import type { Finding } from "../findings/finding.ts";
 import { nearestWords } from "../calc/nearest.ts";
+import { assumptionsFrom } from "../figures/assumptions.ts";
 import { allChecks } from "./check-project.ts";
 import { defaultSettings, type Settings } from "./settings.ts";
 
@@ -30,13 +31,16 @@ export function readSettings(text: string, path: string): ReadSettings {
     return { problem: `${where === "" ? "" : `${where}: `}${issue.message}` };
   }
   const { severity: weights = {}, assumptions = {}, system = "metric" } = parsed.data, table = allChecks();
-  const findings = Object.keys(weights).sort().flatMap((code) => judged(code, weights[code]!, table, text, path));
+  const findings = [
+    ...Object.keys(weights).sort().flatMap((code) => judged(code, weights[code]!, table, text, path)),
+    ...assumptionsFrom(assumptions).problems.map(({ name, says }): Finding => ({ code: "settings/assumption", severity: "warning", says, at: placeOf(name, text, path), because: [], fixes: [], builds: [] })),
+  ];
   return { settings: { ...defaultSettings, severity: weights, assumptions, system }, findings };
 }
 
 /** A code that is no check, or that cannot be made as mild as this asks. */
 function judged(code: string, wanted: keyof typeof severity.enum, table: CheckTable, text: string, path: string): Finding[] {
-  const check = table.byCode(code), start = Math.max(0, text.indexOf(JSON.stringify(code))), at = { file: path, start, end: start + code.length + 2 };
+  const check = table.byCode(code), at = placeOf(code, text, path);
   const finding = (of: string, says: string, because: string[]): Finding =>
     ({ code: of, severity: "warning", says, at, because: because.map((one) => ({ says: one })), fixes: [], builds: [] });
   if (!check) {
@@ -45,6 +49,12 @@ function judged(code: string, wanted: keyof typeof severity.enum, table: CheckTa
   }
   if (!isGuarded(code) || weight(wanted) >= weight(check.severity)) return [];
   return [finding("settings/only-stricter", `${code} stays ${article(check.severity)}: it cannot be made milder`, [`the settings ask for ${wanted}`])];
+}
+
+/** Where a key stands in the text, with its quotes. */
+function placeOf(key: string, text: string, file: string): Finding["at"] {
+  const start = Math.max(0, text.indexOf(JSON.stringify(key)));
+  return { file, start, end: start + key.length + 2 };
 }
 
 const article = (word: string): string => (word === "error" ? "an error" : `a ${word}`);

@@ -44,8 +44,9 @@ export default check({
     for (const hazard of model.hazards) {
       const voltage = hazard.figures.get("voltage"), capacitance = hazard.figures.get("capacitance"), bleeder = hazard.figures.get("bleeder");
       if (!voltage || !capacitance || !bleeder || si(capacitance).high <= 0 || si(bleeder).high <= 0) continue;
-      // "V ac" charges to its crest; a plain "V" is taken as direct and the sum says so.
-      const kind = voltage.unit === "V ac" ? ({ kind: "ac" } as const) : voltage.unit === "V dc" ? ({ kind: "dc" } as const) : {};
+      // An alternating voltage charges to its crest: so it says, or its source does; a plain "V" of another source is taken as direct, and the sum says so.
+      const alternating = voltage.unit === "V ac" || (voltage.unit !== "V dc" && (hazard.source === "mains" || hazard.source === "generator"));
+      const kind = alternating ? ({ kind: "ac" } as const) : voltage.unit === "V dc" ? ({ kind: "dc" } as const) : {};
       const needed = requiredWait({ voltage: si(voltage).high, ...kind, capacitance: si(capacitance).high, bleeder: si(bleeder).high });
       const waits = hazard.precautions.filter((p) => p.wait), longest = Math.max(0, ...waits.map((p) => si(p.wait!).low));
       if (needed.seconds === undefined || longest >= needed.seconds) continue;

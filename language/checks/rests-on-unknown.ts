@@ -1,4 +1,4 @@
-// What the bench finds after a line that speaks of an unknown name rests on a guess: the line may have undone the very screw that
+// What the bench finds after a line that could not be read, or that speaks of an unknown name, rests on a guess: the line may have undone the very screw that
 // still holds. Such reasons are left out, so that one mistake is said once. Reasons of hazard, lifting and falling never are.
 
 import type { Problem, Reason } from "../bench/trace.ts";
@@ -35,10 +35,10 @@ export function withoutDoubt(project: Project, settings: Settings): (problem: Pr
   };
 }
 
-/** Unknown names of a file that the bench stumbles over; none where the author has them allowed. */
+/** What the bench stumbles over in a file: unknown names, unless the author has them allowed, and lines that could not be read. */
 function unknownIn(project: Project, file: SourceFile): readonly { readonly start: number; readonly end: number }[] {
-  const unknown = surveyOf(project, file).unknown.filter((one) => !noMatter.has(one.due));
-  return unknown.length > 0 && allowsOf(file).some((allow) => allow.code === code) ? [] : unknown;
+  const unknown = surveyOf(project, file).unknown.filter((one) => !noMatter.has(one.due)), isAllowed = unknown.length > 0 && allowsOf(file).some((allow) => allow.code === code);
+  return [...(isAllowed ? [] : unknown), ...file.tree.errors].sort((a, b) => a.start - b.start);
 }
 
 interface Doubtful {

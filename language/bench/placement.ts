@@ -85,3 +85,13 @@ function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[]
     return { hazards, messages };
   }));
 }
+
+/**
+ * The place in `performance.refit` before which the unit is turned back to where it stood at the start: before the precautions that are
+ * taken away last, so that nobody turns it when they no longer stand.
+ */
+export function endTurnBefore({ refit }: Performance): number {
+  let place = refit.length;
+  while (place > 0 && refit[place - 1]!.op.verb === "lift") place--;
+  return place;
+}

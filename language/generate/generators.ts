@@ -8,7 +8,6 @@ export const generators: readonly (() => Promise<Generator>)[] = [
   async () => (await import("./calc-schema.ts")).generate,
   async () => (await import("./check-schema.ts")).generate,
   async () => (await import("./settings-schema.ts")).generate,
-  async () => (await import("./outputs-schema.ts")).generate,
   async () => (await import("./output-schemas.ts")).generate,
   async () => (await import("./grammar.ts")).generate,
 ];

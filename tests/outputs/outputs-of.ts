@@ -17,8 +17,8 @@ export interface Compiled extends OutputInput {
 }
 
 /** Files by path below `/project/`. */
-export function compiled(files: Readonly<Record<string, string>>, roots: readonly string[] = Object.keys(files)): Compiled {
-  const world = memoryWorld(new Map(Object.entries(files).map(([name, text]) => [`/project/${name}`, text])), [], "/project/");
+export function compiled(files: Readonly<Record<string, string>>, roots: readonly string[] = Object.keys(files), pictures: readonly string[] = []): Compiled {
+  const world = memoryWorld(new Map([...Object.entries(files), ...pictures.map((path): [string, string] => [path, ""])].map(([name, text]) => [`/project/${name}`, text])), [], "/project/");
   const checked = checkProject(world, roots.map((name) => `/project/${name}`), { settings: defaultSettings });
   const performances: Performance[] = [], seen = new Set<string>();
   for (const performance of checked.performances) {
@@ -43,7 +43,8 @@ export function compiledExample(...paths: readonly string[]): Compiled {
     files[path] = text;
     for (const [, used = ""] of text.matchAll(/^use "([^"]+)"/gm)) queue.push(join(dirname(path), used).replaceAll("\\", "/"));
   }
-  return compiled(files, paths);
+  const media = Object.entries(files).flatMap(([path, text]) => [...text.matchAll(/\b(?:photo|video) "([^"]+)"/g)].map(([, name = ""]) => join(dirname(path), name).replaceAll("\\", "/")));
+  return compiled(files, paths, media);
 }
 
 export const options: OutputOptions = { wording: defaultWording, system: "metric", showPath: (path) => path.replace(/^\/project\//, "") };

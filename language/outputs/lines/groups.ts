@@ -1,6 +1,6 @@
 // The lines of a whole performance in order: strip, refit, finish, in runs of one step, each line with its number.
 
-import { placementOf, type Before } from "../../bench/placement.ts";
+import { endTurnBefore, placementOf, type Before } from "../../bench/placement.ts";
 import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
 import type { Part, Tie } from "../../model/model.ts";
 import { lineContext, phrase, thingOf, type LineContext } from "./context.ts";
@@ -35,11 +35,15 @@ export function linesOf(performance: Performance, units: Units): Lines {
   const said = (list: readonly Performed[], half: Doing["half"], before: readonly Before[], inStep: boolean): Placed[] => list.flatMap((performed, of) => place(inStep ? performed.around.step : undefined, [
     ...warningLines(context, { ...performed, half }, before[of]), ...stripLines(context, performed, of, half, half === "strip" ? events.slice(performed.from, performed.to) : []),
   ]));
-  const stripped = said(strip, "strip", warnings.strip, true), back = [...refitLines(context, refit, warnings.refit), ...said(written, "refit", warnings.written, true)];
-  const turned = endTurn === undefined || refit.length === 0 ? [] : place(undefined, [turnLine(context, refit[refit.length - 1]!, endTurn, true)]);
+  // Turned back it stands alone, before what is taken away last.
+  const last = endTurnBefore(performance), turned = endTurn === undefined || refit.length === 0 ? [] : place(undefined, [turnLine(context, refit[refit.length - 1]!, endTurn, true)]);
+  const stripped = said(strip, "strip", warnings.strip, true);
+  const back = [
+    ...refitLines(context, refit.slice(0, last), warnings.refit.slice(0, last)), ...turned, ...refitLines(context, refit.slice(last), warnings.refit.slice(last)), ...said(written, "refit", warnings.written, true),
+  ];
   const finished = said(finish, "finish", warnings.finish, false);
   return {
-    context, strip: groupsOf(context, stripped, "strip"), refit: groupsOf(context, [...back, ...turned], "refit"), finish: groupsOf(context, finished, "finish"),
+    context, strip: groupsOf(context, stripped, "strip"), refit: groupsOf(context, back, "refit"), finish: groupsOf(context, finished, "finish"),
   };
 }
 

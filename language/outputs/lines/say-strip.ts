@@ -21,7 +21,7 @@ export function undoLines(context: LineContext, doing: Doing, performed: Perform
     if (thing.is === "tie") ties.push(thing);
     else if (thing.is === "part") parts.push(index);
   }
-  const lines = grouped(ties, (tie) => `${tieVerb(context, tie, "strip")}|${spannerOf(tie, context)?.says ?? ""}|${tie.size?.leftHand === true}|${tie.count > 1 || tie.countUnknown ? tie.id : ""}`).map((group): ActionDraft => {
+  const lines = grouped(ties, (tie) => `${tieVerb(context, tie, "strip")}|${spannerOf(tie, context)?.says ?? ""}|${tie.size?.leftHand === true}|${tie.count === 1 && !tie.countUnknown ? "" : pieceKey(tie, events, act)}`).map((group): ActionDraft => {
     const first = group[0]!, event = events.find((each) => each.thing === first.index);
     const count = group.length === 1 ? event?.count ?? act.count ?? first.count : undefined;
     const what = tiePhrase(context, group, count, act.rest), tool = act.tool ? toolName(context, act.tool.text) : undefined;
@@ -38,11 +38,20 @@ export function undoLines(context: LineContext, doing: Doing, performed: Perform
   return [...lines, ...parts.flatMap((part) => removeLines(context, doing, { ...performed, things: [part] }, events))];
 }
 
+/** Pieces of one declaration are one line where the act takes all of each; anything else of several stands alone. */
+function pieceKey(tie: Tie, events: readonly Event[], { count, rest }: Doing["act"]): string {
+  const taken = events.find((each) => each.thing === tie.index)?.count ?? tie.count;
+  return tie.piece !== "" && count === undefined && !rest && taken === tie.count && !tie.countUnknown ? `${tie.prefix}${tie.declared}` : tie.id;
+}
+
 /** "the 8 casing nuts"; several groups of one piece in one phrase. */
 export function tiePhrase(context: LineContext, group: readonly Tie[], count: number | undefined, rest: boolean): string {
   const first = group[0]!;
-  if (group.length > 1) return phrase(context, group.map((tie) => tie.index));
-  return context.wording.acts.some(first.piece === "" ? first.name : first.name, first.piece !== "", count, first.count, rest, first.countUnknown);
+  if (group.length > 1) {
+    const what = phrase(context, group.map((tie) => tie.index));
+    return first.count > 1 ? context.wording.acts.each(what, first.count) : what;
+  }
+  return context.wording.acts.some(first.name, first.piece !== "", count, first.count, rest, first.countUnknown);
 }
 
 /** Thread and spanner under a fastener. */

@@ -34,7 +34,7 @@ export const manual = {
     "After a break in the work, take every proof again before you go on.",
     "Where a mass, a torque or an amount is not given, find it out before you do the line.",
   ] as readonly string[],
-  torqueNote: "A torque stands as it was given, with the other system of units beside it. The given figure counts.",
+  torqueNote: "A torque stands in both systems of units; only one of the two is the maker's or the author's own figure.",
   signalTable: "Signal words", signalWord: "Word", signalMeans: "It means",
 
   // Safety.
@@ -42,7 +42,7 @@ export const manual = {
   messages: "Messages", hazards: "Hazards and their precautions", precautions: "Precautions, in this order",
   dismissed: "Kinds of hazard that the author has dismissed", notConsidered: "Kinds of hazard that nobody has answered for",
   notConsideredNote: "The author has neither declared nor dismissed these. Find out for yourself whether they are there:",
-  noHazards: "No hazard is declared. That says nothing about the machine.",
+  noHazards: "Hazards that the author has declared: none. That says nothing about the machine.",
   dismissedKind: "Kind", dismissedWhy: "Why, in the author's words",
   hazardMark: (sign: string) => `ISO 7010-${sign}`,
   signAlt: (meaning: string) => `Warning sign: ${meaning}`,

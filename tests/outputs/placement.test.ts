@@ -1,0 +1,82 @@
+// Where hazards and messages stand: once in each half before the first precaution or touch; a message on a thing before each step that
+// handles it.
+
+import { expect, test } from "vitest";
+import { endTurnBefore, placementOf } from "../../language/bench/placement.ts";
+import { linesOf } from "../../language/outputs/lines/groups.ts";
+import { compiledText, options } from "./outputs-of.ts";
+
+const press = (steps: string, more = ""): ReturnType<typeof linesOf> => {
+  const [performance] = compiledText(`
+unit press "Press" {
+  base bed
+  positions up, down
+  part bed "Bed"
+  part ram "Ram" { behind lid  caution "Sharp edge." }
+  part lid "Lid"
+  fastener lid-screws screw "Lid screws" { count 4  joins lid to bed }
+  fastener ram-screws screw "Ram screws" { count 2  joins ram to bed  behind lid }
+  hazard oil-pressure pressure danger "Pressure" {
+    on ram-screws, ram
+    precaution vent "Open the valve." back "Close the valve."
+    precaution prove-zero "Gauge reads nothing."
+  }
+  ${more}
+}
+procedure strip "Strip" for press { aim ram off  ${steps} }
+`).performances;
+  return linesOf(performance!, options);
+};
+
+const told = (groups: ReturnType<typeof linesOf>["strip"]): string[] => groups.flatMap((group) => group.lines).map((line) =>
+  line.is === "action" ? line.says : line.is === "hazard" ? `! ${line.hazard.name}` : line.is === "message" ? `! ${line.text}` : line.is);
+
+test("a hazard stands once before the first of its precautions, and again on the way back before the first touch", () => {
+  const { strip, refit } = press(`
+    step "Vent" { vent oil-pressure  prove-zero oil-pressure }
+    step "Lid" { undo lid-screws  remove lid }
+    step "Ram" { undo ram-screws  remove ram }
+  `);
+  expect(told(strip)).toEqual(["! Pressure", "Vent:", "Prove zero:", "Undo the 4 lid screws.", "Remove the lid.", "Undo the 2 ram screws.", "! Sharp edge.", "Remove the ram."]);
+  expect(told(refit)).toEqual(["! Pressure", "! Sharp edge.", "Fit the ram.", "Fit and tighten the 2 ram screws.", "Fit the lid.", "Fit and tighten the 4 lid screws.", "Take back (vent):"]);
+});
+
+test("a message on a thing stands in every step that handles it, once in each", () => {
+  const { strip } = press(`
+    step "Vent" { vent oil-pressure  prove-zero oil-pressure  undo lid-screws  remove lid }
+    step "Hold" { support ram with hoist  hold ram with hoist }
+    step "Ram" { undo ram-screws  remove ram }
+  `);
+  expect(told(strip).filter((line) => line === "! Sharp edge.")).toHaveLength(2);
+});
+
+test("a reading, a mark and a note call up no message", () => {
+  const { strip } = press(`
+    step "Vent" { vent oil-pressure  prove-zero oil-pressure  undo lid-screws  remove lid }
+    step "Look" { inspect ram-face on ram "No scratch"  note "Look well." }
+    step "Ram" { undo ram-screws  remove ram }
+  `);
+  expect(told(strip).filter((line) => line === "! Sharp edge.")).toHaveLength(1);
+  expect(told(strip).indexOf("! Sharp edge.")).toBe(told(strip).length - 2);
+});
+
+test("the unit is turned back before the last precautions are taken away", () => {
+  const steps = `
+    step "Vent" { vent oil-pressure  prove-zero oil-pressure }
+    step "Lid" { turn to down  undo lid-screws  remove lid }
+    step "Ram" { undo ram-screws  remove ram }
+  `;
+  const { refit, context } = press(steps);
+  expect(told(refit).slice(-2)).toEqual(["Turn the unit back: up.", "Take back (vent):"]);
+  expect(endTurnBefore(context.performance)).toBe(context.performance.refit.findIndex(({ op }) => op.verb === "lift"));
+});
+
+test("a hazard that only the final tests touch stands before them", () => {
+  const { finish } = press(`step "Lid" { undo lid-screws  remove lid }  finish { vent oil-pressure }`);
+  expect(told(finish)).toEqual(["! Pressure", "Vent:"]);
+});
+
+test("there is one place for each act", () => {
+  const { context: { performance } } = press(`step "Lid" { undo lid-screws  remove lid }`), placement = placementOf(performance);
+  for (const half of ["strip", "refit", "written", "finish"] as const) expect(placement[half]).toHaveLength(performance[half].length);
+});

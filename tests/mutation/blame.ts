@@ -1,0 +1,80 @@
+// Which lines may be blamed for a mutant: its own, those that asked for what the changed line did, those that speak of the same things,
+// and, for what is missing at the end, the first act of the step that took it off. Read from the text as it was, not from what was found.
+
+import { isPart, isTie, machineOf, partOf, tieOf } from "../../language/bench/machine.ts";
+import type { Event, Performance, Performed } from "../../language/bench/trace.ts";
+import type { Span } from "../../language/findings/finding.ts";
+import type { Model, ThingIndex } from "../../language/model/model.ts";
+import { lineAt, type Mutant } from "./mutant.ts";
+
+export interface Concerned {
+  /** `file:line`. */
+  readonly lines: ReadonlySet<string>;
+  /** Some other line asked for what the changed one does: a need, the aim, the end, another act on the same thing. */
+  readonly isAskedFor: boolean;
+}
+
+export function concernedBy(mutant: Mutant, performances: readonly Performance[], texts: ReadonlyMap<string, string>): Concerned {
+  const lines = new Set<string>([`${mutant.file}:${mutant.line}`]);
+  for (const start of mutant.starts) lines.add(`${mutant.file}:${lineAt(texts.get(mutant.file)!, start)}`);
+  const add = (at: Span): void => { const text = texts.get(at.file); if (text !== undefined) lines.add(`${at.file}:${lineAt(text, at.start)}`); };
+  const isIt = (at: Span): boolean => at.file === mutant.file && mutant.starts.includes(at.start);
+  let isAskedFor = false;
+  for (const performance of performances) {
+    const { model, events, procedure } = performance, done = [...performance.strip, ...performance.written, ...performance.finish];
+    const mine = done.filter(({ act }) => isIt(act.at)), written = performance.refit.filter(({ op }) => op.act && isIt(op.act.at));
+    const declared = mutant.declared ? thingsDeclaredAround(model, mutant) : [];
+    if (mine.length === 0 && written.length === 0 && declared.length === 0) continue;
+    const things = new Set<ThingIndex>([...declared, ...mine.flatMap((one) => one.things), ...written.flatMap(({ op }) => op.things)]);
+    const own = new Set(mine.flatMap((one) => events.slice(one.from, one.to).map((event) => event.index)));
+    for (const event of own) for (const thing of events[event]!.things) things.add(thing);
+    const stripActs = performance.strip;
+    for (const event of events) {
+      if (own.has(event.index)) continue;
+      if (event.needs.some((need) => own.has(need))) { add(event.act.at); isAskedFor = true; }
+      if (event.things.some((thing) => things.has(thing)) || event.hazards.some((hazard) => things.has(hazard))) { add(event.act.at); add(firstOfStep(events, event).act.at); if (sharesThing(event, things)) isAskedFor = true; }
+    }
+    for (const event of own) add(firstOfStep(events, events[event]!).act.at);
+    for (const one of [...stripActs, ...performance.written]) {
+      if (mine.includes(one)) continue;
+      if (one.things.some((thing) => things.has(thing) || isBeside(model, thing, things))) { add(one.act.at); if (one.things.some((thing) => things.has(thing)) && doesSomething(one)) isAskedFor = true; }
+    }
+    // Positions and marks have no thing of their own: what stands up to the next turn, what lines the mark up.
+    for (const one of mine) {
+      if (one.act.verb === "turn") for (const later of upToNextTurn(done, one)) if (needsPosition(model, later)) { add(later.act.at); isAskedFor = true; }
+      for (const label of one.act.labels) for (const other of done) if (other.act.verb === "align" && other.act.names.some((name) => name.text === label)) { add(other.act.at); isAskedFor = true; }
+    }
+    for (const aim of procedure.aims) {
+      add(aim.at);
+      if (aim.is === "all-apart" && own.size > 0 && [...things].some((thing) => isPart(model, thing) || isTie(model, thing))) isAskedFor = true;
+      if (aim.is === "all-in" && mine.some((one) => performance.written.includes(one) && one.before !== one.after)) isAskedFor = true;
+      for (const name of aim.names) for (const thing of model.scopes.get("")?.get(name.text) ?? []) if (things.has(thing)) isAskedFor = true;
+    }
+    add(procedure.at);
+  }
+  return { lines, isAskedFor };
+}
+
+const sharesThing = (event: Event, things: ReadonlySet<ThingIndex>): boolean => event.things.some((thing) => things.has(thing));
+const doesSomething = (one: Performed): boolean => one.before !== one.after;
+const firstOfStep = (events: readonly Event[], event: Event): Event => (event.around.step ? (events.find((one) => one.around.step === event.around.step) ?? event) : event);
+
+function upToNextTurn(done: readonly Performed[], turn: Performed): Performed[] {
+  const rest = done.slice(done.indexOf(turn) + 1), next = rest.findIndex((one) => one.act.verb === "turn");
+  return next < 0 ? rest : rest.slice(0, next + 1);
+}
+const needsPosition = (model: Model, one: Performed): boolean => one.act.verb === "turn" || one.things.some((thing) => { const of = model.things[thing]!; return (of.is === "part" || of.is === "tie") && of.positions.length > 0; });
+
+/** Tied to it, in front of it, or holding it: what is refused when the other is not as it should be. */
+function isBeside(model: Model, thing: ThingIndex, things: ReadonlySet<ThingIndex>): boolean {
+  const machine = machineOf(model);
+  if (isTie(model, thing)) return [...tieOf(model, thing).lowers, ...tieOf(model, thing).uppers, ...tieOf(model, thing).behind].some((one) => things.has(one));
+  if (!isPart(model, thing)) return false;
+  return partOf(model, thing).behind.some((one) => things.has(one)) || machine.tiesOf[thing]!.some((tie) => things.has(tie.index)) || machine.hosts[thing]!.some((one) => things.has(one));
+}
+
+/** The things whose declaration the edit stands in, and for a hazard what it is on. */
+function thingsDeclaredAround(model: Model, mutant: Mutant): ThingIndex[] {
+  const start = mutant.starts[0]!;
+  return model.things.filter(({ whole }) => whole.file === mutant.file && whole.start <= start && whole.end >= start).map((thing) => thing.index);
+}

@@ -42,7 +42,8 @@ export function placementOf(performance: Performance): Placement {
 }
 
 /** Acts that handle a thing as such: a reading or a mark does not. */
-const handling: ReadonlySet<string> = new Set(["undo", "loosen", "back-out", "remove", "lift", "slide", "swing", "open", "fit", "tighten", "press", "support", "release", "hold", "rotate"]);
+const handling: ReadonlySet<string> = new Set(["undo", "loosen", "back-out", "remove", "lift", "slide", "swing", "open", "fit", "tighten", "press",
+  "support", "release", "hold", "rotate"]);
 
 function ofPerformed({ act, things, around, from, to }: Performed, events: readonly Event[]): Touch {
   const own = events.slice(from, to).filter((event) => !event.assumed), handles = handling.has(act.verb) || own.length > 0;
@@ -52,12 +53,14 @@ function ofPerformed({ act, things, around, from, to }: Performed, events: reado
 
 function ofRefit({ op }: RefitPerformed): Touch {
   const isAct = op.verb !== "written", verb = op.act?.verb ?? "";
-  return { things: !isAct && isToldOnly(verb) ? [] : op.things, hazards: op.event?.hazards ?? [], handled: isAct || handling.has(verb) ? op.things : [], step: op.around.step };
+  return { things: !isAct && isToldOnly(verb) ? [] : op.things, hazards: op.event?.hazards ?? [], handled: isAct || handling.has(verb) ? op.things
+    : [], step: op.around.step };
 }
 
 /** Readings, words and pictures touch nothing by the bench's rules. */
 const isToldOnly = (verb: string): boolean =>
-  ["measure", "inspect", "test", "note", "photo", "video", "time", "people", "second-check", "hold-point", "danger", "warning", "caution", "notice", "do", "wait"].includes(verb);
+  ["measure", "inspect", "test", "note", "photo", "video", "time", "people", "second-check", "hold-point", "danger", "warning", "caution", "notice",
+    "do", "wait"].includes(verb);
 
 function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[][] {
   const machine = machineOf(model), told = new Set<ThingIndex>();

@@ -71,7 +71,8 @@ export function billOf(performances: readonly Performance[], options: BillOption
   const rank = (line: BillLine): number => (line.grade === "certain" ? 0 : 10) + ["part", "fastener", "joint", "consumable", "fluid"].indexOf(line.what);
   return {
     units: options.units,
-    procedures: performances.map(({ model, procedure }) => ({ id: procedure.id, title: procedure.title || procedure.id, unit: model.unit, unitTitle: model.title, build: model.build })),
+    procedures: performances.map(({ model, procedure }) => ({ id: procedure.id, title: procedure.title || procedure.id, unit: model.unit,
+      unitTitle: model.title, build: model.build })),
     lines: lines.map((line, order) => ({ line, order })).sort((a, b) => rank(a.line) - rank(b.line) || a.order - b.order).map(({ line }) => line),
   };
 }
@@ -80,9 +81,11 @@ function lineOf(uses: readonly Use[], units: number): BillLine {
   const first = uses[0]!, pack = uses.find((use) => use.pack)?.pack, perUnit = needOf(uses, pack, 1), total = needOf(uses, pack, units);
   const packUnit = pack && !("pieces" in pack) ? { value: pack.high, unit: pack.unit } : undefined;
   return {
-    id: first.id, name: first.name, what: first.what, grade: first.grade, reasons: [...new Set(uses.map((use) => use.reason).filter((reason) => reason !== undefined))],
+    id: first.id, name: first.name, what: first.what, grade: first.grade,
+    reasons: [...new Set(uses.map((use) => use.reason).filter((reason) => reason !== undefined))],
     strips: uses.find((use) => use.strips !== undefined)?.strips, partNo: first.partNo, standard: first.standard, size: first.size, perUnit, total,
-    pack: packUnit ?? (pack && "pieces" in pack ? pack : undefined), packs: pack ? packsOf(total, pack) : undefined, lead: first.lead, shelfLife: first.shelfLife, uses,
+    pack: packUnit ?? (pack && "pieces" in pack ? pack : undefined), packs: pack ? packsOf(total, pack) : undefined, lead: first.lead,
+    shelfLife: first.shelfLife, uses,
   };
 }
 

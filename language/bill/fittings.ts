@@ -32,7 +32,8 @@ function ofOp(performance: Performance, op: RefitOp): Fitting[] {
   }
   if (op.verb !== "fit" && op.verb !== "finger-tighten") return [];
   if (event?.kind === "out") return [{ thing: event.thing, count: op.count, around, at: place }];
-  if (event?.kind === "off") return event.things.map((thing) => ({ thing, count: event.things.length === 1 ? piecesOff(performance, event.thing, event.count) : countOf(performance, thing), around, at: place }));
+  if (event?.kind === "off") return event.things.map((thing) => ({ thing, count: event.things.length === 1
+    ? piecesOff(performance, event.thing, event.count) : countOf(performance, thing), around, at: place }));
   return op.things.map((thing) => ({ thing, count: op.count, around, at: place }));
 }
 

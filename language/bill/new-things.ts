@@ -59,7 +59,8 @@ export function newThings(performance: Performance): ReadonlyMap<ThingIndex, New
     if (act.verb === "renew") for (const thing of things) put(thing, "certain", "act");
     if (act.verb === "scrap") for (const thing of things) put(thing, "certain", "scrap");
     for (const consequence of act.consequences) {
-      if (consequence.is === "renew" || consequence.is === "scrap") for (const thing of namedThings(model, consequence.names, around)) put(thing, "worn", "reading");
+      if (consequence.is === "renew" || consequence.is === "scrap") for (const thing of namedThings(model, consequence.names, around)) put(thing,
+        "worn", "reading");
     }
   }
   return found;

@@ -46,7 +46,8 @@ export function usesOf(performance: Performance, beadWaste: number): readonly Us
     const rule = fresh.get(fitting.thing);
     if (rule) { renewed.add(fitting.thing); uses.push(spare(performance, item, rule, fitting.count, fitting)); }
     if (item.is === "tie") {
-      uses.push(...washersOf(performance, item, fresh, fitting, ownLine), ...lockerAndLubricant(performance, item, fitting), ...usedUp(performance, item, fitting, beadWaste));
+      uses.push(...washersOf(performance, item, fresh, fitting, ownLine), ...lockerAndLubricant(performance, item, fitting),
+        ...usedUp(performance, item, fitting, beadWaste));
     }
   }
   for (const fitting of jointsMade(performance)) uses.push(...usedUp(performance, model.things[fitting.thing] as Tie, fitting, beadWaste));
@@ -62,14 +63,18 @@ const placeOf = ({ around, at }: Place): Pick<Use, "procedure" | "step" | "at"> 
 function spare(performance: Performance, item: Part | Tie, rule: NewThing, count: number, place: Place): Use {
   const { model } = performance, name = item.piece === "" ? item.name : item.name.slice(0, item.name.length - item.piece.length).trimEnd() || item.name;
   return {
-    key: item.partNo !== undefined && item.partNo !== "" ? `no ${item.partNo}` : `${model.unit} ${item.prefix}${item.declared}`, id: `${item.prefix}${item.declared}`, name,
-    what: item.is === "part" ? "part" : item.fastener ? "fastener" : "joint", grade: rule.grade, reason: rule.reason, strips: rule.strips, pieces: count, amount: undefined,
-    pack: undefined, partNo: item.partNo, standard: item.standard, size: sizeText(item), lead: undefined, shelfLife: undefined, on: unitPartOf(performance, item.prefix), ...placeOf(place),
+    key: item.partNo !== undefined && item.partNo !== "" ? `no ${item.partNo}` : `${model.unit} ${item.prefix}${item.declared}`,
+    id: `${item.prefix}${item.declared}`, name,
+    what: item.is === "part" ? "part" : item.fastener ? "fastener" : "joint", grade: rule.grade, reason: rule.reason, strips: rule.strips,
+    pieces: count, amount: undefined,
+    pack: undefined, partNo: item.partNo, standard: item.standard, size: sizeText(item), lead: undefined, shelfLife: undefined,
+    on: unitPartOf(performance, item.prefix), ...placeOf(place),
   };
 }
 
 /** The unit part that a thing is inside, in words: stores tell two alike spares of two sub-assemblies apart by it. */
-const unitPartOf = ({ model }: Performance, prefix: string): string => (prefix === "" ? "" : model.parts.find((part) => `${part.id}/` === prefix)?.name ?? prefix);
+const unitPartOf = ({ model }: Performance, prefix: string): string => (prefix === "" ? ""
+  : model.parts.find((part) => `${part.id}/` === prefix)?.name ?? prefix);
 
 /** Washers follow their screw: as many as go with the pieces that are fitted. One that is fitted by a line of its own is counted there. */
 function washersOf(performance: Performance, tie: Tie, fresh: ReadonlyMap<ThingIndex, NewThing>, fitting: Fitting, ownLine: ReadonlySet<ThingIndex>): Use[] {
@@ -91,17 +96,27 @@ function usedUp(performance: Performance, tie: Tie, fitting: Fitting, beadWaste:
   return names.map((name, i) => stores(performance, name, {
     on: tie.name, place: fitting, amount: i === 0 ? volume : undefined,
     // A clamp or a tie is one a joint; a paste is measured.
-    pieces: kind?.oneTime === true || (kind?.appliedBefore === false && kind.remade === "with new" && !performance.model.library.consumables.has(name)) ? fitting.count : undefined,
+    pieces: kind?.oneTime === true || (kind?.appliedBefore === false && kind.remade === "with new"
+      && !performance.model.library.consumables.has(name)) ? fitting.count : undefined,
   }));
 }
 
-interface StoresOf { readonly on: string; readonly place: Place; readonly amount?: Quantity | undefined; readonly pieces?: number | undefined; readonly what?: "consumable" | "fluid"; readonly grade?: Grade; readonly name?: string }
+interface StoresOf {
+  readonly on: string;
+  readonly place: Place;
+  readonly amount?: Quantity | undefined;
+  readonly pieces?: number | undefined;
+  readonly what?: "consumable" | "fluid";
+  readonly grade?: Grade;
+  readonly name?: string;
+}
 
 function stores(performance: Performance, name: string, of: StoresOf): Use {
   const known = performance.model.library.consumables.get(name);
   const pieces = of.pieces ?? (known?.pack && "pieces" in known.pack && of.amount === undefined ? 1 : undefined);
   return {
-    key: known?.partNo ? `no ${known.partNo}` : name, id: name, name: known?.name || of.name || name.replaceAll("-", " "), what: of.what ?? "consumable", grade: of.grade ?? "certain",
+    key: known?.partNo ? `no ${known.partNo}` : name, id: name, name: known?.name || of.name || name.replaceAll("-", " "),
+    what: of.what ?? "consumable", grade: of.grade ?? "certain",
     reason: undefined, strips: undefined, pieces, amount: of.amount, pack: known?.pack, partNo: known?.partNo, standard: known?.standard, size: undefined,
     lead: known?.lead, shelfLife: known?.shelfLife, on: of.on, ...placeOf(of.place),
   };
@@ -114,7 +129,8 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>): Use[
   const wears = new Set<string>();
   for (const { act, around, things } of saidActs(performance)) {
     const place = { around, at: act.at };
-    if (act.verb === "apply") for (const name of act.names) uses.push(stores(performance, name.text, { on: namesText(performance, act.on, around), place, amount: shelfAmount(act.amount) }));
+    if (act.verb === "apply") for (const name of act.names) uses.push(stores(performance, name.text,
+      { on: namesText(performance, act.on, around), place, amount: shelfAmount(act.amount) }));
     else if (act.tool && model.library.consumables.has(act.tool.text)) uses.push(stores(performance, act.tool.text, { on: nameOf(things), place }));
     for (const thing of act.verb === "renew" || act.verb === "scrap" ? things : []) {
       const item = model.things[thing], rule = fresh.get(thing);
@@ -124,18 +140,21 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>): Use[
     }
     for (const hazard of things.map((thing) => model.things[thing])) {
       if (hazard?.is !== "hazard") continue;
-      for (const wear of hazard.wear) if (model.library.consumables.has(wear.text) && !wears.has(wear.text)) { wears.add(wear.text); uses.push(stores(performance, wear.text, { on: hazard.name, place })); }
+      for (const wear of hazard.wear) if (model.library.consumables.has(wear.text)
+        && !wears.has(wear.text)) { wears.add(wear.text); uses.push(stores(performance, wear.text, { on: hazard.name, place })); }
     }
   }
   for (const { thing, grade, reason, strips } of fresh.values()) {
     const item = model.things[thing];
     if (reason !== "reading" || named.has(thing) || (item?.is !== "part" && item?.is !== "tie")) continue;
-    uses.push(spare(performance, item, { thing, grade, reason, strips }, item.count, { around: { procedure: performance.procedure, prefix: "", pieces: [], step: undefined, crew: 1, bench: undefined, given: [] }, at: item.at }));
+    uses.push(spare(performance, item, { thing, grade, reason, strips }, item.count,
+      { around: { procedure: performance.procedure, prefix: "", pieces: [], step: undefined, crew: 1, bench: undefined, given: [] }, at: item.at }));
   }
   return uses;
 }
 
-const shelfAmount = (amount: Quantity | undefined): Quantity | undefined => amount && ["volume", "mass", "length"].includes(amount.dimension) ? amount : undefined;
+const shelfAmount = (amount: Quantity | undefined): Quantity | undefined => amount && ["volume", "mass", "length"].includes(amount.dimension)
+  ? amount : undefined;
 
 function namesText(performance: Performance, names: readonly Name[], around: Around): string {
   const scope = performance.model.scopes.get(around.prefix);
@@ -148,12 +167,15 @@ function fills(performance: Performance): Use[] {
   const fill = (thing: ThingIndex, said: Quantity | undefined, place: Place): void => {
     const fluid = model.things[thing];
     if (fluid?.is !== "fluid") return;
-    uses.push(stores(performance, fluid.uses?.text ?? fluid.id, { on: fluid.name, place, amount: said ?? fluid.volume ?? fluid.amount, what: fluid.uses ? "consumable" : "fluid", name: fluid.uses ? "" : fluid.name }));
+    uses.push(stores(performance, fluid.uses?.text ?? fluid.id, { on: fluid.name, place, amount: said ?? fluid.volume ?? fluid.amount,
+      what: fluid.uses ? "consumable" : "fluid", name: fluid.uses ? "" : fluid.name }));
   };
   for (const { op } of performance.refit) {
-    if (op.verb === "fill" || (op.verb === "written" && op.act?.verb === "fill")) for (const thing of op.things) fill(thing, shelfAmount(op.act?.amount), { around: op.around, at: op.at });
+    if (op.verb === "fill" || (op.verb === "written" && op.act?.verb === "fill")) for (const thing of op.things) fill(thing,
+      shelfAmount(op.act?.amount), { around: op.around, at: op.at });
   }
-  for (const { act, around, things } of performance.written) if (act.verb === "fill") for (const thing of things) fill(thing, shelfAmount(act.amount), { around, at: act.at });
+  for (const { act, around, things } of performance.written) if (act.verb === "fill") for (const thing of things) fill(thing,
+    shelfAmount(act.amount), { around, at: act.at });
   return uses;
 }
 
@@ -177,5 +199,6 @@ const lengthText = (metres: number, system: "metric" | "unified" | "pipe"): stri
 
 function planeText(size: readonly Quantity[]): string {
   const unit = size[size.length - 1]!.unit, same = size.every((each) => each.unit === unit);
-  return same ? `${size.map((each) => each.written.slice(0, each.written.length - unit.length).trim()).join(" x ")} ${unit}` : size.map((each) => each.written).join(" x ");
+  return same ? `${size.map((each) => each.written.slice(0, each.written.length - unit.length).trim()).join(" x ")} ${unit}`
+    : size.map((each) => each.written).join(" x ");
 }

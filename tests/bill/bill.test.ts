@@ -21,7 +21,8 @@ procedure open-it "Open the box" for box {
 `);
 
 const lines = (input: Compiled, units = 1, beadWaste = 0.1): readonly BillLine[] => billOf(input.performances, { units, beadWaste }).lines;
-const short = (input: Compiled, units = 1): string[] => billData(input, { ...options, units }).lines.map((line) => `${line.grade} ${line.name}: ${line.total.text}${line.packs ? `, ${line.packs.text}` : ""}`);
+const short = (input: Compiled, units = 1): string[] => billData(input, { ...options,
+  units }).lines.map((line) => `${line.grade} ${line.name}: ${line.total.text}${line.packs ? `, ${line.packs.text}` : ""}`);
 
 test("a procedure that renews nothing has an empty bill", () => {
   expect(short(machine({ steps: "undo screws remove lid" }))).toEqual([]);
@@ -53,7 +54,8 @@ test("a gasket that nobody calls new or old is asked for, never passed over in s
 });
 
 test("reuse in the refit takes a gasket off the bill", () => {
-  const input = machine({ unit: `part seal gasket "Lid gasket" { between lid and case }`, steps: "undo screws remove lid remove seal refit { reuse seal reverse }" });
+  const input = machine({ unit: `part seal gasket "Lid gasket" { between lid and case }`,
+    steps: "undo screws remove lid remove seal refit { reuse seal reverse }" });
   expect(lines(input)).toEqual([]);
 });
 
@@ -94,7 +96,8 @@ test("a sum that is whole but for its last bits is no pack more, and one drop ov
 test("an amount that nobody gave is said, and the packs are at least so many", () => {
   const input = machine({ more: "thread-locker locker", top: `consumable locker "Thread-locker" { pack 50 ml }`, steps: "undo screws remove lid" });
   expect(short(input, 12)).toEqual(["certain Thread-locker: amount not given, at least 1 pack"]);
-  const noPack = machine({ more: "lubricant grease", top: `consumable grease "Grease"`, steps: "undo screws remove lid refit { apply grease to lid reverse }" });
+  const noPack = machine({ more: "lubricant grease", top: `consumable grease "Grease"`,
+    steps: "undo screws remove lid refit { apply grease to lid reverse }" });
   expect(short(noPack)).toEqual(["certain Grease: amount not given for 2 uses"]);
 });
 

@@ -21,11 +21,13 @@ test("made twice, every format of every output is the same", () => {
 
 test("the order in which files were read changes nothing", () => {
   const input = compiledExample("mooring-winch/strip.strip"), turned = { ...input, texts: new Map([...input.texts].reverse()) };
-  for (const output of outputs) for (const format of Object.keys(output.formats)) expect(write(output, format, turned, options)).toBe(write(output, format, input, options));
+  for (const output of outputs) for (const format of Object.keys(output.formats)) expect(write(output, format, turned, options)).toBe(write(output,
+    format, input, options));
 });
 
 test("line ends and a byte order mark do not change the content hash, a changed figure does", () => {
-  const input = compiledExample("dairy-pump/pump.strip"), hash = (change: (text: string) => string): string => bill.data({ ...input, texts: new Map([...input.texts].map(([path, text]) => [path, change(text)])) }, options).provenance.hash;
+  const input = compiledExample("dairy-pump/pump.strip"), hash = (change: (text: string) => string): string => bill.data({ ...input,
+    texts: new Map([...input.texts].map(([path, text]) => [path, change(text)])) }, options).provenance.hash;
   expect(hash((text) => `\uFEFF${text.replaceAll("\n", "\r\n")}`)).toBe(hash((text) => text));
   expect(hash((text) => text.replace("30 N·m", "31 N·m"))).not.toBe(hash((text) => text));
 });
@@ -33,7 +35,8 @@ test("line ends and a byte order mark do not change the content hash, a changed 
 test("another time zone and locale give the same bytes", () => {
   const root = join(import.meta.dirname, "../.."), main = join(root, "language/cli/process-io.ts");
   const made = (env: Record<string, string>): string[] => ["manual", "refit", "bill", "export"].map((command) => {
-    const { stdout, status, stderr } = spawnSync(process.execPath, [main, command, "examples/dairy-pump", "--quiet"], { cwd: root, env: { ...process.env, ...env }, encoding: "utf8", maxBuffer: 1e8 });
+    const { stdout, status, stderr } = spawnSync(process.execPath, [main, command, "examples/dairy-pump", "--quiet"],
+      { cwd: root, env: { ...process.env, ...env }, encoding: "utf8", maxBuffer: 1e8 });
     expect([status, stderr]).toEqual([0, ""]);
     return createHash("sha256").update(stdout).digest("hex");
   });
@@ -44,5 +47,6 @@ test("another time zone and locale give the same bytes", () => {
 test("our SHA-256 is the published one", () => {
   expect(sha256("abc")).toBe("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
   expect(sha256("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq")).toBe("248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1");
-  for (const text of ["", "x".repeat(55), "x".repeat(56), "x".repeat(64), "ü€😀".repeat(100)]) expect(sha256(text)).toBe(createHash("sha256").update(text).digest("hex"));
+  for (const text of ["", "x".repeat(55), "x".repeat(56), "x".repeat(64),
+    "ü€😀".repeat(100)]) expect(sha256(text)).toBe(createHash("sha256").update(text).digest("hex"));
 });

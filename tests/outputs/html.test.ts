@@ -6,13 +6,15 @@ import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
 import { compiledExample, options } from "./outputs-of.ts";
 
-const examples = [["dairy-pump/pump.strip"], ["mooring-winch/strip.strip"], ["mooring-winch/strip.strip", "mooring-winch/insulation.strip"], ["valve-actuator/actuator.strip"]];
+const examples = [["dairy-pump/pump.strip"], ["mooring-winch/strip.strip"], ["mooring-winch/strip.strip", "mooring-winch/insulation.strip"],
+  ["valve-actuator/actuator.strip"]];
 const pages = new Map(examples.map((paths) => [paths.join(" and "), write(manual, "html", compiledExample(...paths), options)]));
 const voids = new Set(["meta", "input", "img"]);
 
 interface Tag { readonly name: string; readonly close: boolean; readonly attributes: ReadonlyMap<string, string> }
 
-const tagsOf = (html: string): Tag[] => [...html.replace(/<style>[^]*?<\/style>/, "<style></style>").matchAll(/<(\/?)([a-zA-Z][\w-]*)((?:\s[^<>"]+(?:="[^"]*")?)*)\s*\/?>/g)].map(([, slash, name = "", rest = ""]) =>
+const tagsOf = (html: string): Tag[] => [...html.replace(/<style>[^]*?<\/style>/,
+  "<style></style>").matchAll(/<(\/?)([a-zA-Z][\w-]*)((?:\s[^<>"]+(?:="[^"]*")?)*)\s*\/?>/g)].map(([, slash, name = "", rest = ""]) =>
   ({ name, close: slash === "/", attributes: new Map([...rest.matchAll(/([\w-]+)="([^"]*)"/g)].map(([, key = "", value = ""]) => [key, value])) }));
 
 test.each([...pages])("%s: every element is closed in its place", (_, html) => {
@@ -60,6 +62,7 @@ test.each([...pages])("%s: says DRAFT at the head, in the title and at the end",
 
 test("a picture is shown only where the caller gives it, and why not stands in its place", () => {
   const input = compiledExample("dairy-pump/pump.strip");
-  expect(write(manual, "html", input, { ...options, picture: () => ({ type: "image/png", base64: "AAAA" }) })).toContain('<img src="data:image/png;base64,AAAA" alt="Casing off, impeller in view"/>');
+  expect(write(manual, "html", input, { ...options, picture: () => ({ type: "image/png",
+    base64: "AAAA" }) })).toContain('<img src="data:image/png;base64,AAAA" alt="Casing off, impeller in view"/>');
   expect(write(manual, "html", input, { ...options, picture: () => ({ problem: "it lies outside the project" }) })).toContain("is not shown: it lies outside the project.");
 });

@@ -125,7 +125,8 @@ test("every row of a table has as many cells as its head", () => {
 
 test("text for a terminal holds no control sign and no sign that turns its direction", () => {
   for (const text of hostile) {
-    for (const of of [write(refit, "text", input(text), options), write(bill, "text", input(text), options)]) expect(of).not.toMatch(/[\u0000-\u0009\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF]/);
+    for (const of of [write(refit, "text", input(text), options), write(bill, "text", input(text),
+      options)]) expect(of).not.toMatch(/[\u0000-\u0009\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF]/);
   }
 }, 60_000);
 

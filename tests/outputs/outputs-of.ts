@@ -18,7 +18,8 @@ export interface Compiled extends OutputInput {
 
 /** Files by path below `/project/`. */
 export function compiled(files: Readonly<Record<string, string>>, roots: readonly string[] = Object.keys(files), pictures: readonly string[] = []): Compiled {
-  const world = memoryWorld(new Map([...Object.entries(files), ...pictures.map((path): [string, string] => [path, ""])].map(([name, text]) => [`/project/${name}`, text])), [], "/project/");
+  const world = memoryWorld(new Map([...Object.entries(files),
+    ...pictures.map((path): [string, string] => [path, ""])].map(([name, text]) => [`/project/${name}`, text])), [], "/project/");
   const checked = checkProject(world, roots.map((name) => `/project/${name}`), { settings: defaultSettings });
   const performances: Performance[] = [], seen = new Set<string>();
   for (const performance of checked.performances) {

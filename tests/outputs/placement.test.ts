@@ -37,8 +37,10 @@ test("a hazard stands once before the first of its precautions, and again on the
     step "Lid" { undo lid-screws  remove lid }
     step "Ram" { undo ram-screws  remove ram }
   `);
-  expect(told(strip)).toEqual(["! Pressure", "Vent:", "Prove zero:", "Undo the 4 lid screws.", "Remove the lid.", "Undo the 2 ram screws.", "! Sharp edge.", "Remove the ram."]);
-  expect(told(refit)).toEqual(["! Pressure", "! Sharp edge.", "Fit the ram.", "Fit and tighten the 2 ram screws.", "Fit the lid.", "Fit and tighten the 4 lid screws.", "Take back (vent):"]);
+  expect(told(strip)).toEqual(["! Pressure", "Vent:", "Prove zero:", "Undo the 4 lid screws.", "Remove the lid.", "Undo the 2 ram screws.",
+    "! Sharp edge.", "Remove the ram."]);
+  expect(told(refit)).toEqual(["! Pressure", "! Sharp edge.", "Fit the ram.", "Fit and tighten the 2 ram screws.", "Fit the lid.",
+    "Fit and tighten the 4 lid screws.", "Take back (vent):"]);
 });
 
 test("a message on a thing stands in every step that handles it, once in each", () => {

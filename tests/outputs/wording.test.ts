@@ -17,7 +17,8 @@ function* sentences(value: unknown, path: string): Generator<[string, string]> {
   if (typeof value === "string") yield [path, value];
   else if (typeof value === "function") {
     for (const seed of ["Thing", "the thing"]) {
-      const args = Array.from({ length: 7 }, () => seed), shapes: unknown[][] = [args, [[seed, seed]], [seed, { fresh: false }], [seed, seed, { fresh: true }], [2, seed], [2, 2], [seed, ["not-approved"]], [2, ["not-approved"]]];
+      const args = Array.from({ length: 7 }, () => seed), shapes: unknown[][] = [args, [[seed, seed]], [seed, { fresh: false }],
+        [seed, seed, { fresh: true }], [2, seed], [2, 2], [seed, ["not-approved"]], [2, ["not-approved"]]];
       for (const shape of shapes) {
         let said: unknown;
         try { said = (value as (...of: unknown[]) => unknown)(...shape); } catch { continue; }
@@ -25,7 +26,8 @@ function* sentences(value: unknown, path: string): Generator<[string, string]> {
       }
     }
   } else if (Array.isArray(value)) for (const [i, each] of value.entries()) yield* sentences(each, `${path}.${i}`);
-  else if (typeof value === "object" && value !== null) for (const [key, each] of Object.entries(value)) yield* sentences(each, path === "" ? key : `${path}.${key}`);
+  else if (typeof value === "object" && value !== null) for (const [key, each] of Object.entries(value)) yield* sentences(each, path === "" ? key
+    : `${path}.${key}`);
 }
 
 test.each(Object.entries(wordings))("%s: no sentence of ours clears anything", (_, wording) => {

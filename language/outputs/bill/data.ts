@@ -46,7 +46,8 @@ export interface BillData {
 }
 
 export function billData(input: OutputInput, options: OutputOptions): BillData {
-  const bill = billOf(input.performances, { units: options.units ?? 1, beadWaste: options.beadWaste ?? defaultAssumptions["bead-waste"] }), place = placesIn(input.texts, options.showPath);
+  const bill = billOf(input.performances, { units: options.units ?? 1, beadWaste: options.beadWaste ?? defaultAssumptions["bead-waste"] }),
+    place = placesIn(input.texts, options.showPath);
   return {
     format: "stripdown-bill", version: 1, provenance: provenanceOf(input), units: bill.units, procedures: bill.procedures,
     lines: bill.lines.map((line) => rowOf(line, options, place)),
@@ -58,7 +59,8 @@ function rowOf(line: BillLine, options: OutputOptions, place: ReturnType<typeof 
   const why = line.reasons.map((reason) => (reason === "every" ? words.every(line.strips ?? 1) : words.reasons[reason]));
   return {
     id: line.id, name: line.name, what: line.what, grade: line.grade, reasons: line.reasons, why: why.join(", "),
-    ...(line.size === undefined ? {} : { size: line.size }), ...(line.partNo === undefined ? {} : { partNo: line.partNo }), ...(line.standard === undefined ? {} : { standard: line.standard }),
+    ...(line.size === undefined ? {} : { size: line.size }), ...(line.partNo === undefined ? {} : { partNo: line.partNo }),
+    ...(line.standard === undefined ? {} : { standard: line.standard }),
     perUnit: needOf(line.perUnit, options), total: needOf(line.total, options),
     ...(line.pack === undefined ? {} : { pack: "pieces" in line.pack ? words.pieces(line.pack.pieces) : amountText(line.pack.value, line.pack.unit) }),
     ...(line.packs === undefined ? {} : { packs: { ...line.packs, text: words.packs(line.packs.count, line.packs.atLeast) } }),
@@ -70,6 +72,7 @@ function rowOf(line: BillLine, options: OutputOptions, place: ReturnType<typeof 
 /** "12 off", "4.98 ml, and amount not given for 2 uses". Amounts are rounded up. */
 function needOf(need: Need, { wording }: Units): BillNeed {
   const { bill: words } = wording;
-  const parts = [...(need.pieces > 0 ? [words.pieces(need.pieces)] : []), ...need.amounts.map(({ value, unit }) => amountText(value, unit)), ...(need.notGiven > 0 ? [words.notGiven(need.notGiven)] : [])];
+  const parts = [...(need.pieces > 0 ? [words.pieces(need.pieces)] : []), ...need.amounts.map(({ value, unit }) => amountText(value, unit)),
+    ...(need.notGiven > 0 ? [words.notGiven(need.notGiven)] : [])];
   return { ...need, text: words.and(parts) };
 }

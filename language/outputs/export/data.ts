@@ -174,12 +174,16 @@ export function exportData(input: OutputInput, options: OutputOptions): ExportDa
     if (!units.has(key)) units.set(key, unitData(context, place));
     return procedureData(performance, refit.procedures[i]!, context);
   });
-  const tools = merged(input.performances, (each) => each.library.tools), consumables = merged(input.performances, (each) => each.library.consumables), roles = merged(input.performances, (each) => each.library.roles);
+  const tools = merged(input.performances, (each) => each.library.tools), consumables = merged(input.performances,
+    (each) => each.library.consumables), roles = merged(input.performances, (each) => each.library.roles);
   return {
     format: "stripdown-model", version: 1, provenance: refit.provenance, units: [...units.values()], procedures,
-    tools: tools.map(([id, tool]) => ({ id, name: tool.name, ...given({ kind: tool.kind, range: fig(tool.range), capacity: fig(tool.capacity), accuracy: tool.accuracy, count: tool.count, calibration: tool.calibration }) })),
+    tools: tools.map(([id, tool]) => ({ id, name: tool.name,
+      ...given({ kind: tool.kind, range: fig(tool.range), capacity: fig(tool.capacity), accuracy: tool.accuracy, count: tool.count,
+        calibration: tool.calibration }) })),
     consumables: consumables.map(([id, each]) => ({
-      id, name: each.name, ...given({ pack: each.pack && "pieces" in each.pack ? each.pack : fig(each.pack), partNo: each.partNo, standard: each.standard, lead: fig(each.lead), shelfLife: fig(each.shelfLife) }),
+      id, name: each.name, ...given({ pack: each.pack && "pieces" in each.pack ? each.pack : fig(each.pack), partNo: each.partNo,
+        standard: each.standard, lead: fig(each.lead), shelfLife: fig(each.shelfLife) }),
     })),
     roles: roles.map(([id, { name }]) => ({ id, name })),
   };
@@ -200,21 +204,26 @@ function given<T extends object>(values: T): Given<T> {
 }
 
 const fig = (quantity: Parameters<typeof figureData>[0] | undefined): FigureData | undefined => quantity && figureData(quantity);
-const renewData = (rule: RenewRule | undefined): RenewData | undefined => rule && { when: rule.when, ...(rule.strips === undefined ? {} : { strips: rule.strips }), said: rule.said };
+const renewData = (rule: RenewRule | undefined): RenewData | undefined => rule && { when: rule.when,
+  ...(rule.strips === undefined ? {} : { strips: rule.strips }), said: rule.said };
 
 function unitData(context: LineContext, place: ReturnType<typeof placesIn>): UnitData {
   const { model } = context, ids = (things: readonly ThingIndex[]): string[] => things.map((thing) => model.things[thing]!.id);
   const base = ({ id, declared, name, piece, about, messages, at }: Part | Tie | Fluid | Hazard): ThingData =>
-    ({ id, declared, name, piece, about, messages: messages.map((message) => ({ signal: message.signal, text: message.text, at: place(message.at) })), at: place(at) });
+    ({ id, declared, name, piece, about, messages: messages.map((message) => ({ signal: message.signal, text: message.text,
+      at: place(message.at) })), at: place(at) });
   const tie = (of: Tie): TieData => ({
     ...base(of), kind: of.kind, joins: { hanging: ids(of.lowers), on: ids(of.uppers) }, behind: ids(of.behind), positions: of.positions, opens: ids(of.opens),
-    ...given({ count: of.countUnknown ? undefined : of.count, into: of.into === undefined ? undefined : ids([of.into])[0], renew: renewData(of.renew), partNo: of.partNo, standard: of.standard }),
+    ...given({ count: of.countUnknown ? undefined : of.count, into: of.into === undefined ? undefined : ids([of.into])[0],
+      renew: renewData(of.renew), partNo: of.partNo, standard: of.standard }),
   });
   const declared = new Set(model.hazards.map((hazard) => hazard.kind));
   return {
-    id: model.unit, title: model.title, build: model.build, about: model.about, ...given({ revision: model.revision, mass: fig(model.mass) }), base: ids(model.base), positions: model.positions,
+    id: model.unit, title: model.title, build: model.build, about: model.about, ...given({ revision: model.revision, mass: fig(model.mass) }),
+    base: ids(model.base), positions: model.positions,
     parts: model.parts.map((part): PartData => ({
-      ...base(part), kind: part.kind, hosts: ids(part.hosts), rests: ids(part.rests), behind: ids(part.behind), positions: part.positions, hangs: part.hangs, dry: part.dry,
+      ...base(part), kind: part.kind, hosts: ids(part.hosts), rests: ids(part.rests), behind: ids(part.behind), positions: part.positions,
+      hangs: part.hangs, dry: part.dry,
       ...given({
         count: part.countUnknown ? undefined : part.count, mass: fig(part.mass), size: sizeText(part), supply: fig(part.supply), fitsBy: part.fitsBy,
         between: part.between ? [ids(part.between[0]), ids(part.between[1])] as const : undefined, renew: renewData(part.renew), liftPeople: part.liftPeople,
@@ -226,23 +235,29 @@ function unitData(context: LineContext, place: ReturnType<typeof placesIn>): Uni
       return {
         ...tie(each), washers: each.washers.map(({ part, count }) => ({ part: model.things[part]!.id, count })),
         ...given({
-          size: threadText(each), class: each.propertyClass, grade: each.grade, drive: each.drive && { kind: each.drive.kind, ...(each.drive.size ? { size: each.drive.size.written } : {}) },
-          tool: tool && { says: tool.says, computed: tool.computed }, torque: torqueData(each, context), threadLocker: each.threadLocker && toolName(context, each.threadLocker.text),
+          size: threadText(each), class: each.propertyClass, grade: each.grade, drive: each.drive
+            && { kind: each.drive.kind, ...(each.drive.size ? { size: each.drive.size.written } : {}) },
+          tool: tool && { says: tool.says, computed: tool.computed }, torque: torqueData(each, context), threadLocker: each.threadLocker
+            && toolName(context, each.threadLocker.text),
           lubricant: each.lubricant && toolName(context, each.lubricant.text), reuseTimes: each.reuseTimes,
         }),
       };
     }),
     joints: model.ties.filter((each) => !each.fastener).map((each): JointData => ({
       ...tie(each), parts: each.passing ? "in passing" : "undone", uses: each.uses.map((name) => toolName(context, name.text)),
-      ...given({ how: each.how, force: fig(each.force), bead: each.bead && { width: figureData(each.bead.width), ...(each.bead.length ? { length: figureData(each.bead.length) } : {}) } }),
+      ...given({ how: each.how, force: fig(each.force), bead: each.bead && { width: figureData(each.bead.width),
+        ...(each.bead.length ? { length: figureData(each.bead.length) } : {}) } }),
     })),
     fluids: model.fluids.map((fluid): FluidData => ({
-      ...base(fluid), kind: fluid.kind, drainsAt: ids(fluid.drainsAt), fillsAt: ids(fluid.fillsAt), bleedsAt: ids(fluid.bleedsAt), recover: fluid.recover, path: ids(fluid.path), filled: fluid.filled,
+      ...base(fluid), kind: fluid.kind, drainsAt: ids(fluid.drainsAt), fillsAt: ids(fluid.fillsAt), bleedsAt: ids(fluid.bleedsAt),
+      recover: fluid.recover, path: ids(fluid.path), filled: fluid.filled,
       ...given({ volume: fig(fluid.volume ?? fluid.amount), uses: fluid.uses && toolName(context, fluid.uses.text) }),
     })),
     hazards: model.hazards.map((hazard): HazardData => ({
-      ...base(hazard), kind: hazard.kind, on: ids(hazard.on), pushes: ids(hazard.pushes), figures: Object.fromEntries([...hazard.figures].map(([word, quantity]) => [word, figureData(quantity)])),
-      wear: hazard.wear.map((name) => toolName(context, name.text)), ...given({ signal: hazard.signal, source: hazard.source, role: hazard.role && toolName(context, hazard.role.text) }),
+      ...base(hazard), kind: hazard.kind, on: ids(hazard.on), pushes: ids(hazard.pushes),
+      figures: Object.fromEntries([...hazard.figures].map(([word, quantity]) => [word, figureData(quantity)])),
+      wear: hazard.wear.map((name) => toolName(context, name.text)),
+      ...given({ signal: hazard.signal, source: hazard.source, role: hazard.role && toolName(context, hazard.role.text) }),
       precautions: hazard.precautions.map((each) => precautionData(context, hazard, each, ids, place)),
     })),
     dismissed: [...model.dismissed].map(([kind, { why }]) => ({ kind, why })),
@@ -250,12 +265,14 @@ function unitData(context: LineContext, place: ReturnType<typeof placesIn>): Uni
   };
 }
 
-function precautionData(context: LineContext, hazard: Hazard, precaution: Precaution, ids: (things: readonly ThingIndex[]) => string[], place: ReturnType<typeof placesIn>): PrecautionData {
+function precautionData(context: LineContext, hazard: Hazard, precaution: Precaution, ids: (things: readonly ThingIndex[]) => string[],
+  place: ReturnType<typeof placesIn>): PrecautionData {
   const wait = waitOf(hazard, precaution), limits = precaution.limits ? limitsText(precaution.limits, context) : undefined;
   return {
     kind: precaution.kind, text: precaution.text, behind: ids(precaution.behind), back: precaution.back, at: place(precaution.at),
     ...given({
-      waitGiven: fig(precaution.wait), wait: wait?.seconds !== undefined && wait.decidedBy ? { seconds: Number(wait.seconds.toPrecision(6)), decidedBy: wait.decidedBy.of } : undefined,
+      waitGiven: fig(precaution.wait), wait: wait?.seconds !== undefined && wait.decidedBy
+        ? { seconds: Number(wait.seconds.toPrecision(6)), decidedBy: wait.decidedBy.of } : undefined,
       tool: precaution.tool && toolName(context, precaution.tool.text), limits,
     }),
   };
@@ -272,11 +289,14 @@ function procedureData(performance: Performance, refit: RefitProcedure, context:
   const comesUp = new Set(context.fitted);
   for (const thing of context.fitted) { const tie = model.things[thing]; if (tie?.is === "tie") for (const { part } of tie.washers) comesUp.add(part); }
   return {
-    ...refit, crew: procedure.crew, about: procedure.about, ...given({ revision: procedure.revision, role: procedure.role && toolName(context, procedure.role.text) }),
+    ...refit, crew: procedure.crew, about: procedure.about, ...given({ revision: procedure.revision, role: procedure.role
+      && toolName(context, procedure.role.text) }),
     needs: procedure.needs.map((need) => need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title || name.text).join(", ")),
-    fastenersRemoved: [...removed].map(([thing, count]) => ({ thing: model.things[thing]!, count })).filter(({ thing }) => thing.is === "tie" && thing.fastener).map(({ thing, count }) => ({ id: thing.id, name: thing.name, count })),
+    fastenersRemoved: [...removed].map(([thing, count]) => ({ thing: model.things[thing]!, count })).filter(({ thing }) => thing.is === "tie"
+      && thing.fastener).map(({ thing, count }) => ({ id: thing.id, name: thing.name, count })),
     partsRemoved: [...off].map((thing) => ({ id: model.things[thing]!.id, name: model.things[thing]!.name })),
-    toRenew: [...newThings(performance).values()].filter(({ thing, reason }) => comesUp.has(thing) || reason === "reading" || reason === "act" || reason === "scrap").map(({ thing, grade, reason }) => ({ id: model.things[thing]!.id, name: model.things[thing]!.name, grade, reason })),
+    toRenew: [...newThings(performance).values()].filter(({ thing, reason }) => comesUp.has(thing) || reason === "reading" || reason === "act"
+      || reason === "scrap").map(({ thing, grade, reason }) => ({ id: model.things[thing]!.id, name: model.things[thing]!.name, grade, reason })),
   };
 }
 

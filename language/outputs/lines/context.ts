@@ -33,7 +33,8 @@ export function phrase(context: LineContext, things: readonly ThingIndex[], fres
   return acts.list([...groups.values()].map((group) => {
     const first = group[0]!;
     const count = first.is === "part" ? first.count : 1;
-    if (fresh) return acts.aNew(group.length === 1 ? first.name : acts.piecesNamed(baseName(first), group.map((each) => each.piece)), group.length > 1 ? group.length : count);
+    if (fresh) return acts.aNew(group.length === 1 ? first.name : acts.piecesNamed(baseName(first), group.map((each) => each.piece)),
+      group.length > 1 ? group.length : count);
     return group.length === 1 ? acts.the(first.name, first.piece !== "") : acts.piecesNamed(baseName(first), group.map((each) => each.piece));
   }));
 }

@@ -26,7 +26,8 @@ export function figureText(quantity: Quantity, { system, wording }: Units): stri
 export function bothSystems(quantity: Quantity, { system, wording }: Units): string {
   const own = systemOf(quantity), written = asRange(quantity.written, wording);
   if (own === undefined) return written;
-  const other = quantity.pair && systemOf(quantity.pair) !== own ? asRange(quantity.pair.written, wording) : asRange(format(quantity, own === "metric" ? "us" : "metric", wording.tag), wording);
+  const other = quantity.pair && systemOf(quantity.pair) !== own ? asRange(quantity.pair.written, wording)
+    : asRange(format(quantity, own === "metric" ? "us" : "metric", wording.tag), wording);
   return own === system ? `${written} (${other})` : `${other} (${written})`;
 }
 
@@ -49,7 +50,8 @@ const round = (value: number): number => Number(value.toPrecision(9));
 /** A clock mark of a recording: `12:04`, `1:02:04`. */
 export function clock(seconds: number): string {
   const whole = Math.round(seconds), two = (n: number): string => String(n).padStart(2, "0");
-  return whole >= 3600 ? `${Math.floor(whole / 3600)}:${two(Math.floor(whole / 60) % 60)}:${two(whole % 60)}` : `${two(Math.floor(whole / 60))}:${two(whole % 60)}`;
+  return whole >= 3600 ? `${Math.floor(whole / 3600)}:${two(Math.floor(whole / 60) % 60)}:${two(whole % 60)}`
+    : `${two(Math.floor(whole / 60))}:${two(whole % 60)}`;
 }
 
 /** A sum of masses in the reader's system. */

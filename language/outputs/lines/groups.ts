@@ -32,14 +32,18 @@ interface Placed {
 export function linesOf(performance: Performance, units: Units): Lines {
   const context = lineContext(performance, units), { strip, refit, written, finish, events, endTurn } = performance;
   const warnings = placementOf(performance);
-  const said = (list: readonly Performed[], half: Doing["half"], before: readonly Before[], inStep: boolean): Placed[] => list.flatMap((performed, of) => place(inStep ? performed.around.step : undefined, [
-    ...warningLines(context, { ...performed, half }, before[of]), ...stripLines(context, performed, of, half, half === "strip" ? events.slice(performed.from, performed.to) : []),
+  const said = (list: readonly Performed[], half: Doing["half"], before: readonly Before[], inStep: boolean): Placed[] => list.flatMap((performed,
+    of) => place(inStep ? performed.around.step : undefined, [
+    ...warningLines(context, { ...performed, half }, before[of]), ...stripLines(context, performed, of, half, half === "strip"
+      ? events.slice(performed.from, performed.to) : []),
   ]));
   // Turned back it stands alone, before what is taken away last.
-  const last = endTurnBefore(performance), turned = endTurn === undefined || refit.length === 0 ? [] : place(undefined, [turnLine(context, refit[refit.length - 1]!, endTurn, true)]);
+  const last = endTurnBefore(performance), turned = endTurn === undefined || refit.length === 0 ? []
+    : place(undefined, [turnLine(context, refit[refit.length - 1]!, endTurn, true)]);
   const stripped = said(strip, "strip", warnings.strip, true);
   const back = [
-    ...refitLines(context, refit.slice(0, last), warnings.refit.slice(0, last)), ...turned, ...refitLines(context, refit.slice(last), warnings.refit.slice(last)), ...said(written, "refit", warnings.written, true),
+    ...refitLines(context, refit.slice(0, last), warnings.refit.slice(0, last)), ...turned,
+    ...refitLines(context, refit.slice(last), warnings.refit.slice(last)), ...said(written, "refit", warnings.written, true),
   ];
   const finished = said(finish, "finish", warnings.finish, false);
   return {
@@ -61,11 +65,13 @@ function stripLines(context: LineContext, performed: Performed, of: number, half
 }
 
 /** `fit`, `tighten`, `press` as acts: parts in one line, fasteners by their torque. */
-function writtenFit(context: LineContext, doing: Doing, { act, things, before, after }: Pick<Performed, "act" | "things" | "before" | "after">): readonly LineDraft[] {
+function writtenFit(context: LineContext, doing: Doing, { act, things, before, after }: Pick<Performed,
+  "act" | "things" | "before" | "after">): readonly LineDraft[] {
   const parts = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Part => thing.is === "part");
   const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie"), lines: LineDraft[] = [];
   if (parts.length > 0) lines.push(fitLine(context, doing, parts, { before, after, moved: [], lifted: undefined }));
-  for (const tie of ties) lines.push(makeLine(context, doing, [tie], { how: act.verb === "tighten" ? "tighten" : act.fingerTight ? "finger-tight" : "fit", count: act.count ?? tie.count, stage: act.stage }));
+  for (const tie of ties) lines.push(makeLine(context, doing, [tie], { how: act.verb === "tighten" ? "tighten" : act.fingerTight ? "finger-tight"
+    : "fit", count: act.count ?? tie.count, stage: act.stage }));
   return lines;
 }
 
@@ -91,14 +97,16 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[], warn
 function isOneLine(context: LineContext, { op: a }: RefitPerformed, next: RefitPerformed): boolean {
   const b = next.op;
   if (next.turn === undefined && isRestOf(context, a, b)) return true;
-  if (next.turn !== undefined || a.verb !== "fit" || b.verb !== "fit" || a.around.step !== b.around.step || (a.act ?? a.event?.act) !== (b.act ?? b.event?.act)) return false;
+  if (next.turn !== undefined || a.verb !== "fit" || b.verb !== "fit" || a.around.step !== b.around.step
+    || (a.act ?? a.event?.act) !== (b.act ?? b.event?.act)) return false;
   return keyOf(context, a) === keyOf(context, b) && keyOf(context, a) !== "";
 }
 
 /** Some of a group right after others of it, neither with words of its own: one line again. */
 function isRestOf(context: LineContext, a: RefitOp, b: RefitOp): boolean {
   const [thing] = a.things;
-  return a.verb === "fit" && b.verb === "fit" && !a.act && !b.act && a.event?.kind === "out" && b.event?.kind === "out" && thing !== undefined && thing === b.things[0] && thingOf(context, thing).is === "tie";
+  return a.verb === "fit" && b.verb === "fit" && !a.act && !b.act && a.event?.kind === "out" && b.event?.kind === "out" && thing !== undefined
+    && thing === b.things[0] && thingOf(context, thing).is === "tie";
 }
 
 /** What must be the same in one line; "" for what always stands alone. */
@@ -106,13 +114,15 @@ function keyOf(context: LineContext, op: RefitOp): string {
   const thing = op.things[0] === undefined ? undefined : thingOf(context, op.things[0]);
   if (!thing || op.things.length > 1) return "";
   const fresh = context.fresh.get(thing.index)?.grade ?? "";
-  if (thing.is === "part") return op.event?.act.verb === "lift" || (op.event?.moved.length ?? 1) > 1 ? "" : `part ${thing.kind} ${fresh} ${thing.fitsBy ?? ""} ${thing.count === 1 || thing.piece !== ""}`;
+  if (thing.is === "part") return op.event?.act.verb === "lift" || (op.event?.moved.length ?? 1) > 1 ? ""
+    : `part ${thing.kind} ${fresh} ${thing.fitsBy ?? ""} ${thing.count === 1 || thing.piece !== ""}`;
   if (thing.is !== "tie" || (thing.count > 1 && thing.piece === "") || op.count < thing.count) return "";
   return `tie ${thing.fastener} ${thing.kind} ${fresh} ${spannerOf(thing, context)?.says ?? ""} ${thing.fastener ? torqueText(thing, context) : ""} ${thing.washers.length} ${thing.threadLocker?.text ?? ""}`;
 }
 
 function turnLine(context: LineContext, { op }: RefitPerformed, position: string, isBack: boolean): LineDraft {
-  const { acts } = context.wording, doing: Doing = { act: { ...(op.act ?? op.event!.act), text: "" }, around: op.around, half: "refit", of: op.number, refused: false };
+  const { acts } = context.wording, doing: Doing = { act: { ...(op.act ?? op.event!.act), text: "" }, around: op.around, half: "refit",
+    of: op.number, refused: false };
   return action(doing, "turn", isBack ? acts.turnBack(position) : acts.turn(position), { of: [] });
 }
 
@@ -120,7 +130,8 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
   const { op, before } = run[0]!, after = run[run.length - 1]!.after, { acts, kinds } = context.wording, { event, around } = op;
   const things = run.flatMap((each) => each.op.things), numbers = run.map((each) => each.op.number);
   // The author's words of the strip act stay in the strip; those of a refit act print here.
-  const base = op.act ?? (event ? { ...event.act, text: "", verb: op.verb, tool: event.kind === "gripped" || event.kind === "let-go" ? event.act.tool : undefined, into: undefined, passes: undefined, count: undefined, rest: false } : undefined);
+  const base = op.act ?? (event ? { ...event.act, text: "", verb: op.verb, tool: event.kind === "gripped" || event.kind === "let-go" ? event.act.tool
+    : undefined, into: undefined, passes: undefined, count: undefined, rest: false } : undefined);
   if (!base) return [];
   const doing: Doing = { act: { ...base, at: op.at }, around, half: "refit", of: op.number, refused: false }, items = itemsOf(context, things, undefined);
   const all = (drafts: readonly LineDraft[]): readonly LineDraft[] => drafts.map((draft) => (draft.is === "action" ? { ...draft, of: numbers } : draft));
@@ -130,25 +141,32 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
     case "fit": case "finger-tighten": case "tighten": {
       const same = ties.length > 1 && ties.every((tie) => tie === ties[0]);
       if (same) return all([makeLine(context, doing, [ties[0]!], { how: "fit", count: run.reduce((sum, each) => sum + each.op.count, 0), stage: undefined })]);
-      if (ties.length > 0) return all([makeLine(context, doing, ties, { how: op.verb === "tighten" ? "tighten" : op.verb === "finger-tighten" ? "finger-tight" : "fit", count: op.count, stage: op.act?.stage })]);
+      if (ties.length > 0) return all([makeLine(context, doing, ties, { how: op.verb === "tighten" ? "tighten" : op.verb === "finger-tighten"
+        ? "finger-tight" : "fit", count: op.count, stage: op.act?.stage })]);
       if (parts.length === 0) return [];
-      return all([fitLine(context, doing, parts, { before, after, moved: run.flatMap((each) => each.op.event?.moved ?? []), lifted: event?.act.verb === "lift" ? event.act : undefined })]);
+      return all([fitLine(context, doing, parts, { before, after, moved: run.flatMap((each) => each.op.event?.moved ?? []),
+        lifted: event?.act.verb === "lift" ? event.act : undefined })]);
     }
     case "back": case "aside": {
       const verb = event?.act.verb === "swing" || event?.act.verb === "open" ? event.act.verb : "slide", what = phrase(context, things);
       return all([action(doing, op.verb, op.verb === "back" ? acts.back(verb, what) : acts.aside(verb, what), { items })]);
     }
-    case "fill": return all(things.map((thing) => thingOf(context, thing)).flatMap((thing) => (thing.is === "fluid" ? [fillLine(context, doing, thing, undefined)] : [])));
+    case "fill": return all(things.map((thing) => thingOf(context, thing)).flatMap((thing) => (thing.is === "fluid"
+      ? [fillLine(context, doing, thing, undefined)] : [])));
     case "undo": return all(undoLines(context, doing, { ...emptyPerformed(doing, before, after), things }, []));
     case "remove": return all(removeLines(context, doing, { ...emptyPerformed(doing, before, after), things }, []));
-    case "cap": case "uncap": case "hold": case "support": case "release": return all(plainLines(context, { ...doing, act: { ...doing.act, verb: op.verb } }, things) ?? []);
+    case "cap": case "uncap": case "hold": case "support": case "release": return all(plainLines(context,
+      { ...doing, act: { ...doing.act, verb: op.verb } }, things) ?? []);
     case "lift": case "stand": {
       const precautions = (event?.precautions ?? []).map((number) => context.model.precautions[number]!);
       return all(precautions.flatMap((precaution): LineDraft[] => {
-        const hazard = thingOf(context, precaution.hazard), back = precaution.back || kinds.precautionBack(precaution.kind), against = [{ sort: "hazard" as const, says: acts.against(hazard.name) }];
-        if (op.verb === "stand") return [action({ ...doing, act: { ...doing.act, text: precaution.text } }, op.verb, acts.standAgain(kinds.precautionShort(precaution.kind), hazard.name), { items })];
+        const hazard = thingOf(context, precaution.hazard), back = precaution.back || kinds.precautionBack(precaution.kind),
+          against = [{ sort: "hazard" as const, says: acts.against(hazard.name) }];
+        if (op.verb === "stand") return [action({ ...doing, act: { ...doing.act, text: precaution.text } }, op.verb,
+          acts.standAgain(kinds.precautionShort(precaution.kind), hazard.name), { items })];
         // What nobody has to take back prints nothing.
-        return back ? [action({ ...doing, act: { ...doing.act, text: back } }, op.verb, acts.precautionBackTitle(kinds.precautionShort(precaution.kind)), { items, details: against })] : [];
+        return back ? [action({ ...doing, act: { ...doing.act, text: back } }, op.verb,
+          acts.precautionBackTitle(kinds.precautionShort(precaution.kind)), { items, details: against })] : [];
       }));
     }
     case "written": return all(writtenOp(context, doing, run));
@@ -174,8 +192,10 @@ function groupsOf(context: LineContext, placed: readonly Placed[], half: Doing["
     const times = (seen.get(base) ?? 0) + 1;
     seen.set(base, times);
     const number = times > 1 ? `${base}${String.fromCharCode(96 + Math.min(times, 26))}` : base, of = step?.procedure;
-    const own = step ? [of && of.id !== procedure.id && of.id !== "" ? `${of.title || of.id}: ` : "", step.title || step.name.replaceAll("-", " ") || words.step(step.number), step.pieces.length > 0 ? ` (${step.pieces.join(", ")})` : ""].join("") : "";
-    const title = half === "strip" ? step ? (times > 1 ? words.continued(own) : own) : words.outsideSteps : half === "refit" ? (step ? words.refitOf(step.number, own) : words.refitOutside) : words.finish;
+    const own = step ? [of && of.id !== procedure.id && of.id !== "" ? `${of.title || of.id}: ` : "", step.title || step.name.replaceAll("-", " ")
+      || words.step(step.number), step.pieces.length > 0 ? ` (${step.pieces.join(", ")})` : ""].join("") : "";
+    const title = half === "strip" ? step ? (times > 1 ? words.continued(own) : own) : words.outsideSteps : half === "refit"
+      ? (step ? words.refitOf(step.number, own) : words.refitOutside) : words.finish;
     groups.push({
       id: `${half}-${number.toLowerCase()}`, number, title, step: step?.number, procedure: of?.id ?? procedure.id,
       lines: numbered(run, number),

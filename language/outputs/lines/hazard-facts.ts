@@ -5,7 +5,8 @@ import type { HazardText } from "./line.ts";
 
 export function hazardFacts(hazard: HazardText, { document }: Wording): string[] {
   return [
-    hazard.about, hazard.source && document.source(hazard.source), ...(hazard.figures.length > 0 ? [document.figures(hazard.figures)] : []), hazard.pushes && document.pushes(hazard.pushes),
+    hazard.about, hazard.source && document.source(hazard.source), ...(hazard.figures.length > 0 ? [document.figures(hazard.figures)] : []),
+    hazard.pushes && document.pushes(hazard.pushes),
     hazard.keepOut && document.keepOut(hazard.keepOut), hazard.wear.length > 0 ? document.wear(hazard.wear) : "", hazard.who && document.who(hazard.who),
   ].filter((fact) => fact !== "");
 }

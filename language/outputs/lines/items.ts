@@ -10,8 +10,10 @@ export function itemsOf(context: LineContext, things: readonly ThingIndex[], cou
     const thing = thingOf(context, index), fresh = context.fresh.get(index)?.grade;
     const common = { id: thing.id, name: thing.name };
     switch (thing.is) {
-      case "part": return { ...common, is: "part", count: thing.countUnknown ? undefined : count ?? thing.count, of: thing.countUnknown ? undefined : thing.count, fresh };
-      case "tie": return { ...common, is: thing.fastener ? "fastener" : "joint", count: thing.countUnknown ? undefined : count ?? thing.count, of: thing.countUnknown ? undefined : thing.count, fresh };
+      case "part": return { ...common, is: "part", count: thing.countUnknown ? undefined : count ?? thing.count, of: thing.countUnknown ? undefined
+        : thing.count, fresh };
+      case "tie": return { ...common, is: thing.fastener ? "fastener" : "joint", count: thing.countUnknown ? undefined : count ?? thing.count,
+        of: thing.countUnknown ? undefined : thing.count, fresh };
       case "fluid": case "hazard": return { ...common, is: thing.is, count: undefined, of: undefined, fresh: undefined };
     }
   });

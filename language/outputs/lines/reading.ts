@@ -13,7 +13,8 @@ export function readingOf(context: LineContext, act: Act, around: Around, id: st
   const texts = limits ? limitsText(limits, context) : "";
   return {
     id, what, limits: act.asFound ? context.wording.acts.asFound : texts || (act.verb === "measure" ? context.wording.acts.noLimits : ""),
-    unit: ends.unit, otherwise: act.consequences.map((each) => consequenceText(context, each, around)), isFigure: act.verb === "measure" || limits !== undefined, low: ends.low, high: ends.high,
+    unit: ends.unit, otherwise: act.consequences.map((each) => consequenceText(context, each, around)), isFigure: act.verb === "measure"
+      || limits !== undefined, low: ends.low, high: ends.high,
   };
 }
 
@@ -21,7 +22,8 @@ export function readingOf(context: LineContext, act: Act, around: Around, id: st
 export function limitsText(limits: Limits, units: Units): string {
   const { limits: words } = units.wording.acts, of = (quantity: Quantity): string => figureText(quantity, units);
   const { value, atLeast, atMost, at } = limits;
-  const main = value ? of(value) : atLeast && atMost ? words.both(of(atLeast), of(atMost)) : atLeast ? words.atLeast(of(atLeast)) : atMost ? words.atMost(of(atMost)) : "";
+  const main = value ? of(value) : atLeast && atMost ? words.both(of(atLeast), of(atMost)) : atLeast ? words.atLeast(of(atLeast)) : atMost
+    ? words.atMost(of(atMost)) : "";
   return main === "" ? "" : main + (at ? words.condition(of(at)) : "");
 }
 
@@ -39,7 +41,8 @@ export function consequenceText(context: LineContext, consequence: Consequence, 
     case "renew": case "scrap": return acts.otherwise(acts.consequence[consequence.is](namesText(context, consequence.names, around)));
     case "repeat": return acts.otherwise(acts.consequence.repeat(stepTitle(context, consequence.names[0]?.text ?? "")));
     case "choose": {
-      const from = consequence.from.map((each) => (typeof each === "number" ? String(each) : "text" in each ? nameText(context, each, around) : figureText(each, context)));
+      const from = consequence.from.map((each) => (typeof each === "number" ? String(each) : "text" in each ? nameText(context, each, around)
+        : figureText(each, context)));
       return acts.otherwise(acts.consequence.choose(namesText(context, consequence.names, around), acts.list(from)));
     }
   }

@@ -26,7 +26,8 @@ export function undoLines(context: LineContext, doing: Doing, performed: Perform
     const count = group.length === 1 ? event?.count ?? act.count ?? first.count : undefined;
     const what = tiePhrase(context, group, count, act.rest), tool = act.tool ? toolName(context, act.tool.text) : undefined;
     const amount = act.amount ? figureText(act.amount, context) : undefined;
-    const says = act.verb === "loosen" ? acts.loosen(what, amount, tool) : act.verb === "back-out" ? acts.backOut(what, amount, tool) : acts.undo(tieVerb(context, first, "strip"), what, tool);
+    const says = act.verb === "loosen" ? acts.loosen(what, amount, tool) : act.verb === "back-out" ? acts.backOut(what, amount, tool)
+      : acts.undo(tieVerb(context, first, "strip"), what, tool);
     const details: Detail[] = fastenerDetails(context, first);
     if (first.how) details.push({ sort: "how", says: first.how });
     if (act.passes !== undefined && act.passes > 1) details.push({ sort: "passes", says: acts.undoInPasses(act.passes) });
@@ -71,19 +72,23 @@ export function removeLines(context: LineContext, doing: Doing, performed: Perfo
   const ties = performed.things.filter((index) => thingOf(context, index).is === "tie");
   if (act.together || act.verb === "lift") return parts.length > 0 ? [removeLine(context, doing, parts, events)] : [];
   const lines = grouped(parts, (part) => `${context.wording.kinds.partVerb(part.kind, "strip")}|${howOff(context, part, events) ?? ""}|${context.fresh.get(part.index)?.grade === "certain"}`).flatMap((group) =>
-    (group.some((part) => comesAlong(part, events).length > 0) ? group.map((part) => [part]) : [group]).map((each) => removeLine(context, doing, each, events)));
+    (group.some((part) => comesAlong(part, events).length > 0) ? group.map((part) => [part]) : [group]).map((each) => removeLine(context, doing,
+      each, events)));
   return ties.length > 0 ? [...undoLines(context, doing, { ...performed, things: ties }, events), ...lines] : lines;
 }
 
 function removeLine(context: LineContext, doing: Doing, parts: readonly Part[], events: readonly Event[]): ActionDraft {
   const { acts } = context.wording, { act } = doing, first = parts[0]!, indexes = parts.map((part) => part.index);
   const tool = act.tool ? toolName(context, act.tool.text) : undefined, people = act.people ?? first.liftPeople;
-  const what = parts.length === 1 ? acts.some(first.name, first.piece !== "", act.count ?? first.count, first.count, act.rest, first.countUnknown) : phrase(context, indexes);
+  const what = parts.length === 1 ? acts.some(first.name, first.piece !== "", act.count ?? first.count, first.count, act.rest, first.countUnknown)
+    : phrase(context, indexes);
   const lifts = act.verb === "lift", how = howOff(context, first, events);
-  const says = lifts ? acts.lift(what, tool, people) : act.together && parts.length > 1 ? acts.removeTogether(what, tool, people) : acts.remove(context.wording.kinds.partVerb(first.kind, "strip"), what, how, tool, people);
+  const says = lifts ? acts.lift(what, tool, people) : act.together && parts.length > 1 ? acts.removeTogether(what, tool, people)
+    : acts.remove(context.wording.kinds.partVerb(first.kind, "strip"), what, how, tool, people);
   const details: Detail[] = [];
   const along = [...new Set(parts.flatMap((part) => comesAlong(part, events)))].filter((index) => !indexes.includes(index));
-  if (along.length > 0) details.push({ sort: "comes-away", says: acts.comesAway(phrase(context, along.filter((index) => !isInside(context, index, indexes)))) });
+  if (along.length > 0) details.push({ sort: "comes-away", says: acts.comesAway(phrase(context,
+    along.filter((index) => !isInside(context, index, indexes)))) });
   const moved = [...new Set([...indexes, ...parts.flatMap((part) => eventOf(part, events)?.moved ?? [])])], mass = massOf(context.model, moved);
   if (lifts || mass.kg >= sayMassFrom) details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });
   details.push(...discards(context, indexes), ...goesTo(context, doing));
@@ -112,7 +117,8 @@ function howOff(context: LineContext, part: Part, events: readonly Event[]): str
   const hows: string[] = [], event = eventOf(part, events), moved = event?.moved ?? [part.index];
   if (part.fitsBy) hows.push(context.wording.kinds.jointVerb(part.fitsBy, "strip"));
   for (const tie of context.model.ties) {
-    if (!tie.passing || !tie.lowers.concat(tie.uppers).some((each) => moved.includes(each)) || tie.lowers.concat(tie.uppers).every((each) => moved.includes(each))) continue;
+    if (!tie.passing || !tie.lowers.concat(tie.uppers).some((each) => moved.includes(each))
+      || tie.lowers.concat(tie.uppers).every((each) => moved.includes(each))) continue;
     if (event && ![...tie.lowers, ...tie.uppers].every((each) => lumpBefore(event, each) === event.from)) continue;
     hows.push(tieVerb(context, tie, "strip"));
   }
@@ -148,7 +154,8 @@ export function holdLines(context: LineContext, doing: Doing, things: readonly T
     case "support": return [action(doing, act.verb, acts.support(what, tool), { items, details })];
     case "hold": return [action(doing, act.verb, acts.hold(what, tool), { items })];
     case "release": return [action(doing, act.verb, acts.release(what, tool), { items })];
-    case "slide": case "swing": case "open": return [action(doing, act.verb, act.back ? acts.back(act.verb, what) : acts.aside(act.verb, what, amount), { items })];
+    case "slide": case "swing": case "open": return [action(doing, act.verb, act.back ? acts.back(act.verb, what)
+      : acts.aside(act.verb, what, amount), { items })];
     default: return [];
   }
 }

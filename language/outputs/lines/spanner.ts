@@ -27,11 +27,13 @@ export function spannerOf(tie: Tie, units: Units): Spanner | undefined {
     if (!kind) return undefined;
     const { size } = drive;
     const text = size === undefined ? "" : kind.size === "width" ? figureText(size, units) : numberText(size.written);
-    return { says: units.wording.acts.spanner(units.wording.kinds.driveTool(drive.kind), text), kind: drive.kind, size: text, value: size?.high ?? 0, computed: false };
+    return { says: units.wording.acts.spanner(units.wording.kinds.driveTool(drive.kind), text), kind: drive.kind, size: text, value: size?.high ?? 0,
+      computed: false };
   }
   const width = standardWidth(tie);
   if (width === undefined) return undefined;
-  const mm = width * 1000, text = tie.size?.system === "unified" ? `${inchText(width / 0.0254)} in` : figureText(quantityOf(mm, "mm", Math.abs(mm - Math.round(mm)) < 1e-6 ? 0 : 1), units);
+  const mm = width * 1000, text = tie.size?.system === "unified" ? `${inchText(width / 0.0254)} in`
+    : figureText(quantityOf(mm, "mm", Math.abs(mm - Math.round(mm)) < 1e-6 ? 0 : 1), units);
   return { says: units.wording.acts.spanner(units.wording.kinds.driveTool("hex"), text), kind: "hex", size: text, value: width * 1000, computed: true };
 }
 

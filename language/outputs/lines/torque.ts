@@ -16,7 +16,8 @@ export function torqueOf(tie: Tie, count: number, units: Units): LineTorque | un
   const { acts } = units.wording, shares = tie.passes?.shares ?? [];
   const order = count >= tie.count ? orderOf(tie) : [];
   return {
-    text: torqueText(tie, units), passes: tie.passes ? acts.inPasses(tie.passes.count, shares.map((share) => `${Number((share * 100).toPrecision(6))} %`).join(", ")) : "",
+    text: torqueText(tie, units), passes: tie.passes ? acts.inPasses(tie.passes.count,
+      shares.map((share) => `${Number((share * 100).toPrecision(6))} %`).join(", ")) : "",
     sequence: tie.sequence && tie.count > 1 ? tie.sequence.words ?? acts.sequence(units.wording.kinds.sequence(tie.sequence.kind)) : "", order,
   };
 }

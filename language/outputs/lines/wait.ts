@@ -10,7 +10,8 @@ export function waitOf(hazard: Hazard, precaution: Precaution): RequiredWait | u
   if (makerWait === undefined && !isWhereItWaits(hazard, precaution)) return undefined;
   const figure = (word: string): number | undefined => { const given = hazard.figures.get(word); return given ? si(given).high : undefined; };
   const voltage = hazard.figures.get("voltage"), kind = voltage ? findUnit(voltage.unit)?.kind : undefined;
-  const stored = isWhereItWaits(hazard, precaution) ? { voltage: figure("voltage"), capacitance: figure("capacitance"), bleeder: figure("bleeder"), kind: kind === "ac" || kind === "dc" ? kind : undefined } : {};
+  const stored = isWhereItWaits(hazard, precaution) ? { voltage: figure("voltage"), capacitance: figure("capacitance"), bleeder: figure("bleeder"),
+    kind: kind === "ac" || kind === "dc" ? kind : undefined } : {};
   const question: Record<string, unknown> = {};
   for (const [name, value] of Object.entries({ makerWait, ...stored })) if (value !== undefined) question[name] = value;
   const wait = requiredWait(question as WaitQuestion);

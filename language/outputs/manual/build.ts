@@ -17,7 +17,8 @@ import { toolsOf } from "./tools.ts";
 
 export function manualDocument(input: OutputInput, options: OutputOptions): ManualDocument {
   const { wording } = options, { manual: words, document } = wording, provenance = provenanceOf(input), bill = billData(input, options);
-  const all = input.performances.map((performance) => ({ performance, lines: linesOf(performance, options) })), contexts = all.map(({ lines }) => lines.context);
+  const all = input.performances.map((performance) => ({ performance, lines: linesOf(performance, options) })),
+    contexts = all.map(({ lines }) => lines.context);
   const models = unique(input.performances.map(({ model }) => model), (model) => `${model.unit} ${model.build}`);
   const contextOf = (model: Model): LineContext => contexts.find((context) => context.model.unit === model.unit && context.model.build === model.build)!;
   const first = input.performances[0];
@@ -27,16 +28,21 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     draft: provenance.draft.length > 0 ? document.draftLine(provenance.openFindings, provenance.draft) : "",
     identification: identification(input, options, models, provenance.hash), who: who(contexts, options),
     safety: {
-      messages: uniqueMessages([...models.flatMap((model) => standing(model)), ...input.performances.flatMap(({ procedure }) => procedure.messages.map((message): SafetyMessage => ({ signal: message.signal, on: "", text: message.text })))]),
+      messages: uniqueMessages([...models.flatMap((model) => standing(model)),
+        ...input.performances.flatMap(({ procedure }) => procedure.messages.map((message): SafetyMessage => ({ signal: message.signal, on: "",
+          text: message.text })))]),
       hazards: models.flatMap((model) => [...model.hazards].sort((a, b) => rank(a) - rank(b)).map((hazard) => hazardText(contextOf(model), hazard))),
       dismissed: models.flatMap((model) => [...model.dismissed].map(([kind, { why }]) => ({ kind: wording.kinds.hazard(kind), why }))),
       // A kind that one of several units leaves open is open.
-      notConsidered: Object.keys(hazardKinds).filter((kind) => models.some((model) => !model.hazards.some((hazard) => hazard.kind === kind) && !model.dismissed.has(kind))).map((kind) => wording.kinds.hazard(kind)),
+      notConsidered: Object.keys(hazardKinds).filter((kind) => models.some((model) => !model.hazards.some((hazard) => hazard.kind === kind)
+        && !model.dismissed.has(kind))).map((kind) => wording.kinds.hazard(kind)),
     },
-    works: models.flatMap((model) => [{ name: model.title || model.unit, text: model.about }, ...model.parts, ...model.ties, ...model.fluids].filter((each) => ("text" in each ? each.text : each.about) !== "")
+    works: models.flatMap((model) => [{ name: model.title || model.unit, text: model.about }, ...model.parts, ...model.ties,
+      ...model.fluids].filter((each) => ("text" in each ? each.text : each.about) !== "")
       .map((each) => ("text" in each ? each : { name: each.name, text: each.about }))),
     tools: toolsOf(all, options), bill: bill.lines, units: bill.units,
-    parts: models.flatMap((model) => partRows(contextOf(model))), fasteners: models.flatMap((model) => tieRows(contextOf(model), true)), joints: models.flatMap((model) => tieRows(contextOf(model), false)),
+    parts: models.flatMap((model) => partRows(contextOf(model))), fasteners: models.flatMap((model) => tieRows(contextOf(model), true)),
+    joints: models.flatMap((model) => tieRows(contextOf(model), false)),
     fluids: models.flatMap((model) => fluidRows(contextOf(model))),
     chapters: first ? all.map(({ performance, lines }, i) => chapter(performance, lines, all.length > 1 ? `p${i + 1}-` : "")) : [],
   };
@@ -98,8 +104,11 @@ function chapter(performance: Performance, { strip, refit, finish }: Lines, pref
     if (tie?.pattern?.is === "circle" && tie.count <= 36) patterns[line.id] = line.torque.order;
   }
   return {
-    prefix, title: procedure.title || procedure.id, about: procedure.about, needs: procedure.needs.map((need) => ({ words: need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title || name.text).join(", "), then: need.then ?? "" })),
-    messages: procedure.messages.map((message) => ({ signal: message.signal, on: "", text: message.text })), strip: named(strip), refit: named(refit), finish: named(finish),
+    prefix, title: procedure.title || procedure.id, about: procedure.about,
+    needs: procedure.needs.map((need) => ({ words: need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title
+      || name.text).join(", "), then: need.then ?? "" })),
+    messages: procedure.messages.map((message) => ({ signal: message.signal, on: "", text: message.text })), strip: named(strip),
+    refit: named(refit), finish: named(finish),
     refitIs: performance.refit.length > 0 ? "computed" : performance.written.length > 0 ? "written" : "none", patterns,
   };
 }

@@ -40,12 +40,18 @@ function actionHtml(line: ActionLine, chapter: Chapter, options: OutputOptions, 
   const { manual: words } = options.wording, id = `${chapter.prefix}line-${line.id.toLowerCase()}`, pattern = chapter.patterns[line.id];
   const detail = ({ sort, says }: Detail): Markup => html`<p class="${sort}">${says}</p>`;
   // Where the circle is drawn, it says the order: two ways of counting side by side would mislead.
-  const side = line.details.filter((each) => beside.has(each.sort) && !(pattern && each.sort === "order")), under = line.details.filter((each) => !beside.has(each.sort) && !(line.readings.length > 0 && (each.sort === "limits" || each.sort === "otherwise")));
+  const side = line.details.filter((each) => beside.has(each.sort) && !(pattern && each.sort === "order")),
+    under = line.details.filter((each) => !beside.has(each.sort) && !(line.readings.length > 0 && (each.sort === "limits" || each.sort === "otherwise")));
+  const below: readonly Value[] = [
+    line.refused && html`<p><strong>${words.problem}</strong></p>`, under.map(detail), line.readings.map((reading, i) => readingHtml(reading, `${id}-reading-${i + 1}`, options)),
+    line.sign && writeHtml(words.signed, `${id}-sign`),
+    pattern && html`<div>${boltCircle(pattern, words.patternAlt(pattern.length, pattern.join(", ")))}<p><small>${words.patternCaption}</small></p></div>`,
+  ];
   return html`<li class="act${line.refused ? " refused" : ""}" id="${id}"><div class="row">
 <input type="checkbox" id="${id}-done" aria-label="${words.done(line.id)}"/><span class="no">${line.id}</span>
 <label for="${id}-done">${given}<span class="says">${line.says}</span> ${line.text !== "" && html`<span class="own">${own(line.text)}</span>`}</label>
 <div class="side">${side.map(detail)}</div>
-<div class="under">${line.refused && html`<p><strong>${words.problem}</strong></p>`}${under.map(detail)}${line.readings.map((reading, i) => readingHtml(reading, `${id}-reading-${i + 1}`, options))}${line.sign && writeHtml(words.signed, `${id}-sign`)}${pattern && html`<div>${boltCircle(pattern, words.patternAlt(pattern.length, pattern.join(", ")))}<p><small>${words.patternCaption}</small></p></div>`}</div>
+<div class="under">${below}</div>
 </div></li>
 `;
 }
@@ -70,10 +76,15 @@ function photoHtml({ file, alt, points, at }: PhotoLine, { picture, wording }: O
 // --- panels ------------------------------------------------------------------------------------------------------------------------
 
 export function hazardPanel(hazard: HazardText, options: OutputOptions, line?: HazardLine): Markup {
-  const { manual: words } = options.wording, facts = hazardFacts(hazard, options.wording), sign = signNumber(hazard.kind), isNotice = hazard.signal === "notice";
-  const body = html`${isNotice ? false : html`<div class="sign-box">${warningSign(hazard.kind, words.signAlt(hazard.kindTitle))}<small>${words.hazardMark(sign)}</small></div>`}
-<div class="words"><p class="title">${hazard.kindTitle}: ${own(hazard.name)}</p>${facts.map((fact) => html`<p>${fact}</p>`)}${line && line.half !== "strip" && mustStand(hazard, options.wording).map((text) => html`<p><strong>${text}</strong></p>`)}${line === undefined && hazard.precautions.length > 0 && html`<p><strong>${words.precautions}</strong></p>
-<ol>${hazard.precautions.map((each) => html`<li>${each.title}: ${own(each.text)} ${each.details.map(({ says }) => html`${says} `)}</li>`)}</ol>`}</div>`;
+  const { manual: words } = options.wording, facts = hazardFacts(hazard, options.wording), sign = signNumber(hazard.kind),
+    isNotice = hazard.signal === "notice";
+  const numbered = html`<p><strong>${words.precautions}</strong></p>
+<ol>${hazard.precautions.map((each) => html`<li>${each.title}: ${own(each.text)} ${each.details.map(({ says }) => html`${says} `)}</li>`)}</ol>`;
+  const body = html`${!isNotice && html`<div class="sign-box">${warningSign(hazard.kind, words.signAlt(hazard.kindTitle))}<small>${words.hazardMark(sign)}</small></div>`}
+<div class="words"><p class="title">${hazard.kindTitle}: ${own(hazard.name)}</p>${facts.map((fact) => html`<p>${fact}</p>`)}${[
+    line && line.half !== "strip" && mustStand(hazard, options.wording).map((text) => html`<p><strong>${text}</strong></p>`),
+    line === undefined && hazard.precautions.length > 0 && numbered,
+  ]}</div>`;
   return panel(hazard.signal, body, options);
 }
 

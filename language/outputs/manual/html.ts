@@ -10,7 +10,8 @@ import { own } from "./html-lines.ts";
 import { style } from "./style.ts";
 
 export function manualAsHtml(document: ManualDocument, options: OutputOptions): string {
-  const { manual: words, document: shared } = options.wording, sections = [...frontSections(document, options), ...chapterSections(document, options)].filter(({ body }) => body !== undefined);
+  const { manual: words, document: shared } = options.wording, sections = [...frontSections(document, options),
+    ...chapterSections(document, options)].filter(({ body }) => body !== undefined);
   // The style is the only thing that the policy lets in, by its own hash; pictures only as data in the file.
   const policy = `default-src 'none'; img-src data:; style-src 'sha256-${base64OfHex(sha256(style))}'; base-uri 'none'; form-action 'none'`;
   const page = html`<!DOCTYPE html>

@@ -13,7 +13,8 @@ import type { FluidRow, PartRow, TieRow } from "./document.ts";
 export function partRows(context: LineContext): PartRow[] {
   const { acts, kinds } = context.wording;
   return context.model.parts.map((part, i) => ({
-    number: i + 1, id: part.id, name: part.name, kind: kinds.part(part.kind), count: part.countUnknown ? acts.countNotGiven : String(part.count), mass: part.mass ? figureText(part.mass, context) : acts.massNotGiven,
+    number: i + 1, id: part.id, name: part.name, kind: kinds.part(part.kind), count: part.countUnknown ? acts.countNotGiven : String(part.count),
+    mass: part.mass ? figureText(part.mass, context) : acts.massNotGiven,
     size: sizeText(part) ?? "", partNo: part.partNo ?? "", standard: part.standard ?? "", fresh: freshText(context, part.index),
   }));
 }
@@ -23,9 +24,11 @@ export function tieRows(context: LineContext, fasteners: boolean): TieRow[] {
   return context.model.ties.filter((tie) => tie.fastener === fasteners).map((tie) => {
     const torque = torqueOf(tie, tie.count, context);
     return {
-      id: tie.id, name: tie.name, kind: fasteners ? kinds.fastener(tie.kind) : kinds.joint(tie.kind), count: tie.countUnknown ? acts.countNotGiven : String(tie.count),
+      id: tie.id, name: tie.name, kind: fasteners ? kinds.fastener(tie.kind) : kinds.joint(tie.kind), count: tie.countUnknown ? acts.countNotGiven
+        : String(tie.count),
       size: [threadText(tie), tie.propertyClass ?? tie.grade].filter(Boolean).join(" "), tool: spannerOf(tie, context)?.says ?? "", torque: torque?.text ?? "",
-      passes: [torque?.passes, torque?.sequence].filter(Boolean).join("; "), joins: joinsText(context, tie), partNo: tie.partNo ?? "", fresh: freshText(context, tie.index),
+      passes: [torque?.passes, torque?.sequence].filter(Boolean).join("; "), joins: joinsText(context, tie), partNo: tie.partNo ?? "",
+      fresh: freshText(context, tie.index),
     };
   });
 }
@@ -44,7 +47,8 @@ function freshText({ fresh, wording }: LineContext, thing: ThingIndex): string {
 export function fluidRows(context: LineContext): FluidRow[] {
   const { kinds } = context.wording, names = (things: readonly ThingIndex[]): string => things.map((thing) => context.model.things[thing]!.name).join(", ");
   return context.model.fluids.map((fluid) => ({
-    name: fluid.name, kind: kinds.fluid(fluid.kind), volume: volumeText(context, fluid), drainsAt: names(fluid.drainsAt), fillsAt: names(fluid.fillsAt), bleedsAt: names(fluid.bleedsAt),
+    name: fluid.name, kind: kinds.fluid(fluid.kind), volume: volumeText(context, fluid), drainsAt: names(fluid.drainsAt),
+    fillsAt: names(fluid.fillsAt), bleedsAt: names(fluid.bleedsAt),
     uses: fluid.uses ? toolName(context, fluid.uses.text) : "", waste: kinds.fluidWaste(fluid.kind) ?? "",
   }));
 }

@@ -18,14 +18,16 @@ interface Done { readonly performance: Performance; readonly lines: Lines }
 
 export function toolsOf(all: readonly Done[], options: OutputOptions): ManualDocument["tools"] {
   const turned = all.flatMap(({ performance, lines }) => turnedTies(performance).map((tie) => ({ tie, context: lines.context })));
-  return { spanners: spanners(turned, options), ...wrenches(turned, options), lifts: all.flatMap((each) => lifts(each)), others: others(all, options), wear: wear(all) };
+  return { spanners: spanners(turned, options), ...wrenches(turned, options), lifts: all.flatMap((each) => lifts(each)),
+    others: others(all, options), wear: wear(all) };
 }
 
 interface Turned { readonly tie: Tie; readonly context: LineContext }
 
 /** Fasteners that the strip or the refit turns, in the order of the model. */
 function turnedTies({ model, events, strip, refit, written, finish }: Performance): Tie[] {
-  const touched = new Set([...events.map((event) => event.thing), ...[...strip, ...written, ...finish].flatMap(({ things }) => things), ...refit.flatMap(({ op }) => op.things)]);
+  const touched = new Set([...events.map((event) => event.thing), ...[...strip, ...written, ...finish].flatMap(({ things }) => things),
+    ...refit.flatMap(({ op }) => op.things)]);
   for (const fluid of model.fluids) if (touched.has(fluid.index)) for (const at of [...fluid.drainsAt, ...fluid.fillsAt, ...fluid.bleedsAt]) touched.add(at);
   return model.ties.filter((tie) => tie.fastener && touched.has(tie.index));
 }
@@ -47,7 +49,8 @@ function spanners(turned: readonly Turned[], { wording }: OutputOptions): ToolRo
 function wrenches(turned: readonly Turned[], options: OutputOptions): Pick<ManualDocument["tools"], "wrenches" | "uncovered"> {
   const used = new Map<string, { tool: Tool; for: string[] }>(), uncovered: { torque: string; for: string }[] = [];
   for (const { tie, context } of turned) {
-    const kept = [...context.model.library.tools.values()].filter((tool) => tool.kind === "torque-wrench" && tool.range).sort((a, b) => si(a.range!).high - si(b.range!).high);
+    const kept = [...context.model.library.tools.values()].filter((tool) => tool.kind === "torque-wrench"
+      && tool.range).sort((a, b) => si(a.range!).high - si(b.range!).high);
     const torques = [...tie.torques.flatMap((torque) => (torque.value ? [torque.value] : [])), ...tie.stages.filter((stage) => stage.dimension === "torque")];
     for (const torque of torques) {
       const { low, high } = si(torque);
@@ -61,7 +64,8 @@ function wrenches(turned: readonly Turned[], options: OutputOptions): Pick<Manua
     }
   }
   const rows = [...used.values()].sort((a, b) => si(a.tool.range!).high - si(b.tool.range!).high).map(({ tool, for: all }): WrenchRow => ({
-    name: tool.name || tool.id, range: figureText(tool.range!, options), accuracy: tool.accuracy === undefined ? "" : `± ${tool.accuracy} %`, calibration: tool.calibration ?? "", for: all,
+    name: tool.name || tool.id, range: figureText(tool.range!, options), accuracy: tool.accuracy === undefined ? "" : `± ${tool.accuracy} %`,
+    calibration: tool.calibration ?? "", for: all,
   }));
   return { wrenches: rows, uncovered };
 }
@@ -69,15 +73,20 @@ function wrenches(turned: readonly Turned[], options: OutputOptions): Pick<Manua
 /** Every lift and support of the strip, with the mass as it hangs at that moment. */
 function lifts({ performance, lines }: Done): LiftRow[] {
   const { context } = lines, { acts, manual: words } = context.wording, rows: LiftRow[] = [];
-  const lineOf = (of: number): string => lines.strip.flatMap((group) => group.lines).find((line): line is ActionLine => line.is === "action" && line.of.includes(of))?.id ?? "";
+  const lineOf = (of: number): string => lines.strip.flatMap((group) => group.lines).find((line): line is ActionLine => line.is === "action"
+    && line.of.includes(of))?.id ?? "";
   performance.strip.forEach(({ act, things, from, to }, i) => {
     if (act.verb !== "lift" && act.verb !== "support") return;
-    const moved = [...new Set([...things, ...performance.events.slice(from, to).flatMap((event) => event.moved)])].filter((thing) => context.model.things[thing]?.is === "part");
+    const moved = [...new Set([...things, ...performance.events.slice(from,
+      to).flatMap((event) => event.moved)])].filter((thing) => context.model.things[thing]?.is === "part");
     const mass = massOf(context.model, moved), tool = act.tool ? context.model.library.tools.get(act.tool.text) : undefined;
-    const notGiven = mass.unknown > 0 ? words.partsWithout(mass.unknown) : "", people = act.people ?? things.map((thing) => context.model.parts[thing]?.liftPeople).find((count) => count !== undefined);
+    const notGiven = mass.unknown > 0 ? words.partsWithout(mass.unknown) : "",
+      people = act.people ?? things.map((thing) => context.model.parts[thing]?.liftPeople).find((count) => count !== undefined);
     rows.push({
-      load: phrase(context, things), mass: mass.kg > 0 ? [massText(mass.kg, context), notGiven].filter(Boolean).join(", ") : acts.massNotGiven, gear: act.tool ? toolName(context, act.tool.text) : words.notGiven,
-      capacity: tool?.capacity ? figureText(tool.capacity, context) : act.tool ? words.notGiven : "", people: people === undefined ? "" : String(people), line: lineOf(i),
+      load: phrase(context, things), mass: mass.kg > 0 ? [massText(mass.kg, context), notGiven].filter(Boolean).join(", ") : acts.massNotGiven,
+      gear: act.tool ? toolName(context, act.tool.text) : words.notGiven,
+      capacity: tool?.capacity ? figureText(tool.capacity, context) : act.tool ? words.notGiven : "", people: people === undefined ? ""
+        : String(people), line: lineOf(i),
     });
   });
   return rows;
@@ -89,7 +98,8 @@ function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
   const add = (context: LineContext, id: string, what: string): void => {
     const tool = context.model.library.tools.get(id);
     if (context.model.library.consumables.has(id)) return;
-    const name = toolName(context, id), note = tool ? [tool.range && figureText(tool.range, options), tool.capacity && figureText(tool.capacity, options), tool.calibration].filter(Boolean).join(", ") : "", had = found.get(name);
+    const name = toolName(context, id), note = tool ? [tool.range && figureText(tool.range, options), tool.capacity
+      && figureText(tool.capacity, options), tool.calibration].filter(Boolean).join(", ") : "", had = found.get(name);
     if (!had) found.set(name, { name, note, for: [what] });
     else if (!had.for.includes(what)) had.for.push(what);
   };
@@ -100,7 +110,8 @@ function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
       if (act.tool) add(context, act.tool.text, label(i, lines.strip));
       if (act.into?.kind === "container") add(context, act.into.label, label(i, lines.strip));
       for (const thing of things) {
-        const hazard = context.model.things[thing], precaution = hazard?.is === "hazard" ? hazard.precautions.find((each) => each.kind === act.verb) : undefined;
+        const hazard = context.model.things[thing], precaution = hazard?.is === "hazard" ? hazard.precautions.find((each) => each.kind === act.verb)
+          : undefined;
         if (precaution?.tool) add(context, precaution.tool.text, label(i, lines.strip));
       }
     });

@@ -91,7 +91,8 @@ function procedureData(performance: Performance, lines: ReturnType<typeof linesO
     const says = saysIn(groups), madeBy = new Map<number, number>();
     list.forEach(({ from, to }, i) => { for (let event = from; event < to; event++) madeBy.set(event, i); });
     return list.map((each, i): RefitAct => ({
-      id: `${letter}${i + 1}`, verb: each.act.verb, says: says.get(i) ?? [], text: each.act.text, items: items(context, each.things, countIn(performance, each)), ...extras(context, each.act),
+      id: `${letter}${i + 1}`, verb: each.act.verb, says: says.get(i) ?? [], text: each.act.text,
+      items: items(context, each.things, countIn(performance, each)), ...extras(context, each.act),
       ...around(each.around), refused: each.refused, at: place(each.act.at), needs: letter === "S" ? stripNeeds(performance, each, i, madeBy) : [],
     }));
   };
@@ -106,7 +107,8 @@ const around = ({ procedure, step, given }: Around): Pick<RefitAct, "procedure" 
   ({ procedure: procedure.id, ...(step ? { step: { number: step.number, name: step.name, title: step.title } } : {}), given });
 
 const extras = (context: LineContext, act: Performed["act"]): Partial<RefitAct> => ({
-  ...(act.tool ? { tool: toolName(context, act.tool.text) } : {}), ...(act.into ? { into: act.into } : {}), ...(act.passes === undefined ? {} : { passes: act.passes }),
+  ...(act.tool ? { tool: toolName(context, act.tool.text) } : {}), ...(act.into ? { into: act.into } : {}),
+  ...(act.passes === undefined ? {} : { passes: act.passes }),
 });
 
 /** Pieces that the act's own event took; undefined where it has none or several. */
@@ -131,12 +133,14 @@ function stripNeeds(performance: Performance, { from, to }: Performed, self: num
   return [...needs].sort((a, b) => a - b).map((by) => ({ id: `S${by + 1}`, why: "" }));
 }
 
-function refitActs(context: LineContext, refit: readonly RefitPerformed[], says: ReadonlyMap<number, string[]>, place: (span: Performance["procedure"]["at"]) => Place): RefitAct[] {
+function refitActs(context: LineContext, refit: readonly RefitPerformed[], says: ReadonlyMap<number, string[]>,
+  place: (span: Performance["procedure"]["at"]) => Place): RefitAct[] {
   const { order } = context.performance, idOf = new Map(refit.map(({ op }, i) => [op.number, `R${i + 1}`])), needs = new Map<number, RefitNeed[]>();
   if (order) for (const { from, to, why } of reduced(order)) needs.set(to, [...(needs.get(to) ?? []), { id: idOf.get(from) ?? "", why }]);
   return refit.map(({ op, turn }, i): RefitAct => ({
     id: `R${i + 1}`, verb: op.verb === "written" ? op.act?.verb ?? "" : op.verb, says: says.get(op.number) ?? [], text: op.act?.text ?? "",
-    items: items(context, op.things, op.things.length === 1 && op.event?.kind === "out" ? op.count : undefined), ...(op.act ? extras(context, op.act) : {}), ...(turn === undefined ? {} : { turn }),
+    items: items(context, op.things, op.things.length === 1 && op.event?.kind === "out" ? op.count : undefined),
+    ...(op.act ? extras(context, op.act) : {}), ...(turn === undefined ? {} : { turn }),
     ...around(op.around), refused: false, at: place(op.at), needs: needs.get(op.number) ?? [],
   }));
 }

@@ -8,7 +8,8 @@ import type { RefitData } from "./data.ts";
 export function refitAsText(data: RefitData, { wording }: OutputOptions): string {
   const { refit: words, document } = wording, out: string[] = [];
   data.procedures.forEach((procedure, i) => {
-    const printed = data.printed[i]!, title = [procedure.title || procedure.id, procedure.unitTitle || procedure.unit, procedure.build].filter(Boolean).map(shownOnOneLine).join(" - ");
+    const printed = data.printed[i]!, title = [procedure.title || procedure.id, procedure.unitTitle || procedure.unit,
+      procedure.build].filter(Boolean).map(shownOnOneLine).join(" - ");
     if (i > 0) out.push("");
     out.push(title, "=".repeat(Math.min(title.length, 100)));
     if (data.provenance.draft.length > 0) out.push(document.draftLine(data.provenance.openFindings, data.provenance.draft));

@@ -7,6 +7,16 @@ const withTool = (tool: string | undefined): string => (tool ? ` with ${the(tool
 const byPeople = (people: number | undefined): string => (people ? `, ${people === 1 ? "1 person" : `${people} people`}` : "");
 const ifAny = (before: string, text: string | undefined): string => (text ? `${before}${text}` : "");
 
+/** What a fitting says beside its verb and its thing. */
+interface FitWords {
+  readonly fresh: boolean;
+  readonly facing?: string | undefined;
+  readonly how?: string | undefined;
+  readonly tool?: string | undefined;
+  readonly onto?: string | undefined;
+  readonly people?: number | undefined;
+}
+
 export const acts = {
   the, some, list,
   name: inside,
@@ -14,15 +24,18 @@ export const acts = {
   undo: (verb: string, what: string, tool?: string) => sentence(verbWith(verb, what) + withTool(tool)),
   loosen: (what: string, amount?: string, tool?: string) => sentence(`Loosen ${what}${ifAny(" by ", amount)}${withTool(tool)}; leave in`),
   backOut: (what: string, amount?: string, tool?: string) => sentence(`Back out ${what}${ifAny(" by ", amount)}${withTool(tool)}; leave in the hole`),
-  remove: (verb: string, what: string, how?: string, tool?: string, people?: number) => sentence(`${verbWith(verb, what)}${withTool(tool)}${byPeople(people)}${ifAny(": ", how)}`),
+  remove: (verb: string, what: string, how?: string, tool?: string,
+    people?: number) => sentence(`${verbWith(verb, what)}${withTool(tool)}${byPeople(people)}${ifAny(": ", how)}`),
   removeTogether: (what: string, tool?: string, people?: number) => sentence(`Remove ${what} together, as one${withTool(tool)}${byPeople(people)}`),
   lift: (what: string, tool?: string, people?: number) => sentence(`Lift off ${what}${withTool(tool)}${byPeople(people)}`),
   support: (what: string, tool?: string) => sentence(`Support ${what}${withTool(tool)}; keep it held`),
   hold: (what: string, tool?: string) => sentence(`Hold ${what}${withTool(tool)} so that it does not turn`),
   release: (what: string, tool?: string) => sentence(`Take the support from ${what}${ifAny(": ", tool && the(tool))}`),
   aside: (verb: "slide" | "swing" | "open", what: string, amount?: string) =>
-    sentence(verb === "open" ? `Open ${what}; leave attached` : `${verb === "swing" ? "Swing" : "Slide"} ${what} aside${ifAny(" by ", amount)}; leave attached`),
-  back: (verb: "slide" | "swing" | "open", what: string) => sentence(verb === "open" ? `Close ${what}` : `${verb === "swing" ? "Swing" : "Slide"} ${what} back into place`),
+    sentence(verb === "open" ? `Open ${what}; leave attached`
+      : `${verb === "swing" ? "Swing" : "Slide"} ${what} aside${ifAny(" by ", amount)}; leave attached`),
+  back: (verb: "slide" | "swing" | "open", what: string) => sentence(verb === "open" ? `Close ${what}`
+    : `${verb === "swing" ? "Swing" : "Slide"} ${what} back into place`),
   turn: (position: string) => sentence(`Turn the unit: ${position.replaceAll("-", " ")}`),
   turnBack: (position: string) => sentence(`Turn the unit back: ${position.replaceAll("-", " ")}`),
   rotate: (what: string, amount?: string) => sentence(`Turn ${what} by hand${ifAny(" by ", amount)}`),
@@ -55,8 +68,12 @@ export const acts = {
   put: (thing: string, on: string) => sentence(`Put ${the(thing)} on ${on} (temporary: it comes off again)`),
   take: (thing: string) => sentence(`Take off ${the(thing)}`),
   press: (what: string, onto?: string, tool?: string) => sentence(`Press ${what}${ifAny(" onto ", onto)}${withTool(tool)}`),
-  fit: (verb: string, what: string, of: { readonly fresh: boolean; readonly facing?: string | undefined; readonly how?: string | undefined; readonly tool?: string | undefined; readonly onto?: string | undefined; readonly people?: number | undefined }) =>
-    sentence(`${verbWith(verb.replace(/ new$/, ""), of.fresh || / new$/.test(verb) ? what.replace(/^the (\d+ )?/, (_, count: string | undefined) => (count ? `${count}new ` : "a new ")) : what)}${ifAny(" to ", of.onto)}${ifAny(", facing ", of.facing)}${withTool(of.tool)}${byPeople(of.people)}${ifAny(": ", of.how)}`),
+  fit: (verb: string, what: string, of: FitWords) => {
+    // A verb such as "Set new" says itself that the thing is new.
+    const says = verb.endsWith(" new") || of.fresh ? what.replace(/^the (\d+ )?/, (_, count: string | undefined) => (count ? `${count}new ` : "a new ")) : what;
+    const more = `${ifAny(" to ", of.onto)}${ifAny(", facing ", of.facing)}${withTool(of.tool)}${byPeople(of.people)}${ifAny(": ", of.how)}`;
+    return sentence(verbWith(verb.replace(/ new$/, ""), says) + more);
+  },
   lowerIn: (what: string, tool?: string, people?: number) => sentence(`Lower ${what} into place${withTool(tool)}${byPeople(people)}`),
   fingerTight: (what: string) => sentence(`Fit ${what} finger-tight`),
   tighten: (what: string, stage?: number) => sentence(`Tighten ${what}${stage === undefined ? "" : ` to stage ${stage}`}`),
@@ -77,12 +94,15 @@ export const acts = {
   comesAway: (what: string) => sentence(`Comes away with it: ${what}`),
   withWashers: (what: string) => sentence(`With ${what}`),
   massHere: (mass: string, notGiven: number) =>
-    sentence(notGiven === 0 ? `Mass as it hangs: ${mass}` : mass ? `Mass as it hangs: ${mass} and ${notGiven === 1 ? "1 part" : `${notGiven} parts`} with mass not given` : "Mass not given: weigh or ask before you lift"),
+    sentence(notGiven === 0 ? `Mass as it hangs: ${mass}` : mass
+      ? `Mass as it hangs: ${mass} and ${notGiven === 1 ? "1 part" : `${notGiven} parts`} with mass not given`
+        : "Mass not given: weigh or ask before you lift"),
   into: (kind: "tray" | "bag" | "container", label: string) => sentence(kind === "container" ? `Into ${the(label)}` : `Into ${kind} ${label}`),
   opens: (what: string) => sentence(`Open for it: ${what}`),
   against: (hazard: string) => sentence(`Against: ${inside(hazard)}`),
   waitLeast: (time: string, why: string) => sentence(`Wait at least ${time}${ifAny(" (", why)}${why ? ")" : ""}`),
-  waitWhy: { maker: "as given with the precaution", "to-60-V": "computed, to 60 V dc; no wait stands for a proof", "to-0.2-J": "computed, to 0.2 J; no wait stands for a proof" },
+  waitWhy: { maker: "as given with the precaution", "to-60-V": "computed, to 60 V dc; no wait stands for a proof",
+    "to-0.2-J": "computed, to 0.2 J; no wait stands for a proof" },
   inPasses: (count: number, shares: string) => (shares ? `in ${count} passes: ${shares}` : `in ${count === 1 ? "1 pass" : `${count} passes`}`),
   undoInPasses: (count: number) => sentence(`In ${count === 1 ? "1 pass" : `${count} passes`}, each a little`),
   sequence: (title: string) => title.toLowerCase(),
@@ -98,7 +118,8 @@ export const acts = {
   threadLocker: (name: string) => sentence(`Thread-locker: ${inside(name)}`),
   lubricant: (name: string) => sentence(`Lubricate: ${inside(name)}`),
   newIfWorn: "New if worn or damaged.",
-  newIf: { worn: "New if worn.", damaged: "New if damaged.", "as-a-set": "If new: the whole set.", "by-pairs": "If new: in pairs.", reading: "New if the reading asked for it.", "kind-not-said": "Of a kind that is used once: the procedure does not say new or old." },
+  newIf: { worn: "New if worn.", damaged: "New if damaged.", "as-a-set": "If new: the whole set.", "by-pairs": "If new: in pairs.",
+    reading: "New if the reading asked for it.", "kind-not-said": "Of a kind that is used once: the procedure does not say new or old." },
   isNew: "Fit new.",
   aNew: (name: string, count: number) => (count > 1 ? `${count} new ${inside(name)}` : `a new ${inside(name)}`),
   /** How several joints let go or go together, in one phrase. */
@@ -123,7 +144,8 @@ export const acts = {
   countNotGiven: "count not given",
 
   // Readings.
-  limits: { atLeast: (value: string) => `at least ${value}`, atMost: (value: string) => `at most ${value}`, both: (low: string, high: string) => `${low} to ${high}`, condition: (value: string) => ` at ${value}` },
+  limits: { atLeast: (value: string) => `at least ${value}`, atMost: (value: string) => `at most ${value}`,
+    both: (low: string, high: string) => `${low} to ${high}`, condition: (value: string) => ` at ${value}` },
   range: (low: string, high: string, unit: string) => `${low} to ${high} ${unit}`,
   noLimits: "no limits given: write it down",
   asFound: "as found",

@@ -6,15 +6,19 @@ export const manual = {
   htmlLang: "en-GB",
   contents: "Contents",
   sections: {
-    identification: "What this manual is for", who: "Who may do it", use: "How to use this manual", safety: "Safety first", works: "How it works", tools: "Tools and gear",
-    bill: "Consumables and spares", parts: "Parts", fasteners: "Fasteners and joints", strip: "Strip", refit: "Refit", finish: "Final tests", fluids: "Fluids", record: "Record",
+    identification: "What this manual is for", who: "Who may do it", use: "How to use this manual", safety: "Safety first", works: "How it works",
+    tools: "Tools and gear",
+    bill: "Consumables and spares", parts: "Parts", fasteners: "Fasteners and joints", strip: "Strip", refit: "Refit", finish: "Final tests",
+    fluids: "Fluids", record: "Record",
   },
   title: (unit: string) => unit,
   of: (section: string, procedure: string) => `${section}: ${procedure}`,
 
   // Identification.
-  unit: "Unit", build: "Build", procedure: "Procedure", unitRevision: "Revision of the unit", procedureRevision: "Revision of the procedure", date: "Date", content: "Content (SHA-256)",
-  files: "Made from", approval: "Approved by", notGiven: "not given", notApproved: "not approved: this is a draft", serial: "Serial number", mass: "Mass of the unit",
+  unit: "Unit", build: "Build", procedure: "Procedure", unitRevision: "Revision of the unit", procedureRevision: "Revision of the procedure",
+  date: "Date", content: "Content (SHA-256)",
+  files: "Made from", approval: "Approved by", notGiven: "not given", notApproved: "not approved: this is a draft", serial: "Serial number",
+  mass: "Mass of the unit",
   aim: "Comes off", before: "Before this work",
 
   // Who.
@@ -50,7 +54,8 @@ export const manual = {
 
   // Tools.
   spanners: "Spanners, sockets, keys and drivers", tool: "Tool", forWhat: "For", computed: "by the head standards; the fastener itself says nothing",
-  wrenches: "Torque wrenches", range: "Range", calibration: "Calibration", accuracy: "Accuracy", wrenchNone: "No wrench of the workshop's list covers it", torque: "Torque",
+  wrenches: "Torque wrenches", range: "Range", calibration: "Calibration", accuracy: "Accuracy",
+  wrenchNone: "No wrench of the workshop's list covers it", torque: "Torque",
   lifting: "Lifting", load: "Load", massHangs: "Mass as it hangs", gear: "Gear", capacity: "Capacity", people: "People", line: "Line",
   partsWithout: (count: number) => (count === 1 ? "1 part with mass not given" : `${count} parts with mass not given`),
   liftingNote: "Slings and eyebolts: by their own marking, by people trained to sling. Nobody stands under a load.",
@@ -58,7 +63,8 @@ export const manual = {
   wear: "To wear",
 
   // Tables.
-  number: "No.", name: "Name", kind: "Kind", count: "Count", size: "Size", partNo: "Part number", standard: "Standard", fresh: "New", joins: "Joins", class: "Class", passes: "Passes and sequence",
+  number: "No.", name: "Name", kind: "Kind", count: "Count", size: "Size", partNo: "Part number", standard: "Standard", fresh: "New", joins: "Joins",
+  class: "Class", passes: "Passes and sequence",
   hangsOn: (what: string, on: string) => `${what} to ${on}`,
   freshGrades: { certain: "always", worn: "if worn" },
   pieces: (count: number) => String(count),
@@ -80,7 +86,8 @@ export const manual = {
   given: (conditions: readonly string[]) => `${list(conditions)}:`,
 
   // Record.
-  recordLines: ["Unit, serial number", "Work begun, date and time", "Work ended, date and time", "Done by", "Checked by a second person", "Torque wrenches used, number and calibration", "Not as written (sheared, seized, broken, missing, wrong part): what, and what was done"] as readonly string[],
+  recordLines: ["Unit, serial number", "Work begun, date and time", "Work ended, date and time", "Done by", "Checked by a second person",
+    "Torque wrenches used, number and calibration", "Not as written (sheared, seized, broken, missing, wrong part): what, and what was done"] as readonly string[],
   recordNote: "Keep this sheet with the unit.",
   madeWith: "Made by Stripdown from the procedure as code.",
   summaryFindings: (count: number) => `${counted(count, "finding")} open`,

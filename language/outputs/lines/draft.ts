@@ -1,6 +1,7 @@
 // One line before it has its number, and the parts that every action line shares.
 
 import type { Around } from "../../bench/trace.ts";
+import type { State } from "../../bench/state.ts";
 import type { Act } from "../../model/act.ts";
 import type { ActionLine, Line } from "./line.ts";
 
@@ -18,6 +19,8 @@ export interface Doing {
   /** Number of the performed act or of the op. */
   readonly of: number;
   readonly refused: boolean;
+  /** The bench just before the act. */
+  readonly before?: State;
 }
 
 export function action(doing: Doing, verb: string, says: string, more: Partial<ActionDraft> = {}): ActionDraft {

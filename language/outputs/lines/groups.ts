@@ -55,7 +55,7 @@ const place = (step: StepRun | undefined, drafts: readonly LineDraft[]): Placed[
 
 /** Lines of an act that somebody wrote. */
 function stripLines(context: LineContext, performed: Performed, of: number, half: Doing["half"], events: Performance["events"]): readonly LineDraft[] {
-  const { act, around, refused } = performed, doing: Doing = { act, around, half, of, refused };
+  const { act, around, refused, before } = performed, doing: Doing = { act, around, half, of, refused, before };
   switch (act.verb) {
     case "undo": case "loosen": case "back-out": return undoLines(context, doing, performed, events);
     case "remove": case "lift": return removeLines(context, doing, performed, events);
@@ -133,7 +133,7 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
   const base = op.act ?? (event ? { ...event.act, text: "", verb: op.verb, tool: event.kind === "gripped" || event.kind === "let-go" ? event.act.tool
     : undefined, into: undefined, passes: undefined, count: undefined, rest: false } : undefined);
   if (!base) return [];
-  const doing: Doing = { act: { ...base, at: op.at }, around, half: "refit", of: op.number, refused: false }, items = itemsOf(context, things, undefined);
+  const doing: Doing = { act: { ...base, at: op.at }, around, half: "refit", of: op.number, refused: false, before }, items = itemsOf(context, things, undefined);
   const all = (drafts: readonly LineDraft[]): readonly LineDraft[] => drafts.map((draft) => (draft.is === "action" ? { ...draft, of: numbers } : draft));
   const parts = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Part => thing.is === "part");
   const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie");

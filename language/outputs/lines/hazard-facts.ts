@@ -11,7 +11,7 @@ export function hazardFacts(hazard: HazardText, { document }: Wording): string[]
   ].filter((fact) => fact !== "");
 }
 
-/** On the way back the precautions were taken long before: which of them have to stand is told again. */
+/** On the way back the precautions were taken long before: which of them have to stand is told again, those without a kind in their own words. */
 export function mustStand(hazard: HazardText, { document }: Wording): string[] {
-  return hazard.precautions.length === 0 ? [] : [document.mustStand(hazard.precautions.map(({ title }) => title))];
+  return hazard.precautions.length === 0 ? [] : [document.mustStand(hazard.precautions.map(({ kind, title, text }) => (kind === "other" && text !== "" ? text.replace(/\.$/, "") : title)))];
 }

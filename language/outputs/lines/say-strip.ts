@@ -9,6 +9,7 @@ import { phrase, thingOf, tieVerb, toolName, type LineContext } from "./context.
 import { action, type ActionDraft, type Doing } from "./draft.ts";
 import { threadText } from "../../bill/uses.ts";
 import { figureText, massText } from "./figures.ts";
+import { hangingOn } from "./hanging.ts";
 import { itemsOf } from "./items.ts";
 import type { Detail } from "./line.ts";
 import { spannerOf } from "./spanner.ts";
@@ -147,7 +148,7 @@ export function holdLines(context: LineContext, doing: Doing, things: readonly T
   const what = phrase(context, things), items = itemsOf(context, things, act.count), amount = act.amount ? figureText(act.amount, context) : undefined;
   const details: Detail[] = [];
   if (act.verb === "support") {
-    const mass = massOf(context.model, things.filter((index) => thingOf(context, index).is === "part"));
+    const mass = massOf(context.model, hangingOn(context.model, things, doing.before));
     details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });
   }
   switch (act.verb) {

@@ -71,7 +71,8 @@ footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
 @media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem 3.6rem minmax(0,1fr) minmax(8rem,16rem)}.write input{min-height:2.75rem}}
 @media print{
 @page{size:A4;margin:16mm 14mm 18mm}
-body{max-width:none;padding:0;font-size:10pt}
+html{font-size:10pt}
+body{max-width:none;padding:0}
 h2{break-before:auto}h2,h3,h4{break-after:avoid}
 thead{display:table-header-group}tr{break-inside:avoid}
 a{color:inherit;text-decoration:none}

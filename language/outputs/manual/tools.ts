@@ -6,7 +6,8 @@ import type { Performance } from "../../bench/trace.ts";
 import { wrenchFinding } from "../../figures/torque-wrench.ts";
 import type { Tie, Tool } from "../../model/model.ts";
 import { si } from "../../quantities/index.ts";
-import { phrase, toolName, type LineContext } from "../lines/context.ts";
+import { toolName, type LineContext } from "../lines/context.ts";
+import { hangingOn } from "../lines/hanging.ts";
 import { bothSystems, figureText, massText } from "../lines/figures.ts";
 import type { Lines } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
@@ -75,15 +76,15 @@ function lifts({ performance, lines }: Done): LiftRow[] {
   const { context } = lines, { acts, manual: words } = context.wording, rows: LiftRow[] = [];
   const lineOf = (of: number): string => lines.strip.flatMap((group) => group.lines).find((line): line is ActionLine => line.is === "action"
     && line.of.includes(of))?.id ?? "";
-  performance.strip.forEach(({ act, things, from, to }, i) => {
+  performance.strip.forEach(({ act, things, from, to, before }, i) => {
     if (act.verb !== "lift" && act.verb !== "support") return;
-    const moved = [...new Set([...things, ...performance.events.slice(from,
-      to).flatMap((event) => event.moved)])].filter((thing) => context.model.things[thing]?.is === "part");
+    const off = performance.events.slice(from, to).flatMap((event) => event.moved);
+    const moved = off.length > 0 ? [...new Set([...things, ...off])].filter((thing) => context.model.things[thing]?.is === "part") : hangingOn(context.model, things, before);
     const mass = massOf(context.model, moved), tool = act.tool ? context.model.library.tools.get(act.tool.text) : undefined;
     const notGiven = mass.unknown > 0 ? words.partsWithout(mass.unknown) : "",
       people = act.people ?? things.map((thing) => context.model.parts[thing]?.liftPeople).find((count) => count !== undefined);
     rows.push({
-      load: phrase(context, things), mass: mass.kg > 0 ? [massText(mass.kg, context), notGiven].filter(Boolean).join(", ") : acts.massNotGiven,
+      load: things.map((thing) => context.model.things[thing]!.name).join(", "), mass: mass.kg > 0 ? [massText(mass.kg, context), notGiven].filter(Boolean).join(", ") : acts.massNotGiven,
       gear: act.tool ? toolName(context, act.tool.text) : words.notGiven,
       capacity: tool?.capacity ? figureText(tool.capacity, context) : act.tool ? words.notGiven : "", people: people === undefined ? ""
         : String(people), line: lineOf(i),

@@ -5,7 +5,7 @@ import type { Part, ThingIndex, Tie } from "../model/model.ts";
 import { assume, happen, isAssumed, reasonOf, type Bench, type Obstacle } from "./bench.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
 import { A_AWAY, A_OFF, A_ON, A_OUT, A_SLACK, ASIDE, BACKED_OUT, NEVER, ON_BASE, TIGHT, type State } from "./state.ts";
-import { isOut, left, lumpOf, partingOf, together } from "./ties.ts";
+import { anchorsOf, isOut, left, lumpOf, partingOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set } from "./vector.ts";
 
@@ -46,6 +46,8 @@ export function hiders(bench: Bench, behind: readonly ThingIndex[], lump: number
 
 /** What hides the item, as obstacles to an act of the strip or the refit. */
 export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, around: Around): Obstacle[] {
+  // Where its host is unknown, so is what stands before it.
+  if (bench.state.assumptions > 0 && (item.is === "part" ? hostsOf(bench, item) : item.lowers).some((host) => !bench.machine.isBase(host) && isAssumed(bench, host, A_AWAY | A_OFF))) return [];
   const list = hiders(bench, item.behind, lump, hostsOf(bench, item));
   return list.map((hider) => ({
     reason: reasonOf(bench.phase === "strip" ? "sequence/blocked" : "refit/impossible", {
@@ -55,10 +57,10 @@ export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, a
   }));
 }
 
-/** The least that makes the hider no hider: a tie is out; a part is out of the way, nobody knows how; of the base, that the host is off. */
+/** The least that makes the hider no hider: a tie is out; a part is out of the way, nobody knows how; of what plays the base, that the host is off. */
 function assumeOutOfTheWay(bench: Bench, item: Part | Tie, hider: ThingIndex, act: Act, around: Around): void {
   if (isTie(bench.model, hider)) assumeOut(bench, hider, act, around);
-  else if (bench.machine.isBase(hider)) for (const part of item.is === "tie" ? item.lowers : hostsOf(bench, item)) assume(bench, part, A_AWAY);
+  else if (anchorsOf(bench, bench.state, lumpOf(bench.state, hider), nothing).includes(hider)) for (const part of item.is === "tie" ? item.lowers : hostsOf(bench, item)) assume(bench, part, A_AWAY);
   assume(bench, hider, A_AWAY);
 }
 

@@ -6,6 +6,7 @@ import type { Model, ThingIndex } from "../model/model.ts";
 import type { Span } from "../findings/finding.ts";
 import { machineOf, type Machine } from "./machine.ts";
 import { A_DOUBT, NEVER, type State } from "./state.ts";
+import { joinsSlip, noteNever, type Slip } from "./slips.ts";
 import type { Around, Event, EventKind, Performed, Problem, Reason, RefitNote, StepRun } from "./trace.ts";
 import { at, set } from "./vector.ts";
 
@@ -19,6 +20,8 @@ export interface Bench {
   /** Facts that were assumed are not reported, but the acts go on. */
   quiet: boolean;
   readonly problems: Problem[];
+  /** Halves of slips that wait for their other half. */
+  readonly slips: Slip[];
   readonly events: Event[];
   readonly performed: Performed[];
   readonly notes: RefitNote[];
@@ -48,7 +51,7 @@ export interface Bench {
 
 export function benchOf(model: Model, state: State): Bench {
   return {
-    model, machine: machineOf(model), state, phase: "strip", computed: false, quiet: false, problems: [], events: [], performed: [], notes: [],
+    model, machine: machineOf(model), state, phase: "strip", computed: false, quiet: false, problems: [], slips: [], events: [], performed: [], notes: [],
     calls: new Set(), calling: undefined, aligned: new Set(), marksAt: new Map(), putAt: new Map(), willFit: new Set(), stages: new Map(), metIn: new Map(), partial: new Map(),
     callAt: undefined, turnedTo: undefined, steps: 0,
   };
@@ -98,9 +101,27 @@ export function report(bench: Bench, at: Span, about: readonly ThingIndex[], rea
 export function refuse(bench: Bench, act: Act, around: Around, thing: ThingIndex, obstacles: readonly Obstacle[]): void {
   if (obstacles.length === 0) return;
   const about = [thing, ...obstacles.flatMap((o) => [...(o.reason.thing === undefined ? [] : [o.reason.thing]), ...o.reason.by])];
-  report(bench, act.at, about, obstacles.map((o) => o.reason), act, around);
+  const reasons = obstacles.map((o) => o.reason);
+  if (!joinsSlip(bench, around, reasons) && !joinsSameLack(bench, reasons)) {
+    report(bench, act.at, about, reasons, act, around);
+    if (!bench.quiet) noteNever(bench, around, bench.problems[bench.problems.length - 1]!);
+  }
   for (const obstacle of obstacles) obstacle.assume?.();
   assume(bench, thing, A_DOUBT);
+}
+
+/** The same precaution forgotten for several hazards of one procedure is one line forgotten: said at the first, with all of them. */
+function joinsSameLack(bench: Bench, reasons: readonly Reason[]): boolean {
+  const lack = (list: readonly Reason[]): string => {
+    const kinds = list.map(({ rule, words }) => (rule === "hazard/not-yet" ? words.join() : rule === "hazard/order" && words[0] === "before" ? words.slice(1).join() : undefined));
+    return kinds.every((kind) => kind !== undefined && kind === kinds[0]) ? `${kinds[0]}` : "";
+  };
+  const lacking = lack(reasons);
+  if (bench.quiet || lacking === "") return false;
+  const i = bench.problems.findIndex((p) => p.phase === bench.phase && p.act !== undefined && lack(p.reasons) === lacking), first = bench.problems[i];
+  if (!first) return false;
+  bench.problems[i] = { ...first, reasons: [...first.reasons, ...reasons] };
+  return true;
 }
 
 // --- assumptions -------------------------------------------------------------------------------------------------------------

@@ -7,6 +7,7 @@ import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, resolve, type Bench } from "./bench.ts";
 import { isTie, partOf, tieOf } from "./machine.ts";
 import { A_DOUBT, A_DRAINED, A_HAZARD, ASIDE, CAPPED, DRAINED, FINGER_TIGHT, NEVER, ON_BASE, TIGHT, type State } from "./state.ts";
+import { joinsSlip } from "./slips.ts";
 import { lumpOf } from "./ties.ts";
 import type { Event, StepRun } from "./trace.ts";
 import { at } from "./vector.ts";
@@ -53,7 +54,8 @@ export function judgeEnd(bench: Bench, start: State, leaves: Leaves, blame: Span
 }
 
 function say(bench: Bench, rule: string, thing: ThingIndex, where: Span, words: readonly string[], numbers: readonly number[] = []): void {
-  report(bench, where, [thing], [reasonOf(rule, { thing, words, numbers, at: bench.model.things[thing]!.at })]);
+  const reasons = [reasonOf(rule, { thing, words, numbers, at: bench.model.things[thing]!.at })];
+  if (!joinsSlip(bench, undefined, reasons)) report(bench, where, [thing], reasons);
 }
 
 const isDoubtful = (bench: Bench, thing: ThingIndex): boolean => isUnknown(bench, thing) || isAssumed(bench, thing, A_DOUBT);

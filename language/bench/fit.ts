@@ -17,6 +17,10 @@ import { at, set, setAll } from "./vector.ts";
 export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, onto: readonly ThingIndex[] = []): void {
   const { model, machine, state: s } = bench, part = partOf(model, index), own = lumpOf(s, index), hosts = machine.hosts[index]!;
   if (isAssumed(bench, index, A_ON)) return forget(bench, index, A_ON);
+  const had = bench.partial.get(index) ?? 0;
+  if (act.count !== undefined && had + act.count > part.count && !part.countUnknown) {
+    report(bench, act.at, [index], [reasonOf("sequence/over-count", { thing: index, numbers: [act.count, part.count - had, part.count], words: ["fit"], at: part.at })], act, around);
+  }
   if (act.count !== undefined) bench.partial.set(index, (bench.partial.get(index) ?? 0) + act.count);
   else bench.partial.delete(index);
   const target = whereTo(bench, part, own, onto);

@@ -7,7 +7,7 @@ import { hazardKinds, kindIn, precautions as kinds } from "../tables/index.ts";
 import { isAside } from "./access.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
-import { A_AWAY, A_HAZARD, LAPSED, NEVER, TIGHT } from "./state.ts";
+import { A_AWAY, A_HAZARD, A_OUT, A_SLACK, LAPSED, NEVER, TIGHT } from "./state.ts";
 import { holds, lumpOf, partingOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set, type Vector } from "./vector.ts";
@@ -85,9 +85,11 @@ export function stand(bench: Bench, act: Act, thing: ThingIndex, around: Around)
     });
   }
   const base = model.base[0];
-  const shut = precaution.behind.find((b) => isPart(model, b) && base !== undefined && together(s, b, base) && !isAside(s, b) && !isAssumed(bench, b, A_AWAY));
+  const shut = precaution.behind.find((b) => (isPart(model, b)
+    ? base !== undefined && together(s, b, base) && !isAside(s, b) && !isAssumed(bench, b, A_AWAY)
+    : isTie(model, b) && holds(model, s, b) && !isAssumed(bench, b, A_OUT | A_SLACK | A_AWAY)));
   if (shut !== undefined) {
-    obstacles.push({ reason: reasonOf("hazard/proof-out-of-reach", { thing, by: [shut], words: [act.verb], at: precaution.at }), assume: undefined });
+    obstacles.push({ reason: reasonOf("hazard/proof-out-of-reach", { thing, by: [shut], words: [act.verb], at: precaution.at }), assume: () => assume(bench, shut, A_AWAY) });
   }
   for (const b of precaution.behind) if (isPart(model, b) && base !== undefined) { const parting = partingOf(s, b, base); if (parting !== NEVER) needs.add(parting); }
   for (const p of hazard.precautions.slice(0, k)) { const by = at(s.standing, p.number); if (by > 0) needs.add(by - 1); }

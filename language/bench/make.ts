@@ -9,6 +9,7 @@ import { tieOf } from "./machine.ts";
 import { lineUp } from "./marks.ts";
 import { leftOf } from "./smallest-set.ts";
 import { A_AWAY, A_ON, A_OUT, FINGER_TIGHT, NEVER, ON_BASE, TIGHT } from "./state.ts";
+import { reportTwice } from "./slips.ts";
 import { lumpOf } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set } from "./vector.ts";
@@ -18,13 +19,16 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
   if (isAssumed(bench, index, A_ON)) return forget(bench, index, A_ON);
   let isFit = act.verb !== "tighten";
   if (out === 0 && at(s.slack, index) === TIGHT && isFit && bench.phase === "refit" && !act.fingerTight) {
-    return report(bench, act.at, [index], [reasonOf("refit/impossible", { thing: index, words: ["already in"], at: tie.at })], act, around);
+    return reportTwice(bench, act, around, index, undefined, reasonOf("refit/impossible", { thing: index, words: ["already in"], at: tie.at }));
   }
   if (out === tie.count && !isFit && isAssumed(bench, index, A_OUT)) isFit = true;
   if (out === tie.count && !isFit && !bench.computed) {
     report(bench, act.at, [index], [reasonOf("refit/impossible", { thing: index, words: ["not in"], at: tie.at })], act, around);
     bench.state = { ...s, out: set(s.out, index, 0) };
     return assume(bench, index, A_ON);
+  }
+  if (act.count !== undefined && act.count > (isFit ? out : tie.count) && !tie.countUnknown && !bench.computed && !isAssumed(bench, index, A_OUT)) {
+    report(bench, act.at, [index], [reasonOf("sequence/over-count", { thing: index, numbers: [act.count, isFit ? out : tie.count, tie.count], words: [act.verb], at: tie.at })], act, around);
   }
   const lump = lumpOfItem(bench, tie), needs = new Set<number>(), hazards = new Set<ThingIndex>(), obstacles: Obstacle[] = [];
   const sides = [...tie.lowers, ...tie.uppers];

@@ -5,7 +5,7 @@ import type { ThingIndex } from "../model/model.ts";
 import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
-import { A_OUT, NEVER } from "./state.ts";
+import { A_DOUBT, A_OUT, NEVER } from "./state.ts";
 import { isOut, lumpOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at } from "./vector.ts";
@@ -19,7 +19,7 @@ export function mark(bench: Bench, act: Act, things: readonly ThingIndex[]): voi
 /** A tie is tagged while it is made: afterwards nobody knows which end belongs where. */
 export function tag(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
   for (const thing of things) {
-    if (!isTie(bench.model, thing) || !isOut(bench.model, bench.state, thing) || isAssumed(bench, thing, A_OUT)) continue;
+    if (!isTie(bench.model, thing) || !isOut(bench.model, bench.state, thing) || isAssumed(bench, thing, A_OUT | A_DOUBT)) continue;
     report(bench, act.at, [thing], [reasonOf("sequence/already-undone", { thing, words: ["tag"], at: bench.events[at(bench.state.outBy, thing)]?.act.at ?? tieOf(bench.model, thing).at })], act, around);
   }
 }

@@ -105,8 +105,16 @@ export function freeing(bench: Bench, parts: readonly ThingIndex[], look: Look):
     for (const tie of least) out = set(out, tie, tieOf(bench.model, tie).count);
     s = { ...s, out };
     const still = lookAt(bench, parts, s).held;
-    if (still.size === 0) return least;
+    if (still.size === 0) break;
     least.push(...still);
+  }
+  // What was asked for on the way and is not needed after all: the cut counts ties to the anchors, some of which come along.
+  for (const tie of [...least]) {
+    if (least.length === 1) break;
+    const rest = least.filter((other) => other !== tie);
+    let { out } = bench.state;
+    for (const other of rest) out = set(out, other, tieOf(bench.model, other).count);
+    if (lookAt(bench, parts, { ...bench.state, out }).held.size === 0) least.splice(least.indexOf(tie), 1);
   }
   return least;
 }

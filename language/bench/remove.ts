@@ -9,7 +9,7 @@ import { touch } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import { freeing, lookAt, type Look } from "./removal.ts";
 import { chainToBase, leftOf } from "./smallest-set.ts";
-import { A_AWAY, A_OFF, A_ON, A_OUT, HELD, NEVER, ON_BASE } from "./state.ts";
+import { A_AWAY, A_OFF, A_ON, A_OUT, A_SLACK, HELD, NEVER, ON_BASE } from "./state.ts";
 import { anchorsOf, clampOf, lumpOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set, setAll } from "./vector.ts";
@@ -89,6 +89,11 @@ function isStillOn(bench: Bench, act: Act, part: ThingIndex, asked: readonly Thi
 function stillHeld(bench: Bench, act: Act, parts: readonly ThingIndex[], look: Look, around: Around): Obstacle | undefined {
   if (look.held.size === 0 || [...look.held].every((tie) => isAssumed(bench, tie, A_OUT))) return undefined;
   const set = freeing(bench, parts, look), first = set[0];
+  // How it is held is unknown where it was assumed out of the way, or its ties loose: then they are out, and nothing is said again.
+  if (set.length > 0 && (parts.every((part) => isAssumed(bench, part, A_AWAY)) || set.every((tie) => isAssumed(bench, tie, A_OUT | A_SLACK)))) {
+    for (const tie of set) assumeOut(bench, tie, act, around);
+    return undefined;
+  }
   return {
     reason: reasonOf("sequence/still-held", {
       thing: parts[0]!, by: set, left: leftOf(bench, set), at: first === undefined ? undefined : tieOf(bench.model, first).at,
@@ -99,11 +104,19 @@ function stillHeld(bench: Bench, act: Act, parts: readonly ThingIndex[], look: L
 }
 
 function clampedBy(bench: Bench, act: Act, part: ThingIndex, parts: readonly ThingIndex[], around: Around): Obstacle | undefined {
-  const ties = clampOf(bench, part, bench.state).filter((tie) => !parts.some((p) => tie.lowers.includes(p) || tie.uppers.includes(p)) && !isAssumed(bench, tie.index, A_OUT)).map((tie) => tie.index);
+  const ties = clampOf(bench, part, bench.state).filter((tie) => !parts.some((p) => tie.lowers.includes(p) || tie.uppers.includes(p)) && !isAssumed(bench, tie.index, A_OUT)
+    && ![...tie.lowers, ...tie.uppers].some((side) => isAssumed(bench, side, A_AWAY))).map((tie) => tie.index);
   if (ties.length === 0) return undefined;
   return {
     reason: reasonOf("sequence/still-held", { thing: part, by: ties, left: leftOf(bench, ties), words: ["clamped"], at: tieOf(bench.model, ties[0]!).at }),
-    assume: () => { for (const tie of ties) if (!tieOf(bench.model, tie).passing) assumeOut(bench, tie, act, around); },
+    // What lets go in passing lets go when the part that hangs by it leaves: that one is out of the way.
+    assume: () => {
+      for (const index of ties) {
+        const tie = tieOf(bench.model, index);
+        if (!tie.passing) assumeOut(bench, index, act, around);
+        else for (const side of tie.lowers) if (!bench.machine.isBase(side)) assume(bench, side, A_AWAY);
+      }
+    },
   };
 }
 

@@ -10,6 +10,7 @@ import { touch } from "./hazards.ts";
 import { isCaptive, isPart, isTie, partOf, tieOf } from "./machine.ts";
 import { remove } from "./remove.ts";
 import { A_ON, A_OUT, BACKED_OUT, HELD, LOOSE, NEVER, TIGHT } from "./state.ts";
+import { reportTwice } from "./slips.ts";
 import { holds, left } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set } from "./vector.ts";
@@ -59,7 +60,7 @@ function takeOut(bench: Bench, act: Act, tie: Tie, count: number, needs: Iterabl
 function alreadyOut(bench: Bench, act: Act, tie: Tie, around: Around): void {
   if (isAssumed(bench, tie.index, A_OUT)) return forget(bench, tie.index, A_OUT);
   const before = bench.events[at(bench.state.outBy, tie.index)];
-  report(bench, act.at, [tie.index], [reasonOf("sequence/already-undone", { thing: tie.index, words: ["undone"], at: before?.act.at })], act, around);
+  reportTwice(bench, act, around, tie.index, before?.around.step, reasonOf("sequence/already-undone", { thing: tie.index, words: ["undone"], at: before?.act.at }));
 }
 
 function alreadyLoose(bench: Bench, act: Act, tie: Tie, around: Around): boolean {

@@ -5,7 +5,7 @@ import type { BlockEntry, Condition, Entry, Procedure, ThingIndex } from "../mod
 import { reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
 import { isPart } from "./machine.ts";
 import { perform } from "./perform.ts";
-import { ON_BASE } from "./state.ts";
+import { A_DOUBT, ON_BASE } from "./state.ts";
 import { lumpOf } from "./ties.ts";
 import type { Around, StepRun } from "./trace.ts";
 import { at } from "./vector.ts";
@@ -104,8 +104,9 @@ function neededFirst(bench: Bench, procedure: Procedure, around: Around, atEnd?:
   for (const need of procedure.needs) for (const name of need.names) {
     const needed = bench.model.procedures.get(name.text);
     if (!needed || bench.calls.has(needed.id) || bench.calling!.includes(needed.id)) continue;
-    report(bench, need.at, [], [reasonOf("sequence/needs", { words: [procedure.title || procedure.id, needed.title || needed.id], at: needed.at })], undefined, around);
-    if (bench.phase !== "strip") continue;
+    const missed = (): void => report(bench, need.at, [], [reasonOf("sequence/needs", { words: [procedure.title || procedure.id, needed.title || needed.id], at: needed.at })], undefined, around);
+    if (bench.phase !== "strip") { missed(); continue; }
+    const known = bench.state.assumptions > 0 ? bench.state.assumed : undefined;
     const since = bench.events.length, notes = bench.notes.length, done = bench.performed.length, wasQuiet = bench.quiet;
     bench.quiet = true;
     run(bench, needed, { ...around, procedure: needed }, atEnd);
@@ -113,6 +114,8 @@ function neededFirst(bench: Bench, procedure: Procedure, around: Around, atEnd?:
     bench.notes.length = notes;
     bench.performed.length = done;
     for (let i = since; i < bench.events.length; i++) bench.events[i] = { ...bench.events[i]!, assumed: true };
+    // Part of what it does was missed before, at an act that asked for it: that is the same mistake.
+    if (!known || !bench.events.slice(since).some((event) => event.things.some((thing) => (at(known, thing) & ~A_DOUBT) !== 0))) missed();
   }
 }
 

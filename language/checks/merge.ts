@@ -14,14 +14,25 @@ export function mergeFindings(raw: readonly Raw[], buildsOf: (unit: string) => r
     const key = `${one.code} ${one.at.file} ${one.at.start}`, list = groups.get(key);
     if (list) list.push(one); else groups.set(key, [one]);
   }
-  const missed = new Set<string>(), findings: Finding[] = [];
+  const missed = new Set<string>(), findings: Finding[] = [], lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [];
+  const isWithin = (at: Raw["at"], whole: Raw["at"]): boolean => at.file === whole.file && at.start >= whole.start && at.end <= whole.end;
   for (const list of groups.values()) {
-    const first = list[0]!;
+    const first = list[0]!, { restsOn } = first;
+    // What a declaration lacks is said at the declaration, and not again at each line that asks for it.
+    if (restsOn && [...groups.values()].some(([other]) => other!.code.startsWith("hazard/") && isWithin(other!.at, restsOn))) continue;
     if (missedOnce.test(first.code)) {
       const about = list.flatMap((one) => one.about), isNew = about.length === 0 || about.some((id) => !missed.has(`${first.code} ${id}`));
       for (const id of about) missed.add(`${first.code} ${id}`);
       if (!isNew) continue;
     }
+    // The same was missing in a procedure that this one shares acts with: said there, and this place among its reasons.
+    const { lack } = first, before = lack && lacks.find((one) => one.lack.what === lack.what && one.lack.performed.values().some((id) => lack.performed.has(id)));
+    if (before) {
+      const had = findings[before.place]!;
+      findings[before.place] = { ...had, because: [...had.because, { says: first.says, at: first.at }] };
+      continue;
+    }
+    if (lack) lacks.push({ lack, place: findings.length });
     findings.push(merged(first, list, buildsOf));
   }
   return findings;
@@ -35,7 +46,7 @@ function byPlace(a: Raw, b: Raw): number {
 function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => readonly Build[]): Finding {
   const others = [...new Set(list.map((one) => one.who))].filter((who) => who !== first.who && who !== "");
   const says = others.length === 0 ? first.says : `${first.says} (the same for ${listed(shortened(others))})`;
-  const { build: _build, unit, who: _who, about: _about, ...finding } = first;
+  const { build: _build, unit, who: _who, about: _about, lack: _lack, restsOn: _restsOn, ...finding } = first;
   const found = new Set(list.map((one) => one.build)), all = buildsOf(unit);
   const builds = found.has(undefined) || all.length < 2 || all.every((b) => found.has(b.name)) ? [] : [smallestCondition(all, found)];
   return { ...finding, says, builds };

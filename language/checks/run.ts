@@ -18,6 +18,10 @@ export interface Raw extends Finding {
   /** What it is about, as the author calls it, for pieces that share a line; and by id, for what several procedures miss. */
   readonly who: string;
   readonly about: readonly string[];
+  /** What the bench missed, in one text for equal lacks, and the procedures that it performed on the way: of related procedures it is one mistake. */
+  readonly lack: { readonly what: string; readonly performed: ReadonlySet<string> } | undefined;
+  /** The declaration that it finds something missing in: what is said there speaks for it. */
+  readonly restsOn: Span | undefined;
 }
 
 export interface CheckTable {
@@ -42,12 +46,12 @@ export function benchContext(table: CheckTable, base: CheckContext, model: Model
   return context;
 }
 
-function finish(check: Check, draft: Draft, settings: Settings, of: { build: string | undefined; unit: string; who?: string; about?: readonly string[] }): Raw | undefined {
+function finish(check: Check, draft: Draft, settings: Settings, of: { build: string | undefined; unit: string; who?: string; about?: readonly string[]; lack?: Raw["lack"]; restsOn?: Span | undefined }): Raw | undefined {
   const severity = severityOf(check, settings, draft.severity);
   if (severity === "off") return undefined;
   return {
     code: check.code, severity, says: draft.says, at: draft.at, because: draft.because ?? [], fixes: draft.fixes ?? [], builds: [],
-    ...(draft.tag === undefined ? {} : { tag: draft.tag }), build: of.build, unit: of.unit, who: of.who ?? "", about: of.about ?? [],
+    ...(draft.tag === undefined ? {} : { tag: draft.tag }), build: of.build, unit: of.unit, who: of.who ?? "", about: of.about ?? [], lack: of.lack, restsOn: of.restsOn,
   };
 }
 
@@ -56,7 +60,7 @@ export function checkFile(table: CheckTable, file: SourceFile, context: CheckCon
   for (const error of file.tree.errors) {
     const at: Span = { file: file.path, start: error.start, end: error.end };
     const fixes = error.fix ? [{ title: error.fix.title, certain: error.fix.certain, edits: error.fix.edits.map((edit) => ({ file: file.path, ...edit })) }] : [];
-    found.push({ code: error.code, severity: "error", says: error.says, at, because: [], fixes, builds: [], build: undefined, unit: "", who: "", about: [] });
+    found.push({ code: error.code, severity: "error", says: error.says, at, because: [], fixes, builds: [], build: undefined, unit: "", who: "", about: [], lack: undefined, restsOn: undefined });
   }
   for (const check of table.all) {
     if (!check.file) continue;
@@ -80,7 +84,7 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
   const left = doubtsOf(context);
   for (const problem of performance.problems) {
     const remains = left(problem);
-    if (remains) push(found, wordProblem(table, remains, bench, context.settings));
+    if (remains) push(found, wordProblem(table, remains, bench, context.settings, performance));
   }
   for (const check of table.all) {
     if (!check.performance) continue;
@@ -99,13 +103,43 @@ function doubtsOf({ project, settings }: CheckContext): Doubts {
   return known.left;
 }
 
-function wordProblem(table: CheckTable, problem: Problem, context: BenchContext, settings: Settings): Raw | undefined {
+/** Procedures performed in it, called and needed ones too. */
+const performed = new WeakMap<Performance, ReadonlySet<string>>();
+function performedIn(performance: Performance): ReadonlySet<string> {
+  let ids = performed.get(performance);
+  if (!ids) {
+    const { procedure } = performance, acts = [...performance.strip, ...performance.written], needs = procedure.needs.flatMap((need) => need.names.map((name) => name.text));
+    performed.set(performance, (ids = new Set([procedure.id, ...needs, ...acts.map(({ around }) => around.procedure.id)])));
+  }
+  return ids;
+}
+
+/** What a refused act lacked; undefined where it is no such thing. */
+function lackOf(problem: Problem, context: BenchContext): string | undefined {
+  const lacks = problem.reasons.map(({ rule, thing, by, words }) => {
+    const ids = (rule === "hazard/order" && thing !== undefined ? [thing] : by).map((one) => context.model.things[one]!.id).join();
+    switch (rule) {
+      case "sequence/still-held": case "sequence/blocked": case "sequence/fluid-aboard": return `open ${ids}`;
+      case "hazard/not-yet": return `precautions ${ids} ${words.join()}`;
+      case "hazard/order": return words[0] === "before" ? `precautions ${ids} ${words.slice(1).join()}` : `declared ${ids} ${words.join()}`;
+      case "hazard/proof-out-of-reach": return `open ${ids}`;
+      default: return undefined;
+    }
+  });
+  return lacks.length === 1 ? lacks[0] : undefined;
+}
+
+function wordProblem(table: CheckTable, problem: Problem, context: BenchContext, settings: Settings, performance?: Performance): Raw | undefined {
   const check = table.byCode(problem.rule);
   if (!check?.problem) throw new Error(`no check words ${problem.rule}`);
+  const what = performance && lackOf(problem, context), [reason] = problem.reasons;
+  const undeclared = reason?.rule === "hazard/order" && reason.words[0] === "undeclared" && reason.thing !== undefined ? context.model.things[reason.thing]!.whole : undefined;
   const things = problem.about.map((thing) => context.model.things[thing]!);
   return finish(check, check.problem(problem, context), settings, {
     build: context.model.build, unit: context.model.unit, who: things[0] ? things[0].name : "",
     about: things.length > 0 ? things.map((t) => `${context.model.unit} ${t.id}`) : problem.reasons.flatMap((r) => r.words.slice(0, 1)),
+    lack: performance === undefined || what === undefined ? undefined : { what: `${context.model.unit} ${what}`, performed: performedIn(performance) },
+    restsOn: undeclared,
   });
 }
 

@@ -19,6 +19,7 @@ export function concernedBy(mutant: Mutant, performances: readonly Performance[]
   for (const start of mutant.starts) lines.add(`${mutant.file}:${lineAt(texts.get(mutant.file)!, start)}`);
   const add = (at: Span): void => { const text = texts.get(at.file); if (text !== undefined) lines.add(`${at.file}:${lineAt(text, at.start)}`); };
   const isIt = (at: Span): boolean => at.file === mutant.file && mutant.starts.includes(at.start);
+  const ids = new Set<string>();
   let isAskedFor = false;
   for (const performance of performances) {
     const { model, events, procedure } = performance, done = [...performance.strip, ...performance.written, ...performance.finish];
@@ -32,12 +33,12 @@ export function concernedBy(mutant: Mutant, performances: readonly Performance[]
     for (const event of events) {
       if (own.has(event.index)) continue;
       if (event.needs.some((need) => own.has(need))) { add(event.act.at); isAskedFor = true; }
-      if (event.things.some((thing) => things.has(thing)) || event.hazards.some((hazard) => things.has(hazard))) { add(event.act.at); add(firstOfStep(events, event).act.at); if (sharesThing(event, things)) isAskedFor = true; }
+      if (event.things.some((thing) => things.has(thing)) || event.hazards.some((hazard) => things.has(hazard))) { add(event.act.at); add(firstOfStep(events, event).act.at); }
     }
     for (const event of own) add(firstOfStep(events, events[event]!).act.at);
     for (const one of [...stripActs, ...performance.written]) {
       if (mine.includes(one)) continue;
-      if (one.things.some((thing) => things.has(thing) || isBeside(model, thing, things))) { add(one.act.at); if (one.things.some((thing) => things.has(thing)) && doesSomething(one)) isAskedFor = true; }
+      if (one.things.some((thing) => things.has(thing) || isBeside(model, thing, things))) add(one.act.at);
     }
     // Positions and marks have no thing of their own: what stands up to the next turn, what lines the mark up.
     for (const one of mine) {
@@ -46,17 +47,26 @@ export function concernedBy(mutant: Mutant, performances: readonly Performance[]
     }
     for (const aim of procedure.aims) {
       add(aim.at);
-      if (aim.is === "all-apart" && own.size > 0 && [...things].some((thing) => isPart(model, thing) || isTie(model, thing))) isAskedFor = true;
-      if (aim.is === "all-in" && mine.some((one) => performance.written.includes(one) && one.before !== one.after)) isAskedFor = true;
-      for (const name of aim.names) for (const thing of model.scopes.get("")?.get(name.text) ?? []) if (things.has(thing)) isAskedFor = true;
+      if (aim.is === "all-apart" && [...own].some((event) => events[event]!.kind === "off" || events[event]!.kind === "out") && [...things].some((thing) => isPart(model, thing) || isTie(model, thing))) isAskedFor = true;
+      if (aim.is === "all-in" && mine.some((one) => puts.has(one.act.verb) && one.before !== one.after)) isAskedFor = true;
+      for (const name of aim.names) for (const thing of model.scopes.get("")?.get(name.text) ?? []) if (things.has(thing) && own.size > 0) isAskedFor = true;
     }
     add(procedure.at);
+    for (const thing of things) ids.add(`${model.unit} ${model.things[thing]!.id}`);
+    // Turning asks that nothing lies loose.
+    const last = stripActs.findLastIndex((one) => mine.includes(one)), turn = last < 0 ? undefined : stripActs.slice(last + 1).find((one) => one.act.verb === "turn");
+    if (turn && [...things].some((thing) => isPart(model, thing) && partOf(model, thing).rests.length > 0)) { add(turn.act.at); isAskedFor = true; }
+  }
+  // The same things in the procedures beside it: what one takes off the other puts on.
+  for (const { model, strip, written, events } of performances) {
+    for (const one of [...strip, ...written]) if (one.things.some((thing) => ids.has(`${model.unit} ${model.things[thing]!.id}`))) add(one.act.at);
+    for (const event of events) if (event.things.some((thing) => ids.has(`${model.unit} ${model.things[thing]!.id}`))) add(firstOfStep(events, event).act.at);
   }
   return { lines, isAskedFor };
 }
 
-const sharesThing = (event: Event, things: ReadonlySet<ThingIndex>): boolean => event.things.some((thing) => things.has(thing));
-const doesSomething = (one: Performed): boolean => one.before !== one.after;
+/** Acts whose result the end of a refit asks for. */
+const puts: ReadonlySet<string> = new Set(["fit", "tighten", "press", "fill", "slide", "swing", "open", "uncap"]);
 const firstOfStep = (events: readonly Event[], event: Event): Event => (event.around.step ? (events.find((one) => one.around.step === event.around.step) ?? event) : event);
 
 function upToNextTurn(done: readonly Performed[], turn: Performed): Performed[] {

@@ -60,7 +60,7 @@ function actMutants(tree: Tree, item: Item, facts: UnitFacts, add: Add): void {
   if (counted) for (const by of [1, -1]) {
     const count = Number(first.text) + by;
     if (count > 0) add(by > 0 ? "count + 1" : "count - 1", item, `${line} | ${count} of`, [{ start: first.startOffset, end: first.endOffset! + 1, text: String(count) }]);
-  } else if (["undo", "fit", "remove"].includes(word) && names.length === 1) {
+  } else if (["undo", "fit", "remove"].includes(word) && names.length === 1 && first?.text !== "rest") {
     const whole = facts.countOf(names[0]!.text);
     if (whole !== undefined && whole > 1) for (const by of [1, -1]) {
       add(by > 0 ? "count + 1" : "count - 1", item, `${line} | ${whole + by} of`, [{ start: names[0]!.start, end: names[0]!.start, text: `${whole + by} of ` }]);

@@ -1,0 +1,70 @@
+// A wrong name leaves two traces: what it names is done twice, and what it should have named is never done. Two traces of one slip are
+// one finding, with both as its reasons. Decides only which problems belong together, never whether something is wrong.
+
+import type { Act } from "../model/act.ts";
+import type { ThingIndex } from "../model/model.ts";
+import { A_DOUBT } from "./state.ts";
+import { isAssumed, report, type Bench } from "./bench.ts";
+import { isTie } from "./machine.ts";
+import type { Around, Problem, Reason, StepRun } from "./trace.ts";
+
+/** One trace that was reported, and the step in which the other one would stand. */
+export interface Slip {
+  readonly is: "twice" | "never";
+  readonly phase: "strip" | "refit";
+  readonly step: StepRun | undefined;
+  readonly problem: Problem;
+}
+
+/** Done a second time. `firstStep` is the step in which it was done first; the first time may have been refused itself. */
+export function reportTwice(bench: Bench, act: Act, around: Around, thing: ThingIndex, firstStep: StepRun | undefined, reason: Reason): void {
+  if (bench.quiet) return;
+  const first = isAssumed(bench, thing, A_DOUBT) ? bench.problems.findLast((p) => p.about[0] === thing && p.act !== undefined) : undefined;
+  const never = take(bench, "never", firstStep);
+  if (first) {
+    // The first time was refused: what rests on that is not said again.
+    if (never) { drop(bench, never.problem); extend(bench, first, never.problem.reasons); } else note(bench, "twice", around.step, first);
+    return;
+  }
+  if (never) { extend(bench, never.problem, [reason]); return; }
+  report(bench, act.at, [thing], [reason], act, around);
+  note(bench, "twice", around.step, bench.problems[bench.problems.length - 1]!);
+}
+
+/** Takes reasons that name ties which nothing undid to the slip that they belong to; false where there is none, and they are reported. */
+export function joinsSlip(bench: Bench, around: Around | undefined, reasons: readonly Reason[]): boolean {
+  if (bench.quiet || bench.slips.length === 0 || !reasons.some((reason) => isNever(bench, reason))) return false;
+  const twice = take(bench, "twice", around?.step);
+  if (twice) extend(bench, twice.problem, reasons);
+  return twice !== undefined;
+}
+
+/** Remembers a problem that names ties which nothing undid: the wrong name may turn up later. */
+export function noteNever(bench: Bench, around: Around, problem: Problem): void {
+  if (problem.phase === "strip" && problem.reasons.some((reason) => isNever(bench, reason))) note(bench, "never", around.step, problem);
+}
+
+function isNever(bench: Bench, reason: Reason): boolean {
+  if (bench.phase === "refit") return reason.rule === "refit/missing" && reason.words[0] === "out";
+  return (reason.rule === "sequence/still-held" || reason.rule === "sequence/blocked") && reason.by.some((thing) => isTie(bench.model, thing));
+}
+
+function note(bench: Bench, is: Slip["is"], step: StepRun | undefined, problem: Problem): void {
+  bench.slips.push({ is, phase: bench.phase, step, problem });
+}
+
+/** In the refit what is missing shows at the end, outside any step. */
+function take(bench: Bench, is: Slip["is"], step: StepRun | undefined): Slip | undefined {
+  const i = bench.slips.findLastIndex((slip) => slip.is === is && slip.phase === bench.phase && (slip.step === step || bench.phase === "refit"));
+  return i < 0 ? undefined : bench.slips.splice(i, 1)[0];
+}
+
+function extend(bench: Bench, problem: Problem, reasons: readonly Reason[]): void {
+  const i = bench.problems.indexOf(problem);
+  if (i >= 0) bench.problems[i] = { ...problem, reasons: [...problem.reasons, ...reasons], about: [...new Set([...problem.about, ...reasons.flatMap((r) => r.by)])] };
+}
+
+function drop(bench: Bench, problem: Problem): void {
+  const i = bench.problems.indexOf(problem);
+  if (i >= 0) bench.problems.splice(i, 1);
+}

@@ -18,6 +18,13 @@ const commands: Readonly<Record<string, () => Promise<{ default: Command }>>> = 
   new: () => import("./commands/new.ts"),
 };
 
+export const commandNames: readonly string[] = Object.keys(commands);
+
+/** One of `commandNames`. */
+export async function loadCommand(name: string): Promise<Command> {
+  return (await commands[name]!()).default;
+}
+
 /** Runs the tool; the exit status: 0 clean, 1 findings, 2 could not run. */
 export async function main(argv: readonly string[], io: Io): Promise<number> {
   try {

@@ -10,4 +10,9 @@ export const generators: readonly (() => Promise<Generator>)[] = [
   async () => (await import("./settings-schema.ts")).generate,
   async () => (await import("./output-schemas.ts")).generate,
   async () => (await import("./grammar.ts")).generate,
+  async () => (await import("./reference-words.ts")).generate,
+  async () => (await import("./reference-kinds.ts")).generate,
+  async () => (await import("./reference-checks.ts")).generate,
+  async () => (await import("./reference-figures.ts")).generate,
+  async () => (await import("./reference-commands.ts")).generate,
 ];

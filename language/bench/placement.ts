@@ -2,7 +2,9 @@
 // first of its precautions and of the acts that it asks something of; a message on a thing stands before the first act of each step that
 // moves or undoes that very thing, in both halves. Every output that prints acts asks here.
 
-import type { Message, Model, ThingIndex } from "../model/model.ts";
+import { requiredWait, type RequiredWait, type WaitQuestion } from "../figures/required-wait.ts";
+import type { Hazard, Message, Model, Precaution, ThingIndex } from "../model/model.ts";
+import { si } from "../quantities/index.ts";
 import { machineOf } from "./machine.ts";
 import type { Event, Performance, Performed, RefitPerformed, StepRun } from "./trace.ts";
 
@@ -97,4 +99,31 @@ export function endTurnBefore({ refit }: Performance): number {
   let place = refit.length;
   while (place > 0 && refit[place - 1]!.op.verb === "lift") place--;
   return place;
+}
+
+// --- the wait of a stored charge -----------------------------------------------------------------------------------------------
+
+/**
+ * The wait that is told with a precaution, longest of the author's and the computed ones; undefined where none is due. The computed one
+ * is told where the charge is let go: at `discharge`, else at the first precaution that states a wait, else at the proof. No wait stands
+ * for a proof, and a senseless figure gives no computed one.
+ */
+export function waitOf(hazard: Hazard, precaution: Precaution): RequiredWait | undefined {
+  const charge = isWhereItWaits(hazard, precaution) ? chargeOf(hazard) : undefined, makerWait = precaution.wait ? si(precaution.wait).high : undefined;
+  if (!charge && (makerWait === undefined || makerWait < 0)) return undefined;
+  return requiredWait({ ...charge, ...(makerWait === undefined || makerWait < 0 ? {} : { makerWait }) });
+}
+
+/** The charge as the figures ask for it. An alternating voltage charges to its crest: so it says, or its source does. */
+export function chargeOf(hazard: Hazard): WaitQuestion | undefined {
+  const voltage = hazard.figures.get("voltage"), capacitance = hazard.figures.get("capacitance"), bleeder = hazard.figures.get("bleeder");
+  if (!voltage || !capacitance || !bleeder || si(voltage).high < 0 || si(capacitance).high <= 0 || si(bleeder).high <= 0) return undefined;
+  const alternating = voltage.unit === "V ac" || (voltage.unit !== "V dc" && (hazard.source === "mains" || hazard.source === "generator"));
+  const kind = alternating ? ({ kind: "ac" } as const) : voltage.unit === "V dc" ? ({ kind: "dc" } as const) : {};
+  return { voltage: si(voltage).high, ...kind, capacitance: si(capacitance).high, bleeder: si(bleeder).high };
+}
+
+function isWhereItWaits({ precautions }: Hazard, precaution: Precaution): boolean {
+  const place = precautions.find((each) => each.kind === "discharge") ?? precautions.find((each) => each.wait) ?? precautions.find((each) => each.kind === "prove-dead");
+  return place === precaution;
 }

@@ -9,7 +9,7 @@ import type { Provenance } from "../draft.ts";
 import { lineContext, toolName } from "../lines/context.ts";
 import { limitsText } from "../lines/reading.ts";
 import { spannerOf } from "../lines/spanner.ts";
-import { waitOf } from "../lines/wait.ts";
+import { waitOf } from "../../bench/placement.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 import { placesIn, type Place } from "../places.ts";
 import { refitData, type RefitProcedure } from "../refit/data.ts";

@@ -11,7 +11,7 @@ import { itemsOf } from "./items.ts";
 import type { Detail } from "./line.ts";
 import { limitsText, readingOf } from "./reading.ts";
 import { discards, fastenerDetails, holdLines } from "./say-strip.ts";
-import { waitOf } from "./wait.ts";
+import { waitOf } from "../../bench/placement.ts";
 
 /** Undefined for a verb that is said elsewhere; no lines for one that prints nothing. */
 export function plainLines(context: LineContext, doing: Doing, things: readonly ThingIndex[]): readonly LineDraft[] | undefined {

@@ -2,10 +2,10 @@
 // `tool` and `consumable` word it. One mistake is said once: what rests on a missing file or an unreadable head is left alone.
 
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
-import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, partKinds, precautions } from "../tables/index.ts";
+import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, partKinds } from "../tables/index.ts";
 import type { Item, Token } from "../syntax/index.ts";
-import type { Entry } from "../vocabulary/index.ts";
-import { dueName, type Due } from "./due-names.ts";
+import type { Due } from "./due-names.ts";
+import { eachName, type FullDue } from "./each-name.ts";
 import { piecesOf, procedureNames, unitNames, unitOfProcedure, type UnitNames } from "./space-of-names.ts";
 
 export interface Unknown {
@@ -31,7 +31,6 @@ export interface Survey {
 
 type Words = Declaration["word"];
 const allKinds: ReadonlySet<string> = new Set([partKinds, fastenerKinds, jointKinds, fluidKinds, hazardKinds].flatMap((table) => Object.keys(table)));
-const isPrecaution = (word: string): boolean => Object.hasOwn(precautions, word);
 const thingClasses: ReadonlySet<string> = new Set(["part", "fastener", "joint", "fluid", "hazard"]);
 
 const surveys = new WeakMap<Project, Map<string, Survey>>();
@@ -89,21 +88,7 @@ function usesAllRead(project: Project, file: SourceFile): boolean {
   return true;
 }
 
-const dues = new WeakMap<Entry, Map<string, Due>>();
-
-/** The row of the table for a word and what stands before the name, looked up once. */
-function dueOf(entry: Entry, context: string, earlier: string): Due {
-  let byContext = dues.get(entry);
-  if (!byContext) dues.set(entry, (byContext = new Map()));
-  // Only behind `from` does the word before it matter.
-  const key = context === "from" && earlier === "repeat" ? "repeat from" : context;
-  let due = byContext.get(key);
-  if (due === undefined) byContext.set(key, (due = dueName(entry.place, entry.word, context, earlier, isPrecaution(entry.word))));
-  return due;
-}
-
 type Found = "known" | "silent" | { readonly is: string | undefined; readonly candidates: readonly string[] };
-type FullDue = Due | "reading" | "choice";
 
 function read(project: Project, file: SourceFile): Survey {
   const { tokens } = file.tree.scan, seen = project.seen(file.path), complete = usesAllRead(project, file);
@@ -115,63 +100,14 @@ function read(project: Project, file: SourceFile): Survey {
     if (item.entry && !item.broken) continue;
     for (let i = item.first; i <= (item.block ? item.block.first - 1 : item.last); i++) fileDoubtful.add(tokens[i]!.text);
   }
-  for (const item of file.tree.items) top(item);
+  eachName(project, file, {
+    enter(names, id) { unit = names; unitId = id; },
+    name,
+  });
   return { unknown, used };
-
-  function top(item: Item): void {
-    const word = item.entry?.word;
-    unit = undefined;
-    unitId = undefined;
-    if (word === undefined) return;
-    if (word === "unit") {
-      unit = unitNames(file, item);
-      unitId = tokens[item.arguments[0]?.first ?? item.first]!.text;
-    } else if (word === "procedure") {
-      const id = unitOfProcedure(file, item), declaration = id === undefined ? undefined : declared("unit", id);
-      if (!item.broken) head(item);
-      if (!declaration) return;                        // the unit is what is unknown: of its parts nothing can be said
-      unit = unitNames(project.files.get(declaration.file)!, declaration.item);
-      unitId = declaration.id;
-      walk(item.block?.items ?? []);
-      return;
-    } else if (word === "use") return;
-    if (!item.broken) head(item);
-    walk(item.block?.items ?? []);
-  }
-
-  function walk(items: readonly Item[]): void {
-    for (const item of items) {
-      if (!item.entry) continue;
-      if (!item.broken) head(item);
-      if (item.block) walk(item.block.items);
-    }
-  }
 
   function declared(word: Words, id: string): Declaration | undefined {
     return seen.get(id)?.find((one) => one.word === word);
-  }
-
-  /** The names of one head. */
-  function head(item: Item): void {
-    const { word } = item.entry!, end = item.block ? item.block.first : item.last + 1;
-    let context = word, earlier = "", next = 0;
-    for (let i = item.first + 1; i < end; i++) {
-      while (next < item.arguments.length && item.arguments[next]!.last < i) next++;
-      const argument = item.arguments[next];
-      if (argument === undefined || argument.first > i) {
-        const text = tokens[i]!.text;
-        if (text !== "," && text !== "of" && text !== "and" && text !== "or" && text !== "fails" && text !== "removed") { earlier = context; context = text; }
-        continue;
-      }
-      i = argument.last;
-      if (argument.declares || (argument.slot !== "name" && argument.slot !== "item")) {
-        if (argument.slot === "string") { earlier = context; context = word; }
-        continue;
-      }
-      const token = tokens[argument.first]!, due = dueOf(item.entry!, context, earlier);
-      if (word === "inspect" && context === "inspect" && tokens[i + 1]?.text === "on" && i + 1 < end) continue;   // the inspection's own name
-      name(token, due === "condition" ? conditionDue(tokens[i + 1]?.text, i + 1 < end) : due, item);
-    }
   }
 
   function name(token: Token, due: FullDue, item: Item): void {
@@ -268,7 +204,3 @@ function read(project: Project, file: SourceFile): Survey {
 
 /** What is declared in the unit or its procedures, never in a file that is taken in. */
 const local: ReadonlySet<FullDue> = new Set(["part", "thing", "fluid", "hazard", "position", "kind", "kind or thing", "step", "step or thing", "reading", "choice"] as const);
-
-function conditionDue(next: string | undefined, inHead: boolean): "reading" | "choice" | "thing" {
-  return inHead && next === "fails" ? "reading" : inHead && next === "removed" ? "thing" : "choice";
-}

@@ -1,0 +1,95 @@
+// Walks through every name of a file: what each is due to stand for, and the unit whose names hold there. It looks nothing up.
+
+import type { Project, SourceFile } from "../names/project.ts";
+import { precautions } from "../tables/index.ts";
+import type { Item, Token } from "../syntax/index.ts";
+import type { Entry } from "../vocabulary/index.ts";
+import { dueName, type Due } from "./due-names.ts";
+import { unitNames, unitOfProcedure, type UnitNames } from "./space-of-names.ts";
+
+export type FullDue = Due | "reading" | "choice";
+
+export interface NameVisitor {
+  /** A declaration at the top begins: the unit whose names hold in it, undefined where there is none. */
+  enter?(unit: UnitNames | undefined, unitId: string | undefined, item: Item): void;
+  /** A name that refers to something declared elsewhere. */
+  name(token: Token, due: FullDue, item: Item): void;
+  /** A name that is declared here; the name of an inspection counts as such. */
+  declares?(token: Token, item: Item): void;
+}
+
+const isPrecaution = (word: string): boolean => Object.hasOwn(precautions, word);
+
+const dues = new WeakMap<Entry, Map<string, Due>>();
+
+/** The row of the table for a word and what stands before the name, looked up once. */
+function dueOf(entry: Entry, context: string, earlier: string): Due {
+  let byContext = dues.get(entry);
+  if (!byContext) dues.set(entry, (byContext = new Map()));
+  // Only behind `from` does the word before it matter.
+  const key = context === "from" && earlier === "repeat" ? "repeat from" : context;
+  let due = byContext.get(key);
+  if (due === undefined) byContext.set(key, (due = dueName(entry.place, entry.word, context, earlier, isPrecaution(entry.word))));
+  return due;
+}
+
+/** Names in heads that could not be read are left out, and so is the body of a procedure whose unit is unknown. */
+export function eachName(project: Project, file: SourceFile, visitor: NameVisitor): void {
+  const { tokens } = file.tree.scan, seen = project.seen(file.path);
+  for (const item of file.tree.items) top(item);
+
+  function top(item: Item): void {
+    const word = item.entry?.word;
+    if (word === undefined) return;
+    if (word === "procedure") {
+      visitor.enter?.(undefined, undefined, item);
+      const id = unitOfProcedure(file, item), declaration = id === undefined ? undefined : seen.get(id)?.find((one) => one.word === "unit");
+      if (!item.broken) head(item);
+      if (!declaration) return;                        // the unit is what is unknown: of its parts nothing can be said
+      visitor.enter?.(unitNames(project.files.get(declaration.file)!, declaration.item), declaration.id, item);
+      walk(item.block?.items ?? []);
+      return;
+    }
+    if (word === "unit") visitor.enter?.(unitNames(file, item), tokens[item.arguments[0]?.first ?? item.first]!.text, item);
+    else visitor.enter?.(undefined, undefined, item);
+    if (word === "use") return;
+    if (!item.broken) head(item);
+    walk(item.block?.items ?? []);
+  }
+
+  function walk(items: readonly Item[]): void {
+    for (const item of items) {
+      if (!item.entry) continue;
+      if (!item.broken) head(item);
+      if (item.block) walk(item.block.items);
+    }
+  }
+
+  /** The names of one head. */
+  function head(item: Item): void {
+    const { word } = item.entry!, end = item.block ? item.block.first : item.last + 1;
+    let context = word, earlier = "", next = 0;
+    for (let i = item.first + 1; i < end; i++) {
+      while (next < item.arguments.length && item.arguments[next]!.last < i) next++;
+      const argument = item.arguments[next];
+      if (argument === undefined || argument.first > i) {
+        const text = tokens[i]!.text;
+        if (text !== "," && text !== "of" && text !== "and" && text !== "or" && text !== "fails" && text !== "removed") { earlier = context; context = text; }
+        continue;
+      }
+      i = argument.last;
+      if (argument.declares) visitor.declares?.(tokens[argument.first]!, item);
+      if (argument.declares || (argument.slot !== "name" && argument.slot !== "item")) {
+        if (argument.slot === "string") { earlier = context; context = word; }
+        continue;
+      }
+      const token = tokens[argument.first]!, due = dueOf(item.entry!, context, earlier);
+      if (word === "inspect" && context === "inspect" && tokens[i + 1]?.text === "on" && i + 1 < end) { visitor.declares?.(token, item); continue; }
+      visitor.name(token, due === "condition" ? conditionDue(tokens[i + 1]?.text, i + 1 < end) : due, item);
+    }
+  }
+}
+
+function conditionDue(next: string | undefined, inHead: boolean): "reading" | "choice" | "thing" {
+  return inHead && next === "fails" ? "reading" : inHead && next === "removed" ? "thing" : "choice";
+}

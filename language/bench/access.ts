@@ -46,8 +46,7 @@ export function hiders(bench: Bench, behind: readonly ThingIndex[], lump: number
 
 /** What hides the item, as obstacles to an act of the strip or the refit. */
 export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, around: Around): Obstacle[] {
-  // Where its host is unknown, so is what stands before it.
-  if (bench.state.assumptions > 0 && (item.is === "part" ? hostsOf(bench, item) : item.lowers).some((host) => !bench.machine.isBase(host) && isAssumed(bench, host, A_AWAY | A_OFF))) return [];
+  if (isWhereUnknown(bench, item)) return [];
   const list = hiders(bench, item.behind, lump, hostsOf(bench, item));
   return list.map((hider) => ({
     reason: reasonOf(bench.phase === "strip" ? "sequence/blocked" : "refit/impossible", {
@@ -55,6 +54,13 @@ export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, a
     }),
     assume: () => assumeOutOfTheWay(bench, item, hider, act, around),
   }));
+}
+
+/** It was assumed away itself, or what it sits on was: what stands before it then is unknown too. */
+export function isWhereUnknown(bench: Bench, item: Part | Tie): boolean {
+  if (bench.state.assumptions === 0) return false;
+  const under = item.is === "part" ? [item.index, ...hostsOf(bench, item)] : item.lowers;
+  return under.some((part) => !bench.machine.isBase(part) && isAssumed(bench, part, A_AWAY | A_OFF));
 }
 
 /** The least that makes the hider no hider: a tie is out; a part is out of the way, nobody knows how; of what plays the base, that the host is off. */
@@ -119,8 +125,10 @@ export function assumeOn(bench: Bench, part: ThingIndex, beside: readonly ThingI
   const s = bench.state, from = lumpOf(s, part), near = beside.find((p) => p !== part && lumpOf(s, p) !== from);
   const to = near === undefined ? ON_BASE : lumpOf(s, near);
   let lump = s.lump;
-  for (const p of bench.model.parts) if (at(s.lump, p.index) === from) lump = set(lump, p.index, to);
+  const along = bench.model.parts.filter((p) => at(s.lump, p.index) === from);
+  for (const p of along) lump = set(lump, p.index, to);
   bench.state = { ...s, lump };
+  if (from !== ON_BASE) for (const p of along) assume(bench, p.index, A_ON);
   assume(bench, part, A_ON);
 }
 

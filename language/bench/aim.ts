@@ -4,7 +4,7 @@ import type { Aim, Part, Procedure, ThingIndex, Tie } from "../model/model.ts";
 import { isUnknown } from "./access.ts";
 import { assume, isAssumed, reasonOf, report, resolve, type Bench } from "./bench.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
-import { A_AWAY, A_OFF, A_OUT, BACKED_OUT, ON_BASE } from "./state.ts";
+import { A_AWAY, A_DOUBT, A_OFF, A_OUT, BACKED_OUT, ON_BASE } from "./state.ts";
 import { left, lumpOf } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at } from "./vector.ts";
@@ -39,7 +39,9 @@ function isWhole(bench: Bench, part: ThingIndex): boolean {
   return bench.machine.edges[part]!.some((e) => !e.hangs && lumpOf(bench.state, e.to) === lumpOf(bench.state, part));
 }
 
+/** Not of a part that was refused, or found amiss, before: its own end is not judged again. */
 function missing(bench: Bench, aim: Aim, part: Part, around: Around): void {
+  if (isAssumed(bench, part.index, A_DOUBT)) return;
   report(bench, aim.at, [part.index], [reasonOf("removal/missing", { thing: part.index, words: [aim.is], at: part.at })], undefined, around);
   assume(bench, part.index, A_AWAY);
 }

@@ -22,6 +22,8 @@ export interface Bench {
   readonly problems: Problem[];
   /** Halves of slips that wait for their other half. */
   readonly slips: Slip[];
+  /** Things of which it was said that they are done twice. */
+  readonly doubled: Set<ThingIndex>;
   readonly events: Event[];
   readonly performed: Performed[];
   readonly notes: RefitNote[];
@@ -51,7 +53,7 @@ export interface Bench {
 
 export function benchOf(model: Model, state: State): Bench {
   return {
-    model, machine: machineOf(model), state, phase: "strip", computed: false, quiet: false, problems: [], slips: [], events: [], performed: [], notes: [],
+    model, machine: machineOf(model), state, phase: "strip", computed: false, quiet: false, problems: [], slips: [], doubled: new Set(), events: [], performed: [], notes: [],
     calls: new Set(), calling: undefined, aligned: new Set(), marksAt: new Map(), putAt: new Map(), willFit: new Set(), stages: new Map(), metIn: new Map(), partial: new Map(),
     callAt: undefined, turnedTo: undefined, steps: 0,
   };

@@ -3,7 +3,7 @@
 import type { Act } from "../model/act.ts";
 import type { Part, ThingIndex } from "../model/model.ts";
 import { forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
-import { assumeOn, hiders, isUnknown, wrongPosition } from "./access.ts";
+import { assumeOn, hiders, isUnknown, isWhereUnknown, wrongPosition } from "./access.ts";
 import { assume } from "./bench.ts";
 import { touch } from "./hazards.ts";
 import { partOf } from "./machine.ts";
@@ -32,14 +32,14 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
   }
   const needs = new Set<number>(), hazards = new Set<ThingIndex>(), moving = model.parts.filter((p) => at(s.lump, p.index) === own).map((p) => p.index);
   const obstacles: Obstacle[] = [];
-  for (const hider of hiders(bench, part.behind, target, hosts)) {
+  for (const hider of isWhereUnknown(bench, part) ? [] : hiders(bench, part.behind, target, hosts)) {
     if (isAssumed(bench, hider, A_ON)) continue;
     obstacles.push({ reason: reasonOf("refit/impossible", { thing: index, by: [hider], left: leftOf(bench, [hider]), words: ["behind"], at: part.at }), assume: () => assume(bench, hider, A_AWAY) });
   }
   for (const other of moving) {
     if (other === index) continue;
     const its = partOf(model, other);
-    if (its.behind.length === 0) continue;
+    if (its.behind.length === 0 || isWhereUnknown(bench, its)) continue;
     for (const hider of hiders(bench, its.behind, target, hosts)) {
       if (hosts.includes(hider) || isAssumed(bench, hider, A_ON)) continue;
       obstacles.push({ reason: reasonOf("refit/impossible", { thing: other, by: [hider], left: leftOf(bench, [hider]), words: ["comes along"], at: its.at }), assume: undefined });

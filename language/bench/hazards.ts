@@ -92,6 +92,7 @@ export function stand(bench: Bench, act: Act, thing: ThingIndex, around: Around)
     obstacles.push({ reason: reasonOf("hazard/proof-out-of-reach", { thing, by: [shut], words: [act.verb], at: precaution.at }), assume: () => assume(bench, shut, A_AWAY) });
   }
   for (const b of precaution.behind) if (isPart(model, b) && base !== undefined) { const parting = partingOf(s, b, base); if (parting !== NEVER) needs.add(parting); }
+  for (const b of precaution.behind) if (isTie(model, b)) for (const by of [at(s.outBy, b), at(s.slackBy, b)]) if (by !== NEVER) needs.add(by);
   for (const p of hazard.precautions.slice(0, k)) { const by = at(s.standing, p.number); if (by > 0) needs.add(by - 1); }
   refuse(bench, act, around, thing, obstacles);
   const event = bench.phase === "strip" ? happen(bench, "stands", thing, act, around, needs, { precautions: [precaution.number], hazards: [thing] }) : NEVER;

@@ -9,7 +9,7 @@ import { tieOf } from "./machine.ts";
 import { lineUp } from "./marks.ts";
 import { leftOf } from "./smallest-set.ts";
 import { A_AWAY, A_ON, A_OUT, FINGER_TIGHT, NEVER, ON_BASE, TIGHT } from "./state.ts";
-import { reportTwice } from "./slips.ts";
+import { joinsSlip, reportTwice } from "./slips.ts";
 import { lumpOf } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set } from "./vector.ts";
@@ -23,7 +23,8 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
   }
   if (out === tie.count && !isFit && isAssumed(bench, index, A_OUT)) isFit = true;
   if (out === tie.count && !isFit && !bench.computed) {
-    report(bench, act.at, [index], [reasonOf("refit/impossible", { thing: index, words: ["not in"], at: tie.at })], act, around);
+    const reasons = [reasonOf("refit/impossible", { thing: index, words: ["not in"], at: tie.at })];
+    if (!joinsSlip(bench, around, reasons)) report(bench, act.at, [index], reasons, act, around);
     bench.state = { ...s, out: set(s.out, index, 0) };
     return assume(bench, index, A_ON);
   }
@@ -56,7 +57,9 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
 /** Both sides of a tie must be in one sub-assembly. One that this half never fits is missing: said where the strip took it off. */
 function sidesApart(bench: Bench, tie: Tie, sides: readonly ThingIndex[], act: Act, around: Around): Obstacle[] {
   const { state: s } = bench, off = sides.filter((p) => lumpOf(s, p) !== ON_BASE && !isAssumed(bench, p, A_ON));
-  const never = off.find((p) => !bench.willFit.has(p)), one = never ?? off[0];
+  // What it came together with on the bench may be what is missing: the part that carries it there.
+  const carriers = off.flatMap((p) => bench.state.carriers.get(lumpOf(s, p))?.carrier ?? []);
+  const never = off.find((p) => !bench.willFit.has(p)) ?? carriers.find((p) => !bench.willFit.has(p) && !isAssumed(bench, p, A_ON)), one = never ?? off[0];
   if (one === undefined) return [];
   const parting = bench.events[at(s.lumpBy, one)];
   if (never !== undefined && parting) {

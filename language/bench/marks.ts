@@ -6,6 +6,7 @@ import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
 import { A_DOUBT, A_OUT, NEVER } from "./state.ts";
+import { reportTwice } from "./slips.ts";
 import { isOut, lumpOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at } from "./vector.ts";
@@ -20,7 +21,8 @@ export function mark(bench: Bench, act: Act, things: readonly ThingIndex[]): voi
 export function tag(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
   for (const thing of things) {
     if (!isTie(bench.model, thing) || !isOut(bench.model, bench.state, thing) || isAssumed(bench, thing, A_OUT | A_DOUBT)) continue;
-    report(bench, act.at, [thing], [reasonOf("sequence/already-undone", { thing, words: ["tag"], at: bench.events[at(bench.state.outBy, thing)]?.act.at ?? tieOf(bench.model, thing).at })], act, around);
+    const first = bench.events[at(bench.state.outBy, thing)];
+    reportTwice(bench, act, around, thing, first?.around.step, reasonOf("sequence/already-undone", { thing, words: ["tag"], at: first?.act.at ?? tieOf(bench.model, thing).at }));
   }
 }
 

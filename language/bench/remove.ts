@@ -3,7 +3,7 @@
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
-import { assumeOut, cleared, hidden, hiders, wrongPosition } from "./access.ts";
+import { assumeOut, cleared, hidden, hiders, isWhereUnknown, wrongPosition } from "./access.ts";
 import { spills } from "./fluids.ts";
 import { touch } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
@@ -59,7 +59,7 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
   for (const index of look.moved) {
     if (parts.includes(index)) continue;
     const part = partOf(model, index);
-    if (part.behind.length === 0) continue;
+    if (part.behind.length === 0 || isWhereUnknown(bench, part)) continue;
     // Before a sub-assembly leaves, no member may be behind something that stays, save what its carrier hung on.
     for (const hider of hiders(bench, part.behind, look.lump, machine.hosts[index]!, look.moved)) {
       if (hosts.has(hider)) continue;

@@ -23,9 +23,12 @@ export function reportTwice(bench: Bench, act: Act, around: Around, thing: Thing
   const never = take(bench, "never", firstStep);
   if (first) {
     // The first time was refused: what rests on that is not said again.
-    if (never) { drop(bench, never.problem); extend(bench, first, never.problem.reasons); } else note(bench, "twice", around.step, first);
+    if (!never) note(bench, "twice", around.step, first);
+    else if (never.problem !== first) { drop(bench, never.problem); extend(bench, first, never.problem.reasons); }
     return;
   }
+  if (bench.doubled.has(thing)) return;
+  bench.doubled.add(thing);
   if (never) { extend(bench, never.problem, [reason]); return; }
   report(bench, act.at, [thing], [reason], act, around);
   note(bench, "twice", around.step, bench.problems[bench.problems.length - 1]!);
@@ -45,23 +48,27 @@ export function noteNever(bench: Bench, around: Around, problem: Problem): void 
 }
 
 function isNever(bench: Bench, reason: Reason): boolean {
-  if (bench.phase === "refit") return reason.rule === "refit/missing" && reason.words[0] === "out";
-  return (reason.rule === "sequence/still-held" || reason.rule === "sequence/blocked") && reason.by.some((thing) => isTie(bench.model, thing));
+  if (bench.phase === "refit") return (reason.rule === "refit/missing" && reason.words[0] === "out") || (reason.rule === "refit/impossible" && reason.words[0] === "not in");
+  return (reason.rule === "sequence/still-held" || reason.rule === "sequence/blocked" || reason.rule === "hazard/proof-out-of-reach") && reason.by.some((thing) => isTie(bench.model, thing));
 }
 
 function note(bench: Bench, is: Slip["is"], step: StepRun | undefined, problem: Problem): void {
   bench.slips.push({ is, phase: bench.phase, step, problem });
 }
 
-/** In the refit what is missing shows at the end, outside any step. */
+/** Of its own step if there is one, else the last; in the refit what is missing shows at the end, outside any step. */
 function take(bench: Bench, is: Slip["is"], step: StepRun | undefined): Slip | undefined {
-  const i = bench.slips.findLastIndex((slip) => slip.is === is && slip.phase === bench.phase && (slip.step === step || bench.phase === "refit"));
+  const fits = (slip: Slip): boolean => slip.is === is && slip.phase === bench.phase, near = bench.slips.findLastIndex((slip) => fits(slip) && slip.step === step);
+  const i = near >= 0 ? near : bench.slips.findLastIndex(fits);
   return i < 0 ? undefined : bench.slips.splice(i, 1)[0];
 }
 
 function extend(bench: Bench, problem: Problem, reasons: readonly Reason[]): void {
   const i = bench.problems.indexOf(problem);
-  if (i >= 0) bench.problems[i] = { ...problem, reasons: [...problem.reasons, ...reasons], about: [...new Set([...problem.about, ...reasons.flatMap((r) => r.by)])] };
+  if (i < 0) return;
+  const longer: Problem = { ...problem, reasons: [...problem.reasons, ...reasons], about: [...new Set([...problem.about, ...reasons.flatMap((r) => r.by)])] };
+  bench.problems[i] = longer;
+  bench.slips.forEach((slip, k) => { if (slip.problem === problem) bench.slips[k] = { ...slip, problem: longer }; });
 }
 
 function drop(bench: Bench, problem: Problem): void {

@@ -2,7 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { BlockEntry, Condition, Entry, Procedure, ThingIndex } from "../model/model.ts";
-import { reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
+import { assume, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
 import { isPart } from "./machine.ts";
 import { perform } from "./perform.ts";
 import { A_DOUBT, ON_BASE } from "./state.ts";
@@ -124,6 +124,7 @@ function onBench(bench: Bench, procedure: Procedure, around: Around, on: ThingIn
   if (on === undefined || !isPart(bench.model, on)) return around;
   if (lumpOf(bench.state, on) === ON_BASE) {
     report(bench, bench.callAt ?? procedure.at, [on], [reasonOf(bench.phase === "strip" ? "sequence/blocked" : "refit/impossible", { thing: on, words: ["starts on bench", procedure.title || procedure.id], at: procedure.at })], undefined, around);
+    assume(bench, on, A_DOUBT);
   }
   const by = at(bench.state.lumpBy, on);
   return { ...around, bench: by < 0 ? undefined : by };

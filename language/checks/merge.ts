@@ -26,7 +26,7 @@ export function mergeFindings(raw: readonly Raw[], buildsOf: (unit: string) => r
       if (!isNew) continue;
     }
     // The same was missing in a procedure that this one shares acts with: said there, and this place among its reasons.
-    const { lack } = first, before = lack && lacks.find((one) => one.lack.what === lack.what && one.lack.performed.values().some((id) => lack.performed.has(id)));
+    const { lack } = first, before = lack && lacks.find((one) => lack.what.isSubsetOf(one.lack.what) && one.lack.performed.values().some((id) => lack.performed.has(id)));
     if (before) {
       const had = findings[before.place]!;
       findings[before.place] = { ...had, because: [...had.because, { says: first.says, at: first.at }] };

@@ -3,7 +3,7 @@
 import type { Performance, Problem, Reason } from "../bench/trace.ts";
 import { declaredProblems } from "../bench/declared.ts";
 import type { Because, Finding, Span } from "../findings/finding.ts";
-import type { Model } from "../model/model.ts";
+import type { Model, ThingIndex } from "../model/model.ts";
 import type { SourceFile } from "../names/project.ts";
 import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
 import { severityOf } from "./severity.ts";
@@ -19,7 +19,7 @@ export interface Raw extends Finding {
   readonly who: string;
   readonly about: readonly string[];
   /** What the bench missed, in one text for equal lacks, and the procedures that it performed on the way: of related procedures it is one mistake. */
-  readonly lack: { readonly what: string; readonly performed: ReadonlySet<string> } | undefined;
+  readonly lack: { readonly what: ReadonlySet<string>; readonly performed: ReadonlySet<string> } | undefined;
   /** The declaration that it finds something missing in: what is said there speaks for it. */
   readonly restsOn: Span | undefined;
 }
@@ -115,18 +115,21 @@ function performedIn(performance: Performance): ReadonlySet<string> {
 }
 
 /** What a refused act lacked; undefined where it is no such thing. */
-function lackOf(problem: Problem, context: BenchContext): string | undefined {
+function lackOf(problem: Problem, context: BenchContext): ReadonlySet<string> | undefined {
+  // By declaration: a part of a unit inside has another name in the unit around it.
+  const idOf = (thing: ThingIndex): string => { const { at, piece } = context.model.things[thing]!; return `${at.file} ${at.start} ${piece}`; };
   const lacks = problem.reasons.map(({ rule, thing, by, words }) => {
-    const ids = (rule === "hazard/order" && thing !== undefined ? [thing] : by).map((one) => context.model.things[one]!.id).join();
+    const ids = (rule === "hazard/order" && thing !== undefined ? [thing] : by).map(idOf).join();
     switch (rule) {
       case "sequence/still-held": case "sequence/blocked": case "sequence/fluid-aboard": return `open ${ids}`;
       case "hazard/not-yet": return `precautions ${ids} ${words.join()}`;
       case "hazard/order": return words[0] === "before" ? `precautions ${ids} ${words.slice(1).join()}` : `declared ${ids} ${words.join()}`;
       case "hazard/proof-out-of-reach": return `open ${ids}`;
+      case "removal/missing": case "removal/never-undone": return thing === undefined ? undefined : `open ${idOf(thing)}`;
       default: return undefined;
     }
   });
-  return lacks.length === 1 ? lacks[0] : undefined;
+  return lacks.every((lack) => lack !== undefined) ? new Set(lacks) : undefined;
 }
 
 function wordProblem(table: CheckTable, problem: Problem, context: BenchContext, settings: Settings, performance?: Performance): Raw | undefined {
@@ -138,7 +141,7 @@ function wordProblem(table: CheckTable, problem: Problem, context: BenchContext,
   return finish(check, check.problem(problem, context), settings, {
     build: context.model.build, unit: context.model.unit, who: things[0] ? things[0].name : "",
     about: things.length > 0 ? things.map((t) => `${context.model.unit} ${t.id}`) : problem.reasons.flatMap((r) => r.words.slice(0, 1)),
-    lack: performance === undefined || what === undefined ? undefined : { what: `${context.model.unit} ${what}`, performed: performedIn(performance) },
+    lack: performance === undefined || what === undefined ? undefined : { what, performed: performedIn(performance) },
     restsOn: undeclared,
   });
 }

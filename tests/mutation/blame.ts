@@ -14,6 +14,13 @@ export interface Concerned {
   readonly isAskedFor: boolean;
 }
 
+/** The acts of a called procedure are its call's. */
+function endOfCall(performance: Performance, call: Performed): number {
+  if (call.act.verb !== "do") return call.to;
+  const { strip } = performance, i = strip.indexOf(call);
+  return strip.slice(i + 1).find((one) => one.around.procedure === call.around.procedure)?.from ?? performance.events.length;
+}
+
 export function concernedBy(mutant: Mutant, performances: readonly Performance[], texts: ReadonlyMap<string, string>): Concerned {
   const lines = new Set<string>([`${mutant.file}:${mutant.line}`]);
   for (const start of mutant.starts) lines.add(`${mutant.file}:${lineAt(texts.get(mutant.file)!, start)}`);
@@ -24,15 +31,21 @@ export function concernedBy(mutant: Mutant, performances: readonly Performance[]
   for (const performance of performances) {
     const { model, events, procedure } = performance, done = [...performance.strip, ...performance.written, ...performance.finish];
     const mine = done.filter(({ act }) => isIt(act.at)), written = performance.refit.filter(({ op }) => op.act && isIt(op.act.at));
+    const other = mutant.other === undefined ? [] : (model.scopes.get("")?.get(mutant.other) ?? []);
+    for (const thing of other) ids.add(`${model.unit} ${model.things[thing]!.id}`);
     const declared = mutant.declared ? thingsDeclaredAround(model, mutant) : [];
     if (mine.length === 0 && written.length === 0 && declared.length === 0) continue;
+    for (const thing of declared) add(model.things[thing]!.at);
     const things = new Set<ThingIndex>([...declared, ...mine.flatMap((one) => one.things), ...written.flatMap(({ op }) => op.things)]);
-    const own = new Set(mine.flatMap((one) => events.slice(one.from, one.to).map((event) => event.index)));
+    const own = new Set(mine.flatMap((one) => events.slice(one.from, endOfCall(performance, one)).map((event) => event.index)));
     for (const event of own) for (const thing of events[event]!.things) things.add(thing);
     const stripActs = performance.strip;
     for (const event of events) {
       if (own.has(event.index)) continue;
-      if (event.needs.some((need) => own.has(need))) { add(event.act.at); isAskedFor = true; }
+      // Who lifts with a holder of its own does not ask for the support before it.
+      const asks = event.needs.filter((need) => own.has(need) && !(event.kind === "off" && events[need]!.kind === "held"));
+      if (event.needs.some((need) => own.has(need))) add(event.act.at);
+      if (asks.length > 0 && mutant.class !== "swap two neighbours") isAskedFor = true;
       if (event.things.some((thing) => things.has(thing)) || event.hazards.some((hazard) => things.has(hazard))) { add(event.act.at); add(firstOfStep(events, event).act.at); }
     }
     for (const event of own) add(firstOfStep(events, events[event]!).act.at);
@@ -40,22 +53,31 @@ export function concernedBy(mutant: Mutant, performances: readonly Performance[]
       if (mine.includes(one)) continue;
       if (one.things.some((thing) => things.has(thing) || isBeside(model, thing, things))) add(one.act.at);
     }
+    // Marks are due at the first tie that is made after.
+    for (const one of mine) if (one.act.verb === "align") {
+      const next = performance.written.slice(performance.written.indexOf(one) + 1).find((later) => later.things.some((thing) => isTie(model, thing)));
+      if (next) add(next.act.at);
+    }
     // Positions and marks have no thing of their own: what stands up to the next turn, what lines the mark up.
     for (const one of mine) {
-      if (one.act.verb === "turn") for (const later of upToNextTurn(done, one)) if (needsPosition(model, later)) { add(later.act.at); isAskedFor = true; }
-      for (const label of one.act.labels) for (const other of done) if (other.act.verb === "align" && other.act.names.some((name) => name.text === label)) { add(other.act.at); isAskedFor = true; }
+      if (one.act.verb === "turn") for (const later of upToNextTurn(performance.strip, one)) if (needsPosition(model, later)) { add(later.act.at); isAskedFor = true; }
+      for (const label of one.act.labels) for (const other of [...performance.strip, ...performance.written]) if (other.act.verb === "align" && other.act.names.some((name) => name.text === label)) { add(other.act.at); isAskedFor = true; }
     }
-    for (const aim of procedure.aims) {
+    if (mutant.class === "swap two neighbours") {
+      const eventsOf = (start: number | undefined): Event[] => mine.filter(({ act }) => act.at.start === start).flatMap((one) => events.slice(one.from, one.to)), first = eventsOf(mutant.starts[0]);
+      if (eventsOf(mutant.starts[1]).some((event) => event.needs.some((need) => first.some((one) => one.index === need)))) isAskedFor = true;
+    } else for (const aim of procedure.aims) {
       add(aim.at);
       if (aim.is === "all-apart" && [...own].some((event) => events[event]!.kind === "off" || events[event]!.kind === "out") && [...things].some((thing) => isPart(model, thing) || isTie(model, thing))) isAskedFor = true;
       if (aim.is === "all-in" && mine.some((one) => puts.has(one.act.verb) && one.before !== one.after)) isAskedFor = true;
       for (const name of aim.names) for (const thing of model.scopes.get("")?.get(name.text) ?? []) if (things.has(thing) && own.size > 0) isAskedFor = true;
     }
     add(procedure.at);
+    for (const aim of procedure.aims) add(aim.at);
     for (const thing of things) ids.add(`${model.unit} ${model.things[thing]!.id}`);
     // Turning asks that nothing lies loose.
     const last = stripActs.findLastIndex((one) => mine.includes(one)), turn = last < 0 ? undefined : stripActs.slice(last + 1).find((one) => one.act.verb === "turn");
-    if (turn && [...things].some((thing) => isPart(model, thing) && partOf(model, thing).rests.length > 0)) { add(turn.act.at); isAskedFor = true; }
+    if (turn && [...own].some((event) => events[event]!.kind === "off") && [...things].some((thing) => isPart(model, thing) && partOf(model, thing).rests.length > 0)) { add(turn.act.at); isAskedFor = true; }
   }
   // The same things in the procedures beside it: what one takes off the other puts on.
   for (const { model, strip, written, events } of performances) {

@@ -8,7 +8,7 @@ import { concernedBy } from "./blame.ts";
 import { mutantsOf, type UnitFacts } from "./make-mutants.ts";
 import { applied, lineAt, type Mutant } from "./mutant.ts";
 import { meaningOf } from "./same-meaning.ts";
-import { textOf, worldWith, type Scene } from "./scenes.ts";
+import { scenes, textOf, worldWith, type Scene } from "./scenes.ts";
 import { reasonFor } from "./survivors.ts";
 
 export type Verdict = "found" | "found otherwise" | "equivalent" | "only statement" | "survivor";
@@ -47,11 +47,14 @@ export function atWork(scene: Scene): SceneAtWork {
     if (found.length === 1 && lines.has(`${found[0]!.at.file}:${lineAt(next.get(found[0]!.at.file)!, found[0]!.at.start)}`)) return { mutant, verdict: "found", findings, why: "" };
     if (found.length > 0) return { mutant, verdict: "found otherwise", findings, why: found.length > 1 ? `${found.length} findings` : "at another line" };
     if (meaningOf(after.performances) === meaning && mutant.class === "swap two neighbours") return { mutant, verdict: "equivalent", findings, why: "" };
-    const why = reasonFor(mutant, checked, after, isAskedFor);
+    const why = reasonFor(mutant, checked, isAskedFor);
     return { mutant, verdict: why.only ? "only statement" : "survivor", findings, why: why.says };
   };
   return { scene, texts, checked, mutants, judge };
 }
+
+/** Every mutant of every scene. */
+export const judgeAll = (): Judged[] => scenes().flatMap((scene) => { const work = atWork(scene); return work.mutants.map(work.judge); });
 
 /** What the unit of a procedure offers for wrong names and counts, from the models that it was performed on. */
 function factsOf(start: number, file: string, performances: readonly Performance[]): UnitFacts | undefined {

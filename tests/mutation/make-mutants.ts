@@ -21,8 +21,8 @@ const isPrecaution = (word: string): boolean => Object.hasOwn(precautions, word)
 
 export function mutantsOf(file: SourceFile, unitOf: (start: number) => UnitFacts | undefined): Mutant[] {
   const { tree, text, path } = file, found: Mutant[] = [];
-  const add = (of: MutantClass, item: Item, says: string, edits: Mutant["edits"], declared = false, others: readonly Item[] = []): void => {
-    found.push({ class: of, file: path, line: lineAt(text, startOf(tree, item)), says, edits, starts: [item, ...others].map((one) => startOf(tree, one)), declared });
+  const add = (of: MutantClass, item: Item, says: string, edits: Mutant["edits"], declared = false, others: readonly Item[] = [], other?: string): void => {
+    found.push({ class: of, file: path, line: lineAt(text, startOf(tree, item)), says, edits, starts: [item, ...others].map((one) => startOf(tree, one)), other, declared });
   };
   const inBlock = (items: readonly Item[], facts: UnitFacts): void => {
     items.forEach((item, i) => {
@@ -47,7 +47,7 @@ export function mutantsOf(file: SourceFile, unitOf: (start: number) => UnitFacts
   return found;
 }
 
-type Add = (of: MutantClass, item: Item, says: string, edits: Mutant["edits"], declared?: boolean) => void;
+type Add = (of: MutantClass, item: Item, says: string, edits: Mutant["edits"], declared?: boolean, others?: readonly Item[], other?: string) => void;
 
 const undoing = new Set(["undo", "loosen", "back-out"]);
 
@@ -76,7 +76,7 @@ function actMutants(tree: Tree, item: Item, facts: UnitFacts, add: Add): void {
     for (let k = 1; k < facts.fasteners.length; k++) {
       const other = facts.fasteners[(at + k) % facts.fasteners.length]!;
       if (names.some((one) => one.text === other)) continue;
-      add("fastener renamed", item, `${line} | ${name.text} as ${other}`, [{ start: name.start, end: name.end, text: other }]);
+      add("fastener renamed", item, `${line} | ${name.text} as ${other}`, [{ start: name.start, end: name.end, text: other }], false, [], other);
       break;
     }
   }

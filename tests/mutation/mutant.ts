@@ -18,6 +18,8 @@ export interface Mutant {
   readonly edits: readonly SyntaxEdit[];
   /** Offsets, in the text as it was, of the items that were changed. */
   readonly starts: readonly number[];
+  /** The name that stands there now, of a renamed one. */
+  readonly other: string | undefined;
   /** It changes a declaration, not a step. */
   readonly declared: boolean;
 }

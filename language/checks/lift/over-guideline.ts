@@ -1,7 +1,7 @@
 // A load lifted by hand that is over the published guideline for the people at it.
 
 import { massOf } from "../../bench/load.ts";
-import { HELD } from "../../bench/state.ts";
+import { A_AWAY, HELD } from "../../bench/state.ts";
 import { at } from "../../bench/vector.ts";
 import { liftLimit, ONE_PERSON_BEST } from "../../figures/lift-limit.ts";
 import { rounded, si } from "../../quantities/index.ts";
@@ -44,8 +44,9 @@ export default check({
     const { model, events } = performance;
     for (const event of events) {
       if (event.kind !== "off" || event.assumed || event.act.tool) continue;
+      // What was refused before it and assumed out of the way is no load of this act.
       if (event.things.some((thing) => (at(event.before.flags, thing) & HELD) !== 0)) continue;
-      const { kg, unknown } = massOf(model, event.moved), people = Math.max(event.act.people ?? 0, event.around.crew, 1);
+      const { kg, unknown } = massOf(model, event.moved.filter((part) => (at(event.before.assumed, part) & A_AWAY) === 0)), people = Math.max(event.act.people ?? 0, event.around.crew, 1);
       // At or under what one may be asked to lift at best, only a far reach could make it too much.
       if (kg <= ONE_PERSON_BEST && !event.things.some((thing) => { const part = model.things[thing]!; return part.is === "part" && part.reach !== undefined; })) continue;
       const reach = event.things.map((thing) => model.things[thing]!).find((t) => t.is === "part" && t.reach), situation = reach?.is === "part" && reach.reach ? { reach: si(reach.reach).high } : {};

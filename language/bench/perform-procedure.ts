@@ -4,6 +4,7 @@ import type { Model, Procedure, Start, ThingIndex } from "../model/model.ts";
 import { benchOf, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
 import { judgeAim } from "./aim.ts";
 import { judgeEnd, leavesOf, type Leaves } from "./end-state.ts";
+import { withoutEchoes } from "./echo.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
 import { isTie, tieOf } from "./machine.ts";
 import { questionSeals } from "./new-parts.ts";
@@ -48,9 +49,10 @@ function stateBefore(model: Model, procedure: Procedure, seen: Set<string>): Ben
     const needed = model.procedures.get(name.text);
     if (!needed || seen.has(needed.id)) continue;
     const earlier = stateBefore(model, needed, seen), base = bench ?? earlier;
+    // What it finds is told where it is performed for itself; here it only shows what the rest may be an echo of.
     const runner = benchOf(model, base?.state ?? startState(model));
-    runner.quiet = true;
     if (base) {
+      runner.problems.push(...base.problems);
       runner.events.push(...base.events);
       for (const [label, at] of base.marksAt) runner.marksAt.set(label, at);
       for (const call of base.calls) runner.calls.add(call);
@@ -134,18 +136,18 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
     refit.calling = [procedure.id];
     run(refit, by, aroundOf(by));
     judgeEnd(refit, start, leaves, procedure.at);
-    return result({ stripEnd, written: refit.performed, finish: finish(refit, procedure), end: refit.state, problems: [...bench.problems, ...refit.problems] });
+    return result({ stripEnd, written: refit.performed, finish: finish(refit, procedure), end: refit.state, problems: [...bench.problems, ...withoutEchoes(bench, refit.problems, bench.problems)] });
   }
   const order = orderOf({
     model, events: bench.events, notes: bench.notes, stripEnd, procedures: model.procedures,
     resolve: (names, where) => resolve(bench, names, where), conditionHolds: (entry, where) => entry.kind === "if" ? conditionHolds(bench, entry.condition!, where) : model.chosen.has(entry.key),
   }, leaves);
-  const done = performRefit(refit, order), endTurn = turnBack(refit, leaves, start);
+  const stripProblems = bench.problems.slice(), done = performRefit(refit, order), endTurn = turnBack(refit, leaves, start);
   judgeEnd(refit, start, leaves, procedure.at);
   questionSeals(bench, order.ops);
   return result({
     stripEnd, order, refit: done, endTurn, finish: finish(refit, procedure), end: refit.state,
-    problems: [...bench.problems, ...(stripEnd.assumptions > 0 ? [] : order.problems), ...refit.problems],
+    problems: [...stripProblems, ...withoutEchoes(bench, [...order.problems, ...refit.problems], stripProblems), ...bench.problems.slice(stripProblems.length)],
   });
 }
 
@@ -203,7 +205,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
   }
   return {
     model, procedure, start, strip: [], events: bench.events, notes: bench.notes, stripEnd: start, order: undefined, refit: [], written, finish: finish(bench, procedure),
-    endTurn: undefined, end: bench.state, problems: bench.problems,
+    endTurn: undefined, end: bench.state, problems: withoutEchoes(bench, bench.problems, before?.problems ?? []),
   };
 }
 

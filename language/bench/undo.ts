@@ -39,10 +39,13 @@ export function undo(bench: Bench, act: Act, things: readonly ThingIndex[], arou
     if (act.verb === "undo" && !isCaptive(tie)) takeOut(bench, act, tie, count, needs, hazards, around);
     else {
       const before = bench.events[slackBy];
-      if (act.verb === "undo" && before) reportTwice(bench, act, around, thing, before.around.step, reasonOf("sequence/already-undone", { thing, words: ["undone"], at: before.act.at }));
-      else if (act.verb === "undo") report(bench, act.at, [thing], [reasonOf("sequence/captive", { thing, at: tie.at })], act, around);
+      if (act.verb === "undo" && before) {
+        reportTwice(bench, act, around, thing, before.around.step, reasonOf("sequence/already-undone", { thing, words: ["undone"], at: before.act.at }));
+        continue;
+      }
+      if (act.verb === "undo") report(bench, act.at, [thing], [reasonOf("sequence/captive", { thing, at: tie.at })], act, around);
       const event = happen(bench, "slack", thing, act, around, needs, { count, hazards: [...hazards] });
-      const backed = act.verb === "back-out" || at(bench.state.slack, thing) === BACKED_OUT, s = bench.state;
+      const backed = act.verb === "back-out", s = bench.state;
       bench.state = {
         ...s, slack: set(s.slack, thing, backed ? BACKED_OUT : LOOSE), slackBy: set(s.slackBy, thing, event), outBy: backed ? set(s.outBy, thing, event) : s.outBy,
       };

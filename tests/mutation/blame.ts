@@ -62,7 +62,10 @@ export function concernedBy(mutant: Mutant, performances: readonly Performance[]
     for (const one of mine) {
       if (one.act.verb === "turn") for (const later of upToNextTurn(performance.strip, one)) if (needsPosition(model, later)) { add(later.act.at); isAskedFor = true; }
       for (const label of one.act.labels) for (const other of [...performance.strip, ...performance.written]) if (other.act.verb === "align" && other.act.names.some((name) => name.text === label)) { add(other.act.at); isAskedFor = true; }
+      for (const label of one.act.labels) for (const { op } of performance.refit) if (op.act?.verb === "align" && op.act.names.some((name) => name.text === label)) { add(op.act.at); isAskedFor = true; }
     }
+    // A procedure that is done on a part speaks of it.
+    for (const one of performance.strip) if (one.act.on.some((name) => (model.scopes.get(one.around.prefix)?.get(name.text) ?? []).some((thing) => things.has(thing)))) add(one.act.at);
     if (mutant.class === "swap two neighbours") {
       const eventsOf = (start: number | undefined): Event[] => mine.filter(({ act }) => act.at.start === start).flatMap((one) => events.slice(one.from, one.to)), first = eventsOf(mutant.starts[0]);
       if (eventsOf(mutant.starts[1]).some((event) => event.needs.some((need) => first.some((one) => one.index === need)))) isAskedFor = true;

@@ -20,3 +20,16 @@ export type { Check } from "./checks/check.ts";
 
 export { write, type Output, type OutputInput, type OutputOptions, type Picture } from "./outputs/output.ts";
 export { defaultWording, wordingFor, wordings, type Wording } from "./outputs/wording/wording.ts";
+
+// What an editor asks beside: the bench at a moment, names and their places, words, and the figures that hovers show.
+export { chargeOf } from "./bench/placement.ts";
+export { ASIDE, DRAINED, HELD, ON_BASE } from "./bench/state.ts";
+export { left, lumpOf } from "./bench/ties.ts";
+export { at } from "./bench/vector.ts";
+export { unitNames, unitOfProcedure } from "./checks/space-of-names.ts";
+export { assumptionsFrom } from "./figures/assumptions.ts";
+export { aidCaution, isFigureError } from "./figures/figure.ts";
+export { requiredWait } from "./figures/required-wait.ts";
+export { assessTorque } from "./figures/tightening.ts";
+export { format as formatQuantity, rounded, si } from "./quantities/index.ts";
+export { placeNames, placesOf, reservedNames, wordsIn } from "./vocabulary/index.ts";

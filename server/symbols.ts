@@ -1,7 +1,6 @@
 // What the name at a place stands for, and every place that speaks of it. One name of a unit means one thing in all procedures for it.
 
-import { eachItem, type Checked, type Item, type SourceFile, type Span } from "../language/index.ts";
-import { unitNames, unitOfProcedure } from "../language/checks/space-of-names.ts";
+import { eachItem, unitNames, unitOfProcedure, type Checked, type Item, type SourceFile, type Span } from "../language/index.ts";
 
 export interface Occurrence {
   /** The name without its piece. */

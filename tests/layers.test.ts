@@ -19,6 +19,8 @@ const language: Readonly<Record<string, readonly string[]>> = {
   bill: ["bench", "model", "figures", "quantities", "tables"],
   checks: ["planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
   outputs: ["planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
+  // What an editor asks beside the findings: completion, the bench at a place.
+  assist: ["workspace", "checks", "outputs", "planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
   workspace: ["checks", "outputs", "planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
 };
 /** The outermost ones may import all but these. */

@@ -2,10 +2,7 @@
 
 import type { BenchAnswer, BenchItem, BenchSection } from "../../shared/protocol.ts";
 import type { Position } from "vscode-languageserver";
-import type { Checked, Thing } from "../../language/index.ts";
-import { ASIDE, DRAINED, HELD, ON_BASE } from "../../language/bench/state.ts";
-import { left, lumpOf } from "../../language/bench/ties.ts";
-import { at } from "../../language/bench/vector.ts";
+import { ASIDE, DRAINED, HELD, ON_BASE, at, left, lumpOf, type Checked, type Thing } from "../../language/index.ts";
 import { locationOf, offsetOf } from "../places.ts";
 import { momentAt } from "./completion.ts";
 

@@ -2,11 +2,7 @@
 // bench stands after the line above.
 
 import { CompletionItemKind, InsertTextFormat, type CompletionItem, type Position } from "vscode-languageserver";
-import type { Checked, Model, Performance, State, Thing } from "../../language/index.ts";
-import { ON_BASE } from "../../language/bench/state.ts";
-import { left, lumpOf } from "../../language/bench/ties.ts";
-import { wordsIn, placeNames } from "../../language/vocabulary/index.ts";
-import type { Block, Item, SourceFile } from "../../language/index.ts";
+import { ON_BASE, left, lumpOf, placeNames, wordsIn, type Block, type Checked, type Item, type Model, type Performance, type SourceFile, type State, type Thing } from "../../language/index.ts";
 import { offsetOf } from "../places.ts";
 
 export function completion(checked: Checked, path: string, position: Position): CompletionItem[] {

@@ -1,9 +1,7 @@
 // Inlay hints, few: how many are out after an undo of some, and a torque in the other system.
 
 import { InlayHintKind, type InlayHint, type Range } from "vscode-languageserver";
-import type { Checked } from "../../language/index.ts";
-import { at } from "../../language/bench/vector.ts";
-import { format } from "../../language/quantities/index.ts";
+import { at, formatQuantity, type Checked } from "../../language/index.ts";
 import { offsetOf, positionOf } from "../places.ts";
 
 export function inlayHints(checked: Checked, path: string, range: Range): InlayHint[] {
@@ -16,7 +14,7 @@ export function inlayHints(checked: Checked, path: string, range: Range): InlayH
     }
     for (const tie of model.ties) for (const { value, at: place } of tie.torques) {
       if (!value || value.pair || place.file !== path || !within(place.end)) continue;
-      const metric = format(value, "metric"), us = format(value, "us");
+      const metric = formatQuantity(value, "metric"), us = formatQuantity(value, "us");
       hints.set(place.end, value.written === metric || value.unit.includes("N") ? us : metric);
     }
   }

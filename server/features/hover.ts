@@ -2,14 +2,7 @@
 // hazard's wait. Figures come from the same functions as the checks and carry their source.
 
 import type { Hover, Position } from "vscode-languageserver";
-import type { Checked, Hazard, Model, Part, Tie } from "../../language/index.ts";
-import { chargeOf } from "../../language/bench/placement.ts";
-import { aidCaution, isFigureError } from "../../language/figures/figure.ts";
-import { requiredWait } from "../../language/figures/required-wait.ts";
-import { assessTorque } from "../../language/figures/tightening.ts";
-import { assumptionsFrom } from "../../language/figures/assumptions.ts";
-import { format, rounded, si } from "../../language/quantities/index.ts";
-import { placesOf, placeNames } from "../../language/vocabulary/index.ts";
+import { aidCaution, assessTorque, assumptionsFrom, chargeOf, formatQuantity, isFigureError, placeNames, placesOf, requiredWait, rounded, si, type Checked, type Hazard, type Model, type Part, type Tie } from "../../language/index.ts";
 import { offsetOf, rangeOf } from "../places.ts";
 import { symbolAt } from "../symbols.ts";
 
@@ -35,7 +28,7 @@ const escaped = (text: string): string => text.replace(/[\\`*_{}[\]()<>#+!|~-]/g
 function partLines(model: Model, part: Part): string[] {
   const ties = model.ties.filter((tie) => tie.lowers.includes(part.index)), hidden = part.behind.map((index) => model.things[index]!.name);
   return [
-    part.mass ? `Mass ${format(part.mass, "metric")} (${format(part.mass, "us")})` : "Mass not given",
+    part.mass ? `Mass ${formatQuantity(part.mass, "metric")} (${formatQuantity(part.mass, "us")})` : "Mass not given",
     ties.length > 0 ? `Held by ${ties.map((tie) => `${tie.count > 1 ? `${tie.count} ` : ""}${tie.name}`).join(", ")}` : part.hosts.length > 0 ? `Fits ${part.hosts.map((host) => model.things[host]!.name).join(", ")}` : "",
     hidden.length > 0 ? `Behind ${hidden.join(", ")}` : "", part.renew ? `New: ${part.renew.when}` : "", part.about,
   ];
@@ -46,7 +39,7 @@ function tieLines(model: Model, tie: Tie, settings: Readonly<Record<string, numb
   lines.push(tie.lowers.length > 0 ? `Joins ${tie.lowers.map((i) => model.things[i]!.name).join(", ")} to ${tie.uppers.map((i) => model.things[i]!.name).join(", ")}` : "");
   for (const { value } of tie.torques) {
     if (!value) continue;
-    lines.push(`Torque ${format(value, "metric")} (${format(value, "us")})`);
+    lines.push(`Torque ${formatQuantity(value, "metric")} (${formatQuantity(value, "us")})`);
     const className = tie.propertyClass ?? tie.grade;
     if (!tie.size || className === undefined) continue;
     const judged = assessTorque(si(value).high, { size: tie.size, className, head: tie.drive?.kind === "hex-socket" ? "socket-cap" : "hex" }, assumptionsFrom(settings).assumptions);

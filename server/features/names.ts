@@ -1,8 +1,7 @@
 // Definition, references, highlight and rename, all from what a name stands for.
 
 import { DocumentHighlightKind, type DocumentHighlight, type Location, type Position, type Range, type WorkspaceEdit } from "vscode-languageserver";
-import type { Checked } from "../../language/index.ts";
-import { reservedNames } from "../../language/vocabulary/index.ts";
+import { reservedNames, type Checked } from "../../language/index.ts";
 import { locationOf, offsetOf, rangeOf, uriOf } from "../places.ts";
 import { occurrencesIn, occurrencesOf, symbolAt } from "../symbols.ts";
 

@@ -1,9 +1,7 @@
 // Semantic tokens: what the colouring grammar cannot know: hazards, lifting, things that must be new.
 
 import { SemanticTokensBuilder, type SemanticTokens } from "vscode-languageserver";
-import type { Checked } from "../../language/index.ts";
-import { wordsIn } from "../../language/vocabulary/index.ts";
-import { eachItem } from "../../language/index.ts";
+import { eachItem, wordsIn, type Checked } from "../../language/index.ts";
 import { positionOf } from "../places.ts";
 import { occurrencesIn } from "../symbols.ts";
 

@@ -1,5 +1,6 @@
 // A stored charge that is waited for too shortly, or not at all. A computed time only ever lengthens a wait, and no wait stands for a proof.
 
+import { chargeOf } from "../../bench/placement.ts";
 import { requiredWait } from "../../figures/required-wait.ts";
 import { si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
@@ -42,12 +43,9 @@ export default check({
   `,
   *model(model) {
     for (const hazard of model.hazards) {
-      const voltage = hazard.figures.get("voltage"), capacitance = hazard.figures.get("capacitance"), bleeder = hazard.figures.get("bleeder");
-      if (!voltage || !capacitance || !bleeder || si(capacitance).high <= 0 || si(bleeder).high <= 0) continue;
-      // An alternating voltage charges to its crest: so it says, or its source does; a plain "V" of another source is taken as direct, and the sum says so.
-      const alternating = voltage.unit === "V ac" || (voltage.unit !== "V dc" && (hazard.source === "mains" || hazard.source === "generator"));
-      const kind = alternating ? ({ kind: "ac" } as const) : voltage.unit === "V dc" ? ({ kind: "dc" } as const) : {};
-      const needed = requiredWait({ voltage: si(voltage).high, ...kind, capacitance: si(capacitance).high, bleeder: si(bleeder).high });
+      const charge = chargeOf(hazard);
+      if (!charge) continue;
+      const needed = requiredWait(charge);
       const waits = hazard.precautions.filter((p) => p.wait), longest = Math.max(0, ...waits.map((p) => si(p.wait!).low));
       if (needed.seconds === undefined || longest >= needed.seconds) continue;
       const first = waits[0], seconds = Math.ceil(needed.seconds);

@@ -45,7 +45,9 @@ export default check({
       if ((event.kind !== "off" && event.kind !== "held") || event.assumed || !event.act.tool) continue;
       const tool = model.library.tools.get(event.act.tool.text), capacity = tool?.capacity;
       if (!tool || capacity?.dimension !== "mass") continue;
-      const { kg, unknown } = massOf(model, event.kind === "off" ? event.moved : event.things);
+      // What is held is what comes away with it later.
+      const off = event.kind === "off" ? event : performance.events.find((later) => later.kind === "off" && later.index > event.index && later.things.some((thing) => event.things.includes(thing)));
+      const { kg, unknown } = massOf(model, off?.moved ?? event.things);
       if (kg === 0) continue;
       const limit = si(capacity).low, legs = tool.legs ?? 0, name = context.name(event.things[0]!), load = `${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}`;
       if (legs > 1 && tool.angle) {

@@ -13,12 +13,15 @@ export function withoutEchoes(bench: Bench, refit: readonly Problem[], earlier: 
   return refit.filter((problem) => !problem.rule.startsWith("refit/") || ![...concerns(bench, [problem])].some((thing) => amiss.has(thing)));
 }
 
-/** The things of these problems, and of ties the parts that hang by them. */
+/** The things of these problems, and of ties the parts that hang by them and the washers that go with them. */
 function concerns(bench: Bench, problems: readonly Problem[]): Set<ThingIndex> {
   const things = new Set<ThingIndex>();
   for (const { about } of problems) for (const thing of about) {
     if (!bench.machine.isBase(thing)) things.add(thing);
-    if (isTie(bench.model, thing)) for (const part of tieOf(bench.model, thing).lowers) things.add(part);
+    if (!isTie(bench.model, thing)) continue;
+    const tie = tieOf(bench.model, thing);
+    for (const part of tie.lowers) things.add(part);
+    for (const washer of tie.washers) things.add(washer.part);
   }
   return things;
 }

@@ -10,8 +10,7 @@ import { own } from "./html-lines.ts";
 import { style } from "./style.ts";
 
 export function manualAsHtml(document: ManualDocument, options: OutputOptions): string {
-  const { manual: words, document: shared } = options.wording, sections = [...frontSections(document, options),
-    ...chapterSections(document, options)].filter(({ body }) => body !== undefined);
+  const { document: shared } = options.wording;
   // The style is the only thing that the policy lets in, by its own hash; pictures only as data in the file.
   const policy = `default-src 'none'; img-src data:; style-src 'sha256-${base64OfHex(sha256(style))}'; base-uri 'none'; form-action 'none'`;
   const page = html`<!DOCTYPE html>
@@ -25,7 +24,20 @@ export function manualAsHtml(document: ManualDocument, options: OutputOptions): 
 <style>${new Markup(style)}</style>
 </head>
 <body>
-${document.draft !== "" && html`<div class="draft-mark" aria-hidden="true">${shared.draftMark}</div>`}
+${bodyOf(document, options)}
+</body>
+</html>
+`;
+  return page.source;
+}
+
+/** The body alone, for a view that brings its own head: the same markup as in the file. */
+export const manualBody = (document: ManualDocument, options: OutputOptions): string => bodyOf(document, options).source;
+
+function bodyOf(document: ManualDocument, options: OutputOptions): Markup {
+  const { manual: words, document: shared } = options.wording;
+  const sections = [...frontSections(document, options), ...chapterSections(document, options)].filter(({ body }) => body !== undefined);
+  return html`${document.draft !== "" && html`<div class="draft-mark" aria-hidden="true">${shared.draftMark}</div>`}
 <header>
 <h1>${own(document.title)}</h1>
 <p class="lead">${own(document.subtitle)}</p>
@@ -36,11 +48,7 @@ ${document.draft !== "" && html`<p class="draft">${document.draft}</p>`}
 <ol>${sections.map(({ id, title }) => html`<li><a href="#${id}">${own(title)}</a></li>`)}</ol></nav>
 <main>
 ${sections.map(sectionHtml)}</main>
-<footer><p>${words.madeWith} ${shared.contentHash(document.provenance.hash)} ${document.draft}</p></footer>
-</body>
-</html>
-`;
-  return page.source;
+<footer><p>${words.madeWith} ${shared.contentHash(document.provenance.hash)} ${document.draft}</p></footer>`;
 }
 
 const sectionHtml = ({ id, title, body }: Section): Value => html`<section id="${id}" aria-labelledby="${id}-title">

@@ -33,3 +33,25 @@ export { requiredWait } from "./figures/required-wait.ts";
 export { assessTorque } from "./figures/tightening.ts";
 export { format as formatQuantity, rounded, si } from "./quantities/index.ts";
 export { placeNames, placesOf, reservedNames, wordsIn } from "./vocabulary/index.ts";
+
+export { readSettings } from "./workspace/settings-schema.ts";
+export { formatEdits } from "./syntax/index.ts";
+export { textOf } from "./names/strings.ts";
+export { kindTexts, wordsIn, type Entry } from "./vocabulary/index.ts";
+export { explainMarkdown } from "./assist/explain-page.ts";
+
+export { benchView, momentAt, performanceAt, type BenchView, type Moment } from "./assist/bench-at.ts";
+export { candidatesFor } from "./assist/candidates.ts";
+export { completionAt, type Completion, type Proposal } from "./assist/complete.ts";
+export { linesThatFree } from "./assist/freeing.ts";
+export { hintsIn, type Hint } from "./assist/hints.ts";
+export { hoverAt, plain as plainMarkdown, type Hover } from "./assist/hover.ts";
+export { manualPage, type ManualPage } from "./assist/manual-page.ts";
+export { outlineOf, type OutlineEntry } from "./assist/outline.ts";
+export { placeAt, slotAt, type Place, type Slot } from "./assist/place.ts";
+export { ownPerformances, refitText, stepRefits, type StepRefit } from "./assist/refit-of.ts";
+export { rename, renameTarget, type Renamed } from "./assist/rename.ts";
+export { convertUnits, freeingSteps, relativeTo, reverseSteps, typeOfFasteners, useLine, type Rework } from "./assist/rework.ts";
+export { stripDiagram, type StripDiagram } from "./assist/strip-diagram.ts";
+export { mentionAt, mentionsIn, mentionsOf, type Mention } from "./assist/symbols.ts";
+export { colouredTokens, tokenModifiers, tokenTypes, type ColouredToken } from "./assist/token-kinds.ts";

@@ -3,6 +3,7 @@
 import { jointKinds, kindIn, partKinds } from "../../tables/index.ts";
 import type { Thing } from "../../model/model.ts";
 import { check } from "../check.ts";
+import { hazardSkeleton } from "../hazard-skeleton.ts";
 
 export default check({
   code: "hazard/undeclared",
@@ -28,13 +29,13 @@ export default check({
       }
     }
   `,
-  *model(model) {
+  *model(model, { project }) {
     const answered = new Set([...model.hazards.map((h) => h.kind), ...model.dismissed.keys()]);
     for (const thing of model.things) {
       const asked = askedBy(thing);
       if (!asked || answered.has(asked.kind)) continue;
       answered.add(asked.kind);                                      // said once for each kind
-      yield { at: thing.at, says: `${thing.name} ${asked.why}, and no hazard of kind ${asked.kind} is declared or dismissed` };
+      yield { at: thing.at, says: `${thing.name} ${asked.why}, and no hazard of kind ${asked.kind} is declared or dismissed`, fixes: hazardSkeleton(project.files.get(thing.at.file), thing, asked.kind) };
     }
   },
 });

@@ -104,7 +104,7 @@ export function refuse(bench: Bench, act: Act, around: Around, thing: ThingIndex
   if (obstacles.length === 0) return;
   const about = [thing, ...obstacles.flatMap((o) => [...(o.reason.thing === undefined ? [] : [o.reason.thing]), ...o.reason.by])];
   const reasons = obstacles.map((o) => o.reason);
-  if (!joinsSlip(bench, around, reasons) && !joinsSameLack(bench, reasons)) {
+  if (!joinsSlip(bench, around, reasons) && !joinsSameLack(bench, reasons, around)) {
     report(bench, act.at, about, reasons, act, around);
     if (!bench.quiet) noteNever(bench, around, bench.problems[bench.problems.length - 1]!);
   }
@@ -112,15 +112,21 @@ export function refuse(bench: Bench, act: Act, around: Around, thing: ThingIndex
   assume(bench, thing, A_DOUBT);
 }
 
-/** The same precaution forgotten for several hazards of one procedure is one line forgotten: said at the first, with all of them. */
-function joinsSameLack(bench: Bench, reasons: readonly Reason[]): boolean {
+/**
+ * The same precaution forgotten for several hazards of one procedure is one line forgotten, and so is what was never taken off and is
+ * fitted part by part in one step: said at the first, with all of them.
+ */
+export function joinsSameLack(bench: Bench, reasons: readonly Reason[], around: Around): boolean {
   const lack = (list: readonly Reason[]): string => {
-    const kinds = list.map(({ rule, words }) => (rule === "hazard/not-yet" ? words.join() : rule === "hazard/order" && words[0] === "before" ? words.slice(1).join() : undefined));
+    const kinds = list.map(({ rule, words }) => {
+      if (rule === "refit/impossible" && words[0] === "already on") return words[0];
+      return rule === "hazard/not-yet" ? words.join() : rule === "hazard/order" && words[0] === "before" ? words.slice(1).join() : undefined;
+    });
     return kinds.every((kind) => kind !== undefined && kind === kinds[0]) ? `${kinds[0]}` : "";
   };
   const lacking = lack(reasons);
   if (bench.quiet || lacking === "") return false;
-  const i = bench.problems.findIndex((p) => p.phase === bench.phase && p.act !== undefined && lack(p.reasons) === lacking), first = bench.problems[i];
+  const i = bench.problems.findIndex((p) => p.phase === bench.phase && p.act !== undefined && lack(p.reasons) === lacking && (lacking !== "already on" || p.around?.step === around.step)), first = bench.problems[i];
   if (!first) return false;
   bench.problems[i] = { ...first, reasons: [...first.reasons, ...reasons] };
   return true;

@@ -2,7 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { Part, ThingIndex } from "../model/model.ts";
-import { forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import { forget, happen, isAssumed, joinsSameLack, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
 import { assumeOn, hiders, isUnknown, isWhereUnknown, wrongPosition } from "./access.ts";
 import { assume } from "./bench.ts";
 import { touch } from "./hazards.ts";
@@ -26,7 +26,8 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
   const target = whereTo(bench, part, own, onto);
   if (target === undefined || target === own) {
     if (!isUnknown(bench, index) && bench.phase === "refit" && !bench.computed && !(bench.metIn.has(index) && bench.metIn.get(index) === around.step) && act.count === undefined) {
-      report(bench, act.at, [index], [reasonOf("refit/impossible", { thing: index, words: ["already on"], at: part.at })], act, around);
+      const reasons = [reasonOf("refit/impossible", { thing: index, words: ["already on"], at: part.at })];
+      if (!joinsSameLack(bench, reasons, around)) report(bench, act.at, [index], reasons, act, around);
     }
     return;
   }

@@ -11,7 +11,8 @@ const missedOnce = /^removal\/|^refit\/(?:missing|mark-unused|position|fluid-sho
 export function mergeFindings(raw: readonly Raw[], buildsOf: (unit: string) => readonly Build[]): Finding[] {
   const groups = new Map<string, Raw[]>();
   for (const one of [...raw].sort(byPlace)) {
-    const key = `${one.code} ${one.at.file} ${one.at.start}`, list = groups.get(key);
+    // A name that nothing has is one mistake, however often it is used: said at its first use, the others are among the reasons.
+    const key = one.code === "names/unknown" ? `${one.code} ${one.says}` : `${one.code} ${one.at.file} ${one.at.start}`, list = groups.get(key);
     if (list) list.push(one); else groups.set(key, [one]);
   }
   const missed = new Set<string>(), findings: Finding[] = [], lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [];
@@ -49,7 +50,8 @@ function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => re
   const { build: _build, unit, who: _who, about: _about, lack: _lack, restsOn: _restsOn, ...finding } = first;
   const found = new Set(list.map((one) => one.build)), all = buildsOf(unit);
   const builds = found.has(undefined) || all.length < 2 || all.every((b) => found.has(b.name)) ? [] : [smallestCondition(all, found)];
-  return { ...finding, says, builds };
+  const places = new Map(list.slice(1).filter((one) => one.at.start !== first.at.start || one.at.file !== first.at.file).map((one) => [`${one.at.file} ${one.at.start}`, one.at]));
+  return { ...finding, says, builds, because: [...finding.because, ...[...places.values()].map((at) => ({ says: "used here too", at }))] };
 }
 
 /** "Cap 2", "Cap 3", "Cap 4" as "Cap 2 to Cap 4". */

@@ -12,13 +12,6 @@ export const judgeOneLine = (): Judged[] => scenes().filter(({ name }) => name.s
   return work.mutants.filter((mutant) => !mutant.declared && single.has(mutant.class)).map(work.judge);
 });
 
-/** Edits that give two findings, and why. */
-export const knownDoubles: ReadonlyMap<string, string> = new Map([
-  ["tests/procedures/fan-drive.strip: remove shaft-oring-large, shaft-oring-small | dropped", "the line names two parts, and the written refit fits each by a line of its own"],
-  ["tests/procedures/oil-pump.strip: inspect bracket-state on bracket \"Not damaged\" | dropped", "the name of the reading is used in two files, and each use is an unknown name"],
-  ["tests/procedures/oil-pump.strip: inspect screen-state on screen \"Not damaged, not blocked\" | dropped", "the name of the reading is used four times, and each use is an unknown name"],
-]);
-
 export function tableOf(judged: readonly Judged[]): string {
   const row = (name: string, list: readonly Judged[]): string => {
     const none = list.filter(({ findings }) => findings.length === 0).length, one = list.filter(({ findings }) => findings.length === 1).length;
@@ -32,7 +25,6 @@ export function tableOf(judged: readonly Judged[]): string {
     for (const [name, of] of Map.groupBy(list, ({ mutant }) => (mutant.class === "count - 1" ? "one fastener fewer" : mutant.class === "swap two neighbours" ? "neighbours swapped" : "line deleted"))) lines.push(row(name, of));
     lines.push(row("**all**", list), "");
   }
-  lines.push("## More than one", "", ...[...knownDoubles].map(([edit, why]) => `- \`${edit}\`: ${why}`), "");
   return lines.join("\n");
 }
 

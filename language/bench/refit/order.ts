@@ -2,14 +2,15 @@
 // says. A partial order; printed is the line of it that is nearest to last off, first on.
 
 import type { Act, Name } from "../../model/act.ts";
-import type { BlockEntry, Entry, Model, Procedure, ThingIndex } from "../../model/model.ts";
+import { reasonOf } from "../bench.ts";
+import type { BlockEntry, Entry, Model, Procedure, ThingIndex, Tie } from "../../model/model.ts";
 import type { Leaves } from "../end-state.ts";
 import type { State } from "../state.ts";
 import type { Around, Event, RefitNote, RefitOp, RefitOrder, StepRun } from "../trace.ts";
 import { claimed as claimedBy } from "./claim.ts";
 import { addRules } from "./rules.ts";
 import { addStatements, type Group, type OrderStatement } from "./statements.ts";
-import { addOp, graphOf, type Graph } from "./graph.ts";
+import { addOp, edge, graphOf, type Graph } from "./graph.ts";
 import { cancelled, inverseOf, remaining } from "./inverse.ts";
 import { lineOf } from "./line.ts";
 
@@ -26,7 +27,7 @@ export interface Stripped {
 export function orderOf(strip: Stripped, leaves: Leaves): RefitOrder {
   const { model, events } = strip, graph = graphOf(model);
   const opOf = new Array<RefitOp | undefined>(events.length), dropped = new Set<number>(), gone = cancelled(events);
-  const groups = writeNotes(strip, leaves, graph, opOf, dropped, gone);
+  const shares = new Map<number, Share>(), groups = writeNotes(strip, leaves, graph, opOf, dropped, gone, shares);
   const loosened = new Set(events.filter((e) => e.kind === "slack").map((e) => e.thing));
   for (const event of events) {
     if (opOf[event.index] || dropped.has(event.index) || gone.has(event.index)) continue;
@@ -34,17 +35,29 @@ export function orderOf(strip: Stripped, leaves: Leaves): RefitOrder {
     if (!verb) continue;
     const finger = event.kind === "out" && loosened.has(event.thing) && events.some((e) => e.kind === "slack" && e.thing === event.thing && e.index < event.index);
     opOf[event.index] = addOp(graph, {
-      verb: finger ? "finger-tighten" : verb, act: undefined, event, things: event.things, count: event.kind === "out" ? remaining(event, leaves) : event.count, around: event.around,
+      verb: finger ? "finger-tighten" : verb, act: undefined, event, things: event.things, count: shares.get(event.index)?.left ?? (event.kind === "out" ? remaining(event, leaves) : event.count), around: event.around,
       rank: event.index, at: event.act.at, placed: false,
     });
   }
   addRules(strip, graph, opOf);
+  for (const [index, { ops }] of shares) for (const op of ops) likewise(graph, op, opOf[index]!);
   addStatements(strip, graph, groups);
   return { ops: graph.ops, later: graph.later, why: graph.why, problems: graph.problems, line: lineOf(graph.ops, graph.later) };
 }
 
+/** Of an event that a count took some of: the lines that did, and how many are left for the computed reverse. */
+interface Share { readonly ops: RefitOp[]; left: number }
+
+/** A line for some of the pieces is bound as the line for the last of them is, and comes before it. */
+function likewise(graph: Graph, op: RefitOp, last: RefitOp): void {
+  if (op === last) return;
+  graph.later.forEach((list, from) => { if (from !== op.number && list.includes(last.number)) edge(graph, graph.ops[from], op, "it is the same thing"); });
+  for (const next of [...graph.later[last.number]!]) edge(graph, op, graph.ops[next], "it is the same thing");
+  edge(graph, op, last, "the rest follows");
+}
+
 /** 1. What the author wrote, block by block; acts of the reverse among it claim their events. */
-function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitOp | undefined)[], dropped: Set<number>, gone: ReadonlySet<number>): Group[] {
+function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitOp | undefined)[], dropped: Set<number>, gone: ReadonlySet<number>, shares: Map<number, Share>): Group[] {
   const { events, notes, procedures } = strip, groups: Group[] = [];
   if (notes.length === 0) return groups;
   const ofStep = new Map<StepRun, Event[]>(), about = new Map<ThingIndex, Event[]>();
@@ -76,7 +89,7 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
         if (act.verb === "reverse") { past = true; continue; }
         if (act.verb === "order") { group.orders.push({ ...statementOf(act), at: act.at }); continue; }
         const called = act.verb === "do" ? procedures.get(act.names[0]?.text ?? "") : undefined;
-        if (called) { write(called.body, { ...around, procedure: called }); continue; }
+        if (called) { write(called.body, { ...around, procedure: called, prefix: prefixOn(strip, act, around) }); continue; }
         one(act, around);
       }
     };
@@ -88,6 +101,18 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
         case "step": case "instead": case "either": write(entry.body, around);
       }
     };
+    /** How many pieces of an event a line puts back: a count takes that many, and leaves the rest to another line or the reverse. */
+    const takes = (event: Event, act: Act): number => {
+      if (event.kind !== "out") return act.count ?? event.count;
+      const all = shares.get(event.index)?.left ?? remaining(event, leaves), count = Math.min(act.count ?? all, all);
+      if (act.count !== undefined && act.count > all) {
+        const { at, count: pieces } = strip.model.things[event.thing] as Tie;
+        const reason = reasonOf("sequence/over-count", { thing: event.thing, numbers: [act.count, all, pieces], words: ["fit"], at });
+        graph.problems.push({ rule: reason.rule, phase: "refit", act, around: event.around, at: act.at, about: [event.thing], reasons: [reason] });
+      }
+      if (count < all || shares.has(event.index)) shares.set(event.index, { ops: shares.get(event.index)?.ops ?? [], left: all - count });
+      return count;
+    };
     const one = (act: Act, around: Around): void => {
       const things = strip.resolve(act.names, around), rank = (past ? low - 0.5 : top + 0.5) - ++written * 1e-4, placed = act.after.length + act.before.length > 0 || act.first || act.last;
       const found = claimedBy(claims, act, things, note.step);
@@ -95,10 +120,12 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
         const inverse = inverseOf(strip.model, event, leaves) ?? "fit";
         const verb = event.kind === "out" && act.fingerTight ? "finger-tighten" : inverse;
         const op = addOp(graph, {
-          verb, act, event, things: event.things, count: act.count ?? (event.kind === "out" ? remaining(event, leaves) : event.count), around,
+          verb, act, event, things: event.things, count: takes(event, act), around,
           rank: note.step !== undefined && note.step === event.around.step ? event.index : rank, at: act.at, placed,
         });
-        opOf[event.index] = op;
+        const share = shares.get(event.index);
+        share?.ops.push(op);
+        if (!share || share.left === 0) opOf[event.index] = op;
         place(op);
       }
       const rest = things.filter((thing) => !found.some((e) => e.things.includes(thing) || e.moved.includes(thing)));
@@ -109,6 +136,12 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
     write(by ? by.body : note.entries, by ? { ...note.around, procedure: by } : note.around);
   }
   return groups;
+}
+
+/** `do P on X` speaks of the things inside X. */
+function prefixOn(strip: Stripped, act: Act, around: Around): string {
+  const on = act.on.length > 0 ? strip.resolve(act.on, around)[0] : undefined;
+  return on === undefined ? around.prefix : `${strip.model.things[on]!.id}/`;
 }
 
 const checkingVerbs = new Set(["measure", "inspect", "test", "set", "second-check", "hold-point"]);

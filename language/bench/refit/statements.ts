@@ -29,7 +29,7 @@ export interface Group {
 const handling = new Set(["fit", "undo", "remove", "tighten", "press", "put", "take", "loosen", "block", "restore"]);
 
 export function addStatements(strip: Stripped, graph: Graph, groups: readonly Group[]): void {
-  for (const group of groups) for (let i = 1; i < group.chain.length; i++) ask(graph, group.chain[i - 1], group.chain[i], "it is written so", group.chain[i]!.at, false);
+  for (const group of groups) for (let i = 1; i < group.chain.length; i++) ask(graph, group.chain[i - 1], group.chain[i], "it is written so", group.chain[i]!.at, true);
   for (const group of groups) besideReverse(graph, group);
   sameThing(graph);
   const unitAround: Around | undefined = groups[0]?.note.around ?? graph.ops[0]?.around;

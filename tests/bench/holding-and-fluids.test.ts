@@ -1,0 +1,83 @@
+// Holding, lifting, fluids: each rule of the bench on a small stage, named after the rule.
+
+import { expect, test } from "vitest";
+import { codes, findings, refit, stage } from "./refit/stage.ts";
+
+const tools = `\ntool hoist "Hoist" { kind hoist capacity 100 kg }\n`;
+const heavy = `no heavy "By gear." part motor "Motor" { mass 60 kg }\n fastener left bolt "Left" { count 2 joins motor to b }\n fastener right bolt "Right" { count 2 joins motor to b }`;
+const pipe = `part pipe "Pipe"\n joint union pipe-union "Union" { joins pipe to b opens oil }\n fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug path pipe }`;
+
+test("a heavy part is held before the last group of its ties is touched, not before the last bolt", () => {
+  expect(codes(stage(heavy, "step { undo left undo 1 of right support motor with hoist undo rest of right lift motor with hoist }") + tools)).toEqual(["sequence/falls"]);
+  expect(codes(stage(heavy, "step { undo left support motor with hoist undo right lift motor with hoist }") + tools)).toEqual([]);
+});
+
+test("a part that hangs must be held whatever it weighs", () => {
+  const facts = `part lamp "Lamp" { mass 1 kg hangs }\n fastener screws screw "Screws" { joins lamp to b }`;
+  expect(codes(stage(facts, "step { undo screws remove lamp }"))).toEqual(["sequence/falls"]);
+  expect(codes(stage(facts, "step { support lamp undo screws remove lamp }"))).toEqual([]);
+});
+
+test("to loosen is to touch", () => {
+  expect(codes(stage(heavy, "step { undo left loosen right support motor with hoist undo right lift motor with hoist }") + tools)).toEqual(["sequence/falls"]);
+});
+
+test("lift with a tool asks its capacity", () => {
+  const facts = heavy.replace("60 kg", "160 kg");
+  expect(codes(stage(facts, "step { undo left support motor with hoist undo right lift motor with hoist }") + tools)).toContain("lift/capacity");
+});
+
+test("a part's own `lift by 2 people` binds every removal and fit of it", () => {
+  const facts = `part lid "Lid" { mass 12 kg lift by 2 people }\n fastener screws screw "Screws" { joins lid to b }`;
+  expect(codes(stage(facts, "step { undo screws remove lid }"))).toEqual(["lift/people"]);
+  expect(codes(stage(facts, "step { undo screws remove lid by 2 people }"))).toEqual([]);
+  expect(codes(stage(facts, "step { undo screws remove lid }", "crew 2"))).toEqual([]);
+});
+
+test("over the lifting guideline with so many people", () => {
+  const facts = `no heavy "By gear." part block "Block" { mass 40 kg rests on b }`;
+  expect(codes(stage(facts, "step { remove block }"))).toEqual(["lift/over-guideline"]);
+  expect(codes(stage(facts, "step { lift block with hoist }") + tools)).toEqual([]);
+});
+
+test("what is released and was not held is a finding", () => {
+  expect(codes(stage(heavy, "step { release motor undo left support motor with hoist undo right lift motor with hoist }") + tools)).toEqual(["sequence/already-undone"]);
+});
+
+test("a joint that opens a fluid cannot be opened while it is aboard", () => {
+  expect(codes(stage(pipe, "step { undo union remove pipe }"))).toEqual(["sequence/fluid-aboard"]);
+  expect(codes(stage(pipe, "step { drain oil undo union remove pipe }"))).toEqual([]);
+});
+
+test("a part on its path cannot be taken off while it is aboard", () => {
+  const facts = `part tank "Tank"\n fastener bolts bolt "Bolts" { joins tank to b }\n fastener plug plug "Plug" { into tank }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug path tank }`;
+  expect(codes(stage(facts, "step { undo bolts remove tank }"))).toEqual(["sequence/fluid-aboard"]);
+});
+
+test("said once: what was missing is then assumed drained", () => {
+  const facts = pipe + `\n part hose hose "Hose"\n joint end hose "End" { joins hose to b opens oil }`;
+  expect(codes(stage(facts, "step { undo union remove pipe undo end remove hose }"))).toEqual(["sequence/fluid-aboard"]);
+});
+
+test("drain opens what the fluid drains at, and its refit closes that before the fill", () => {
+  const line = refit(stage(pipe, "step { drain oil undo union remove pipe }"));
+  expect(line.indexOf("fitting Plug")).toBeGreaterThanOrEqual(0);
+  expect(line.indexOf("fitting Plug")).toBeLessThan(line.indexOf("filling Oil"));
+  expect(line.indexOf("fitting Union")).toBeLessThan(line.indexOf("filling Oil"));
+});
+
+test("what it drains at must be reached", () => {
+  const facts = pipe.replace("{ into b }", "{ into b behind cover }") + `\n part cover "Cover" { fits b by slide-fit }`;
+  expect(codes(stage(facts, "step { drain oil undo union remove pipe }"))).toEqual(["sequence/blocked"]);
+});
+
+test("drained twice is a finding", () => {
+  expect(codes(stage(pipe, "step { drain oil drain oil undo union remove pipe }"))).toEqual(["sequence/already-undone"]);
+});
+
+test("drain of a fluid to be recovered is a finding", () => {
+  const facts = pipe.replace("fluid oil oil", "fluid oil refrigerant");
+  const found = findings(stage(facts, "step { drain oil undo union remove pipe }")).map(({ code }) => code);
+  expect(found).toContain("hazard/not-recovered");
+  expect(findings(stage(facts, "step { recover oil undo union remove pipe }")).map(({ code }) => code)).not.toContain("hazard/not-recovered");
+});

@@ -1,0 +1,145 @@
+// One mistake, one finding: what a refused act lacked is assumed, and what rests on that alone is not said. Each rule by its name.
+
+import { expect, test } from "vitest";
+import { check, codes, findings, stage } from "./refit/stage.ts";
+
+const says = (text: string): string[] => findings(text).map((f) => f.says);
+const lid = `part lid "Lid"\n part card "Card" { behind lid }\n fastener screws screw "Screws" { count 4 joins lid to b }\n fastener cs screw "Card screws" { count 2 joins card to b behind lid }`;
+
+test("a refused action is taken as done", () => {
+  expect(codes(stage(lid, "step { remove lid undo cs remove card }", "aim all apart"))).toEqual(["sequence/still-held"]);
+});
+
+test("a real act that does what was assumed is silent", () => {
+  expect(codes(stage(lid, "step { remove lid undo screws undo cs remove card }"))).toEqual(["sequence/still-held"]);
+  expect(codes(stage(lid, "step { undo cs undo screws remove lid remove card }"))).toEqual(["sequence/blocked"]);
+});
+
+test("of a hider it is assumed that it is out of the way: its own removal is not refused again", () => {
+  expect(codes(stage(lid, "step { undo cs remove card remove lid }"))).toEqual(["sequence/blocked"]);
+});
+
+test("what hung on an assumed part is unknown too", () => {
+  const facts = `part cover "Cover" { }\n part piston "Piston" { fits cover by slide-fit behind b }\n part disc "Disc" { fits b behind cover }\n fastener s screw "S" { joins cover to b }`;
+  expect(codes(stage(facts, "step { undo s support cover remove disc remove piston }"))).toEqual(["sequence/blocked"]);
+});
+
+test("where what is clamped is held in passing only, the part that hangs is assumed away", () => {
+  const facts = `part gear "Gear"\n part ring o-ring "Ring" { between gear and b renew always }\n part pin pin "Pin" { fits b behind gear }\n joint dowels dowel "Dowels" { joins gear to b }`;
+  expect(codes(stage(facts, "step { remove ring remove pin }", "aim all apart"))).toEqual(["sequence/still-held"]);
+});
+
+test("if the base hides it, its host is assumed off", () => {
+  const facts = `part box "Box"\n part ring seal "Seal" { fits box behind b renew always }\n part pin pin "Pin" { fits b behind box }\n fastener s screw "S" { joins box to b }`;
+  expect(codes(stage(facts, "step { undo s remove ring remove pin }"))).toEqual(["sequence/blocked"]);
+});
+
+test("of a slide it is assumed that its tie is loose", () => {
+  const facts = `part arm "Arm"\n part stud "Stud" { fits b behind arm }\n fastener nut nut "Nut" { joins arm to b }`;
+  expect(codes(stage(facts, "step { slide arm remove stud }"))).toEqual(["sequence/still-held"]);
+});
+
+test("of a position it is assumed that it is any", () => {
+  const facts = `positions flat, upside\n part x "X" { needs upside }\n part y "Y" { needs upside }\n fastener xs screw "Xs" { joins x to b }\n fastener ys screw "Ys" { joins y to b }`;
+  expect(codes(stage(facts, "step { undo xs remove x undo ys remove y }"))).toEqual(["sequence/wrong-position"]);
+});
+
+test("what lay loose when the unit was turned is not missed at the end as well", () => {
+  const facts = `positions flat, upside\n part cup "Cup" { rests on b }`;
+  expect(codes(stage(facts, "step { turn to upside turn to flat turn to upside turn to flat }", "aim all apart"))).toEqual(["sequence/loose-when-turned"]);
+});
+
+test("one refused act, one finding with all its reasons", () => {
+  const facts = `positions flat, upside\n part lid "Lid" { needs upside behind cap }\n part cap "Cap" { fits b by slide-fit }\n fastener screws screw "Screws" { joins lid to b }`;
+  const found = findings(stage(facts, "step { remove lid }"));
+  expect(found).toHaveLength(1);
+  expect(found[0]!.because.length).toBeGreaterThanOrEqual(3);
+});
+
+test("one source line over several pieces, one finding", () => {
+  const facts = `part cap "Cap" { pieces 1..5 }\n fastener bolts bolt "Bolts" { pieces 1..5 count 2 per cap joins cap to b }`;
+  expect(says(stage(facts, "step { repeat for 1..5 { remove cap } }"))).toEqual(["Cap 1 cannot come off: still held by 2 of 2 Bolts 1 (the same for Cap 2 to Cap 5)"]);
+});
+
+test("the same line performed through several procedures, once", () => {
+  const text = stage(lid, "step { remove lid }", "aim none") + `procedure q "Q" for u {\n do p\n step { undo cs remove card }\n}\n`;
+  expect(codes(text)).toEqual(["sequence/still-held"]);
+});
+
+test("the same lack in procedures that share acts, once, with the other place among its reasons", () => {
+  const facts = `${lid}\n part fan "Fan" { fits b by slide-fit behind lid }`;
+  const text = stage(facts, "step { undo screws }", "aim none") + `procedure q "Q" for u {\n do p\n step { undo cs remove card }\n}\nprocedure r "R" for u {\n do p\n step { remove fan }\n}\n`;
+  const found = findings(text).filter(({ code }) => code === "sequence/blocked");
+  expect(found).toHaveLength(1);
+  expect(found[0]!.because.some(({ says: text }) => text.startsWith("Fan cannot come off"))).toBe(true);
+});
+
+test("the same lack in procedures that share nothing is a finding each", () => {
+  const text = stage(lid, "step { remove lid }", "aim lid off") + `procedure q "Q" for u {\n aim lid off\n step { remove lid }\n}\n`;
+  expect(codes(text)).toEqual(["sequence/still-held", "sequence/still-held"]);
+});
+
+test("the same thing missed by several procedures, once", () => {
+  const text = stage(lid, "step { undo screws remove lid }", "aim card off") + `procedure q "Q" for u {\n aim card off\n do p\n}\n`;
+  expect(codes(text).filter((code) => code === "removal/missing")).toHaveLength(1);
+});
+
+test("the aim of a called procedure is judged at its end, and what it misses is then assumed", () => {
+  const text = stage(`${lid}\n part deep "Deep" { fits b behind card }`, "step { undo screws remove lid }", "aim card off") + `procedure q "Q" for u {\n do p\n step { remove deep }\n}\n`;
+  expect(codes(text)).toEqual(["removal/missing"]);
+});
+
+test("a needed procedure that was not done is one finding, then assumed done", () => {
+  const text = stage(lid, "step { undo screws remove lid }", "aim none") + `procedure q "Q" for u {\n needs p\n step { undo cs remove card }\n}\nprocedure whole "Whole" for u {\n do q\n}\n`;
+  expect(codes(text)).toEqual(["sequence/needs"]);
+});
+
+test("a needed procedure of which a part was missed before is that same mistake", () => {
+  const facts = `part tank "Tank"\n part cap "Cap" { fits tank by slide-fit }\n fastener bolts bolt "Bolts" { joins tank to b }\n fastener plug plug "Plug" { into tank }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug path tank }`;
+  const text = stage(facts, "step { drain oil }", "aim none") + `procedure q "Q" for u {\n needs p\n step { remove cap }\n}\nprocedure whole "Whole" for u {\n step { undo bolts remove tank }\n do q\n}\n`;
+  expect(codes(text)).toEqual(["sequence/fluid-aboard"]);
+});
+
+test("a wrong name leaves two traces, and is one finding with both", () => {
+  const facts = `${lid}\n part fan "Fan" { fits b by slide-fit }\n part arm "Arm"\n fastener as screw "Arm screws" { count 2 joins arm to b }`;
+  const found = findings(stage(facts, "step { undo as remove lid } step { undo as remove arm }"));
+  expect(found.map(({ code }) => code)).toEqual(["sequence/still-held"]);
+  expect(found[0]!.because.map(({ says: text }) => text).join()).toContain("Arm screws are undone already");
+});
+
+test("the wrong name may be one that was undone before", () => {
+  const facts = `${lid}\n part arm "Arm"\n fastener as screw "Arm screws" { count 2 joins arm to b }`;
+  const found = findings(stage(facts, "step { undo as remove arm } step { undo as remove lid }"));
+  expect(found.map(({ code }) => code)).toEqual(["sequence/already-undone"]);
+  expect(found[0]!.because.map(({ says: text }) => text).join()).toContain("still held by 4 of 4 Screws");
+});
+
+test("a thing undone twice, with nothing missing, is a finding of its own, and so is one that is missing alone", () => {
+  expect(codes(stage(lid, "step { undo screws undo screws remove lid }"))).toEqual(["sequence/already-undone"]);
+  expect(codes(stage(lid, "step { remove lid }"))).toEqual(["sequence/still-held"]);
+});
+
+test("what the way back finds amiss with a thing refused on the way apart is an echo", () => {
+  expect(codes(stage(lid, "step { remove lid refit { instead { fit screws fit lid } } }"))).toEqual(["sequence/still-held"]);
+  expect(codes(stage(lid, "step { undo screws remove lid refit { instead { fit screws fit lid } } }"))).toEqual(["refit/contradiction"]);
+});
+
+test("a contradiction of order statements is told even where something else was assumed", () => {
+  const facts = `${lid}\n part x "X" { rests on b }\n part y "Y" { rests on b }`;
+  expect(codes(stage(facts, "step { remove lid } step { remove x remove y refit { order x before y order y before x } }"))).toEqual(["sequence/still-held", "refit/contradiction"]);
+});
+
+test("an unknown name is one finding, however often it is used, and silences what rests on it", () => {
+  const found = check(stage(lid, "step { undo scrws remove lid } step { undo scrws }")).findings.filter(({ severity }) => severity === "error");
+  expect(found.map(({ code }) => code)).toEqual(["names/unknown"]);
+});
+
+test("a count over what there is, in both halves", () => {
+  expect(says(stage(lid, "step { undo 5 of screws remove lid }"))).toEqual(["5 of Screws are asked for, and only 4 of 4 are in"]);
+  expect(says(stage(lid, "step { undo screws remove lid refit { fit 5 of screws } }"))).toEqual(["5 of Screws are asked for, and only 4 of 4 are out"]);
+});
+
+test("a count in a refit block takes that many, the rest goes back by the reverse", () => {
+  expect(codes(stage(lid, "step { undo screws remove lid refit { fit 2 of screws } }"))).toEqual([]);
+  expect(codes(stage(lid, "step { undo screws remove lid refit { fit 1 of screws fit 2 of screws fit 1 of screws } }"))).toEqual([]);
+});

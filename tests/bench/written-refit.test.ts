@@ -1,0 +1,100 @@
+// A written refit is judged by performing it, by the same rules read forward: each rule by its name.
+
+import { expect, test } from "vitest";
+import { codes, findings, stage } from "./refit/stage.ts";
+
+const lid = `part lid "Lid"\n part card "Card" { behind lid }\n fastener screws screw "Screws" { count 4 joins lid to b }\n fastener cs screw "Card screws" { count 2 joins card to b behind lid }`;
+const apart = "step { undo screws remove lid undo cs remove card }";
+const together = (facts: string, steps: string, back: string): string => stage(facts, steps) + `procedure q "Q" for u {\n aim all in\n needs p\n step {\n ${back}\n }\n}\n`;
+
+test("a written refit that puts back all, in an order that the bench allows, is clean", () => {
+  expect(codes(together(lid, apart, "fit card fit cs fit lid fit screws"))).toEqual([]);
+});
+
+test("not fitted while something that it is behind is in place", () => {
+  expect(codes(together(lid, apart, "fit lid fit screws fit card fit cs"))).toEqual(["refit/impossible"]);
+});
+
+test("not tightened while something that it is behind is in place", () => {
+  expect(codes(together(lid, apart, "fit card fit cs finger-tight fit lid tighten cs fit screws"))).toEqual(["refit/impossible"]);
+});
+
+test("both sides of a tie are in one sub-assembly", () => {
+  expect(codes(together(lid, apart, "fit cs fit card fit lid fit screws"))).toEqual(["refit/impossible"]);
+});
+
+test("what is left over is missing, where the strip took it off", () => {
+  const [found] = findings(together(lid, apart, "fit card fit cs fit lid"));
+  expect(found).toMatchObject({ code: "refit/missing" });
+  expect(found!.says).toContain("Screws");
+});
+
+test("what is left finger-tight is missing its torque", () => {
+  expect(codes(together(lid, apart, "fit card fit cs finger-tight fit lid fit screws"))).toEqual(["refit/missing"]);
+  expect(codes(together(lid, apart, "fit card fit cs finger-tight tighten cs fit lid fit screws"))).toEqual([]);
+});
+
+test("what is on already is not fitted again, and what is in is not made again", () => {
+  expect(codes(together(lid, "step { undo screws remove lid }", "fit card fit lid fit screws"))).toEqual(["refit/impossible"]);
+  expect(codes(together(lid, "step { undo screws remove lid }", "fit lid fit screws fit screws"))).toEqual(["refit/impossible"]);
+});
+
+test("what is not in cannot be tightened", () => {
+  expect(codes(together(lid, apart, "fit card tighten cs fit lid fit screws"))).toEqual(["refit/impossible"]);
+});
+
+test("a fastener fitted under a wrong name is one finding", () => {
+  expect(codes(together(lid, apart, "fit card fit cs fit lid fit cs"))).toHaveLength(1);
+});
+
+test("a between-part is in before the first tie between its sides", () => {
+  const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b renew always }\n fastener screws screw "Screws" { joins lid to b }`;
+  expect(codes(together(facts, "step { undo screws remove lid remove ring }", "fit lid fit ring fit screws"))).toEqual([]);
+  expect(codes(together(facts, "step { undo screws remove lid remove ring }", "fit lid fit screws fit ring"))).toEqual(["refit/impossible"]);
+});
+
+test("a mark is lined up before the first tie made after its parts meet", () => {
+  const steps = "step { mark lid, b as M1 undo screws remove lid }";
+  expect(codes(together(lid, steps, "fit lid align M1 fit screws"))).toEqual([]);
+  expect(codes(together(lid, steps, "fit lid fit screws align M1"))).toEqual(["refit/mark-unused"]);
+});
+
+test("a mark that nobody made is not lined up", () => {
+  expect(codes(together(lid, "step { undo screws remove lid }", "fit lid align M1 fit screws"))).toContain("refit/mark-unmade");
+});
+
+test("`order` of the unit holds for a written refit too", () => {
+  const facts = `part x "X" { rests on b }\n part y "Y" { rests on b }\n order x after y`;
+  expect(codes(together(facts, "step { remove x remove y }", "fit y fit x"))).toEqual([]);
+  expect(codes(together(facts, "step { remove x remove y }", "fit x fit y"))).toEqual(["refit/contradiction"]);
+});
+
+test("a fill comes after every joint of its fluid", () => {
+  const facts = `part pipe "Pipe"\n joint union pipe-union "Union" { joins pipe to b opens oil }\n fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug path pipe }`;
+  const steps = "step { drain oil undo union remove pipe }";
+  expect(codes(together(facts, steps, "fit pipe fit union fit plug fill oil"))).toEqual([]);
+  expect(codes(together(facts, steps, "fit pipe fit plug fill oil fit union"))).toEqual(["refit/impossible"]);
+  expect(codes(together(facts, steps, "fit pipe fit union fit plug"))).toEqual(["refit/fluid-short"]);
+});
+
+test("a spent part that must be new is not used again", () => {
+  const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b renew always }\n fastener screws screw "Screws" { joins lid to b }`;
+  expect(codes(together(facts, "step { undo screws remove lid remove ring }", "reuse ring fit ring fit lid fit screws"))).toEqual(["fastener/one-time-reused"]);
+});
+
+test("by kind alone it is a question", () => {
+  const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b }\n fastener screws screw "Screws" { joins lid to b }`;
+  expect(findings(stage(facts, "step { undo screws remove lid remove ring }"))).toMatchObject([{ code: "refit/seal-reused", severity: "question" }]);
+});
+
+test("no stage of tightening is skipped", () => {
+  const facts = `part lid "Lid"\n fastener screws screw "Screws" { count 4 stages 20 N·m, 40 N·m, 60 N·m joins lid to b }`;
+  expect(codes(together(facts, "step { undo screws remove lid }", "fit lid fit screws finger-tight tighten screws to stage 1 tighten screws to stage 2 tighten screws to stage 3"))).toEqual([]);
+  expect(codes(together(facts, "step { undo screws remove lid }", "fit lid fit screws finger-tight tighten screws to stage 1 tighten screws to stage 3"))).toEqual(["refit/impossible"]);
+});
+
+test("what is put on for a while and not taken off is a finding", () => {
+  const facts = `${lid}\n temporary felt "Felt"`;
+  expect(codes(stage(facts, "step { undo screws remove lid put felt on card take felt off }"))).toEqual([]);
+  expect(codes(stage(facts, "step { undo screws remove lid put felt on card }"))).toEqual(["refit/temporary-left"]);
+});

@@ -3,8 +3,10 @@
 import type { Act } from "../model/act.ts";
 import type { Part, ThingIndex, Tie } from "../model/model.ts";
 import { fastenerKinds, jointKinds, kindIn, partKinds } from "../tables/index.ts";
-import { reasonOf, report, type Bench } from "./bench.ts";
-import { RENEWED, SCRAP } from "./state.ts";
+import { isUnknown } from "./access.ts";
+import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
+import { A_DOUBT, NEVER, RENEWED, SCRAP } from "./state.ts";
+import { partingOf } from "./ties.ts";
 import type { Around, RefitOp } from "./trace.ts";
 import { at, set } from "./vector.ts";
 
@@ -31,6 +33,23 @@ export function reuse(bench: Bench, act: Act, things: readonly ThingIndex[], aro
     if (!item) continue;
     if (isAlwaysNew(item)) report(bench, act.at, [thing], [reasonOf("fastener/one-time-reused", { thing, words: [item.kind], at: item.renew?.at ?? item.at })], act, around);
     else if (isOneTimeKind(item)) report(bench, act.at, [thing], [reasonOf("refit/seal-reused", { thing, words: [item.kind, "reuse"], at: item.at })], act, around);
+  }
+}
+
+/**
+ * What must be new every time and lies between two parts that the strip parted, and that nothing took out or renewed: said at the act
+ * that opened its joint.
+ */
+export function judgeOldStays(bench: Bench): void {
+  const { model, state: s } = bench;
+  for (const part of model.parts) {
+    if (!part.between || !isAlwaysNew(part) || at(s.offBy, part.index) !== NEVER || (at(s.flags, part.index) & RENEWED) !== 0) continue;
+    const [ones, others] = part.between, sides = [part.index, ...ones, ...others];
+    if (sides.some((side) => isUnknown(bench, side) || isAssumed(bench, side, A_DOUBT))) continue;
+    const opened = Math.max(NEVER, ...ones.flatMap((one) => others.map((other) => partingOf(s, one, other))));
+    const event = bench.events[opened];
+    if (!event || event.assumed) continue;
+    report(bench, event.act.at, [part.index], [reasonOf("removal/old-stays", { thing: part.index, at: part.renew?.at ?? part.at })], event.act, event.around);
   }
 }
 

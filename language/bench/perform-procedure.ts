@@ -7,7 +7,7 @@ import { judgeEnd, leavesOf, type Leaves } from "./end-state.ts";
 import { withoutEchoes } from "./echo.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
 import { isTie, tieOf } from "./machine.ts";
-import { questionSeals } from "./new-parts.ts";
+import { judgeOldStays, questionSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { orderOf } from "./refit/order.ts";
 import { lumps, type Lump } from "./lumps.ts";
@@ -128,6 +128,7 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
   }
   bench.state = { ...bench.state, temporaries: new Map() };
   judgeLeftLoose(bench);
+  judgeOldStays(bench);
   const stripEnd = bench.state, refit = benchAfter(bench, stripEnd);
   if (by) {
     refit.phase = "refit";

@@ -55,6 +55,7 @@ import removalJoinsNothing from "./removal/joins-nothing.ts";
 import removalLeftLoose from "./removal/left-loose.ts";
 import removalMissing from "./removal/missing.ts";
 import removalNeverUndone from "./removal/never-undone.ts";
+import removalOldStays from "./removal/old-stays.ts";
 import sequenceAlreadyUndone from "./sequence/already-undone.ts";
 import sequenceAside from "./sequence/aside.ts";
 import sequenceBlocked from "./sequence/blocked.ts";
@@ -154,6 +155,7 @@ export const checks: readonly Check[] = [
   removalLeftLoose,
   removalMissing,
   removalNeverUndone,
+  removalOldStays,
   sequenceAlreadyUndone,
   sequenceAside,
   sequenceBlocked,

@@ -82,6 +82,13 @@ test("a spent part that must be new is not used again", () => {
   expect(codes(together(facts, "step { undo screws remove lid remove ring }", "reuse ring fit ring fit lid fit screws"))).toEqual(["fastener/one-time-reused"]);
 });
 
+test("what must be new every time does not stay in a joint that was opened", () => {
+  const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b renew always }\n fastener screws screw "Screws" { joins lid to b }`;
+  expect(findings(stage(facts, "step { undo screws remove lid }"))).toMatchObject([{ code: "removal/old-stays", severity: "warning" }]);
+  expect(codes(stage(facts, "step { undo screws remove lid remove ring }"))).toEqual([]);
+  expect(codes(stage(facts.replace(" renew always", " renew when damaged"), "step { undo screws remove lid }"))).toEqual([]);
+});
+
 test("by kind alone it is a question", () => {
   const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b }\n fastener screws screw "Screws" { joins lid to b }`;
   expect(findings(stage(facts, "step { undo screws remove lid remove ring }"))).toMatchObject([{ code: "refit/seal-reused", severity: "question" }]);

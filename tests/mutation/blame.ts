@@ -105,6 +105,8 @@ function isBeside(model: Model, thing: ThingIndex, things: ReadonlySet<ThingInde
   const machine = machineOf(model);
   if (isTie(model, thing)) return [...tieOf(model, thing).lowers, ...tieOf(model, thing).uppers, ...tieOf(model, thing).behind].some((one) => things.has(one));
   if (!isPart(model, thing)) return false;
+  // What opens the joint that a changed part lies in.
+  if ([...things].some((one) => isPart(model, one) && partOf(model, one).between?.flat().includes(thing))) return true;
   return partOf(model, thing).behind.some((one) => things.has(one)) || machine.tiesOf[thing]!.some((tie) => things.has(tie.index)) || machine.hosts[thing]!.some((one) => things.has(one));
 }
 

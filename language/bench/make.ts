@@ -8,8 +8,8 @@ import { touch } from "./hazards.ts";
 import { tieOf } from "./machine.ts";
 import { lineUp } from "./marks.ts";
 import { leftOf } from "./smallest-set.ts";
-import { A_AWAY, A_ON, A_OUT, FINGER_TIGHT, NEVER, ON_BASE, TIGHT } from "./state.ts";
-import { joinsSlip, reportTwice } from "./slips.ts";
+import { A_AWAY, A_DOUBT, A_ON, A_OUT, FINGER_TIGHT, NEVER, ON_BASE, TIGHT } from "./state.ts";
+import { joinsSlip, noteTwice, reportTwice } from "./slips.ts";
 import { lumpOf } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set } from "./vector.ts";
@@ -21,10 +21,17 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
   if (out === 0 && at(s.slack, index) === TIGHT && isFit && bench.phase === "refit" && !act.fingerTight) {
     return reportTwice(bench, act, around, index, undefined, reasonOf("refit/impossible", { thing: index, words: ["already in"], at: tie.at }));
   }
+  // Made before, and refused there: once more is no fault of this line.
+  if (isFit && out === 0 && bench.phase === "refit" && isAssumed(bench, index, A_DOUBT)) {
+    reportTwice(bench, act, around, index, undefined, reasonOf("refit/impossible", { thing: index, words: ["already in"], at: tie.at }));
+  }
   if (out === tie.count && !isFit && isAssumed(bench, index, A_OUT)) isFit = true;
   if (out === tie.count && !isFit && !bench.computed) {
     const reasons = [reasonOf("refit/impossible", { thing: index, words: ["not in"], at: tie.at })];
-    if (!joinsSlip(bench, around, reasons)) report(bench, act.at, [index], reasons, act, around);
+    if (!joinsSlip(bench, around, reasons)) {
+      report(bench, act.at, [index], reasons, act, around);
+      noteTwice(bench, around);
+    }
     bench.state = { ...s, out: set(s.out, index, 0) };
     return assume(bench, index, A_ON);
   }

@@ -42,13 +42,19 @@ export function joinsSlip(bench: Bench, around: Around | undefined, reasons: rea
   return twice !== undefined;
 }
 
+/** Remembers a problem that names a tie in the wrong place: what it should have named may be missing at the end. */
+export function noteTwice(bench: Bench, around: Around): void {
+  const problem = bench.problems[bench.problems.length - 1];
+  if (!bench.quiet && problem) note(bench, "twice", around.step, problem);
+}
+
 /** Remembers a problem that names ties which nothing undid: the wrong name may turn up later. */
 export function noteNever(bench: Bench, around: Around, problem: Problem): void {
   if (problem.phase === "strip" && problem.reasons.some((reason) => isNever(bench, reason))) note(bench, "never", around.step, problem);
 }
 
 function isNever(bench: Bench, reason: Reason): boolean {
-  if (bench.phase === "refit") return (reason.rule === "refit/missing" && reason.words[0] === "out") || (reason.rule === "refit/impossible" && reason.words[0] === "not in");
+  if (bench.phase === "refit") return (reason.rule === "refit/missing" && ["out", "finger-tight", "loose"].includes(reason.words[0] ?? "")) || (reason.rule === "refit/impossible" && reason.words[0] === "not in");
   return (reason.rule === "sequence/still-held" || reason.rule === "sequence/blocked" || reason.rule === "hazard/proof-out-of-reach") && reason.by.some((thing) => isTie(bench.model, thing));
 }
 

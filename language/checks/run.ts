@@ -126,7 +126,7 @@ function lackOf(problem: Problem, context: BenchContext): ReadonlySet<string> | 
       case "hazard/order": return words[0] === "before" ? `precautions ${ids} ${words.slice(1).join()}` : `declared ${ids} ${words.join()}`;
       case "hazard/proof-out-of-reach": return `open ${ids}`;
       case "refit/mark-unmade": return `mark ${context.model.unit} ${words[0] ?? ""}`;
-      case "removal/missing": case "removal/never-undone": return thing === undefined ? undefined : `open ${idOf(thing)}`;
+      case "removal/missing": case "removal/never-undone": case "removal/old-stays": return thing === undefined ? undefined : `open ${idOf(thing)}`;
       default: return undefined;
     }
   });

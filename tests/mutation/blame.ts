@@ -26,7 +26,7 @@ export function concernedBy(mutant: Mutant, performances: readonly Performance[]
   for (const start of mutant.starts) lines.add(`${mutant.file}:${lineAt(texts.get(mutant.file)!, start)}`);
   const add = (at: Span): void => { const text = texts.get(at.file); if (text !== undefined) lines.add(`${at.file}:${lineAt(text, at.start)}`); };
   const isIt = (at: Span): boolean => at.file === mutant.file && mutant.starts.includes(at.start);
-  const ids = new Set<string>();
+  const ids = new Set<string>(), labels = new Set<string>();
   let isAskedFor = false;
   for (const performance of performances) {
     const { model, events, procedure } = performance, done = [...performance.strip, ...performance.written, ...performance.finish];
@@ -77,13 +77,18 @@ export function concernedBy(mutant: Mutant, performances: readonly Performance[]
     }
     add(procedure.at);
     for (const aim of procedure.aims) add(aim.at);
+    for (const { act } of mine) for (const label of act.labels) labels.add(label);
+    // A reading is spoken of where something depends on it.
+    for (const { act } of mine) if (act.id) for (const [file, text] of texts) for (const { index } of text.matchAll(new RegExp(`^ *(?:if|unless|otherwise)\\b.*\\b${act.id.text}\\b`, "gm"))) lines.add(`${file}:${lineAt(text, index + 1)}`);
     for (const thing of things) ids.add(`${model.unit} ${model.things[thing]!.id}`);
     // Turning asks that nothing lies loose.
     const last = stripActs.findLastIndex((one) => mine.includes(one)), turn = last < 0 ? undefined : stripActs.slice(last + 1).find((one) => one.act.verb === "turn");
     if (turn && [...own].some((event) => events[event]!.kind === "off") && [...things].some((thing) => isPart(model, thing) && partOf(model, thing).rests.length > 0)) { add(turn.act.at); isAskedFor = true; }
   }
   // The same things in the procedures beside it: what one takes off the other puts on.
-  for (const { model, strip, written, events } of performances) {
+  for (const { model, strip, written, events, refit } of performances) {
+    for (const { op } of refit) if (op.act && op.things.some((thing) => ids.has(`${model.unit} ${model.things[thing]!.id}`))) add(op.act.at);
+    for (const { act } of written) if (act.verb === "align" && act.names.some((name) => labels.has(name.text))) add(act.at);
     for (const one of [...strip, ...written]) if (one.things.some((thing) => ids.has(`${model.unit} ${model.things[thing]!.id}`))) add(one.act.at);
     for (const event of events) if (event.things.some((thing) => ids.has(`${model.unit} ${model.things[thing]!.id}`))) add(firstOfStep(events, event).act.at);
   }

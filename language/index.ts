@@ -37,7 +37,7 @@ export { placeNames, placesOf, reservedNames, wordsIn } from "./vocabulary/index
 export { readSettings } from "./workspace/settings-schema.ts";
 export { formatEdits } from "./syntax/index.ts";
 export { textOf } from "./names/strings.ts";
-export { kindTexts, wordsIn, type Entry } from "./vocabulary/index.ts";
+export { kindTexts, type Entry } from "./vocabulary/index.ts";
 export { explainMarkdown } from "./assist/explain-page.ts";
 
 export { benchView, momentAt, performanceAt, type BenchView, type Moment } from "./assist/bench-at.ts";

@@ -98,7 +98,7 @@ const plainSpelling = (unit: string): string[] => {
 
 function names(checked: Checked, file: SourceFile, offset: number, slot: Slot): Proposal[] {
   const entry = slot.item!.entry!, due = dueName(entry.place, entry.word, slot.context, slot.earlier, isKindOf(precautions, entry.word)) as FullDue;
-  const isAct = ["step", "refit", "finish"].includes(entry.place) && slot.context === entry.word;
+  const isAct = ["step", "refit", "finish"].includes(entry.place) && (slot.context === entry.word || (entry.word === "turn" && slot.context === "to"));
   // The half-typed line itself is not asked: what was done up to the one before it is.
   const moment = isAct ? momentAt(checked, file.path, file.tree.scan.tokens[slot.item!.first]!.startOffset - 1) : undefined;
   const judged = moment && judge(moment, entry.word);

@@ -1,22 +1,26 @@
-// Inlay hints, few: how many are out after an undo of some, and a torque in the other system.
+// Short facts beside the lines; one setting turns them all off.
 
-import { InlayHintKind, type InlayHint, type Range } from "vscode-languageserver";
-import { at, formatQuantity, type Checked } from "../../language/index.ts";
-import { offsetOf, positionOf } from "../places.ts";
+import { InlayHintKind, InlayHintRefreshRequest, type InlayHint } from "vscode-languageserver";
+import { hintsIn } from "../../language/index.ts";
+import { feature } from "../feature.ts";
 
-export function inlayHints(checked: Checked, path: string, range: Range): InlayHint[] {
-  const start = offsetOf(checked, path, range.start), end = offsetOf(checked, path, range.end), hints = new Map<number, string>(), within = (offset: number): boolean => offset >= start && offset <= end;
-  for (const { model, strip } of checked.performances) {
-    for (const { act, things, after } of strip) {
-      if (act.at.file !== path || act.verb !== "undo" || act.count === undefined || !within(act.at.end)) continue;
-      const tie = model.things[things[0] ?? -1];
-      if (tie?.is === "tie") hints.set(act.at.end, `${at(after.out, tie.index)} of ${tie.count} out`);
-    }
-    for (const tie of model.ties) for (const { value, at: place } of tie.torques) {
-      if (!value || value.pair || place.file !== path || !within(place.end)) continue;
-      const metric = formatQuantity(value, "metric"), us = formatQuantity(value, "us");
-      hints.set(place.end, value.written === metric || value.unit.includes("N") ? us : metric);
-    }
-  }
-  return [...hints].sort((a, b) => a[0] - b[0]).map(([offset, label]) => ({ position: positionOf(checked, path, offset), label, kind: InlayHintKind.Type, paddingLeft: true }));
-}
+export default feature({
+  name: "hints",
+  abilities: () => ({ inlayHintProvider: true }),
+  start(session, answer) {
+    let on = session.editor.hints;
+    session.onChange.push(() => {
+      if (on === session.editor.hints) return;
+      on = session.editor.hints;
+      if (session.client.workspace?.inlayHint?.refreshSupport) void session.connection.sendRequest(InlayHintRefreshRequest.type).catch(() => undefined);
+    });
+    session.connection.languages.inlayHint.on(answer("Hints", ({ textDocument: { uri }, range }): InlayHint[] => {
+      const looked = session.editor.hints ? session.look(uri) : undefined;
+      if (!looked) return [];
+      const { checked, file, project } = looked;
+      return hintsIn(checked, file, session.offset(file, range.start), session.offset(file, range.end), session.units(project)).map((hint): InlayHint => ({
+        position: session.position(file.text, hint.at), label: hint.says, tooltip: hint.why, kind: InlayHintKind.Parameter, paddingLeft: true,
+      }));
+    }));
+  },
+});

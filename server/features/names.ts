@@ -1,40 +1,52 @@
-// Definition, references, highlight and rename, all from what a name stands for.
+// Where a name is declared, every place that speaks of it, and which of those change it.
 
-import { DocumentHighlightKind, type DocumentHighlight, type Location, type Position, type Range, type WorkspaceEdit } from "vscode-languageserver";
-import { reservedNames, type Checked } from "../../language/index.ts";
-import { locationOf, offsetOf, rangeOf, uriOf } from "../places.ts";
-import { occurrencesIn, occurrencesOf, symbolAt } from "../symbols.ts";
+import { DocumentHighlightKind, type DocumentHighlight, type Location, type LocationLink } from "vscode-languageserver";
+import { mentionAt, mentionsIn, mentionsOf, type Mention } from "../../language/index.ts";
+import { feature } from "../feature.ts";
+import type { Looked, Session } from "../session.ts";
 
-export function definition(checked: Checked, path: string, position: Position): Location | undefined {
-  const at = symbolAt(checked, path, offsetOf(checked, path, position));
-  return at && locationOf(checked, at.declaration);
-}
+const spanOf = ({ file, start, end }: Mention): { file: string; start: number; end: number } => ({ file, start, end });
 
-export function references(checked: Checked, path: string, position: Position, withDeclaration: boolean): Location[] {
-  const at = symbolAt(checked, path, offsetOf(checked, path, position));
-  return at ? occurrencesOf(checked, at.symbol).filter((one) => withDeclaration || !one.declares).map((one) => locationOf(checked, one.span)) : [];
-}
+export default feature({
+  name: "names",
+  abilities: () => ({ definitionProvider: true, declarationProvider: true, implementationProvider: true, referencesProvider: true, documentHighlightProvider: true }),
+  start(session, answer) {
+    const mention = (looked: Looked | undefined, position: { line: number; character: number }): Mention | undefined => looked && mentionAt(looked.checked.project, looked.file, session.offset(looked.file, position));
+    const declared = (uri: string, position: { line: number; character: number }): Location[] | LocationLink[] => {
+      const looked = session.look(uri), here = mention(looked, position);
+      if (!looked || !here) return used(session, looked, position);
+      const all = mentionsOf(looked.checked.project, here.symbol).filter((one) => one.role === "declared");
+      if (session.client.textDocument?.definition?.linkSupport !== true) return all.map((one) => session.location(looked.checked, spanOf(one)));
+      return all.map((one): LocationLink => {
+        const source = looked.checked.project.files.get(one.file)!, { tokens } = source.tree.scan, whole = { file: one.file, start: tokens[one.item.first]!.startOffset, end: tokens[one.item.last]!.endOffset! + 1 };
+        const { uri: targetUri, range: targetSelectionRange } = session.location(looked.checked, spanOf(one));
+        return { originSelectionRange: session.range(looked.checked, spanOf(here)), targetUri, targetRange: session.range(looked.checked, whole), targetSelectionRange };
+      });
+    };
+    session.connection.onDefinition(answer("Definition", ({ textDocument, position }) => declared(textDocument.uri, position)));
+    session.connection.onDeclaration(answer("Declaration", ({ textDocument, position }) => declared(textDocument.uri, position)));
+    // The steps that touch it.
+    session.connection.onImplementation(answer("Steps that touch it", ({ textDocument: { uri }, position }): Location[] => {
+      const looked = session.lookFar(uri), here = mention(looked, position);
+      return looked && here ? mentionsOf(looked.checked.project, here.symbol).filter((one) => one.role === "undone" || one.role === "remade").map((one) => session.location(looked.checked, spanOf(one))) : [];
+    }));
+    session.connection.onReferences(answer("References", ({ textDocument: { uri }, position, context }): Location[] => {
+      const looked = session.lookFar(uri), here = mention(looked, position);
+      return looked && here ? mentionsOf(looked.checked.project, here.symbol).filter((one) => context.includeDeclaration || one.role !== "declared").map((one) => session.location(looked.checked, spanOf(one))) : [];
+    }));
+    session.connection.onDocumentHighlight(answer("Highlight", ({ textDocument: { uri }, position }): DocumentHighlight[] => {
+      const looked = session.look(uri), here = mention(looked, position);
+      if (!looked || !here) return [];
+      return mentionsIn(looked.checked.project, looked.file).filter((one) => one.symbol === here.symbol).map((one) => ({
+        range: session.range(looked.checked, spanOf(one)), kind: one.role === "declared" ? DocumentHighlightKind.Text : one.role === "named" ? DocumentHighlightKind.Read : DocumentHighlightKind.Write,
+      }));
+    }));
+  },
+});
 
-export function highlights(checked: Checked, path: string, position: Position): DocumentHighlight[] {
-  const at = symbolAt(checked, path, offsetOf(checked, path, position));
-  if (!at) return [];
-  return occurrencesIn(checked, path).filter((one) => one.symbol === at.symbol).map((one) => ({ range: rangeOf(checked, one.span), kind: one.declares ? DocumentHighlightKind.Write : DocumentHighlightKind.Read }));
-}
-
-export function prepareRename(checked: Checked, path: string, position: Position): { range: Range; placeholder: string } | undefined {
-  const at = symbolAt(checked, path, offsetOf(checked, path, position));
-  return at && { range: rangeOf(checked, at.span), placeholder: at.id };
-}
-
-/** In every file, closed ones too. A text says why it cannot be done. */
-export function rename(checked: Checked, path: string, position: Position, newName: string): WorkspaceEdit | string {
-  const at = symbolAt(checked, path, offsetOf(checked, path, position)), name = newName.normalize("NFC");
-  if (!at) return "Nothing here has a name that can be changed";
-  if (!/^\p{L}[\p{L}\p{M}\p{N}]*(?:-[\p{L}\p{M}\p{N}]+)*$/u.test(name)) return `${newName} is no name: a letter, then letters, digits and single hyphens`;
-  if (reservedNames.has(name)) return `${name} cannot be a name: the language needs it as a word`;
-  const places = occurrencesOf(checked, at.symbol), files = new Set(places.map((one) => one.span.file));
-  for (const file of files) if (occurrencesIn(checked, file).some((one) => one.id === name && one.declares && one.symbol !== at.symbol)) return `${name} is declared already`;
-  const changes: NonNullable<WorkspaceEdit["changes"]> = {};
-  for (const one of places) (changes[uriOf(one.span.file)] ??= []).push({ range: rangeOf(checked, one.span), newText: name });
-  return { changes };
+/** The file that a `use` names. */
+function used(session: Session, looked: Looked | undefined, position: { line: number; character: number }): Location[] {
+  if (!looked) return [];
+  const offset = session.offset(looked.file, position), use = looked.file.uses.find(({ at }) => at.start <= offset && offset <= at.end);
+  return use && looked.checked.project.files.has(use.path) ? [session.location(looked.checked, { file: use.path, start: 0, end: 0 })] : [];
 }

@@ -1,27 +1,54 @@
-// Semantic tokens: what the colouring grammar cannot know: hazards, lifting, things that must be new.
+// Colours beyond the grammar's: whole, a range, or what changed since the last answer.
 
-import { SemanticTokensBuilder, type SemanticTokens } from "vscode-languageserver";
-import { eachItem, wordsIn, type Checked } from "../../language/index.ts";
-import { positionOf } from "../places.ts";
-import { occurrencesIn } from "../symbols.ts";
+import { SemanticTokensBuilder } from "vscode-languageserver";
+import { colouredTokens, tokenModifiers, linesOf, tokenTypes, type Lines } from "../../language/index.ts";
+import { toPosition } from "../documents.ts";
+import { feature } from "../feature.ts";
+import type { Looked, Session } from "../session.ts";
 
-export const tokenTypes = ["keyword", "class", "property", "variable", "event", "function"];
-export const tokenModifiers = ["declaration"];
+const typeNumbers = new Map(tokenTypes.map((type, i) => [type, i])), modifierBits = new Map(tokenModifiers.map((modifier, i) => [modifier, 1 << i]));
 
-export function semanticTokens(checked: Checked, path: string): SemanticTokens {
-  const file = checked.project.files.get(path), builder = new SemanticTokensBuilder(), marks: { start: number; length: number; type: number; declares: boolean }[] = [];
-  if (!file) return builder.build();
-  const { tokens } = file.tree.scan, kinds = new Map<string, number>();
-  for (const { model } of checked.performances) for (const thing of model.things) kinds.set(`${thing.at.file} ${thing.at.start}`, thing.is === "hazard" ? 4 : thing.is === "part" ? 1 : thing.is === "tie" ? 2 : 3);
-  eachItem(file.tree.items, (item) => { const token = tokens[item.first]!; if (item.entry && wordsIn(item.entry.place).has(token.text)) marks.push({ start: token.startOffset, length: token.image.length, type: 0, declares: false }); });
-  for (const one of occurrencesIn(checked, path)) { const type = kinds.get(one.symbol); if (type !== undefined) marks.push({ start: one.span.start, length: one.span.end - one.span.start, type, declares: one.declares }); }
-  marks.sort((a, b) => a.start - b.start);
-  let last = -1;
-  for (const mark of marks) {
-    if (mark.start < last) continue;
-    last = mark.start + mark.length;
-    const { line, character } = positionOf(checked, path, mark.start);
-    builder.push(line, character, mark.length, mark.type, mark.declares ? 1 : 0);
+export default feature({
+  name: "colours",
+  abilities: () => ({ semanticTokensProvider: { legend: { tokenTypes: [...tokenTypes], tokenModifiers: [...tokenModifiers] }, full: { delta: true }, range: true } }),
+  start(session, answer) {
+    /** The last answer of each open document, so that only what changed is sent. */
+    const builders = new Map<string, SemanticTokensBuilder>();
+    session.onChange.push(() => {
+      const open = new Set([...session.documents.values()].map(({ uri }) => uri));
+      for (const uri of builders.keys()) if (!open.has(uri)) builders.delete(uri);
+    });
+    const builderOf = (uri: string): SemanticTokensBuilder => {
+      let builder = builders.get(uri);
+      if (!builder) builders.set(uri, (builder = new SemanticTokensBuilder()));
+      return builder;
+    };
+    session.connection.languages.semanticTokens.on(answer("Colours", ({ textDocument: { uri } }) => {
+      const looked = session.look(uri), builder = new SemanticTokensBuilder();
+      if (!looked) return { data: [] };
+      builders.set(uri, builder);
+      fill(session, looked, builder);
+      return builder.build();
+    }));
+    session.connection.languages.semanticTokens.onDelta(answer("Colours", ({ textDocument: { uri }, previousResultId }) => {
+      const looked = session.look(uri), builder = builderOf(uri);
+      if (!looked) return { data: [] };
+      builder.previousResult(previousResultId);
+      fill(session, looked, builder);
+      return builder.buildEdits();
+    }));
+    session.connection.languages.semanticTokens.onRange(answer("Colours", ({ textDocument: { uri }, range }) => {
+      const looked = session.look(uri), builder = new SemanticTokensBuilder();
+      if (looked) fill(session, looked, builder, session.offset(looked.file, range.start), session.offset(looked.file, range.end));
+      return builder.build();
+    }));
+  },
+});
+
+function fill(session: Session, { checked, file }: Looked, builder: SemanticTokensBuilder, from?: number, to?: number): void {
+  const lines: Lines = linesOf(file.text);
+  for (const { start, end, type, modifiers } of colouredTokens(checked.project, file, from, to)) {
+    const at = toPosition(file.text, start, session.encoding, lines), length = session.encoding === "utf-16" ? end - start : toPosition(file.text, end, session.encoding, lines).character - at.character;
+    builder.push(at.line, at.character, length, typeNumbers.get(type)!, modifiers.reduce((bits, modifier) => bits | modifierBits.get(modifier)!, 0));
   }
-  return builder.build();
 }

@@ -1,0 +1,136 @@
+// One folder of the workspace as a project: its texts, its settings, and what the last check found. What did not change is neither
+// read, parsed nor performed again.
+
+import { checkProject, defaultSettings, newMemo, readSettings, type Checked, type Finding, type Settings, type World } from "../language/index.ts";
+import type { Document } from "./documents.ts";
+import type { Files } from "./files.ts";
+import { isBelow, resolvePath } from "./uris.ts";
+
+export interface Project {
+  readonly folder: string;
+  readonly settings: Settings;
+  /** The open documents checked, with all that they use. */
+  near(): Checked;
+  /** Every file of the folder. Undefined while that is not worked out for the texts as they are. */
+  whole(): Checked | undefined;
+  /** The whole where it is known or little has to be done for it, else the open documents. */
+  best(): Checked;
+  /** The whole, at once. */
+  wholeNow(): Checked;
+  /** Works out the whole bit by bit, between other work; resolves when done or overtaken. */
+  complete(): Promise<void>;
+  /** A text changed. */
+  touch(path: string): void;
+  /** Files came or went, or changed on disk. */
+  forget(paths: readonly string[]): void;
+  /** Findings of stripdown.json itself, with its text; undefined where there is none. */
+  settingsFile(): { readonly path: string; readonly text: string; readonly findings: readonly Finding[]; readonly problem: string | undefined } | undefined;
+  /** How often files were read from outside, for tests that count the work. */
+  readonly reads: () => number;
+}
+
+export interface ProjectHost {
+  readonly files: Files;
+  document(path: string): Document | undefined;
+  openPaths(): readonly string[];
+  /** Lets other messages come in between. */
+  breathe(): Promise<void>;
+}
+
+/** Up to so many files, the whole folder is checked with every change: what did not change costs next to nothing. */
+const fewFiles = 60;
+/** So many files that use a changed one are checked with it at once; more are done after what is open. */
+const fewUsers = 12;
+const chunk = 8;
+
+export function newProject(folder: string, host: ProjectHost): Project {
+  let near: Checked | undefined, whole: Checked | undefined, lastWhole: Checked | undefined, memo = newMemo(), listed: readonly string[] | undefined, settings: Settings | undefined, generation = 0, readCount = 0;
+  let settingsFile: ReturnType<Project["settingsFile"]>;
+  const texts = new Map<string, ReturnType<World["read"]>>(), insides = new Map<string, boolean>(), changed = new Set<string>(), exists = new Map<string, boolean>();
+  const rootReal = host.files.real(folder);
+
+  const world: World = {
+    read(path) {
+      const open = host.document(path);
+      if (open) return { text: open.text };
+      let kept = texts.get(path);
+      if (!kept) { readCount++; texts.set(path, (kept = host.files.read(path))); }
+      return kept;
+    },
+    exists(path) {
+      let is = exists.get(path);
+      if (is === undefined) exists.set(path, (is = host.document(path) !== undefined || host.files.isFile(path)));
+      return is;
+    },
+    inside(path) {
+      let is = insides.get(path);
+      if (is === undefined) insides.set(path, (is = isBelow(host.files.real(path), rootReal) || host.document(path) !== undefined));
+      return is;
+    },
+    resolve: resolvePath,
+  };
+  const all = (): string[] => [...new Set([...(listed ??= host.files.list(folder, ".strip")), ...open()])].sort();
+  const open = (): string[] => host.openPaths().filter((path) => path.endsWith(".strip") || host.document(path) !== undefined);
+  const check = (roots: readonly string[]): Checked => checkProject(world, roots, { settings: project.settings, memo });
+
+  /** How many files use one of the changed ones, as far as the last check of the whole knows. */
+  function users(): number {
+    const files = lastWhole?.project.files;
+    if (!files) return Infinity;
+    const reached = new Set(changed);
+    for (const one of reached) for (const file of files.values()) if (!reached.has(file.path) && file.uses.some((use) => use.path === one)) reached.add(file.path);
+    return reached.size - changed.size;
+  }
+
+  const project: Project = {
+    folder,
+    get settings() {
+      if (!settings) {
+        const path = `${folder === "/" ? "" : folder}/stripdown.json`, got = world.read(path), read = "text" in got ? readSettings(got.text, path) : undefined;
+        settings = read && "settings" in read ? read.settings : defaultSettings;
+        settingsFile = "text" in got && read ? { path, text: got.text, findings: "findings" in read ? read.findings : [], problem: "problem" in read ? read.problem : undefined } : undefined;
+      }
+      return settings;
+    },
+    near: () => (near ??= check(open())),
+    whole: () => whole,
+    wholeNow() { changed.clear(); return (whole = lastWhole = near = whole ?? check(all())); },
+    best() {
+      if (whole) return whole;
+      return lastWhole && lastWhole.project.files.size <= fewFiles && users() <= fewUsers ? project.wholeNow() : project.near();
+    },
+    async complete() {
+      const at = generation, roots = all();
+      for (let i = 0; i < roots.length && !whole; i += chunk) {
+        check([...roots.slice(i, i + chunk)]);
+        await host.breathe();
+        if (at !== generation) return;
+      }
+      if (!whole) project.wholeNow();
+    },
+    touch(path) {
+      generation++;
+      changed.add(path);
+      if (path.endsWith("/stripdown.json")) settings = undefined;
+      near = whole = undefined;
+    },
+    forget(paths) {
+      generation++;
+      for (const path of paths) {
+        texts.delete(path);
+        changed.add(path);
+        memo.trees.delete(path);
+        // Whether pictures are there is not asked again of what is kept.
+        if (!path.endsWith(".strip")) memo = newMemo();
+        if (path.endsWith("/stripdown.json")) settings = undefined;
+      }
+      insides.clear();
+      exists.clear();
+      listed = undefined;
+      near = whole = undefined;
+    },
+    settingsFile() { void project.settings; return settingsFile; },
+    reads: () => readCount,
+  };
+  return project;
+}

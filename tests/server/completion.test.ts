@@ -1,0 +1,80 @@
+// Completion proposes only what can stand there, first what the bench would take now.
+
+import { expect, test } from "vitest";
+import type { CompletionItem } from "vscode-languageserver/node";
+import { client, winch, type Client } from "./client.ts";
+
+async function proposed(text: string): Promise<{ items: CompletionItem[]; labels: string[]; c: Client }> {
+  const c = await client(text);
+  await c.request("workspace/diagnostic", { previousResultIds: [] });
+  const { items } = await c.request<{ items: CompletionItem[] }>("textDocument/completion", c.at);
+  items.sort((a, b) => (a.sortText! < b.sortText! ? -1 : 1));
+  await c.close();
+  return { items, labels: items.map((one) => one.label), c };
+}
+
+test("after undo: what is still made, with its count, the workable first", async () => {
+  const { items, labels } = await proposed(winch("undo 1 of cover-screws\n    undo <|>"));
+  expect(labels.slice(0, 3)).toEqual(["cover-screws", "drum-bolts", "pack-bolts"]);
+  expect(items.find((one) => one.label === "cover-screws")!.detail).toBe("Cover screws · 3 of 4 in");
+  expect(items.find((one) => one.label === "pack-bolts")!.detail).toBe("Pack bolts · 8 in, not yet");
+  expect(labels).not.toContain("cover");
+});
+
+test("what is out already is not proposed again", async () => {
+  const { labels } = await proposed(winch("undo cover-screws\n    undo <|>"));
+  expect(labels).not.toContain("cover-screws");
+});
+
+test("after remove: what comes off now before what does not; no base", async () => {
+  const { items, labels } = await proposed(winch("undo cover-screws\n    remove <|>"));
+  expect(labels[0]).toBe("cover");
+  expect(items[0]!.detail).toBe("Brake cover · comes off now");
+  expect(labels).not.toContain("frame");
+});
+
+test("positions after turn to, save the one it is in", async () => {
+  const { labels } = await proposed(winch("turn to <|>"));
+  expect(labels).toEqual(["on-side"]);
+});
+
+test("units after a figure, of its dimension alone", async () => {
+  const { labels } = await proposed("#- main.strip\nunit box \"Box\" { base foot  part foot \"Foot\" { mass 2 <|> } }\n");
+  expect(labels).toContain("kg");
+  expect(labels).not.toContain("mm");
+  const torque = await proposed("#- main.strip\nunit box \"Box\" { base foot  part foot  fastener a { torque 9 <|> } }\n");
+  expect(torque.labels).toContain("N·m");
+  expect(torque.items.find((one) => one.label === "N·m")!.filterText).toContain("Nm");
+});
+
+test("words of the block at the start of a line, by the trade's other words too, blocks as snippets", async () => {
+  const { items, labels } = await proposed(winch("<|>"));
+  expect(labels).toContain("undo");
+  expect(labels).not.toContain("unit");
+  expect(items.find((one) => one.label === "undo")!.filterText).toContain("unscrew");
+  const top = await proposed("#- main.strip\n<|>\n");
+  expect(top.items.find((one) => one.label === "procedure")).toMatchObject({ insertTextFormat: 2 });
+});
+
+test("kinds behind the name of a fastener", async () => {
+  const { labels } = await proposed("#- main.strip\nunit box \"Box\" { base foot  part foot  fastener a <|> }\n");
+  expect(labels).toContain("lock-nut");
+});
+
+test("no proposal fills in a torque, a wait or a voltage", async () => {
+  for (const line of ["torque <|>", "count <|>"]) expect((await proposed(`#- main.strip\nunit box "Box" { base foot  part foot  fastener a { ${line} } }\n`)).labels.filter((label) => /\d/.test(label))).toEqual([]);
+});
+
+test("a tool of a library that is not used yet brings its use line along", async () => {
+  const { items } = await proposed(`#- closed/shop.strip\ntool puller "Puller"\n${winch("remove cover with <|>").replace("#- unit.strip", "#- unit.strip")}`);
+  expect(items.find((one) => one.label === "puller")!.additionalTextEdits![0]!.newText).toBe('\nuse "closed/shop.strip"');
+});
+
+test("paths inside the text of use", async () => {
+  const { labels } = await proposed('#- unit.strip\nunit a "A" { base b  part b }\n#- main.strip\nuse "<|>"\n');
+  expect(labels).toEqual(["unit.strip"]);
+});
+
+test("nothing inside a comment", async () => {
+  expect((await proposed(winch("# undo <|>"))).labels).toEqual([]);
+});

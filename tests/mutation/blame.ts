@@ -10,113 +10,184 @@ import { lineAt, type Mutant } from "./mutant.ts";
 export interface Concerned {
   /** `file:line`. */
   readonly lines: ReadonlySet<string>;
-  /** Some other line asked for what the changed one does: a need, the aim, the end, another act on the same thing. */
+  /** Some other line asked for what the changed one does: a need, the aim, the end, a later position, a mark lined up. */
   readonly isAskedFor: boolean;
 }
 
-/** The acts of a called procedure are its call's. */
-function endOfCall(performance: Performance, call: Performed): number {
-  if (call.act.verb !== "do") return call.to;
-  const { strip } = performance, i = strip.indexOf(call);
-  return strip.slice(i + 1).find((one) => one.around.procedure === call.around.procedure)?.from ?? performance.events.length;
+/** What is gathered on the way. */
+interface Gathered {
+  readonly mutant: Mutant;
+  readonly texts: ReadonlyMap<string, string>;
+  readonly lines: Set<string>;
+  /** Ids of things, with their unit, and labels of marks: the same in every performance. */
+  readonly ids: Set<string>;
+  readonly labels: Set<string>;
+  isAskedFor: boolean;
+}
+
+/** The changed line in one performance. */
+interface Changed {
+  readonly performance: Performance;
+  readonly acts: readonly Performed[];
+  /** Numbers of its events, those of a called procedure too. */
+  readonly events: ReadonlySet<number>;
+  readonly things: ReadonlySet<ThingIndex>;
 }
 
 export function concernedBy(mutant: Mutant, performances: readonly Performance[], texts: ReadonlyMap<string, string>): Concerned {
-  const lines = new Set<string>([`${mutant.file}:${mutant.line}`]);
-  for (const start of mutant.starts) lines.add(`${mutant.file}:${lineAt(texts.get(mutant.file)!, start)}`);
-  const add = (at: Span): void => { const text = texts.get(at.file); if (text !== undefined) lines.add(`${at.file}:${lineAt(text, at.start)}`); };
-  const isIt = (at: Span): boolean => at.file === mutant.file && mutant.starts.includes(at.start);
-  const ids = new Set<string>(), labels = new Set<string>();
-  let isAskedFor = false;
+  const all: Gathered = { mutant, texts, lines: new Set([`${mutant.file}:${mutant.line}`]), ids: new Set(), labels: new Set(), isAskedFor: false };
+  for (const start of mutant.starts) all.lines.add(`${mutant.file}:${lineAt(texts.get(mutant.file)!, start)}`);
   for (const performance of performances) {
-    const { model, events, procedure } = performance, done = [...performance.strip, ...performance.written, ...performance.finish];
-    const mine = done.filter(({ act }) => isIt(act.at)), written = performance.refit.filter(({ op }) => op.act && isIt(op.act.at));
-    const other = mutant.other === undefined ? [] : (model.scopes.get("")?.get(mutant.other) ?? []);
-    for (const thing of other) ids.add(`${model.unit} ${model.things[thing]!.id}`);
-    const declared = mutant.declared ? thingsDeclaredAround(model, mutant) : [];
-    if (mine.length === 0 && written.length === 0 && declared.length === 0) continue;
-    for (const thing of declared) add(model.things[thing]!.at);
-    const things = new Set<ThingIndex>([...declared, ...mine.flatMap((one) => one.things), ...written.flatMap(({ op }) => op.things)]);
-    const own = new Set(mine.flatMap((one) => events.slice(one.from, endOfCall(performance, one)).map((event) => event.index)));
-    for (const event of own) for (const thing of events[event]!.things) things.add(thing);
-    const stripActs = performance.strip;
-    for (const event of events) {
-      if (own.has(event.index)) continue;
-      // Who lifts with a holder of its own does not ask for the support before it.
-      const asks = event.needs.filter((need) => own.has(need) && !(event.kind === "off" && events[need]!.kind === "held"));
-      if (event.needs.some((need) => own.has(need))) add(event.act.at);
-      if (asks.length > 0 && mutant.class !== "swap two neighbours") isAskedFor = true;
-      if (event.things.some((thing) => things.has(thing)) || event.hazards.some((hazard) => things.has(hazard))) { add(event.act.at); add(firstOfStep(events, event).act.at); }
-    }
-    for (const event of own) add(firstOfStep(events, events[event]!).act.at);
-    for (const one of [...stripActs, ...performance.written]) {
-      if (mine.includes(one)) continue;
-      if (one.things.some((thing) => things.has(thing) || isBeside(model, thing, things))) add(one.act.at);
-    }
-    // Marks are due at the first tie that is made after.
-    for (const one of mine) if (one.act.verb === "align") {
-      const next = performance.written.slice(performance.written.indexOf(one) + 1).find((later) => later.things.some((thing) => isTie(model, thing)));
-      if (next) add(next.act.at);
-    }
-    // Positions and marks have no thing of their own: what stands up to the next turn, what lines the mark up.
-    for (const one of mine) {
-      if (one.act.verb === "turn") for (const later of upToNextTurn(performance.strip, one)) if (needsPosition(model, later)) { add(later.act.at); isAskedFor = true; }
-      for (const label of one.act.labels) for (const other of [...performance.strip, ...performance.written]) if (other.act.verb === "align" && other.act.names.some((name) => name.text === label)) { add(other.act.at); isAskedFor = true; }
-      for (const label of one.act.labels) for (const { op } of performance.refit) if (op.act?.verb === "align" && op.act.names.some((name) => name.text === label)) { add(op.act.at); isAskedFor = true; }
-    }
+    const changed = changedIn(performance, all);
+    if (!changed) continue;
+    needsAndThings(changed, all);
+    marks(changed, all);
+    positions(changed, all);
+    if (mutant.class === "swap two neighbours") betweenTheTwo(changed, all); else aims(changed, all);
+    readings(changed, all);
+    for (const aim of performance.procedure.aims) add(all, aim.at);
+    add(all, performance.procedure.at);
+  }
+  for (const performance of performances) besideIt(performance, all);
+  return { lines: all.lines, isAskedFor: all.isAskedFor };
+}
+
+function add({ texts, lines }: Gathered, at: Span): void {
+  const text = texts.get(at.file);
+  if (text !== undefined) lines.add(`${at.file}:${lineAt(text, at.start)}`);
+}
+const idOf = (model: Model, thing: ThingIndex): string => `${model.unit} ${model.things[thing]!.id}`;
+const thingsNamed = (model: Model, name: string, prefix = ""): readonly ThingIndex[] => model.scopes.get(prefix)?.get(name) ?? [];
+
+function changedIn(performance: Performance, all: Gathered): Changed | undefined {
+  const { model, events, strip, written, finish, refit } = performance, { mutant } = all;
+  const isIt = (at: Span): boolean => at.file === mutant.file && mutant.starts.includes(at.start);
+  const acts = [...strip, ...written, ...finish].filter(({ act }) => isIt(act.at)), ops = refit.filter(({ op }) => op.act && isIt(op.act.at));
+  // Of a renamed one the other name too: the line that it stands in already contradicts it.
+  for (const thing of mutant.other === undefined ? [] : thingsNamed(model, mutant.other)) all.ids.add(idOf(model, thing));
+  const declared = mutant.declared ? thingsDeclaredAround(model, mutant) : [];
+  if (acts.length + ops.length + declared.length === 0) return undefined;
+  for (const thing of declared) add(all, model.things[thing]!.at);
+  const own = new Set(acts.flatMap((one) => events.slice(one.from, endOfCall(performance, one)).map((event) => event.index)));
+  const named = [...declared, ...acts.flatMap((one) => one.things), ...ops.flatMap(({ op }) => op.things)];
+  const things = new Set([...named, ...[...own].flatMap((event) => events[event]!.things)]);
+  for (const thing of things) all.ids.add(idOf(model, thing));
+  for (const { act } of acts) for (const label of act.labels) all.labels.add(label);
+  return { performance, acts, events: own, things };
+}
+
+/** Lines that needed what it did, that do something to the same things, or that stand right beside these. */
+function needsAndThings({ performance, acts, events: own, things }: Changed, all: Gathered): void {
+  const { model, events, strip, written } = performance;
+  for (const event of events) {
+    if (own.has(event.index)) { add(all, firstOfStep(events, event).act.at); continue; }
+    const needs = event.needs.filter((need) => own.has(need));
+    if (needs.length > 0) add(all, event.act.at);
+    // Who lifts with a holder of its own does not ask for the support before it.
+    const asks = needs.some((need) => !(event.kind === "off" && events[need]!.kind === "held"));
+    if (asks && all.mutant.class !== "swap two neighbours") all.isAskedFor = true;
+    if (![...event.things, ...event.hazards].some((thing) => things.has(thing))) continue;
+    add(all, event.act.at);
+    add(all, firstOfStep(events, event).act.at);
+  }
+  for (const one of [...strip, ...written]) {
+    if (!acts.includes(one) && one.things.some((thing) => things.has(thing) || isBeside(model, thing, things))) add(all, one.act.at);
     // A procedure that is done on a part speaks of it.
-    for (const one of performance.strip) if (one.act.on.some((name) => (model.scopes.get(one.around.prefix)?.get(name.text) ?? []).some((thing) => things.has(thing)))) add(one.act.at);
-    if (mutant.class === "swap two neighbours") {
-      const eventsOf = (start: number | undefined): Event[] => mine.filter(({ act }) => act.at.start === start).flatMap((one) => events.slice(one.from, one.to)), first = eventsOf(mutant.starts[0]);
-      if (eventsOf(mutant.starts[1]).some((event) => event.needs.some((need) => first.some((one) => one.index === need)))) isAskedFor = true;
-    } else for (const aim of procedure.aims) {
-      add(aim.at);
-      if (aim.is === "all-apart" && [...own].some((event) => events[event]!.kind === "off" || events[event]!.kind === "out") && [...things].some((thing) => isPart(model, thing) || isTie(model, thing))) isAskedFor = true;
-      if (aim.is === "all-in" && mine.some((one) => puts.has(one.act.verb) && one.before !== one.after)) isAskedFor = true;
-      for (const name of aim.names) for (const thing of model.scopes.get("")?.get(name.text) ?? []) if (things.has(thing) && own.size > 0) isAskedFor = true;
+    if (one.act.on.some((name) => thingsNamed(model, name.text, one.around.prefix).some((thing) => things.has(thing)))) add(all, one.act.at);
+  }
+}
+
+/** Marks are due at the first tie that is made after, and asked for where they are lined up. */
+function marks({ performance, acts }: Changed, all: Gathered): void {
+  const { model, strip, written, refit } = performance, aligning = [...strip.map(({ act }) => act), ...written.map(({ act }) => act), ...refit.flatMap(({ op }) => op.act ?? [])];
+  for (const one of acts) {
+    if (one.act.verb === "align") {
+      const next = written.slice(written.indexOf(one) + 1).find((later) => later.things.some((thing) => isTie(model, thing)));
+      if (next) add(all, next.act.at);
     }
-    add(procedure.at);
-    for (const aim of procedure.aims) add(aim.at);
-    for (const { act } of mine) for (const label of act.labels) labels.add(label);
-    // A reading is spoken of where something depends on it.
-    for (const { act } of mine) if (act.id) for (const [file, text] of texts) for (const { index } of text.matchAll(new RegExp(`^ *(?:if|unless|otherwise)\\b.*\\b${act.id.text}\\b`, "gm"))) lines.add(`${file}:${lineAt(text, index + 1)}`);
-    for (const thing of things) ids.add(`${model.unit} ${model.things[thing]!.id}`);
-    // Turning asks that nothing lies loose.
-    const last = stripActs.findLastIndex((one) => mine.includes(one)), turn = last < 0 ? undefined : stripActs.slice(last + 1).find((one) => one.act.verb === "turn");
-    if (turn && [...own].some((event) => events[event]!.kind === "off") && [...things].some((thing) => isPart(model, thing) && partOf(model, thing).rests.length > 0)) { add(turn.act.at); isAskedFor = true; }
+    for (const label of one.act.labels) for (const act of aligning) {
+      if (act.verb !== "align" || !act.names.some((name) => name.text === label)) continue;
+      add(all, act.at);
+      all.isAskedFor = true;
+    }
   }
-  // The same things in the procedures beside it: what one takes off the other puts on.
-  for (const { model, strip, written, events, refit } of performances) {
-    for (const { op } of refit) if (op.act && op.things.some((thing) => ids.has(`${model.unit} ${model.things[thing]!.id}`))) add(op.act.at);
-    for (const { act } of written) if (act.verb === "align" && act.names.some((name) => labels.has(name.text))) add(act.at);
-    for (const one of [...strip, ...written]) if (one.things.some((thing) => ids.has(`${model.unit} ${model.things[thing]!.id}`))) add(one.act.at);
-    for (const event of events) if (event.things.some((thing) => ids.has(`${model.unit} ${model.things[thing]!.id}`))) add(firstOfStep(events, event).act.at);
+}
+
+/** A turn is asked for by what stands up to the next one; and a turn asks that nothing lies loose. */
+function positions({ performance, acts, events: own, things }: Changed, all: Gathered): void {
+  const { model, strip, events } = performance;
+  for (const one of acts) {
+    if (one.act.verb !== "turn") continue;
+    for (const later of upToNextTurn(strip, one)) if (needsPosition(model, later)) { add(all, later.act.at); all.isAskedFor = true; }
   }
-  return { lines, isAskedFor };
+  const last = strip.findLastIndex((one) => acts.includes(one)), turn = last < 0 ? undefined : strip.slice(last + 1).find((one) => one.act.verb === "turn");
+  const rests = [...things].some((thing) => isPart(model, thing) && partOf(model, thing).rests.length > 0);
+  if (turn && rests && [...own].some((event) => events[event]!.kind === "off")) { add(all, turn.act.at); all.isAskedFor = true; }
+}
+
+/** Of two neighbours: does the second need the first? */
+function betweenTheTwo({ performance, acts }: Changed, all: Gathered): void {
+  const eventsOf = (start: number | undefined): Event[] => acts.filter(({ act }) => act.at.start === start).flatMap((one) => performance.events.slice(one.from, one.to));
+  const first = eventsOf(all.mutant.starts[0]);
+  if (eventsOf(all.mutant.starts[1]).some((event) => event.needs.some((need) => first.some((one) => one.index === need)))) all.isAskedFor = true;
 }
 
 /** Acts whose result the end of a refit asks for. */
 const puts: ReadonlySet<string> = new Set(["fit", "tighten", "press", "fill", "slide", "swing", "open", "uncap"]);
-const firstOfStep = (events: readonly Event[], event: Event): Event => (event.around.step ? (events.find((one) => one.around.step === event.around.step) ?? event) : event);
 
-function upToNextTurn(done: readonly Performed[], turn: Performed): Performed[] {
-  const rest = done.slice(done.indexOf(turn) + 1), next = rest.findIndex((one) => one.act.verb === "turn");
+function aims({ performance, acts, events: own, things }: Changed, all: Gathered): void {
+  const { model, events, procedure } = performance, takesApart = [...own].some((event) => events[event]!.kind === "off" || events[event]!.kind === "out");
+  for (const aim of procedure.aims) {
+    if (aim.is === "all-apart" && takesApart) all.isAskedFor = true;
+    if (aim.is === "all-in" && acts.some((one) => puts.has(one.act.verb) && one.before !== one.after)) all.isAskedFor = true;
+    if (own.size > 0 && aim.names.some((name) => thingsNamed(model, name.text).some((thing) => things.has(thing)))) all.isAskedFor = true;
+  }
+}
+
+/** A reading is spoken of where something depends on it. */
+function readings({ acts }: Changed, all: Gathered): void {
+  for (const { act } of acts) if (act.id) for (const [file, text] of all.texts) {
+    for (const { index } of text.matchAll(new RegExp(`^ *(?:if|unless)\\b.*\\b${act.id.text}\\b`, "gm"))) all.lines.add(`${file}:${lineAt(text, index + 1)}`);
+  }
+}
+
+/** The same things in the procedures beside it: what one takes off the other puts on. */
+function besideIt({ model, strip, written, events, refit }: Performance, all: Gathered): void {
+  const isSame = (things: readonly ThingIndex[]): boolean => things.some((thing) => all.ids.has(idOf(model, thing)));
+  for (const { op } of refit) if (op.act && isSame(op.things)) add(all, op.act.at);
+  for (const { act, things } of [...strip, ...written]) if (isSame(things)) add(all, act.at);
+  for (const { act } of written) if (act.verb === "align" && act.names.some((name) => all.labels.has(name.text))) add(all, act.at);
+  for (const event of events) if (isSame(event.things)) add(all, firstOfStep(events, event).act.at);
+}
+
+/** The acts of a called procedure are its call's. */
+function endOfCall({ strip, events }: Performance, call: Performed): number {
+  if (call.act.verb !== "do") return call.to;
+  return strip.slice(strip.indexOf(call) + 1).find((one) => one.around.procedure === call.around.procedure)?.from ?? events.length;
+}
+
+const firstOfStep = (events: readonly Event[], event: Event): Event => (event.around.step && events.find((one) => one.around.step === event.around.step)) ?? event;
+
+function upToNextTurn(strip: readonly Performed[], turn: Performed): readonly Performed[] {
+  const rest = strip.slice(strip.indexOf(turn) + 1), next = rest.findIndex((one) => one.act.verb === "turn");
   return next < 0 ? rest : rest.slice(0, next + 1);
 }
-const needsPosition = (model: Model, one: Performed): boolean => one.act.verb === "turn" || one.things.some((thing) => { const of = model.things[thing]!; return (of.is === "part" || of.is === "tie") && of.positions.length > 0; });
 
-/** Tied to it, in front of it, or holding it: what is refused when the other is not as it should be. */
-function isBeside(model: Model, thing: ThingIndex, things: ReadonlySet<ThingIndex>): boolean {
-  const machine = machineOf(model);
-  if (isTie(model, thing)) return [...tieOf(model, thing).lowers, ...tieOf(model, thing).uppers, ...tieOf(model, thing).behind].some((one) => things.has(one));
-  if (!isPart(model, thing)) return false;
-  // What opens the joint that a changed part lies in.
-  if ([...things].some((one) => isPart(model, one) && partOf(model, one).between?.flat().includes(thing))) return true;
-  return partOf(model, thing).behind.some((one) => things.has(one)) || machine.tiesOf[thing]!.some((tie) => things.has(tie.index)) || machine.hosts[thing]!.some((one) => things.has(one));
+function needsPosition(model: Model, one: Performed): boolean {
+  return one.act.verb === "turn" || one.things.some((thing) => { const of = model.things[thing]!; return (of.is === "part" || of.is === "tie") && of.positions.length > 0; });
 }
 
-/** The things whose declaration the edit stands in, and for a hazard what it is on. */
-function thingsDeclaredAround(model: Model, mutant: Mutant): ThingIndex[] {
-  const start = mutant.starts[0]!;
-  return model.things.filter(({ whole }) => whole.file === mutant.file && whole.start <= start && whole.end >= start).map((thing) => thing.index);
+/** Tied to it, in front of it, holding it, or a side of the joint that it lies in: what is refused when the other is not as it should be. */
+function isBeside(model: Model, thing: ThingIndex, things: ReadonlySet<ThingIndex>): boolean {
+  const isOne = (one: ThingIndex): boolean => things.has(one);
+  if (isTie(model, thing)) { const { lowers, uppers, behind } = tieOf(model, thing); return [...lowers, ...uppers, ...behind].some(isOne); }
+  if (!isPart(model, thing)) return false;
+  if ([...things].some((one) => isPart(model, one) && partOf(model, one).between?.flat().includes(thing))) return true;
+  const machine = machineOf(model);
+  return partOf(model, thing).behind.some(isOne) || machine.tiesOf[thing]!.some((tie) => isOne(tie.index)) || machine.hosts[thing]!.some(isOne);
+}
+
+/** The things whose declaration the edit stands in. */
+function thingsDeclaredAround(model: Model, { file, starts }: Mutant): ThingIndex[] {
+  return model.things.filter(({ whole }) => whole.file === file && whole.start <= starts[0]! && whole.end >= starts[0]!).map((thing) => thing.index);
 }

@@ -9,6 +9,7 @@ import { systemOf, timeText, type Units } from "../outputs/lines/figures.ts";
 import { torqueText } from "../outputs/lines/torque.ts";
 import { findUnit, format, isProblem, makeQuantity } from "../quantities/index.ts";
 import { eachItem } from "../syntax/index.ts";
+import { modelsIn } from "./models.ts";
 import type { Checked } from "../workspace/check-project.ts";
 
 export interface Hint { readonly at: number; readonly says: string; readonly why: string; readonly is: "count" | "torque" | "wait" | "unit" | "position" }
@@ -26,7 +27,7 @@ export function hintsIn(checked: Checked, file: SourceFile, from: number, to: nu
   const plainBuilds = new Map<string, Performance>();
   for (const performance of checked.performances) if (performance.procedure.at.file === file.path && !plainBuilds.has(performance.procedure.id)) plainBuilds.set(performance.procedure.id, performance);
   for (const performance of plainBuilds.values()) ofPerformance(performance, file, units, add);
-  for (const model of new Set(checked.performances.map((one) => one.model))) {
+  for (const model of modelsIn(checked, file.path)) {
     for (const hazard of model.hazards) for (const precaution of hazard.precautions) {
       if (precaution.at.file !== file.path) continue;
       const wait = waitOf(hazard, precaution);

@@ -21,13 +21,14 @@ import type { Checked } from "../workspace/check-project.ts";
 import type { Settings } from "../workspace/settings.ts";
 import { benchView, momentAt, precautionTitle, type Moment } from "./bench-at.ts";
 import { titleOf } from "./candidates.ts";
+import { plainModel } from "./models.ts";
 import { lineNumber, placeAt } from "./place.ts";
 import { mentionAt, type Mention } from "./symbols.ts";
 
 export interface Hover { readonly start: number; readonly end: number; readonly markdown: string }
 
-/** An author's words as text, never as markup. */
-export const plain = (text: string): string => text.replace(/[\\`*_{}[\]()#+\-.!|<>~&]/g, "\\$&").replace(/\s*\r?\n\s*/g, " ");
+/** An author's words as text, never as markup: no emphasis, no link, no list, no table. */
+export const plain = (text: string): string => text.replace(/\s*\r?\n\s*/g, " ").replace(/[\\`*_{}[\]<>~&|@]|:(?=\/\/)|(?<=\bwww)\./gi, "\\$&").replace(/^(\s*)(?=[#+-])/, "$1\\").replace(/^(\s*\d+)(?=[.)])/, "$1\\");
 
 export function hoverAt(checked: Checked, file: SourceFile, offset: number, settings: Settings, units: Units): Hover | undefined {
   const mention = mentionAt(checked.project, file, offset);
@@ -87,7 +88,8 @@ function ofFigure(file: SourceFile, first: number, last: number, units: Units): 
 
 function ofMention(checked: Checked, mention: Mention, offset: number, settings: Settings, units: Units): string {
   const { project } = checked, moment = momentAt(checked, mention.file, offset);
-  const model = moment?.performance.model ?? checked.performances.find(({ model: m }) => m.things.some((thing) => isDeclaredBy(thing, mention)))?.model;
+  const [home = "", unit = ""] = mention.symbol.split("#").map((part, i) => (i === 0 ? part : unitOf(`#${part}`))), isInside = moment?.performance.model.things.some((thing) => isDeclaredBy(thing, mention));
+  const model = isInside ? moment!.performance.model : unit === "" ? undefined : plainModel(checked, home, unit);
   const thing = model?.things.find((one) => isDeclaredBy(one, mention)) ?? undefined;
   if (thing && model) return ofThing(checked, model, thing, moment, settings, units);
   const declared = [...project.files.values()].flatMap((file) => file.declarations.filter((one) => one.id === mention.id && one.word === mention.word).map((one) => ({ file, one })))[0];

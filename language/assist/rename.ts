@@ -15,9 +15,9 @@ export function rename(project: Project, file: SourceFile, offset: number, to: s
   const target = mentionAt(project, file, offset);
   if (!target) return { problem: "No name stands here" };
   if (to === target.id) return { edits: [] };
+  if (reservedNames.has(to)) return { problem: `${to} is a word of the language where names stand: choose another` };
   const tree = parse(`unit a { part ${to} }\n`), item = tree.items[0]?.block?.items[0], token = item && tree.scan.tokens[item.first + 1];
   if (tree.errors.length > 0 || tree.scan.tokens.length !== 6 || token?.text !== to || to.includes(".")) return { problem: `"${to}" is no name: letters, figures and hyphens, a letter first` };
-  if (reservedNames.has(to)) return { problem: `${to} is a word of the language where names stand: choose another` };
   const all = mentionsOf(project, target.symbol), taken = clash(project, target, to);
   if (!all.some((one) => one.role === "declared")) return { problem: `Where ${target.id} is declared cannot be seen from here` };
   if (taken) return { problem: `${to} is the name of a ${taken.word} already` };

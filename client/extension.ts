@@ -1,16 +1,16 @@
-// The extension in a desktop or remote VS Code: starts the server as a process of its own. Runs nothing of the workspace.
+// The extension in a desktop or remote host: starts the server as a process of its own. Nothing of the workspace is ever run.
 
-import { join } from "node:path";
 import type { ExtensionContext } from "vscode";
+import { Uri } from "vscode";
 import { LanguageClient, TransportKind } from "vscode-languageclient/node";
-import { begin, clientOptions } from "./start.ts";
+import { begin, clientOptions, type Api } from "./start.ts";
 
 let client: LanguageClient | undefined;
 
-export async function activate(context: ExtensionContext): Promise<void> {
-  const module = join(context.extensionPath, "dist", "server.cjs");
+export async function activate(context: ExtensionContext): Promise<Api> {
+  const module = Uri.joinPath(context.extensionUri, "dist", "server.cjs").fsPath;
   client = new LanguageClient("stripdown", "Stripdown", { run: { module, transport: TransportKind.ipc }, debug: { module, transport: TransportKind.ipc } }, clientOptions());
-  await begin(context, client);
+  return await begin(context, client, false);
 }
 
 export function deactivate(): Promise<void> | undefined {

@@ -1,0 +1,50 @@
+// What every host of the extension begins with: the client started, the folders sent where the server cannot read them, views and
+// commands put in place.
+
+import { commands, window, type ExtensionContext } from "vscode";
+import { RevealOutputChannelOn, type BaseLanguageClient, type LanguageClientOptions } from "vscode-languageclient";
+import { changedNotification } from "../shared/protocol.ts";
+import { registerCommands } from "./commands.ts";
+import { sendFolders } from "./folders.ts";
+import { showStatus } from "./status.ts";
+import { provideTasks } from "./tasks.ts";
+import { BenchView } from "./views/bench-view.ts";
+import { DiagramView } from "./views/diagram-view.ts";
+import { ManualView } from "./views/manual-view.ts";
+
+/** What the extension gives to others, and to its own tests: what its views show, as text. */
+export interface Api {
+  readonly benchText: () => Promise<string>;
+  readonly manualShows: () => { readonly id: string | undefined; readonly title: string } | undefined;
+  readonly diagramText: () => Promise<string>;
+}
+
+export function clientOptions(): LanguageClientOptions {
+  return { documentSelector: [{ language: "strip" }], initializationOptions: { commands: true }, revealOutputChannelOn: RevealOutputChannelOn.Never };
+}
+
+export async function begin(context: ExtensionContext, client: BaseLanguageClient, isBrowser: boolean): Promise<Api> {
+  const bench = new BenchView(client), manual = new ManualView(context.extensionUri, client), diagram = new DiagramView(context.extensionUri, client);
+  context.subscriptions.push(
+    bench, manual, diagram,
+    window.onDidChangeTextEditorSelection(({ textEditor }) => {
+      if (textEditor.document.languageId !== "strip") return;
+      bench.follow(textEditor);
+      manual.follow(textEditor);
+      diagram.follow(textEditor);
+    }),
+    window.onDidChangeActiveTextEditor((editor) => {
+      if (editor?.document.languageId !== "strip") return;
+      bench.follow(editor);
+      manual.follow(editor);
+      diagram.follow(editor);
+    }),
+    client.onNotification(changedNotification, () => { bench.again(); manual.again(); diagram.again(); }),
+    ...registerCommands(context, client, { bench, manual, diagram }), ...provideTasks(context), ...showStatus(),
+  );
+  await client.start();
+  context.subscriptions.push(...await sendFolders(client, isBrowser));
+  await commands.executeCommand("setContext", "stripdown.active", true);
+  if (window.activeTextEditor?.document.languageId === "strip") bench.follow(window.activeTextEditor);
+  return { benchText: () => bench.text(), manualShows: () => manual.shows(), diagramText: () => diagram.text() };
+}

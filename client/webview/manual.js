@@ -1,0 +1,49 @@
+// In the page of the manual: goes to a line when asked, tells which one is in sight, and which was chosen. It loads nothing.
+"use strict";
+(() => {
+  const host = acquireVsCodeApi();
+  let ids = [], quiet = 0, timer;
+  const calm = () => window.matchMedia("(prefers-reduced-motion: reduce)").matches;
+
+  window.addEventListener("message", ({ data }) => {
+    if (data.kind === "marks") { ids = data.ids; mark(); }
+    else if (data.kind === "body") {
+      // The same line stays where it was.
+      const held = firstInSight(), before = held && document.getElementById(held)?.getBoundingClientRect().top;
+      const script = document.querySelector("body > script"), parsed = new DOMParser().parseFromString(data.body, "text/html");
+      document.body.replaceChildren(...parsed.body.childNodes, ...(script ? [script] : []));
+      const after = held && document.getElementById(held)?.getBoundingClientRect().top;
+      if (before !== undefined && after !== undefined && before !== "" && after !== "") { quiet = Date.now() + 400; window.scrollBy(0, after - before); }
+      mark();
+    } else if (data.kind === "show") show(data.id);
+  });
+
+  function mark() {
+    for (const id of ids) {
+      const element = document.getElementById(id);
+      if (element) element.dataset.source = id;
+    }
+  }
+  function show(id) {
+    const element = document.getElementById(id);
+    document.querySelector("[data-here]")?.removeAttribute("data-here");
+    if (!element) return;
+    element.setAttribute("data-here", "");
+    const { top, bottom } = element.getBoundingClientRect();
+    if (top >= 0 && bottom <= window.innerHeight) return;
+    quiet = Date.now() + 600;
+    element.scrollIntoView({ block: "center", behavior: calm() ? "auto" : "smooth" });
+  }
+  const firstInSight = () => ids.find((id) => { const box = document.getElementById(id)?.getBoundingClientRect(); return box && box.bottom > 0 && box.top < window.innerHeight; });
+
+  window.addEventListener("scroll", () => {
+    clearTimeout(timer);
+    if (Date.now() < quiet) return;
+    timer = setTimeout(() => { const id = firstInSight(); if (id) host.postMessage({ kind: "sees", id }); }, 80);
+  }, { passive: true });
+  document.addEventListener("click", ({ target }) => {
+    if (!(target instanceof Element) || target.closest("input, a")) return;
+    const line = target.closest("[data-source]");
+    if (line) host.postMessage({ kind: "open", id: line.dataset.source });
+  });
+})();

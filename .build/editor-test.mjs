@@ -3,17 +3,15 @@
 //   EDITOR_HOST=desktop  the VS Code of @vscode/test-electron, downloaded once
 // Without EDITOR_HOST: browser where .editor/ is there, else desktop.
 
-import { execFileSync } from "node:child_process";
-import { cpSync, existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { inflateRawSync } from "node:zlib";
 import { makePackage } from "./editor-package.mjs";
 import { root, serverHome, testModule, testResult, unpacked } from "./editor-paths.mjs";
 
 const { build } = await import("esbuild");
 const { path: vsix } = await makePackage();
 rmSync(unpacked, { recursive: true, force: true });
-mkdirSync(`${root}/out/vsix`, { recursive: true });
-unzip(vsix, `${root}/out/vsix`);
-cpSync(`${root}/out/vsix/extension`, unpacked, { recursive: true });
+unpack(vsix, "extension/", unpacked);
 await build({ entryPoints: [`${root}/tests/editor/index.ts`], outfile: testModule, bundle: true, platform: "node", format: "cjs", target: "node22", external: ["vscode"], logLevel: "warning" });
 
 const workspace = `${root}/out/editor-workspace`;
@@ -36,8 +34,17 @@ console.log(`VS Code ${vscode}, ${host}, ${((performance.now() - started) / 1000
 console.log(`${results.length - failed} passed, ${failed} failed`);
 process.exit(code !== 0 || failed > 0 ? 1 : 0);
 
-/** A .vsix is a zip; Python or unzip are not asked for: the entries are few and deflated. */
-function unzip(file, folder) {
-  try { execFileSync("unzip", ["-q", "-o", file, "-d", folder], { stdio: "ignore" }); return; } catch { /* not installed */ }
-  execFileSync("python3", ["-m", "zipfile", "-e", file, folder]);
+/** A .vsix is a zip: its directory stands at the end, and each entry is stored or deflated. */
+function unpack(file, below, folder) {
+  const bytes = readFileSync(file), end = bytes.lastIndexOf(Buffer.from("PK\u0005\u0006", "latin1")), count = bytes.readUInt16LE(end + 10);
+  for (let i = 0, at = bytes.readUInt32LE(end + 16); i < count; i++) {
+    const method = bytes.readUInt16LE(at + 10), size = bytes.readUInt32LE(at + 20), nameLength = bytes.readUInt16LE(at + 28), start = bytes.readUInt32LE(at + 42);
+    const name = bytes.toString("utf8", at + 46, at + 46 + nameLength), from = start + 30 + bytes.readUInt16LE(start + 26) + bytes.readUInt16LE(start + 28), data = bytes.subarray(from, from + size);
+    if (name.startsWith(below) && !name.endsWith("/")) {
+      const target = `${folder}/${name.slice(below.length)}`;
+      mkdirSync(target.slice(0, target.lastIndexOf("/")), { recursive: true });
+      writeFileSync(target, method === 0 ? data : inflateRawSync(data));
+    }
+    at += 46 + nameLength + bytes.readUInt16LE(at + 30) + bytes.readUInt16LE(at + 32);
+  }
 }

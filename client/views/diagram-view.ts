@@ -35,7 +35,7 @@ export class DiagramView implements Disposable {
         if (node) void goTo(node.spot.uri, node.spot.start, node.spot.end);
       });
       this.panel.webview.html = pageFor(this.panel.webview, this.extension, { title: l10n.t("What comes off before what"), style: "", script: "diagram.js", styleSheet: "diagram.css",
-        body: `<h1 id="title"></h1><p>${escaped(l10n.t("A row needs what it hangs from in the rows above. Tab goes from one to the next, Enter goes to its line."))}</p><div id="drawing" role="group" aria-labelledby="title"></div>` });
+        body: `<h1 id="title"></h1><p>${escaped(l10n.t("A row needs what it hangs from in the rows above. Tab goes from one to the next, Enter goes to its line."))}</p><p><label><input type="checkbox" id="around"> ${escaped(l10n.t("Only what the line at the cursor waits for, and what waits for it"))}</label></p><div id="drawing" role="group" aria-labelledby="title"></div>` });
     }
     this.panel.reveal(ViewColumn.Beside, true);
     await this.load();

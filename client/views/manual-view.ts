@@ -7,7 +7,7 @@ import { manualRequest, type ManualAnswer, type ManualParams } from "../../share
 import { goTo, positionOf } from "../spots.ts";
 import { escaped, pageFor } from "./page.ts";
 
-type FromPage = { readonly kind: "sees" | "open"; readonly id: string } | { readonly kind: "at"; readonly id: string };
+type FromPage = { readonly kind: "ready" } | { readonly kind: "sees" | "open"; readonly id: string };
 
 export class ManualView implements Disposable {
   private readonly extension: Uri;
@@ -63,9 +63,11 @@ export class ManualView implements Disposable {
     if (this.body === "") this.panel.webview.html = pageFor(this.panel.webview, this.extension, { title: answer?.title ?? "", body, style: answer?.style ?? "", script: "manual.js", styleSheet: "manual.css" });
     else if (body !== this.body) void this.panel.webview.postMessage({ kind: "body", body });
     this.body = body;
-    void this.panel.webview.postMessage({ kind: "marks", ids: answer?.marks.map(({ id }) => id) ?? [] });
+    this.mark();
     if (editor) this.show(this.markFor(editor));
   }
+
+  private mark(): void { void this.panel?.webview.postMessage({ kind: "marks", ids: this.answer?.marks.map(({ id }) => id) ?? [] }); }
 
   /** The last printed line whose text begins at or above the cursor. */
   private markFor(editor: TextEditor): string | undefined {
@@ -84,10 +86,11 @@ export class ManualView implements Disposable {
   }
 
   private async hears(message: FromPage): Promise<void> {
+    // What was sent before the page listened is sent again.
+    if (message.kind === "ready") { this.mark(); this.show(this.shown); return; }
     const spot = this.answer?.marks.find(({ id }) => id === message.id)?.spot;
     if (!spot) return;
     if (message.kind === "open") { await goTo(spot.uri, spot.start); return; }
-    if (message.kind !== "sees") return;
     const editor = window.visibleTextEditors.find(({ document }) => this.client.code2ProtocolConverter.asUri(document.uri) === spot.uri), at = positionOf(spot.start);
     if (editor && !editor.visibleRanges.some((range) => range.contains(at))) editor.revealRange(new Range(at, at), TextEditorRevealType.AtTop);
   }

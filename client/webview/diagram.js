@@ -5,10 +5,27 @@
   const words = { off: "comes off", out: "undone", drained: "drained", stands: "precaution", other: "moved" };
   const svgElement = (name, attributes) => { const element = document.createElementNS(space, name); for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value)); return element; };
 
-  window.addEventListener("message", ({ data }) => { if (data.kind === "draw") draw(data); });
+  let told = { title: "", nodes: [] };
+  const around = document.getElementById("around");
+  around.addEventListener("change", () => draw());
+  window.addEventListener("message", ({ data }) => { if (data.kind === "draw") { told = data; draw(); } });
+
+  /** The nodes at the cursor with all that comes before them and all that waits for them; rows closed up. */
+  function nearby(nodes) {
+    const here = nodes.filter((node) => node.here);
+    if (!around.checked || here.length === 0) return nodes;
+    const by = new Map(nodes.map((node) => [node.number, node])), kept = new Set(here.map((node) => node.number)), before = [...kept];
+    for (const number of before) for (const n of by.get(number)?.after ?? []) if (!kept.has(n)) { kept.add(n); before.push(n); }
+    const waits = here.map((node) => node.number);
+    for (const number of waits) for (const node of nodes) if (node.after.includes(number) && !waits.includes(node.number)) { waits.push(node.number); kept.add(node.number); }
+    const left = nodes.filter((node) => kept.has(node.number)), rows = [...new Set(left.map((node) => node.row))].sort((a, b) => a - b);
+    return left.map((node) => ({ ...node, row: rows.indexOf(node.row), after: node.after.filter((n) => kept.has(n)) }));
+  }
+
   host.postMessage({ kind: "ready" });
 
-  function draw({ title, nodes }) {
+  function draw() {
+    const { title } = told, nodes = nearby(told.nodes);
     const focused = document.activeElement?.getAttribute("data-number"), drawing = document.getElementById("drawing");
     document.getElementById("title").textContent = title;
     const rows = [], at = new Map();

@@ -41,6 +41,7 @@
     if (Date.now() < quiet) return;
     timer = setTimeout(() => { const id = firstInSight(); if (id) host.postMessage({ kind: "sees", id }); }, 80);
   }, { passive: true });
+  host.postMessage({ kind: "ready" });
   document.addEventListener("click", ({ target }) => {
     if (!(target instanceof Element) || target.closest("input, a")) return;
     const line = target.closest("[data-source]");

@@ -3,6 +3,7 @@
 
 import type { Performance } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
+import { precautionTitle } from "./bench-at.ts";
 
 export interface DiagramNode {
   readonly number: number;
@@ -29,7 +30,7 @@ export function stripDiagram({ model, procedure, events }: Performance): StripDi
     const thing = model.things[event.thing]!, precaution = event.kind === "stands" ? model.precautions[event.precautions[0] ?? -1] : undefined;
     if (had === undefined) {
       byKey.set(key, number);
-      nodes.push({ event: event.index, needs: new Set(), name: precaution ? `${precaution.kind} ${thing.name}` : thing.name, is: kinds[event.kind] ?? "other", step: event.around.step?.title || event.around.step?.name || "", at: event.act.at });
+      nodes.push({ event: event.index, needs: new Set(), name: precaution ? `${precautionTitle(precaution.kind)}: ${thing.name}` : thing.name, is: kinds[event.kind] ?? "other", step: event.around.step?.title || event.around.step?.name || "", at: event.act.at });
     }
     nodeOf.set(event.index, number);
     for (const need of event.needs) { const before = nodeOf.get(need); if (before !== undefined && before !== number) nodes[number]!.needs.add(before); }

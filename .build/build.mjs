@@ -18,7 +18,7 @@ export async function buildAll({ only } = {}) {
     "server in a worker": { ...common, entryPoints: { "server-worker": "server/worker.ts" }, outdir: "dist", format: "iife", platform: "browser", target: "es2023" },
     client: { ...common, entryPoints: { client: "client/extension.ts" }, outdir: "dist", format: "cjs", external: ["vscode"], outExtension: { ".js": ".cjs" } },
     "client in a browser": {
-      ...common, entryPoints: { "client-browser": "client/browser.ts" }, outdir: "dist", format: "cjs", platform: "browser", target: "es2023", external: ["vscode"], outExtension: { ".js": ".cjs" },
+      ...common, entryPoints: { "client-browser": "client/browser.ts" }, outdir: "dist", format: "cjs", platform: "browser", target: "es2023", external: ["vscode"],   // the worker's host asks for .js
     },
   };
   const made = [];

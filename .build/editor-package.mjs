@@ -10,7 +10,7 @@ const largest = 2 * 1024 * 1024;
 
 /** What of the project goes into the package, from where to where. */
 const files = {
-  "dist/client.cjs": "", "dist/client-browser.cjs": "", "dist/server.cjs": "", "dist/server-worker.js": "", "dist/cli": "", "syntaxes": "", "language/schemas/settings.schema.json": "",
+  "dist/client.cjs": "", "dist/client-browser.js": "", "dist/server.cjs": "", "dist/server-worker.js": "", "dist/cli": "", "syntaxes": "", "language/schemas/settings.schema.json": "",
   "client/webview": "", "client/walkthrough": "", "client/snippets.json": "", "client/icon.png": "", "client/file-icon.svg": "", "client/bench-icon.svg": "", "client/README.md": "README.md", "client/CHANGELOG.md": "CHANGELOG.md", "LICENSE": "LICENSE",
 };
 

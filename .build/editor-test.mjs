@@ -28,6 +28,10 @@ const { vscode = "?", results = [] } = existsSync(testResult) ? JSON.parse(readF
 if (results.length === 0) results.push({ name: "the extension host reports", error: `no result (${host}, exit ${code})` });
 const { neovimTest } = await import("./editor-neovim.mjs");
 results.push(...await neovimTest());
+if (host === "browser") {
+  const { webTest } = await import("./editor-web.mjs");
+  results.push(...await webTest());
+}
 for (const { name, error } of results) console.log(error ? `not ok  ${name}\n${error}` : `ok      ${name}`);
 const failed = results.filter((one) => one.error).length;
 console.log(`VS Code ${vscode}, ${host}, ${((performance.now() - started) / 1000).toFixed(1)} s`);

@@ -10,11 +10,13 @@ import { buildAll } from "./build.mjs";
 import { root } from "./editor-paths.mjs";
 
 const aims = {
-  start: [300, 400, 700], edit: [[6, 25], [20, 60], [100, 200]], ask: [[5, 20], [15, 40], [60, 120]], read: [[6, 25], [20, 60], [120, 250]], peak: [110, 180, 400],
+  start: [300, 400, 700], edit: [[6, 25], [20, 60], [100, 200]], ask: [[5, 20], [15, 40], [60, 120]], read: [[6, 25], [20, 60], [120, 250]],
+    peak: [110, 180, 400],
 };
 
 if (!process.env.NO_BUILD) await buildAll({ only: "server" });
-const { createProtocolConnection, StreamMessageReader, StreamMessageWriter } = await import("vscode-languageserver/node.js").catch(() => import("vscode-languageserver/node"));
+const { createProtocolConnection, StreamMessageReader, StreamMessageWriter } = await import("vscode-languageserver/node.js").catch(() =>
+  import("vscode-languageserver/node"));
 
 /** A unit and one procedure of about so many lines. */
 function text(lines) {
@@ -42,18 +44,25 @@ function json(lines) {
 async function session(command, args, folder) {
   const started = performance.now(), child = spawn(command, args, { stdio: ["pipe", "pipe", "inherit"] });
   const rpc = createProtocolConnection(new StreamMessageReader(child.stdout), new StreamMessageWriter(child.stdin)), waiting = new Map(), latest = new Map();
-  rpc.onNotification("textDocument/publishDiagnostics", (told) => { latest.set(told.uri, told); const one = waiting.get(told.uri); if (one && (told.version ?? one.version) >= one.version) { waiting.delete(told.uri); one.resolve(performance.now()); } });
-  for (const method of ["client/registerCapability", "workspace/configuration", "workspace/diagnostic/refresh"]) rpc.onRequest(method, (p) => (method === "workspace/configuration" ? p.items.map(() => null) : null));
+  rpc.onNotification("textDocument/publishDiagnostics", (told) => { latest.set(told.uri, told); const one = waiting.get(told.uri);
+    if (one && (told.version ?? one.version) >= one.version) { waiting.delete(told.uri); one.resolve(performance.now()); } });
+  for (const method of ["client/registerCapability", "workspace/configuration", "workspace/diagnostic/refresh"]) rpc.onRequest(method, (p) =>
+    (method === "workspace/configuration" ? p.items.map(() => null) : null));
   rpc.listen();
-  await rpc.sendRequest("initialize", { processId: process.pid, rootUri: pathToFileURL(folder).href, workspaceFolders: [{ uri: pathToFileURL(folder).href, name: "bench" }], capabilities: { textDocument: { publishDiagnostics: { versionSupport: true, relatedInformation: true }, documentSymbol: { hierarchicalDocumentSymbolSupport: true } } }, initializationOptions: { provideFormatter: true } });
+  await rpc.sendRequest("initialize", { processId: process.pid, rootUri: pathToFileURL(folder).href,
+    workspaceFolders: [{ uri: pathToFileURL(folder).href, name: "bench" }],
+      capabilities: { textDocument: { publishDiagnostics: { versionSupport: true, relatedInformation: true },
+        documentSymbol: { hierarchicalDocumentSymbolSupport: true } } }, initializationOptions: { provideFormatter: true } });
   await rpc.sendNotification("initialized", {});
-  const findings = (uri, version) => new Promise((resolve, reject) => { waiting.set(uri, { version, resolve }); setTimeout(() => reject(new Error("no findings in 60 s")), 60_000).unref(); });
+  const findings = (uri, version) => new Promise((resolve, reject) => { waiting.set(uri, { version, resolve });
+    setTimeout(() => reject(new Error("no findings in 60 s")), 60_000).unref(); });
   return { rpc, child, started, findings, latest };
 }
 
 const share = (list, q) => [...list].sort((a, b) => a - b)[Math.min(list.length - 1, Math.floor(list.length * q))];
 const both = (list) => `${share(list, 0.5).toFixed(0)}/${share(list, 0.95).toFixed(0)}`;
-const memory = (pid, what) => { try { return Number(new RegExp(`${what}:\\s+(\\d+)`).exec(readFileSync(`/proc/${pid}/status`, "utf8"))[1]) / 1024; } catch { return NaN; } };
+const memory = (pid, what) => { try { return Number(new RegExp(`${what}:\\s+(\\d+)`).exec(readFileSync(`/proc/${pid}/status`, "utf8"))[1]) / 1024;
+  } catch { return NaN; } };
 
 async function measure(name, command, args, make, extension, languageId, methods) {
   const row = { name, start: [], edit: [], burst: [], asked: {}, peak: [], rss100: 0, rss1000: 0 };
@@ -73,7 +82,9 @@ async function measure(name, command, args, make, extension, languageId, methods
     row.start.push(share(starts, 0.5));
     let version = 1;
     const all = source.split("\n"), line = Math.floor(all.length * 0.8), edits = [], asked = Object.fromEntries(Object.keys(methods).map((key) => [key, []]));
-    const edit = async (put) => { version++; await s.rpc.sendNotification("textDocument/didChange", { textDocument: { uri, version }, contentChanges: [{ range: put ? { start: { line, character: 0 }, end: { line, character: 0 } } : { start: { line, character: 0 }, end: { line, character: 1 } }, text: put ? " " : "" }] }); };
+    const edit = async (put) => { version++; await s.rpc.sendNotification("textDocument/didChange",
+      { textDocument: { uri, version }, contentChanges: [{ range: put ? { start: { line, character: 0 }, end: { line, character: 0 } }
+        : { start: { line, character: 0 }, end: { line, character: 1 } }, text: put ? " " : "" }] }); };
     const rounds = lines > 5000 ? 20 : 50;
     for (let i = 0; i < 10 + rounds; i++) {
       const due = s.findings(uri, version + 1), from = performance.now();
@@ -95,7 +106,8 @@ async function measure(name, command, args, make, extension, languageId, methods
     const from = performance.now();
     row.burst.push((await due) - from);
     if (lines === 2000) {
-      for (let i = 0; i < 1000; i++) { const next = s.findings(uri, version + 1); await edit(i % 2 === 0); await next; if (i === 99) row.rss100 = memory(s.child.pid, "VmRSS"); }
+      for (let i = 0; i < 1000; i++) { const next = s.findings(uri, version + 1); await edit(i % 2 === 0); await next;
+        if (i === 99) row.rss100 = memory(s.child.pid, "VmRSS"); }
       row.rss1000 = memory(s.child.pid, "VmRSS");
     }
     row.peak.push(memory(s.child.pid, "VmHWM"));
@@ -108,10 +120,13 @@ async function measure(name, command, args, make, extension, languageId, methods
 async function library() {
   const folder = mkdtempSync(join(tmpdir(), "bench-library-")), lib = join(folder, "lib.strip"), uriOf = (name) => pathToFileURL(join(folder, name)).href;
   writeFileSync(lib, text(120).split("procedure")[0]);
-  for (let i = 0; i < 200; i++) writeFileSync(join(folder, `job-${String(i).padStart(3, "0")}.strip`), `use "lib.strip"\nprocedure job-${i} "Job" for rig {\n  aim p1 off\n  step "Off" {\n    undo s1\n    remove p1\n  }\n}\n`);
+  for (let i = 0; i < 200; i++) writeFileSync(join(folder, `job-${String(i).padStart(3, "0")}.strip`),
+    `use "lib.strip"\nprocedure job-${i} "Job" for rig {\n  aim p1 off\n  step "Off" {\n    undo s1\n    remove p1\n  }\n}\n`);
   const s = await session(process.execPath, [`${root}/dist/server.cjs`, "--stdio"], folder), seen = s.findings(uriOf("job-100.strip"), 1);
-  await s.rpc.sendNotification("textDocument/didOpen", { textDocument: { uri: uriOf("lib.strip"), languageId: "strip", version: 1, text: readFileSync(lib, "utf8") } });
-  await s.rpc.sendNotification("textDocument/didOpen", { textDocument: { uri: uriOf("job-100.strip"), languageId: "strip", version: 1, text: readFileSync(join(folder, "job-100.strip"), "utf8") } });
+  await s.rpc.sendNotification("textDocument/didOpen", { textDocument: { uri: uriOf("lib.strip"), languageId: "strip", version: 1,
+    text: readFileSync(lib, "utf8") } });
+  await s.rpc.sendNotification("textDocument/didOpen", { textDocument: { uri: uriOf("job-100.strip"), languageId: "strip", version: 1,
+    text: readFileSync(join(folder, "job-100.strip"), "utf8") } });
   await seen;
   await new Promise((resolve) => setTimeout(resolve, 3000));
   const from = performance.now(), visible = s.findings(uriOf("job-100.strip"), 1), last = s.findings(uriOf("job-199.strip"), 1);
@@ -124,24 +139,30 @@ async function library() {
 }
 
 const ours = {
-  completion: ["textDocument/completion", {}], hover: ["textDocument/hover", {}], definition: ["textDocument/definition", {}], references: ["textDocument/references", { context: { includeDeclaration: true } }], symbols: ["textDocument/documentSymbol", {}],
-  colours: ["textDocument/semanticTokens/full", {}], folding: ["textDocument/foldingRange", {}], layout: ["textDocument/formatting", { options: { tabSize: 2, insertSpaces: true } }],
+  completion: ["textDocument/completion", {}], hover: ["textDocument/hover", {}], definition: ["textDocument/definition", {}],
+    references: ["textDocument/references", { context: { includeDeclaration: true } }], symbols: ["textDocument/documentSymbol", {}],
+  colours: ["textDocument/semanticTokens/full", {}], folding: ["textDocument/foldingRange", {}],
+    layout: ["textDocument/formatting", { options: { tabSize: 2, insertSpaces: true } }],
 };
 const rows = [await measure("Stripdown", process.execPath, [`${root}/dist/server.cjs`, "--stdio"], text, "strip", "strip", ours)];
 const jsonServer = process.env.JSON_SERVER ?? `${root}/.editor/json/node_modules/vscode-langservers-extracted/bin/vscode-json-language-server`;
 if (existsSync(jsonServer)) {
   const { completion, hover, symbols, folding, layout } = ours;
-  rows.push(await measure("JSON server (shapes only)", process.execPath, [jsonServer, "--stdio"], json, "json", "json", { completion, hover, symbols, folding, layout }));
+  rows.push(await measure("JSON server (shapes only)", process.execPath, [jsonServer, "--stdio"], json, "json", "json",
+    { completion, hover, symbols, folding, layout }));
 } else console.log("No JSON server: JSON_SERVER names its program");
 
 const quick = ["completion", "hover", "definition", "references"];
 for (const row of rows) {
   console.log(`\n${row.name}, in ms (p50/p95); in brackets what is aimed at for 300, 2,000 and 10,000 lines`);
-  const line = (what, values, aim) => console.log(`  ${what.padEnd(18)} ${values.map((value) => String(value).padStart(10)).join("")}   ${aim ? `[${aim.map((one) => (Array.isArray(one) ? one.join("/") : one)).join(", ")}]` : ""}`);
+  const line = (what, values, aim) =>
+    console.log(`  ${what.padEnd(18)} ${values.map((value) => String(value).padStart(10)).join("")}   ${aim ? `[${aim.map((one) =>
+      (Array.isArray(one) ? one.join("/") : one)).join(", ")}]` : ""}`);
   line("start to findings", row.start.map((ms) => ms.toFixed(0)), aims.start);
   line("edit to findings", row.edit.map(both), aims.edit);
   line("burst of 20 keys", row.burst.map((ms) => ms.toFixed(0)), [150, 150, 150]);
-  for (const key of Object.keys(row.asked[300])) line(key, [300, 2000, 10000].map((lines) => both(row.asked[lines][key])), quick.includes(key) ? aims.ask : aims.read);
+  for (const key of Object.keys(row.asked[300])) line(key, [300, 2000, 10000].map((lines) => both(row.asked[lines][key])), quick.includes(key) ? aims.ask
+    : aims.read);
   line("peak MB", row.peak.map((mb) => mb.toFixed(0)), aims.peak);
   line("10,000 to 2,000", [`${(share(row.edit[2], 0.5) / share(row.edit[1], 0.5)).toFixed(1)} x`], ["under 8"]);
   line("1,000 edits to 100", [`${((row.rss1000 / row.rss100 - 1) * 100).toFixed(0)} %`], ["within 20 %"]);

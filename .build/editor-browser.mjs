@@ -10,7 +10,8 @@ const limit = 240_000;
 const verbose = process.env.VERBOSE !== undefined;
 
 export async function run({ workspace }) {
-  return await inPage({ folder: workspace, payload: (remote) => [["extensionDevelopmentPath", remote(unpacked)], ["extensionTestsPath", remote(testModule)], ["skipWelcome", "true"]] }, async (page, exit) => await exit);
+  return await inPage({ folder: workspace, payload: (remote) => [["extensionDevelopmentPath", remote(unpacked)], ["extensionTestsPath", remote(testModule)],
+    ["skipWelcome", "true"]] }, async (page, exit) => await exit);
 }
 
 /** Opens the workbench on a folder; `exit` resolves when the tests end, if there are any. */
@@ -18,7 +19,8 @@ export async function inPage({ folder, payload, settings = {}, size = { width: 1
   const { chromium } = await import("playwright-core");
   const data = mkdtempSync(join(tmpdir(), "editor-"));
   mkdirSync(join(data, "data", "Machine"), { recursive: true });
-  writeFileSync(join(data, "data", "Machine", "settings.json"), JSON.stringify({ "chat.disableAIFeatures": true, "workbench.startupEditor": "none", "workbench.secondarySideBar.defaultVisibility": "hidden", ...settings }));
+  writeFileSync(join(data, "data", "Machine", "settings.json"), JSON.stringify({ "chat.disableAIFeatures": true, "workbench.startupEditor": "none",
+    "workbench.secondarySideBar.defaultVisibility": "hidden", ...settings }));
   const server = startServer(data);
   let browser;
   try {
@@ -43,7 +45,8 @@ export async function inPage({ folder, payload, settings = {}, size = { width: 1
 /** Not the front that code-server adds: VS Code's own server under it, since only that takes --enable-smoke-test-driver. */
 function startServer(data) {
   const child = spawn(process.execPath, [
-    `${serverHome}/out/server-main.js`, "--host", "127.0.0.1", "--port", "0", "--without-connection-token", "--accept-server-license-terms", "--server-data-dir", data, "--telemetry-level", "off",
+    `${serverHome}/out/server-main.js`, "--host", "127.0.0.1", "--port", "0", "--without-connection-token", "--accept-server-license-terms",
+      "--server-data-dir", data, "--telemetry-level", "off",
     "--disable-workspace-trust", "--enable-smoke-test-driver",      // without it a built VS Code ignores the payload of the address
   ], { stdio: ["ignore", "pipe", verbose ? "inherit" : "ignore"] });
   const ended = new Promise((resolve) => child.once("exit", resolve));

@@ -6,7 +6,8 @@ export async function run({ workspace }) {
   const { runTests } = await import("@vscode/test-electron");
   try {
     return await runTests({
-      version: process.env.VSCODE_VERSION ?? "stable", ...(process.env.VSCODE_PATH ? { vscodeExecutablePath: process.env.VSCODE_PATH } : {}), extensionDevelopmentPath: unpacked, extensionTestsPath: testModule,
+      version: process.env.VSCODE_VERSION ?? "stable", ...(process.env.VSCODE_PATH ? { vscodeExecutablePath: process.env.VSCODE_PATH } : {}),
+        extensionDevelopmentPath: unpacked, extensionTestsPath: testModule,
       launchArgs: [workspace, "--disable-extensions", "--disable-workspace-trust"], extensionTestsEnv: { EDITOR_TEST_RESULT: process.env.EDITOR_TEST_RESULT },
     });
   } catch (error) {

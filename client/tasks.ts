@@ -9,7 +9,8 @@ export function provideTasks(context: ExtensionContext): Disposable[] {
     provideTasks() {
       return (workspace.workspaceFolders ?? []).filter((folder) => folder.uri.scheme === "file").map((folder) => {
         const quoted = (value: string): { value: string; quoting: ShellQuoting } => ({ value, quoting: ShellQuoting.Strong });
-        const task = new Task({ type: "stripdown" }, folder, l10n.t("check this folder"), "stripdown", new ShellExecution("node", [quoted(program.fsPath), "check", quoted(folder.uri.fsPath)]), "$stripdown");
+        const task = new Task({ type: "stripdown" }, folder, l10n.t("check this folder"), "stripdown",
+          new ShellExecution("node", [quoted(program.fsPath), "check", quoted(folder.uri.fsPath)]), "$stripdown");
         task.group = TaskGroup.Build;
         return task;
       });

@@ -9,7 +9,8 @@ const decoder = new TextDecoder("utf-8", { fatal: true });
 
 /** On Windows a path with a drive is `/c:/…` here and `c:/…` there. */
 const native = (path: string): string => (/^\/[a-z]:/i.test(path) ? path.slice(1) : path);
-const ours = (path: string): string => { const slashed = path.replaceAll("\\", "/"); return /^[a-z]:/i.test(slashed) ? `/${slashed[0]!.toLowerCase()}${slashed.slice(1)}` : slashed; };
+const ours = (path: string): string => { const slashed = path.replaceAll("\\", "/"); return /^[a-z]:/i.test(slashed)
+  ? `/${slashed[0]!.toLowerCase()}${slashed.slice(1)}` : slashed; };
 
 export const disk: Files = {
   read(path) {

@@ -46,7 +46,8 @@ export function toPosition(text: string, offset: number, encoding: Encoding, lin
   return { line, character: bytes };
 }
 
-export const toRange = (text: string, start: number, end: number, encoding: Encoding, lines?: Lines): Range => ({ start: toPosition(text, start, encoding, lines), end: toPosition(text, end, encoding, lines) });
+export const toRange = (text: string, start: number, end: number, encoding: Encoding, lines?: Lines): Range =>
+  ({ start: toPosition(text, start, encoding, lines), end: toPosition(text, end, encoding, lines) });
 
 /** The text after the changes of one notification, in their order. */
 export function changed(text: string, changes: readonly TextDocumentContentChangeEvent[], encoding: Encoding): string {

@@ -5,7 +5,8 @@ import { LSPErrorCodes, ErrorCodes, ResponseError, type CancellationToken, type 
 import type { Session } from "./session.ts";
 
 /** Wraps an answer: cancelled questions end, faults become an error of that request alone. */
-export type Answer = <P, R>(name: string, answer: (params: P, token: CancellationToken) => R | Promise<R>) => (params: P, token: CancellationToken) => Promise<R>;
+export type Answer = <P, R>(name: string, answer: (params: P, token: CancellationToken) => R | Promise<R>) => (params: P, token: CancellationToken) =>
+  Promise<R>;
 
 export interface Feature {
   readonly name: string;

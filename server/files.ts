@@ -36,5 +36,6 @@ export function memoryFiles(): MemoryFiles {
 /** A file of this machine's disk is asked of the disk, any other of memory. */
 export function bothFiles(disk: Files, memory: Files): Files {
   const of = (path: string): Files => (/^[a-z][a-z0-9+.-]*:\/\//i.test(path) ? memory : disk);
-  return { read: (path) => of(path).read(path), isFile: (path) => of(path).isFile(path), real: (path) => of(path).real(path), list: (folder, ending) => of(folder).list(folder, ending) };
+  return { read: (path) => of(path).read(path), isFile: (path) => of(path).isFile(path), real: (path) => of(path).real(path), list: (folder, ending) =>
+    of(folder).list(folder, ending) };
 }

@@ -44,9 +44,11 @@ const fewUsers = 12;
 const chunk = 8;
 
 export function newProject(folder: string, host: ProjectHost): Project {
-  let near: Checked | undefined, whole: Checked | undefined, lastWhole: Checked | undefined, memo = newMemo(), listed: readonly string[] | undefined, settings: Settings | undefined, generation = 0, readCount = 0;
+  let near: Checked | undefined, whole: Checked | undefined, lastWhole: Checked | undefined, memo = newMemo(), listed: readonly string[] | undefined,
+    settings: Settings | undefined, generation = 0, readCount = 0;
   let settingsFile: ReturnType<Project["settingsFile"]>;
-  const texts = new Map<string, ReturnType<World["read"]>>(), insides = new Map<string, boolean>(), changed = new Set<string>(), exists = new Map<string, boolean>();
+  const texts = new Map<string, ReturnType<World["read"]>>(), insides = new Map<string, boolean>(), changed = new Set<string>(), exists = new Map<string,
+    boolean>();
   const rootReal = host.files.real(folder);
 
   const world: World = {
@@ -78,7 +80,8 @@ export function newProject(folder: string, host: ProjectHost): Project {
     const files = lastWhole?.project.files;
     if (!files) return Infinity;
     const reached = new Set(changed);
-    for (const one of reached) for (const file of files.values()) if (!reached.has(file.path) && file.uses.some((use) => use.path === one)) reached.add(file.path);
+    for (const one of reached) for (const file of files.values()) if (!reached.has(file.path) &&
+      file.uses.some((use) => use.path === one)) reached.add(file.path);
     return reached.size - changed.size;
   }
 
@@ -88,7 +91,8 @@ export function newProject(folder: string, host: ProjectHost): Project {
       if (!settings) {
         const path = `${folder === "/" ? "" : folder}/stripdown.json`, got = world.read(path), read = "text" in got ? readSettings(got.text, path) : undefined;
         settings = read && "settings" in read ? read.settings : defaultSettings;
-        settingsFile = "text" in got && read ? { path, text: got.text, findings: "findings" in read ? read.findings : [], problem: "problem" in read ? read.problem : undefined } : undefined;
+        settingsFile = "text" in got && read ? { path, text: got.text, findings: "findings" in read ? read.findings : [], problem: "problem" in read
+          ? read.problem : undefined } : undefined;
       }
       return settings;
     },

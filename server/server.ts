@@ -1,7 +1,8 @@
 // The server behind a connection: documents in, answers out. What it can do is the sum of its features.
 
 import {
-  DidChangeConfigurationNotification, DidChangeWatchedFilesNotification, FileChangeType, PositionEncodingKind, TextDocumentSyncKind, type Connection, type InitializeParams, type InitializeResult,
+  DidChangeConfigurationNotification, DidChangeWatchedFilesNotification, FileChangeType, PositionEncodingKind, TextDocumentSyncKind, type Connection,
+    type InitializeParams, type InitializeResult,
 } from "vscode-languageserver";
 import { filesNotification, type FilesParams, type StartOptions } from "../shared/protocol.ts";
 import { readEditorSettings } from "../shared/settings.ts";
@@ -19,7 +20,8 @@ export function serve(connection: Connection, disk: Files | undefined, features:
   connection.onInitialize((params: InitializeParams): InitializeResult => {
     session.client = params.capabilities;
     session.start = (params.initializationOptions ?? {}) as StartOptions;
-    const offered = params.capabilities.general?.positionEncodings ?? [], taken = offered.find((one) => one === PositionEncodingKind.UTF8 || one === PositionEncodingKind.UTF16);
+    const offered = params.capabilities.general?.positionEncodings ?? [], taken = offered.find((one) => one === PositionEncodingKind.UTF8 ||
+      one === PositionEncodingKind.UTF16);
     session.encoding = taken === PositionEncodingKind.UTF8 ? "utf-8" : "utf-16";
     // A client that knows no folders names the one root.
     const root = (params as { rootUri?: string | null }).rootUri;
@@ -36,10 +38,12 @@ export function serve(connection: Connection, disk: Files | undefined, features:
   connection.onInitialized(() => {
     const { workspace } = session.client;
     if (workspace?.didChangeWatchedFiles?.dynamicRegistration) {
-      void connection.client.register(DidChangeWatchedFilesNotification.type, { watchers: [{ globPattern: "**/*.{strip,jpg,jpeg,png,svg,webp,gif,mp4,webm,mov}" }, { globPattern: "**/stripdown.json" }] });
+      void connection.client.register(DidChangeWatchedFilesNotification.type,
+        { watchers: [{ globPattern: "**/*.{strip,jpg,jpeg,png,svg,webp,gif,mp4,webm,mov}" }, { globPattern: "**/stripdown.json" }] });
     }
     if (workspace?.configuration) {
-      if (workspace.didChangeConfiguration?.dynamicRegistration) void connection.client.register(DidChangeConfigurationNotification.type, { section: "stripdown" });
+      if (workspace.didChangeConfiguration?.dynamicRegistration) void connection.client.register(DidChangeConfigurationNotification.type,
+        { section: "stripdown" });
       void readConfiguration();
     }
     if (workspace?.workspaceFolders) {
@@ -84,7 +88,8 @@ export function serve(connection: Connection, disk: Files | undefined, features:
   });
   connection.onDidChangeWatchedFiles(({ changes }) => {
     // What is open is as the editor says, whatever the disk holds; that a picture was written again changes nothing.
-    const paths = changes.filter(({ uri, type }) => !session.documents.has(pathOf(uri)) && (type !== FileChangeType.Changed || /\.(?:strip|json)$/.test(uri))).map(({ uri }) => pathOf(uri));
+    const paths = changes.filter(({ uri, type }) => !session.documents.has(pathOf(uri)) &&
+      (type !== FileChangeType.Changed || /\.(?:strip|json)$/.test(uri))).map(({ uri }) => pathOf(uri));
     if (paths.length === 0) return;
     for (const path of paths) session.projectOf(path).forget([path]);
     session.changed();
@@ -107,6 +112,7 @@ export function serve(connection: Connection, disk: Files | undefined, features:
 
 /** Abilities that live under `workspace` are laid together; all others are of one feature. */
 function mergedWorkspace(parts: readonly Partial<InitializeResult["capabilities"]>[]): Partial<InitializeResult["capabilities"]>[] {
-  const workspace = Object.assign({ workspaceFolders: { supported: true, changeNotifications: true } }, ...parts.map((part) => part.workspace ?? {})) as InitializeResult["capabilities"]["workspace"];
+  const workspace = Object.assign({ workspaceFolders: { supported: true, changeNotifications: true } },
+    ...parts.map((part) => part.workspace ?? {})) as InitializeResult["capabilities"]["workspace"];
   return [...parts, { workspace: workspace ?? {} }];
 }

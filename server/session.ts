@@ -84,7 +84,8 @@ export function newSession(connection: Connection, files: Files, pathOf: (uri: s
     offset: (file, position) => toOffset(file.text, position, session.encoding, linesOfFile(file)),
     range(checked, { file: path, start, end }) {
       const file = checked.project.files.get(path);
-      if (!file) { const text = documents.get(path)?.text ?? session.projectOf(path).settingsFile()?.text ?? ""; return { start: session.position(text, start), end: session.position(text, end) }; }
+      if (!file) { const text = documents.get(path)?.text ?? session.projectOf(path).settingsFile()?.text ?? "";
+        return { start: session.position(text, start), end: session.position(text, end) }; }
       const known = linesOfFile(file);
       return { start: toPosition(file.text, start, session.encoding, known), end: toPosition(file.text, end, session.encoding, known) };
     },
@@ -93,9 +94,11 @@ export function newSession(connection: Connection, files: Files, pathOf: (uri: s
     position: (text, offset) => toPosition(text, offset, session.encoding),
     edit(checked, edits) {
       const byFile = new Map<string, LspEdit[]>();
-      for (const { file, start, end, text } of edits) { const { uri, range } = session.location(checked, { file, start, end }), list = byFile.get(uri) ?? []; byFile.set(uri, list); list.push({ range, newText: text }); }
+      for (const { file, start, end, text } of edits) { const { uri, range } = session.location(checked, { file, start, end }), list = byFile.get(uri) ?? [];
+        byFile.set(uri, list); list.push({ range, newText: text }); }
       if (session.client.workspace?.workspaceEdit?.documentChanges) {
-        return { documentChanges: [...byFile].map(([uri, list]) => ({ textDocument: { uri, version: documents.get(pathOf(uri))?.version ?? null }, edits: list })) };
+        return { documentChanges: [...byFile].map(([uri, list]) => ({ textDocument: { uri, version: documents.get(pathOf(uri))?.version ?? null },
+          edits: list })) };
       }
       return { changes: Object.fromEntries(byFile) };
     },

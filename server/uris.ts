@@ -37,4 +37,5 @@ export const isBelow = (path: string, folder: string): boolean => path === folde
 function decoded(text: string): string {
   try { return decodeURIComponent(text); } catch { return text; }
 }
-const encoded = (path: string): string => path.split("/").map((part) => encodeURIComponent(part).replace(/[!'()*]/g, (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`)).join("/");
+const encoded = (path: string): string => path.split("/").map((part) => encodeURIComponent(part).replace(/[!'()*]/g, (sign) =>
+  `%${sign.charCodeAt(0).toString(16).toUpperCase()}`)).join("/");

@@ -31,7 +31,8 @@ export interface BenchAnswer {
 
 /** Request: what undoes the step around a place; `null` outside any. */
 export const refitOfStepRequest = "stripdown/refitOfStep";
-export interface RefitOfStepAnswer { readonly step: string; readonly groups: readonly string[]; readonly lines: readonly { readonly id: string; readonly says: string; readonly spot: Spot }[] }
+export interface RefitOfStepAnswer { readonly step: string; readonly groups: readonly string[];
+  readonly lines: readonly { readonly id: string; readonly says: string; readonly spot: Spot }[] }
 
 /** Request: what must come off before what, of the procedure around a place, else of the first one of the file. */
 export const stripDiagramRequest = "stripdown/stripDiagram";
@@ -49,7 +50,8 @@ export interface StripDiagramAnswer { readonly title: string; readonly rows: num
 /** Request: the manual of a file as markup, with the place of the source that each printed line comes from. */
 export const manualRequest = "stripdown/manual";
 export interface ManualParams { readonly uri: string }
-export interface ManualAnswer { readonly title: string; readonly body: string; readonly style: string; readonly marks: readonly { readonly id: string; readonly spot: Spot }[] }
+export interface ManualAnswer { readonly title: string; readonly body: string; readonly style: string;
+  readonly marks: readonly { readonly id: string; readonly spot: Spot }[] }
 
 /** Notification to the client: what was found changed, views may ask again. */
 export const changedNotification = "stripdown/changed";

@@ -1,13 +1,15 @@
 // The bench at the cursor, as a tree: what is on, off, still in, which precautions were taken, what nobody has considered. A click goes to
 // the declaration.
 
-import { EventEmitter, l10n, ThemeIcon, TreeItem, TreeItemCollapsibleState, window, type Disposable, type TextEditor, type TreeDataProvider, type TreeView } from "vscode";
+import { EventEmitter, l10n, ThemeIcon, TreeItem, TreeItemCollapsibleState, window, type Disposable, type TextEditor, type TreeDataProvider,
+  type TreeView } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import { benchRequest, commandNames, type AtPlace, type BenchAnswer, type BenchItem, type BenchSection } from "../../shared/protocol.ts";
 
 type Node = { readonly label: string; readonly detail?: string; readonly icon?: string; readonly section?: BenchSection; readonly item?: BenchItem };
 
-const icons: Readonly<Record<string, string>> = { held: "lock", on: "layers", away: "package", tray: "inbox", fluids: "beaker", precautions: "shield", lapsed: "history", temporary: "pin" };
+const icons: Readonly<Record<string, string>> = { held: "lock", on: "layers", away: "package", tray: "inbox", fluids: "beaker", precautions: "shield",
+  lapsed: "history", temporary: "pin" };
 
 export class BenchView implements TreeDataProvider<Node>, Disposable {
   private readonly client: BaseLanguageClient;
@@ -30,7 +32,8 @@ export class BenchView implements TreeDataProvider<Node>, Disposable {
   follow(editor: TextEditor): void {
     this.editor = editor;
     if (!this.client.isRunning()) return;
-    const question = ++this.asked, { line, character } = editor.selection.active, params: AtPlace = { uri: this.client.code2ProtocolConverter.asUri(editor.document.uri), position: { line, character } };
+    const question = ++this.asked, { line, character } = editor.selection.active,
+      params: AtPlace = { uri: this.client.code2ProtocolConverter.asUri(editor.document.uri), position: { line, character } };
     this.pending = this.client.sendRequest<BenchAnswer | null>(benchRequest, params).then((answer) => {
       if (question !== this.asked) return;
       this.answer = answer;
@@ -44,7 +47,8 @@ export class BenchView implements TreeDataProvider<Node>, Disposable {
   /** All that the view shows, a line each: for the clipboard, a screen reader, a test. */
   async text(): Promise<string> {
     await this.pending;
-    return this.getChildren().flatMap((node) => [node.detail ? `${node.label}: ${node.detail}` : node.label, ...this.getChildren(node).map((child) => `  ${child.item?.detail ? `${child.label}: ${child.item.detail}` : child.label}`)]).join("\n");
+    return this.getChildren().flatMap((node) => [node.detail ? `${node.label}: ${node.detail}` : node.label,
+      ...this.getChildren(node).map((child) => `  ${child.item?.detail ? `${child.label}: ${child.item.detail}` : child.label}`)]).join("\n");
   }
 
   getChildren(node?: Node): Node[] {
@@ -56,14 +60,17 @@ export class BenchView implements TreeDataProvider<Node>, Disposable {
       { label: answer.procedure, detail: [answer.step, answer.build].filter(Boolean).join(" · "), icon: "list-ordered" },
       ...(answer.position === "" ? [] : [{ label: l10n.t("Position"), detail: answer.position, icon: "sync" }]),
       ...(answer.assumes ? [{ label: l10n.t("Something was refused and is taken as done"), detail: l10n.t("see the findings"), icon: "warning" }] : []),
-      ...answer.sections.map((section) => ({ label: l10n.t(section.title), detail: String(section.items.length), section, icon: icons[section.id] ?? "circle-outline" })),
-      ...(answer.notConsidered.length === 0 ? [] : [{ label: l10n.t("Hazards that nobody considered"), detail: answer.notConsidered.join(", "), icon: "question" }]),
+      ...answer.sections.map((section) => ({ label: l10n.t(section.title), detail: String(section.items.length), section, icon: icons[section.id] ??
+        "circle-outline" })),
+      ...(answer.notConsidered.length === 0 ? [] : [{ label: l10n.t("Hazards that nobody considered"), detail: answer.notConsidered.join(", "),
+        icon: "question" }]),
     ];
   }
 
   getTreeItem({ label, detail, icon, section, item }: Node): TreeItem {
     const open = section && ["held", "away", "precautions", "lapsed"].includes(section.id);
-    const shown = new TreeItem(label, section ? (open ? TreeItemCollapsibleState.Expanded : TreeItemCollapsibleState.Collapsed) : TreeItemCollapsibleState.None);
+    const shown = new TreeItem(label, section ? (open ? TreeItemCollapsibleState.Expanded : TreeItemCollapsibleState.Collapsed)
+      : TreeItemCollapsibleState.None);
     shown.description = item?.detail ?? detail ?? "";
     if (icon) shown.iconPath = new ThemeIcon(icon);
     shown.accessibilityInformation = { label: [label, item?.detail ?? detail].filter(Boolean).join(", ") };

@@ -30,7 +30,8 @@ export class ManualView implements Disposable {
     if (!editor) { void window.showInformationMessage(l10n.t("Open a .strip file first")); return; }
     this.source = this.client.code2ProtocolConverter.asUri(editor.document.uri);
     if (!this.panel) {
-      this.panel = window.createWebviewPanel("stripdown.manual", l10n.t("Manual"), { viewColumn: ViewColumn.Beside, preserveFocus: true }, { enableScripts: true, enableFindWidget: true, localResourceRoots: [Uri.joinPath(this.extension, "client", "webview")] });
+      this.panel = window.createWebviewPanel("stripdown.manual", l10n.t("Manual"), { viewColumn: ViewColumn.Beside, preserveFocus: true },
+        { enableScripts: true, enableFindWidget: true, localResourceRoots: [Uri.joinPath(this.extension, "client", "webview")] });
       this.panel.onDidDispose(() => { this.panel = undefined; this.body = ""; });
       this.panel.webview.onDidReceiveMessage((message: FromPage) => { void this.hears(message); });
     }
@@ -54,13 +55,15 @@ export class ManualView implements Disposable {
   shows(): { id: string | undefined; title: string } | undefined { return this.panel && { id: this.shown, title: this.answer?.title ?? "" }; }
 
   private async load(editor: TextEditor | undefined): Promise<void> {
-    const question = ++this.asked, answer = await this.client.sendRequest<ManualAnswer | null>(manualRequest, { uri: this.source! } satisfies ManualParams).catch(() => null);
+    const question = ++this.asked, answer = await this.client.sendRequest<ManualAnswer | null>(manualRequest,
+      { uri: this.source! } satisfies ManualParams).catch(() => null);
     if (question !== this.asked || !this.panel) return;
     this.answer = answer;
     this.panel.title = l10n.t("Manual");
     const body = answer?.body ?? `<p>${escaped(l10n.t("This file has no procedure to print"))}</p>`;
     // A page that is there is changed in place, so that it does not lose its place.
-    if (this.body === "") this.panel.webview.html = pageFor(this.panel.webview, this.extension, { title: answer?.title ?? "", body, style: answer?.style ?? "", script: "manual.js", styleSheet: "manual.css" });
+    if (this.body === "") this.panel.webview.html = pageFor(this.panel.webview, this.extension,
+      { title: answer?.title ?? "", body, style: answer?.style ?? "", script: "manual.js", styleSheet: "manual.css" });
     else if (body !== this.body) void this.panel.webview.postMessage({ kind: "body", body });
     this.body = body;
     this.mark();
@@ -91,7 +94,8 @@ export class ManualView implements Disposable {
     const spot = this.answer?.marks.find(({ id }) => id === message.id)?.spot;
     if (!spot) return;
     if (message.kind === "open") { await goTo(spot.uri, spot.start); return; }
-    const editor = window.visibleTextEditors.find(({ document }) => this.client.code2ProtocolConverter.asUri(document.uri) === spot.uri), at = positionOf(spot.start);
+    const editor = window.visibleTextEditors.find(({ document }) => this.client.code2ProtocolConverter.asUri(document.uri) === spot.uri),
+      at = positionOf(spot.start);
     if (editor && !editor.visibleRanges.some((range) => range.contains(at))) editor.revealRange(new Range(at, at), TextEditorRevealType.AtTop);
   }
 }

@@ -3,7 +3,8 @@
 (() => {
   const host = acquireVsCodeApi(), space = "http://www.w3.org/2000/svg", width = 172, height = 46, gapX = 22, gapY = 58, margin = 16;
   const words = { off: "comes off", out: "undone", drained: "drained", stands: "precaution", other: "moved" };
-  const svgElement = (name, attributes) => { const element = document.createElementNS(space, name); for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value)); return element; };
+  const svgElement = (name, attributes) => { const element = document.createElementNS(space, name);
+    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value)); return element; };
 
   let told = { title: "", nodes: [] };
   const around = document.getElementById("around");
@@ -17,7 +18,8 @@
     const by = new Map(nodes.map((node) => [node.number, node])), kept = new Set(here.map((node) => node.number)), before = [...kept];
     for (const number of before) for (const n of by.get(number)?.after ?? []) if (!kept.has(n)) { kept.add(n); before.push(n); }
     const waits = here.map((node) => node.number);
-    for (const number of waits) for (const node of nodes) if (node.after.includes(number) && !waits.includes(node.number)) { waits.push(node.number); kept.add(node.number); }
+    for (const number of waits) for (const node of nodes) if (node.after.includes(number) && !waits.includes(node.number)) { waits.push(node.number);
+      kept.add(node.number); }
     const left = nodes.filter((node) => kept.has(node.number)), rows = [...new Set(left.map((node) => node.row))].sort((a, b) => a - b);
     return left.map((node) => ({ ...node, row: rows.indexOf(node.row), after: node.after.filter((n) => kept.has(n)) }));
   }
@@ -33,9 +35,11 @@
     // Each row is laid near the middle of what it hangs from, which keeps the lines short.
     rows.forEach((row, y) => {
       const wish = (node) => (node.after.length === 0 ? 0 : node.after.reduce((sum, n) => sum + (at.get(n)?.x ?? 0), 0) / node.after.length);
-      row.map((node) => [wish(node), node]).sort((a, b) => a[0] - b[0] || a[1].number - b[1].number).forEach(([, node], i) => at.set(node.number, { x: margin + i * (width + gapX), y: margin + y * (height + gapY) }));
+      row.map((node) => [wish(node), node]).sort((a, b) => a[0] - b[0] || a[1].number - b[1].number).forEach(([, node], i) =>
+        at.set(node.number, { x: margin + i * (width + gapX), y: margin + y * (height + gapY) }));
     });
-    const most = Math.max(1, ...rows.map((row) => row.length)), svg = svgElement("svg", { width: margin * 2 + most * (width + gapX), height: margin * 2 + rows.length * (height + gapY), role: "presentation" });
+    const most = Math.max(1, ...rows.map((row) => row.length)), svg = svgElement("svg",
+      { width: margin * 2 + most * (width + gapX), height: margin * 2 + rows.length * (height + gapY), role: "presentation" });
     for (const node of nodes) for (const before of node.after) {
       const a = at.get(before), b = at.get(node.number);
       if (!a || !b) continue;
@@ -45,7 +49,8 @@
     const names = new Map(nodes.map((node) => [node.number, node.name]));
     for (const node of nodes) {
       const { x, y } = at.get(node.number), after = node.after.map((n) => names.get(n)).join(", ");
-      const group = svgElement("g", { class: `node ${node.is}${node.here ? " here" : ""}`, transform: `translate(${x} ${y})`, tabindex: 0, role: "button", "data-number": node.number, "aria-label": `${node.name}, ${words[node.is]}${node.step ? `, ${node.step}` : ""}${after ? `, after ${after}` : ""}` });
+      const group = svgElement("g", { class: `node ${node.is}${node.here ? " here" : ""}`, transform: `translate(${x} ${y})`, tabindex: 0, role: "button",
+        "data-number": node.number, "aria-label": `${node.name}, ${words[node.is]}${node.step ? `, ${node.step}` : ""}${after ? `, after ${after}` : ""}` });
       const label = svgElement("text", { x: 10, y: 19 }), what = svgElement("text", { x: 10, y: 36, class: "what" }), tip = svgElement("title", {});
       label.textContent = node.name.length > 24 ? `${node.name.slice(0, 23)}…` : node.name;
       what.textContent = words[node.is];

@@ -34,7 +34,8 @@
     quiet = Date.now() + 600;
     element.scrollIntoView({ block: "center", behavior: calm() ? "auto" : "smooth" });
   }
-  const firstInSight = () => ids.find((id) => { const box = document.getElementById(id)?.getBoundingClientRect(); return box && box.bottom > 0 && box.top < window.innerHeight; });
+  const firstInSight = () => ids.find((id) => { const box = document.getElementById(id)?.getBoundingClientRect(); return box && box.bottom > 0 &&
+    box.top < window.innerHeight; });
 
   window.addEventListener("scroll", () => {
     clearTimeout(timer);

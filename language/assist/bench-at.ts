@@ -28,7 +28,8 @@ export function momentAt(checked: Checked, file: string, offset: number, before 
   const performance = performanceAt(checked, file, offset);
   if (!performance) return undefined;
   const own = (list: readonly Performed[]): Performed | undefined =>
-    list.findLast(({ act, around }) => act.at.file === file && around.procedure.id === performance.procedure.id && (before ? act.at.end < offset : act.at.start <= offset));
+    list.findLast(({ act, around }) => act.at.file === file && around.procedure.id === performance.procedure.id &&
+      (before ? act.at.end < offset : act.at.start <= offset));
   const finish = own(performance.finish);
   if (finish && finish.act.at.start <= offset) return { performance, done: finish, state: finish.after, half: "finish" };
   const buildsUp = performance.strip.length === 0 && performance.written.length > 0, done = own(buildsUp ? performance.written : performance.strip);
@@ -78,7 +79,8 @@ export function benchView({ performance, done, state: s, half }: Moment): BenchV
   const trays = traysOf(performance, done), on = model.parts.filter((part) => lumpOf(s, part.index) === ON_BASE);
   const away = (thing: ThingIndex, event: number): AwayFromBench => ({ ...show(thing), by: by(event), tray: trays.get(thing) ?? "" });
   return {
-    unit: model.title || model.unit, procedure: procedure.title || procedure.id, build: model.build, step: done?.around.step?.title || done?.around.step?.name || "",
+    unit: model.title || model.unit, procedure: procedure.title || procedure.id, build: model.build, step: done?.around.step?.title ||
+      done?.around.step?.name || "",
     at: done?.act.at, half, position: s.position === "?" ? "" : s.position,
     on: on.map((part) => show(part.index)),
     aside: on.filter((part) => has(part.index, ASIDE)).map((part) => show(part.index)),
@@ -90,7 +92,8 @@ export function benchView({ performance, done, state: s, half }: Moment): BenchV
     fluids: model.fluids.map((fluid) => ({ ...show(fluid.index), is: has(fluid.index, DRAINED) ? "drained" as const : "aboard" as const })),
     temporaries: [...s.temporaries.keys()].map((id) => { const of = model.temporaries.get(id); return { id, name: of?.name ?? id, at: of?.at ?? model.at }; }),
     precautions: model.precautions.filter((precaution) => at(s.standing, precaution.number) !== 0).map((precaution) => ({
-      hazard: model.things[precaution.hazard]!.name, kind: precautionTitle(precaution.kind), text: precaution.text, at: precaution.at, by: by(at(s.standing, precaution.number) - 1),
+      hazard: model.things[precaution.hazard]!.name, kind: precautionTitle(precaution.kind), text: precaution.text, at: precaution.at,
+        by: by(at(s.standing, precaution.number) - 1),
     })),
     lapsed: model.hazards.filter((hazard) => has(hazard.index, LAPSED)).map((hazard) => show(hazard.index)),
     notConsidered: notConsidered(model), assumes: s.assumptions > 0,

@@ -61,7 +61,8 @@ export function candidatesFor(project: Project, file: SourceFile, due: FullDue, 
   }
 }
 
-const kindNames = (): Candidate[] => [partKinds, fastenerKinds, jointKinds, fluidKinds, hazardKinds].flatMap((table) => Object.entries(table).map(([id, { title }]) => ({ id, name: title, word: "kind" })));
+const kindNames = (): Candidate[] => [partKinds, fastenerKinds, jointKinds, fluidKinds, hazardKinds].flatMap((table) =>
+  Object.entries(table).map(([id, { title }]) => ({ id, name: title, word: "kind" })));
 
 /** Names at the top of what the file sees, then those of other files of the project, which a `use` would bring in. */
 function libraryNames(project: Project, file: SourceFile, words: readonly Declaration["word"][]): Candidate[] {

@@ -56,7 +56,8 @@ export function completionAt(checked: Checked, file: SourceFile, offset: number)
 
 function words(slot: Slot): Proposal[] {
   return [...wordsIn(slot.block).values()].map((entry): Proposal => ({
-    label: entry.word, is: "word", of: entry.block, detail: entry.shape === "" ? entry.prints : entry.example, about: `${entry.meaning}\n\n\`${entry.example}\``,
+    label: entry.word, is: "word", of: entry.block, detail: entry.shape === "" ? entry.prints : entry.example,
+      about: `${entry.meaning}\n\n\`${entry.example}\``,
     rank: entry.core ? 20 : 30, also: entry.synonyms, snippet: snippetFor(entry), use: undefined,
   }));
 }
@@ -79,14 +80,17 @@ function inHead(checked: Checked, file: SourceFile, offset: number, slot: Slot):
 
 function kinds(list: KindList): Proposal[] {
   return Object.entries(kindTexts[list]).map(([label, { title, about }]): Proposal => ({
-    label, is: "kind", of: list, detail: title, about, rank: 10, also: synonyms.filter((one) => one.of === list && one.is === label).map((one) => one.says), snippet: undefined, use: undefined,
+    label, is: "kind", of: list, detail: title, about, rank: 10, also: synonyms.filter((one) => one.of === list && one.is === label).map((one) => one.says),
+      snippet: undefined, use: undefined,
   }));
 }
 
 function units(group: UnitGroup): Proposal[] {
-  const dimensions: readonly Dimension[] = group === "any" ? [] : group === "shelf" ? ["volume", "mass", "length"] : group === "stage" ? ["torque", "angle"] : [group];
+  const dimensions: readonly Dimension[] = group === "any" ? [] : group === "shelf" ? ["volume", "mass", "length"] : group === "stage" ? ["torque", "angle"]
+    : [group];
   return dimensions.flatMap((dimension) => usualUnits(dimension).map((label, i): Proposal => ({
-    label, is: "unit", of: dimension, detail: dimensionNames[dimension].title, about: "", rank: 5 + i, also: plainSpelling(label), snippet: undefined, use: undefined,
+    label, is: "unit", of: dimension, detail: dimensionNames[dimension].title, about: "", rank: 5 + i, also: plainSpelling(label), snippet: undefined,
+      use: undefined,
   })));
 }
 
@@ -106,7 +110,8 @@ function names(checked: Checked, file: SourceFile, offset: number, slot: Slot): 
     const said = judged?.(one.id);
     if (said === "never") return [];
     return [{
-      label: one.id, is: "name", of: one.word, detail: [one.name, said?.says ?? ""].filter(Boolean).join(" · "), about: "", rank: (said?.rank ?? 8) + (one.from === undefined ? 0 : 50), also: one.name === "" ? [] : one.name.toLowerCase().split(/\s+/),
+      label: one.id, is: "name", of: one.word, detail: [one.name, said?.says ?? ""].filter(Boolean).join(" · "), about: "",
+        rank: (said?.rank ?? 8) + (one.from === undefined ? 0 : 50), also: one.name === "" ? [] : one.name.toLowerCase().split(/\s+/),
       snippet: undefined, use: one.from,
     }];
   });
@@ -139,13 +144,15 @@ function judge(moment: Moment, verb: string): ((id: string) => Judged) | undefin
       const now = takes(id);
       return { says: now ? "comes off now" : "not yet", rank: now ? 1 : 4 };
     };
-    case "drain": case "recover": return (id) => ((scope?.get(id) ?? []).some((i) => model.things[i]!.is === "fluid" && (at(s.flags, i) & DRAINED) === 0) ? { says: "aboard", rank: 1 } : "never");
+    case "drain": case "recover": return (id) => ((scope?.get(id) ?? []).some((i) => model.things[i]!.is === "fluid" && (at(s.flags, i) & DRAINED) === 0)
+      ? { says: "aboard", rank: 1 } : "never");
     case "release": return (id) => ((scope?.get(id) ?? []).some((i) => (at(s.flags, i) & HELD) !== 0) ? { says: "held", rank: 1 } : { says: "", rank: 6 });
     case "turn": return (id) => (id === s.position ? "never" : { says: "", rank: 1 });
     default:
       if (!isKindOf(precautions, verb)) return undefined;
       return (id) => {
-        const hazards = (scope?.get(id) ?? []).map((i) => model.things[i]!).filter((thing) => thing.is === "hazard"), own = hazards.flatMap((h) => h.precautions).filter((p) => p.kind === verb);
+        const hazards = (scope?.get(id) ?? []).map((i) => model.things[i]!).filter((thing) => thing.is === "hazard"),
+          own = hazards.flatMap((h) => h.precautions).filter((p) => p.kind === verb);
         if (own.length === 0) return "never";
         return own.every((p) => at(s.standing, p.number) !== 0) ? { says: "done before", rank: 6 } : { says: "", rank: 1 };
       };

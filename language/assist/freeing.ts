@@ -60,12 +60,14 @@ function remediesFor({ rule, by, thing, words }: Reason, model: Model, around: A
       const fluid = model.things[index], name = written(model, index, around);
       return fluid?.is !== "fluid" || name === undefined ? [] : [[fluid.recover ? "recover" : "drain", name]];
     });
-    case "sequence/falls": { const name = thing === undefined ? undefined : written(model, thing, around); return name === undefined ? [] : [["support", name]]; }
+    case "sequence/falls": { const name = thing === undefined ? undefined : written(model, thing, around); return name === undefined ? []
+      : [["support", name]]; }
     case "hazard/not-yet": case "hazard/lapsed": return by.flatMap((index): Remedy[] => {
       const name = written(model, index, around);
       return name === undefined ? [] : words.map((kind): Remedy => [kind, name]);
     });
-    case "hazard/order": { const name = thing === undefined ? undefined : written(model, thing, around); return name === undefined || words[0] !== "before" ? [] : words.slice(1).map((kind): Remedy => [kind, name]); }
+    case "hazard/order": { const name = thing === undefined ? undefined : written(model, thing, around); return name === undefined || words[0] !== "before"
+      ? [] : words.slice(1).map((kind): Remedy => [kind, name]); }
     case "hazard/proof-out-of-reach": return undo(by);
     default: return [];
   }

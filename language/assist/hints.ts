@@ -25,13 +25,15 @@ export function hintsIn(checked: Checked, file: SourceFile, from: number, to: nu
   };
   // One build: the plain one, as what a reader has before him.
   const plainBuilds = new Map<string, Performance>();
-  for (const performance of checked.performances) if (performance.procedure.at.file === file.path && !plainBuilds.has(performance.procedure.id)) plainBuilds.set(performance.procedure.id, performance);
+  for (const performance of checked.performances) if (performance.procedure.at.file === file.path &&
+    !plainBuilds.has(performance.procedure.id)) plainBuilds.set(performance.procedure.id, performance);
   for (const performance of plainBuilds.values()) ofPerformance(performance, file, units, add);
   for (const model of modelsIn(checked, file.path)) {
     for (const hazard of model.hazards) for (const precaution of hazard.precautions) {
       if (precaution.at.file !== file.path) continue;
       const wait = waitOf(hazard, precaution);
-      if (wait?.decidedBy && wait.decidedBy.of !== "maker" && wait.seconds !== undefined) add({ at: precaution.at.end, says: `at least ${timeText(wait.seconds, units.wording)}`, why: [...wait.steps, wait.source].join("\n"), is: "wait" });
+      if (wait?.decidedBy && wait.decidedBy.of !== "maker" && wait.seconds !== undefined) add({ at: precaution.at.end,
+        says: `at least ${timeText(wait.seconds, units.wording)}`, why: [...wait.steps, wait.source].join("\n"), is: "wait" });
     }
   }
   otherSystem(file, from, to, units, add);
@@ -44,9 +46,11 @@ function ofPerformance({ model, strip, written, procedure, refit }: Performance,
     if (act.verb === "undo" || act.verb === "loosen" || act.verb === "back-out") {
       const ties = things.map((thing) => model.things[thing]!).filter((thing) => thing.is === "tie");
       const part = ties.filter((tie) => tie.count > 1 && at(after.out, tie.index) < tie.count && act.verb === "undo");
-      for (const tie of part) add({ at: act.at.end, says: `${at(after.out, tie.index)} of ${tie.count} out`, why: `${tie.name}, after this line`, is: "count" });
+      for (const tie of part) add({ at: act.at.end, says: `${at(after.out, tie.index)} of ${tie.count} out`, why: `${tie.name}, after this line`,
+        is: "count" });
       const made = ties.find((tie) => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned && (tie.torques.length > 0 || tie.stages.length > 0));
-      if (act.verb === "undo" && ties.length === 1 && made && at(after.out, made.index) >= made.count && refit.some(({ op }) => op.things.includes(made.index))) {
+      if (act.verb === "undo" && ties.length === 1 && made && at(after.out, made.index) >= made.count &&
+        refit.some(({ op }) => op.things.includes(made.index))) {
         add({ at: act.at.end, says: `refit ${torqueText(made, units)}`, why: `${made.name}: the torque that its declaration gives`, is: "torque" });
       }
     }
@@ -59,12 +63,14 @@ function otherSystem(file: SourceFile, from: number, to: number, units: Units, a
   eachItem(file.tree.items, (item) => {
     for (const argument of item.arguments) {
       if (argument.slot !== "torque") continue;
-      const first = tokens[argument.first]!, range = tokens[argument.first + 1]?.text === ".." ? tokens[argument.first + 2] : undefined, unit = tokens[argument.first + (range ? 3 : 1)];
+      const first = tokens[argument.first]!, range = tokens[argument.first + 1]?.text === ".." ? tokens[argument.first + 2] : undefined,
+        unit = tokens[argument.first + (range ? 3 : 1)];
       if (!unit || first.startOffset < from || first.startOffset > to || tokens[argument.last]!.text === ")" || findUnit(unit.image) === undefined) continue;
       const quantity = makeQuantity({ first: first.image, second: range?.image, form: range ? "range" : "single", unit: unit.image });
       if (isProblem(quantity)) continue;
       const own = systemOf(quantity);
-      if (own) add({ at: unit.endOffset! + 1, says: format(quantity, own === "metric" ? "us" : "metric", units.wording.tag), why: "In the other system of units", is: "unit" });
+      if (own) add({ at: unit.endOffset! + 1, says: format(quantity, own === "metric" ? "us" : "metric", units.wording.tag),
+        why: "In the other system of units", is: "unit" });
     }
   });
 }

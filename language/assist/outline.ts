@@ -14,7 +14,8 @@ export interface OutlineEntry {
   readonly inside: readonly OutlineEntry[];
 }
 
-const shown: ReadonlySet<string> = new Set(["unit", "procedure", "tool", "consumable", "role", "torque-table", "fastener", "hazard", "temporary", "part", "joint", "fluid", "step", "finish", "refit", "task", "option", "measure", "test", "repeat", "optional"]);
+const shown: ReadonlySet<string> = new Set(["unit", "procedure", "tool", "consumable", "role", "torque-table", "fastener", "hazard", "temporary", "part",
+  "joint", "fluid", "step", "finish", "refit", "task", "option", "measure", "test", "repeat", "optional"]);
 /** Words whose line tells most in an outline. */
 const telling: readonly string[] = ["count", "size", "torque", "mass", "volume", "capacity", "range", "pack", "is"];
 
@@ -23,7 +24,8 @@ export function outlineOf({ items, scan: { text, tokens } }: Tree): OutlineEntry
   const visit = (list: readonly Item[]): OutlineEntry[] => list.flatMap((item): OutlineEntry[] => {
     const word = item.entry?.word, inner = item.block ? visit(item.block.items) : [];
     if (word === undefined || !shown.has(word) || (item.broken && !item.block)) return inner;
-    const declared = item.arguments.find((one) => one.declares) ?? item.arguments.find((one) => one.slot === "name"), title = item.arguments.find((one) => one.slot === "string");
+    const declared = item.arguments.find((one) => one.declares) ?? item.arguments.find((one) => one.slot === "name"),
+      title = item.arguments.find((one) => one.slot === "string");
     const at = tokens[declared?.first ?? item.first]!, [start, end] = span(item);
     const id = declared ? at.text : "", name = title ? textOf(tokens[title.first]!) : "";
     return [{

@@ -75,7 +75,8 @@ export function slotAt(tree: Tree, offset: number): Slot | undefined {
   const index = tokenIndexAt(tokens, offset), at = tokens[index], here = at && at.startOffset < offset && offset <= endOf(at) ? at : undefined;
   if (here?.tokenType === Str && (offset < endOf(here) || !/"$/.test(here.image) || here.image === '"')) {
     const { path, block } = placeAt(tree, offset);
-    return { prefix: "", from: offset, block, opens: false, item: path[path.length - 1], next: [], context: "", earlier: "", listed: new Set(), text: here, path };
+    return { prefix: "", from: offset, block, opens: false, item: path[path.length - 1], next: [], context: "", earlier: "", listed: new Set(), text: here,
+      path };
   }
   const isWord = here !== undefined && /^[\p{L}\p{N}·°µΩ%.-]+$/u.test(here.image), from = isWord ? here.startOffset : offset, prefix = text.slice(from, offset);
   const before = isWord ? index - 1 : (at && endOf(at) <= offset ? index : index - 1);
@@ -114,7 +115,8 @@ function isOpenAt(item: Item, tokens: readonly Token[], index: number): boolean 
 function headBefore(path: readonly Item[], tree: Tree, index: number): Item | undefined {
   const items = path.length > 0 ? path[path.length - 1]!.block!.items : tree.items;
   let found = items.findLast((item) => item.first <= index);
-  while (found?.block && tree.scan.tokens[found.block.first]?.text !== "{" && found.block.first <= index) found = found.block.items.findLast((item) => item.first <= index) ?? found;
+  while (found?.block && tree.scan.tokens[found.block.first]?.text !== "{" && found.block.first <= index) found = found.block.items.findLast((item) =>
+    item.first <= index) ?? found;
   if (!found?.entry || (found.block && found.block.first <= index && tree.scan.tokens[found.block.first]?.text === "{")) return undefined;
   return found;
 }
@@ -135,7 +137,8 @@ function wordsBefore(item: Item, tokens: readonly Token[], to: number): Pick<Slo
     if (!state) break;
     if (state.is === "name" || state.is === "item" || state.is === "label") listed.add(token.text);
     else if (state.is === "string") { earlier = context; context = item.entry!.word; }
-    else if (state.is === "word" && token.text !== "of" && token.text !== "and" && token.text !== "or" && token.text !== "fails" && token.text !== "removed") { earlier = context; context = token.text; listed.clear(); }
+    else if (state.is === "word" && token.text !== "of" && token.text !== "and" && token.text !== "or" && token.text !== "fails" &&
+      token.text !== "removed") { earlier = context; context = token.text; listed.clear(); }
   }
   return { context, earlier, listed };
 }

@@ -48,7 +48,8 @@ const saidIn = (group: LineGroup): RefitLine[] => group.lines.flatMap((line): Re
 /** The performances of a file's own procedures, the plain build of each. */
 export function ownPerformances(checked: Checked, file: string): Performance[] {
   const found = new Map<string, Performance>();
-  for (const performance of checked.performances) if (performance.procedure.at.file === file && !found.has(performance.procedure.id)) found.set(performance.procedure.id, performance);
+  for (const performance of checked.performances) if (performance.procedure.at.file === file &&
+    !found.has(performance.procedure.id)) found.set(performance.procedure.id, performance);
   return [...found.values()];
 }
 
@@ -57,4 +58,5 @@ export function inputFor(checked: Checked, performances: readonly Performance[])
 }
 
 /** Strip and refit of a file's procedures as text. */
-export const refitText = (checked: Checked, file: string, options: OutputOptions): string => write(refit, "text", inputFor(checked, ownPerformances(checked, file)), options);
+export const refitText = (checked: Checked, file: string, options: OutputOptions): string =>
+  write(refit, "text", inputFor(checked, ownPerformances(checked, file)), options);

@@ -17,7 +17,8 @@ export function rename(project: Project, file: SourceFile, offset: number, to: s
   if (to === target.id) return { edits: [] };
   if (reservedNames.has(to)) return { problem: `${to} is a word of the language where names stand: choose another` };
   const tree = parse(`unit a { part ${to} }\n`), item = tree.items[0]?.block?.items[0], token = item && tree.scan.tokens[item.first + 1];
-  if (tree.errors.length > 0 || tree.scan.tokens.length !== 6 || token?.text !== to || to.includes(".")) return { problem: `"${to}" is no name: letters, figures and hyphens, a letter first` };
+  if (tree.errors.length > 0 || tree.scan.tokens.length !== 6 || token?.text !== to ||
+    to.includes(".")) return { problem: `"${to}" is no name: letters, figures and hyphens, a letter first` };
   const all = mentionsOf(project, target.symbol), taken = clash(project, target, to);
   if (!all.some((one) => one.role === "declared")) return { problem: `Where ${target.id} is declared cannot be seen from here` };
   if (taken) return { problem: `${to} is the name of a ${taken.word} already` };
@@ -28,7 +29,8 @@ export function rename(project: Project, file: SourceFile, offset: number, to: s
 function clash(project: Project, target: Mention, to: string): Mention | undefined {
   const scope = target.symbol.slice(0, target.symbol.length - target.id.length);
   for (const file of project.files.values()) for (const one of mentionsIn(project, file)) {
-    if (one.role === "declared" && one.id === to && (one.symbol === `${scope}${to}` || (target.symbol.includes("/") && one.symbol.slice(0, -to.length) === scope))) return one;
+    if (one.role === "declared" && one.id === to && (one.symbol === `${scope}${to}` ||
+      (target.symbol.includes("/") && one.symbol.slice(0, -to.length) === scope))) return one;
   }
   return undefined;
 }

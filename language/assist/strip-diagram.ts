@@ -23,14 +23,17 @@ const kinds: Readonly<Record<string, DiagramNode["is"]>> = { off: "off", out: "o
 
 export function stripDiagram({ model, procedure, events }: Performance): StripDiagram {
   // Events of one act on one thing are one node; each stands for its last event.
-  const nodes: { event: number; needs: Set<number>; name: string; is: DiagramNode["is"]; step: string; at: Span }[] = [], nodeOf = new Map<number, number>(), byKey = new Map<string, number>();
+  const nodes: { event: number; needs: Set<number>; name: string; is: DiagramNode["is"]; step: string; at: Span }[] = [], nodeOf = new Map<number, number>(),
+    byKey = new Map<string, number>();
   for (const event of events) {
     if (event.assumed || event.kind === "let-go" || event.kind === "lapses" || event.kind === "gripped") continue;
-    const key = `${event.kind} ${event.thing} ${event.act.at.file} ${event.act.at.start} ${event.around.pieces.join()}`, had = byKey.get(key), number = had ?? nodes.length;
+    const key = `${event.kind} ${event.thing} ${event.act.at.file} ${event.act.at.start} ${event.around.pieces.join()}`, had = byKey.get(key),
+      number = had ?? nodes.length;
     const thing = model.things[event.thing]!, precaution = event.kind === "stands" ? model.precautions[event.precautions[0] ?? -1] : undefined;
     if (had === undefined) {
       byKey.set(key, number);
-      nodes.push({ event: event.index, needs: new Set(), name: precaution ? `${precautionTitle(precaution.kind)}: ${thing.name}` : thing.name, is: kinds[event.kind] ?? "other", step: event.around.step?.title || event.around.step?.name || "", at: event.act.at });
+      nodes.push({ event: event.index, needs: new Set(), name: precaution ? `${precautionTitle(precaution.kind)}: ${thing.name}` : thing.name,
+        is: kinds[event.kind] ?? "other", step: event.around.step?.title || event.around.step?.name || "", at: event.act.at });
     }
     nodeOf.set(event.index, number);
     for (const need of event.needs) { const before = nodeOf.get(need); if (before !== undefined && before !== number) nodes[number]!.needs.add(before); }

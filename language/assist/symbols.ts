@@ -67,9 +67,11 @@ function read(project: Project, file: SourceFile): readonly Mention[] {
       const { word, place } = item.entry!;
       if (place === "file") return add(token, `${file.path}#${word} ${token.text}`, word, "declared", item);
       if (word === "positions") return add(token, `${unitKey()} position ${token.text}`, "position", "declared", item);
-      if (word === "variants" || word === "option") return add(token, `${unitKey()} choice ${token.text}`, word === "option" ? "option" : "variant", "declared", item);
+      if (word === "variants" || word === "option") return add(token, `${unitKey()} choice ${token.text}`, word === "option" ? "option" : "variant",
+        "declared", item);
       if (word === "temporary") return add(token, `${unitKey()} temporary ${token.text}`, word, "declared", item);
-      if (inProcedures.has(word)) return add(token, `${unitKey()} ${word === "step" || word === "task" ? "step" : "reading"} ${token.text}`, word === "step" || word === "task" ? word : "reading", "declared", item);
+      if (inProcedures.has(word)) return add(token, `${unitKey()} ${word === "step" || word === "task" ? "step" : "reading"} ${token.text}`,
+        word === "step" || word === "task" ? word : "reading", "declared", item);
       add(token, `${unitKey()}/${token.text}`, word, "declared", item);
     },
     name(token, due, item) {

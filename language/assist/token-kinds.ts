@@ -6,7 +6,8 @@ import { Num, Str, Unit } from "../syntax/tokens.ts";
 import type { Project, SourceFile } from "../names/project.ts";
 import { mentionsIn } from "./symbols.ts";
 
-export const tokenTypes = ["keyword", "part", "fastener", "joint", "fluid", "hazard", "procedure", "step", "tool", "consumable", "position", "kind", "number", "unit", "string", "comment"] as const;
+export const tokenTypes = ["keyword", "part", "fastener", "joint", "fluid", "hazard", "procedure", "step", "tool", "consumable", "position", "kind",
+  "number", "unit", "string", "comment"] as const;
 export type TokenType = (typeof tokenTypes)[number];
 export const tokenModifiers = ["declaration", "undone", "remade", "hazard", "lifting", "oneTime"] as const;
 export type TokenModifier = (typeof tokenModifiers)[number];
@@ -14,7 +15,8 @@ export type TokenModifier = (typeof tokenModifiers)[number];
 export interface ColouredToken { readonly start: number; readonly end: number; readonly type: TokenType; readonly modifiers: readonly TokenModifier[] }
 
 const ofWord: Readonly<Record<string, TokenType>> = {
-  part: "part", fastener: "fastener", joint: "joint", fluid: "fluid", hazard: "hazard", procedure: "procedure", step: "step", task: "step", tool: "tool", consumable: "consumable", temporary: "tool",
+  part: "part", fastener: "fastener", joint: "joint", fluid: "fluid", hazard: "hazard", procedure: "procedure", step: "step", task: "step", tool: "tool",
+    consumable: "consumable", temporary: "tool",
   position: "position", unit: "part", role: "tool", "torque-table": "consumable", reading: "step", option: "position", variant: "position",
 };
 const lifting: ReadonlySet<string> = new Set(["lift", "support", "release"]);
@@ -65,7 +67,8 @@ function oneTimeParts(file: SourceFile): ReadonlySet<string> {
     eachItem(file.tree.items, (item: Item) => {
       if (item.entry?.word !== "part") return;
       const name = item.arguments.find((one) => one.declares), kind = item.arguments.find((one) => one.slot === "kind:part");
-      const once = (kind && kindIn(partKinds, tokens[kind.first]!.text)?.oneTime) || item.block?.items.some((one) => one.entry?.word === "renew" && tokens[one.first + 1]?.text === "always");
+      const once = (kind && kindIn(partKinds, tokens[kind.first]!.text)?.oneTime) ||
+        item.block?.items.some((one) => one.entry?.word === "renew" && tokens[one.first + 1]?.text === "always");
       if (name && once) all.add(tokens[name.first]!.text);
     });
     known.set(file.tree, (ids = all));

@@ -19,7 +19,8 @@ export function hazardSkeleton(file: SourceFile | undefined, thing: Thing, kind:
   const before = ownLine ? "" : "\n", head = `${before}${indent}  hazard ${id} ${kind} "`;
   const text = `${head}" {\n${indent}    on ${thing.declared}\n${indent}  }\n`;
   return [{
-    title: `Declare the hazard "${kindIn(hazardKinds, kind)?.title ?? kind}" at ${thing.name}: its words, figures and precautions are yours to write`, certain: false,
+    title: `Declare the hazard "${kindIn(hazardKinds, kind)?.title ?? kind}" at ${thing.name}: its words, figures and precautions are yours to write`,
+      certain: false,
     edits: [{ file: file.path, start: at, end: at, text }], cursor: at + head.length,
   }];
 }

@@ -12,7 +12,8 @@ export default feature({
     const { connection } = session;
     connection.languages.callHierarchy.onPrepare(answer("Calls", ({ textDocument: { uri }, position }): CallHierarchyItem[] => {
       const looked = session.lookFar(uri), here = looked && mentionAt(looked.checked.project, looked.file, session.offset(looked.file, position));
-      const declared = here?.word === "procedure" ? declarationOf(looked!.checked, here.symbol) : looked && around(looked.checked, looked.path, session.offset(looked.file, position));
+      const declared = here?.word === "procedure" ? declarationOf(looked!.checked, here.symbol) : looked &&
+        around(looked.checked, looked.path, session.offset(looked.file, position));
       return declared ? [item(session, looked!.checked, declared)] : [];
     }));
     connection.languages.callHierarchy.onIncomingCalls(answer("Calls", ({ item: { uri, data } }): CallHierarchyIncomingCall[] => {
@@ -20,7 +21,8 @@ export default feature({
       if (!looked) return [];
       for (const mention of mentionsOf(looked.checked.project, String(data))) {
         const caller = isCall(mention) ? around(looked.checked, mention.file, mention.start) : undefined;
-        if (caller) from.set(caller, [...(from.get(caller) ?? []), session.range(looked.checked, { file: mention.file, start: mention.start, end: mention.end })]);
+        if (caller) from.set(caller, [...(from.get(caller) ?? []), session.range(looked.checked,
+          { file: mention.file, start: mention.start, end: mention.end })]);
       }
       return [...from].map(([caller, fromRanges]) => ({ from: item(session, looked.checked, caller), fromRanges }));
     }));
@@ -37,7 +39,8 @@ export default feature({
   },
 });
 
-const isCall = ({ role, word, item: { entry } }: Mention): boolean => role !== "declared" && word === "procedure" && (entry?.word === "do" || entry?.word === "refit" || entry?.word === "needs");
+const isCall = ({ role, word, item: { entry } }: Mention): boolean => role !== "declared" && word === "procedure" &&
+  (entry?.word === "do" || entry?.word === "refit" || entry?.word === "needs");
 const symbolOf = (one: Declaration): string => `${one.file}#${one.word} ${one.id}`;
 
 function declarationOf(checked: Checked, symbol: string): Declaration | undefined {
@@ -58,5 +61,6 @@ const around = (checked: Checked, path: string, offset: number): Declaration | u
 
 function item(session: Session, checked: Checked, one: Declaration): CallHierarchyItem {
   const [start, end] = wholeOf(checked, one), { uri, range } = session.location(checked, { file: one.file, start, end });
-  return { name: one.id, detail: one.name === one.id ? "" : one.name, kind: SymbolKind.Function, uri, range, selectionRange: session.range(checked, one.at), data: symbolOf(one) };
+  return { name: one.id, detail: one.name === one.id ? "" : one.name, kind: SymbolKind.Function, uri, range, selectionRange: session.range(checked, one.at),
+    data: symbolOf(one) };
 }

@@ -8,13 +8,15 @@ import type { Looked, Session } from "../session.ts";
 import { diagnosticOf } from "./diagnostics.ts";
 
 const fixAll = `${CodeActionKind.SourceFixAll}.stripdown`;
-const freeing: ReadonlySet<string> = new Set(["sequence/still-held", "sequence/blocked", "sequence/wrong-position", "sequence/fluid-aboard", "sequence/falls", "hazard/not-yet", "hazard/lapsed"]);
+const freeing: ReadonlySet<string> = new Set(["sequence/still-held", "sequence/blocked", "sequence/wrong-position", "sequence/fluid-aboard",
+  "sequence/falls", "hazard/not-yet", "hazard/lapsed"]);
 
 interface Late { readonly uri: string; readonly offset: number; readonly rework: "free" }
 
 export default feature({
   name: "remedies",
-  abilities: () => ({ codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, CodeActionKind.RefactorExtract, fixAll], resolveProvider: true } }),
+  abilities: () => ({ codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, CodeActionKind.RefactorExtract,
+    fixAll], resolveProvider: true } }),
   start(session, answer) {
     session.connection.onCodeAction(answer("Remedies", ({ textDocument: { uri }, range, context }): CodeAction[] => {
       const looked = session.look(uri), actions: CodeAction[] = [];
@@ -30,21 +32,28 @@ export default feature({
           if (freeing.has(finding.code) && !freed.has(finding.at.start)) {
             freed.add(finding.at.start);
             const offset = finding.at.start;
-            if (late) actions.push({ title: "Insert all that has to come before this", kind: CodeActionKind.QuickFix, diagnostics, data: { uri, offset, rework: "free" } satisfies Late });
-            else { const rework = freeingSteps(checked, file, offset); if (rework) actions.push({ ...reworkAction(session, looked, rework, CodeActionKind.QuickFix), diagnostics }); }
+            if (late) actions.push({ title: "Insert all that has to come before this", kind: CodeActionKind.QuickFix, diagnostics,
+              data: { uri, offset, rework: "free" } satisfies Late });
+            else { const rework = freeingSteps(checked, file, offset); if (rework) actions.push({ ...reworkAction(session, looked, rework,
+              CodeActionKind.QuickFix), diagnostics }); }
           }
         }
       }
-      if (wants(CodeActionKind.RefactorRewrite)) for (const rework of [reverseSteps(file, from), ...(["metric", "us"] as const).map((system) => convertUnits(file, system))]) if (rework) actions.push(reworkAction(session, looked, rework, CodeActionKind.RefactorRewrite));
-      if (wants(CodeActionKind.RefactorExtract)) { const rework = typeOfFasteners(file, from); if (rework) actions.push(reworkAction(session, looked, rework, CodeActionKind.RefactorExtract)); }
+      if (wants(CodeActionKind.RefactorRewrite)) for (const rework of [reverseSteps(file, from),
+        ...(["metric", "us"] as const).map((system) => convertUnits(file, system))]) if (rework) actions.push(reworkAction(session, looked, rework,
+          CodeActionKind.RefactorRewrite));
+      if (wants(CodeActionKind.RefactorExtract)) { const rework = typeOfFasteners(file, from);
+        if (rework) actions.push(reworkAction(session, looked, rework, CodeActionKind.RefactorExtract)); }
       if (wants(fixAll)) {
-        const edits = certainEdits(checked.findings.filter((finding) => finding.at.file === path).flatMap((finding) => finding.fixes.find((fix) => fix.certain) ?? []), path);
+        const edits = certainEdits(checked.findings.filter((finding) => finding.at.file === path).flatMap((finding) =>
+          finding.fixes.find((fix) => fix.certain) ?? []), path);
         if (edits.length > 0) actions.push({ title: "Apply every certain remedy in this file", kind: fixAll, edit: session.edit(checked, edits) });
       }
       return actions;
     }));
     session.connection.onCodeActionResolve(answer("Remedies", (action: CodeAction): CodeAction => {
-      const late = action.data as Late | undefined, looked = late && session.look(late.uri), rework = looked && freeingSteps(looked.checked, looked.file, late.offset);
+      const late = action.data as Late | undefined, looked = late && session.look(late.uri), rework = looked &&
+        freeingSteps(looked.checked, looked.file, late.offset);
       if (!looked || !rework) return { ...action, disabled: { reason: "The bench knows no way that frees this part" } };
       return { ...action, title: rework.title, edit: session.edit(looked.checked, rework.edits) };
     }));
@@ -60,7 +69,8 @@ function fixAction(session: Session, { checked }: Looked, fix: Fix, diagnostics:
   return { ...action, command: { title: fix.title, command: commandNames.goTo, arguments: [uri, session.position(after, fix.cursor)] } };
 }
 
-const reworkAction = (session: Session, { checked }: Looked, { title, edits }: Rework, kind: string): CodeAction => ({ title, kind, edit: session.edit(checked, edits) });
+const reworkAction = (session: Session, { checked }: Looked, { title, edits }: Rework, kind: string): CodeAction =>
+  ({ title, kind, edit: session.edit(checked, edits) });
 
 /** Edits of one file that do not touch each other, in order. */
 function certainEdits(fixes: readonly Fix[], path: string): TextEdit[] {

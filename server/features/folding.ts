@@ -35,7 +35,8 @@ export default feature({
         const { path: items, token } = placeAt(file.tree, session.offset(file, position)), spans: [number, number][] = [[0, file.text.length]];
         for (const item of items) {
           spans.push([tokens[item.first]!.startOffset, tokens[item.last]!.endOffset! + 1]);
-          if (item.block && item.block.last > item.block.first && token && token.index > item.block.first) spans.push([tokens[item.block.first]!.endOffset! + 1, tokens[item.block.last]!.startOffset]);
+          if (item.block && item.block.last > item.block.first && token &&
+            token.index > item.block.first) spans.push([tokens[item.block.first]!.endOffset! + 1, tokens[item.block.last]!.startOffset]);
         }
         const argument = items[items.length - 1]?.arguments.find((one) => token && one.first <= token.index && token.index <= one.last);
         if (argument) spans.push([tokens[argument.first]!.startOffset, tokens[argument.last]!.endOffset! + 1]);

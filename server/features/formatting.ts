@@ -8,12 +8,15 @@ import type { Looked, Session } from "../session.ts";
 export default feature({
   name: "formatting",
   abilities: (session) => ({
-    documentFormattingProvider: true, documentRangeFormattingProvider: session.client.textDocument?.rangeFormatting?.rangesSupport ? { rangesSupport: true } : true,
+    documentFormattingProvider: true, documentRangeFormattingProvider: session.client.textDocument?.rangeFormatting?.rangesSupport ? { rangesSupport: true }
+      : true,
     documentOnTypeFormattingProvider: { firstTriggerCharacter: "}", moreTriggerCharacter: ["\n"] },
   }),
   start(session, answer) {
-    session.connection.onDocumentFormatting(answer("Layout", ({ textDocument: { uri } }: { textDocument: { uri: string }; options: FormattingOptions }): TextEdit[] => { const looked = session.look(uri); return looked ? edits(session, looked) : []; }));
-    session.connection.onDocumentRangeFormatting(answer("Layout", ({ textDocument: { uri }, range }): TextEdit[] => { const looked = session.look(uri); return looked ? edits(session, looked, range) : []; }));
+    session.connection.onDocumentFormatting(answer("Layout", ({ textDocument: { uri } }: { textDocument: { uri: string };
+      options: FormattingOptions }): TextEdit[] => { const looked = session.look(uri); return looked ? edits(session, looked) : []; }));
+    session.connection.onDocumentRangeFormatting(answer("Layout", ({ textDocument: { uri }, range }): TextEdit[] =>
+      { const looked = session.look(uri); return looked ? edits(session, looked, range) : []; }));
     session.connection.onDocumentRangesFormatting(answer("Layout", ({ textDocument: { uri }, ranges }): TextEdit[] => {
       const looked = session.look(uri), all = new Map<string, TextEdit>();
       if (looked) for (const range of ranges) for (const edit of edits(session, looked, range)) all.set(JSON.stringify(edit.range), edit);
@@ -25,8 +28,10 @@ export default feature({
       if (!looked) return [];
       const line = ch === "\n" ? position.line - 1 : position.line;
       if (line < 0) return [];
-      const found = edits(session, looked, { start: { line, character: 0 }, end: { line, character: ch === "\n" ? Number.MAX_SAFE_INTEGER : position.character } });
-      return found.filter(({ range }) => range.start.line >= Math.max(0, line - 1) && range.end.line <= line && (range.end.line < position.line || range.end.character <= position.character));
+      const found = edits(session, looked, { start: { line, character: 0 },
+        end: { line, character: ch === "\n" ? Number.MAX_SAFE_INTEGER : position.character } });
+      return found.filter(({ range }) => range.start.line >= Math.max(0, line - 1) && range.end.line <= line &&
+        (range.end.line < position.line || range.end.character <= position.character));
     }));
   },
 });

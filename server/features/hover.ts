@@ -15,7 +15,9 @@ export default feature({
       if (!found) return null;
       // A client without Markdown gets the text without its marks.
       const marks = session.client.textDocument?.hover?.contentFormat, asText = marks !== undefined && !marks.includes(MarkupKind.Markdown);
-      return { contents: { kind: asText ? MarkupKind.PlainText : MarkupKind.Markdown, value: asText ? found.markdown.replace(/\\([\\`*_{}[\]()#+\-.!|<>~&])|\*+/g, "$1") : found.markdown }, range: session.range(checked, { file: file.path, start: found.start, end: found.end }) };
+      return { contents: { kind: asText ? MarkupKind.PlainText : MarkupKind.Markdown, value: asText
+        ? found.markdown.replace(/\\([\\`*_{}[\]()#+\-.!|<>~&])|\*+/g, "$1") : found.markdown },
+          range: session.range(checked, { file: file.path, start: found.start, end: found.end }) };
     }));
   },
 });

@@ -20,13 +20,17 @@ export default feature({
       if (!looked) return [];
       const { checked, path, project } = looked, named = (command: string): string => (session.start.commands ? command : "");
       for (const performance of ownPerformances(checked, path)) {
-        const { procedure } = performance, open = checked.findings.filter(({ at, severity }) => severity !== "hint" && at.file === path && procedure.whole.start <= at.start && at.end <= procedure.whole.end).length;
+        const { procedure } = performance, open = checked.findings.filter(({ at, severity }) => severity !== "hint" && at.file === path &&
+          procedure.whole.start <= at.start && at.end <= procedure.whole.end).length;
         const range = session.range(checked, procedure.at);
-        lenses.push({ range, command: { title: `${open === 1 ? "1 finding" : `${open} findings`} open`, command: named(commandNames.showFindings), arguments: [] } });
-        if (performance.refit.length > 0) lenses.push({ range, command: { title: `Way back: ${performance.refit.length} acts, computed`, command: named(commandNames.showRefit), arguments: [uri] } });
+        lenses.push({ range, command: { title: `${open === 1 ? "1 finding" : `${open} findings`} open`, command: named(commandNames.showFindings),
+          arguments: [] } });
+        if (performance.refit.length > 0) lenses.push({ range, command: { title: `Way back: ${performance.refit.length} acts, computed`,
+          command: named(commandNames.showRefit), arguments: [uri] } });
         for (const step of stepRefits(performance, session.units(project))) {
           if (step.at.file !== path || step.at.start < procedure.whole.start || step.at.end > procedure.whole.end || step.groups.length === 0) continue;
-          lenses.push({ range: session.range(checked, step.at), command: { title: `Undone by ${step.groups.join(", ")}`, command: named(commandNames.showRefit), arguments: [uri, session.range(checked, step.at).start] } });
+          lenses.push({ range: session.range(checked, step.at), command: { title: `Undone by ${step.groups.join(", ")}`,
+            command: named(commandNames.showRefit), arguments: [uri, session.range(checked, step.at).start] } });
         }
       }
       return lenses;

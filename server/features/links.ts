@@ -18,7 +18,8 @@ export default feature({
         if ((word !== "use" && word !== "photo" && word !== "video") || !token?.image.startsWith('"') || token.image.startsWith('"""')) return;
         const target = resolvePath(path, textOf(token));
         if (!isBelow(target, project.folder) || (!session.documents.has(target) && !session.files.isFile(target))) return;
-        links.push({ range: session.range(checked, { file: path, start: token.startOffset + 1, end: token.endOffset! }), target: session.documents.get(target)?.uri ?? uriOf(target) });
+        links.push({ range: session.range(checked, { file: path, start: token.startOffset + 1, end: token.endOffset! }),
+          target: session.documents.get(target)?.uri ?? uriOf(target) });
       });
       return links;
     }));

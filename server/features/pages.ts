@@ -7,14 +7,17 @@ import { feature } from "../feature.ts";
 
 export default feature({
   name: "pages",
-  abilities: (session) => (session.client.workspace?.textDocumentContent ? { workspace: { textDocumentContent: { schemes: [refitScheme, checkScheme] } } } : {}),
+  abilities: (session) => (session.client.workspace?.textDocumentContent ? { workspace: { textDocumentContent: { schemes: [refitScheme, checkScheme] } } }
+    : {}),
   start(session, answer) {
     /** Refits that the client has asked for: told when their source changes. */
     const shown = new Set<string>();
     let timer: ReturnType<typeof setTimeout> | undefined;
     session.onChange.push(() => {
       clearTimeout(timer);
-      if (shown.size > 0) timer = setTimeout(() => { if (!session.ended) for (const uri of shown) void session.connection.sendRequest(TextDocumentContentRefreshRequest.type, { uri }).catch(() => { shown.delete(uri); }); }, 150);
+      if (shown.size > 0) timer = setTimeout(() =>
+        { if (!session.ended) for (const uri of shown) void session.connection.sendRequest(TextDocumentContentRefreshRequest.type, { uri }).catch(() =>
+          { shown.delete(uri); }); }, 150);
     });
     session.connection.onRequest("workspace/textDocumentContent", answer("Page", ({ uri }: { uri: string }): TextDocumentContentResult => {
       if (uri.startsWith(`${checkScheme}:`)) {

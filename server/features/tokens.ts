@@ -10,7 +10,8 @@ const typeNumbers = new Map(tokenTypes.map((type, i) => [type, i])), modifierBit
 
 export default feature({
   name: "colours",
-  abilities: () => ({ semanticTokensProvider: { legend: { tokenTypes: [...tokenTypes], tokenModifiers: [...tokenModifiers] }, full: { delta: true }, range: true } }),
+  abilities: () => ({ semanticTokensProvider: { legend: { tokenTypes: [...tokenTypes], tokenModifiers: [...tokenModifiers] }, full: { delta: true },
+    range: true } }),
   start(session, answer) {
     /** The last answer of each open document, so that only what changed is sent. */
     const builders = new Map<string, SemanticTokensBuilder>();
@@ -48,7 +49,8 @@ export default feature({
 function fill(session: Session, { checked, file }: Looked, builder: SemanticTokensBuilder, from?: number, to?: number): void {
   const lines: Lines = linesOf(file.text);
   for (const { start, end, type, modifiers } of colouredTokens(checked.project, file, from, to)) {
-    const at = toPosition(file.text, start, session.encoding, lines), length = session.encoding === "utf-16" ? end - start : toPosition(file.text, end, session.encoding, lines).character - at.character;
+    const at = toPosition(file.text, start, session.encoding, lines), length = session.encoding === "utf-16" ? end - start
+      : toPosition(file.text, end, session.encoding, lines).character - at.character;
     builder.push(at.line, at.character, length, typeNumbers.get(type)!, modifiers.reduce((bits, modifier) => bits | modifierBits.get(modifier)!, 0));
   }
 }

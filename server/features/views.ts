@@ -1,7 +1,8 @@
 // What the client's views ask: the bench at a place, what undoes a step, the diagram of a strip, the manual with the places of its source.
 
 import { benchView, manualPage, momentAt, ownPerformances, performanceAt, stepRefits, stripDiagram, type BenchView, type Span } from "../../language/index.ts";
-import { benchRequest, manualRequest, refitOfStepRequest, stripDiagramRequest, type AtPlace, type BenchAnswer, type BenchItem, type BenchSection, type ManualAnswer, type ManualParams, type RefitOfStepAnswer, type StripDiagramAnswer } from "../../shared/protocol.ts";
+import { benchRequest, manualRequest, refitOfStepRequest, stripDiagramRequest, type AtPlace, type BenchAnswer, type BenchItem, type BenchSection,
+  type ManualAnswer, type ManualParams, type RefitOfStepAnswer, type StripDiagramAnswer } from "../../shared/protocol.ts";
 import { feature } from "../feature.ts";
 import type { Looked, Session } from "../session.ts";
 
@@ -17,8 +18,10 @@ export default feature({
       const looked = session.look(uri);
       if (!looked) return null;
       const offset = session.offset(looked.file, position), performance = performanceAt(looked.checked, looked.path, offset);
-      const steps = performance ? stepRefits(performance, session.units(looked.project)).filter(({ at }) => at.file === looked.path && at.start <= offset) : [], step = steps.reduce<(typeof steps)[number] | undefined>((best, one) => (!best || one.at.start >= best.at.start ? one : best), undefined);
-      return step ? { step: step.title, groups: step.groups, lines: step.lines.map(({ id, says, at }) => ({ id, says, spot: session.spot(looked.checked, at) })) } : null;
+      const steps = performance ? stepRefits(performance, session.units(looked.project)).filter(({ at }) => at.file === looked.path && at.start <= offset)
+        : [], step = steps.reduce<(typeof steps)[number] | undefined>((best, one) => (!best || one.at.start >= best.at.start ? one : best), undefined);
+      return step ? { step: step.title, groups: step.groups, lines: step.lines.map(({ id, says, at }) =>
+        ({ id, says, spot: session.spot(looked.checked, at) })) } : null;
     }));
     connection.onRequest(stripDiagramRequest, answer("The diagram", ({ uri, position }: AtPlace): StripDiagramAnswer | null => {
       const looked = session.look(uri);
@@ -36,15 +39,20 @@ export default feature({
 });
 
 function benchAnswer(session: Session, { checked }: Looked, view: BenchView): BenchAnswer {
-  const line = (at: Span): string => `${session.range(checked, at).start.line + 1}`, item = (name: string, detail: string, at: Span): BenchItem => ({ name, detail, spot: session.spot(checked, at) });
-  const isHeld = new Set(view.held.map(({ id }) => id)), isAside = new Set(view.aside.map(({ id }) => id)), taken = (by: Span | undefined, tray: string): string => [tray, by ? `line ${line(by)}` : ""].filter(Boolean).join(", ");
+  const line = (at: Span): string => `${session.range(checked, at).start.line + 1}`, item = (name: string, detail: string, at: Span): BenchItem =>
+    ({ name, detail, spot: session.spot(checked, at) });
+  const isHeld = new Set(view.held.map(({ id }) => id)), isAside = new Set(view.aside.map(({ id }) => id)),
+    taken = (by: Span | undefined, tray: string): string => [tray, by ? `line ${line(by)}` : ""].filter(Boolean).join(", ");
   const sections: BenchSection[] = [
-    { id: "held", title: "Still in", items: view.ties.map((tie) => item(tie.name, [tie.of > 1 ? `${tie.in} of ${tie.of} in` : "in", tie.slack].filter(Boolean).join(", "), tie.at)) },
-    { id: "on", title: "On", items: view.on.map((part) => item(part.name, [isHeld.has(part.id) ? "held" : "", isAside.has(part.id) ? "aside" : ""].filter(Boolean).join(", "), part.at)) },
+    { id: "held", title: "Still in", items: view.ties.map((tie) => item(tie.name,
+      [tie.of > 1 ? `${tie.in} of ${tie.of} in` : "in", tie.slack].filter(Boolean).join(", "), tie.at)) },
+    { id: "on", title: "On", items: view.on.map((part) => item(part.name, [isHeld.has(part.id) ? "held" : "", isAside.has(part.id) ? "aside"
+      : ""].filter(Boolean).join(", "), part.at)) },
     { id: "away", title: "Off", items: view.away.map((part) => item(part.name, taken(part.by, part.tray), part.at)) },
     { id: "tray", title: "Out", items: view.tiesOut.map((tie) => item(tie.name, taken(tie.by, tie.tray), tie.at)) },
     { id: "fluids", title: "Fluids", items: view.fluids.map((fluid) => item(fluid.name, fluid.is, fluid.at)) },
-    { id: "precautions", title: "Precautions taken", items: view.precautions.map((one) => item(`${one.kind}: ${one.hazard}`, one.by ? `line ${line(one.by)}` : "before this procedure", one.at)) },
+    { id: "precautions", title: "Precautions taken", items: view.precautions.map((one) =>
+      item(`${one.kind}: ${one.hazard}`, one.by ? `line ${line(one.by)}` : "before this procedure", one.at)) },
     { id: "lapsed", title: "Precautions that have ended", items: view.lapsed.map((one) => item(one.name, "take them again", one.at)) },
     { id: "temporary", title: "Put on for the work", items: view.temporaries.map((one) => item(one.name, "", one.at)) },
   ];

@@ -19,7 +19,8 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     await vscode.workspace.applyEdit(edit);
     const [finding] = await until(() => vscode.languages.getDiagnostics(document.uri), (list) => list.length > 0);
     assert(finding!.message.startsWith("Lid cannot come off: still held by 4 of 4 Lid screws"), finding!.message);
-    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>("vscode.executeCodeActionProvider", document.uri, finding!.range, vscode.CodeActionKind.QuickFix.value);
+    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>("vscode.executeCodeActionProvider", document.uri, finding!.range,
+      vscode.CodeActionKind.QuickFix.value);
     await vscode.workspace.applyEdit(actions.find((one) => one.title === "Insert: undo lid-screws")!.edit!);
     await until(() => vscode.languages.getDiagnostics(document.uri), (list) => list.length === 0);
   },

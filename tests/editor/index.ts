@@ -35,7 +35,8 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     const document = await open(strip);
     await replace(document, "    undo rope-clamp-screws  into tray B\n", "");
     const [finding] = await until(() => errors(document), (list) => list.length > 0);
-    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>("vscode.executeCodeActionProvider", document.uri, finding!.range, vscode.CodeActionKind.QuickFix.value);
+    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>("vscode.executeCodeActionProvider", document.uri, finding!.range,
+      vscode.CodeActionKind.QuickFix.value);
     const fix = actions.find((one) => one.title === "Insert: undo rope-clamp-screws");
     assert.ok(fix?.edit, `no such remedy among: ${actions.map((one) => one.title).join("; ")}`);
     assert.ok(await vscode.workspace.applyEdit(fix.edit));
@@ -46,7 +47,8 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     const document = await open(strip);
     await replace(document, "    undo drum-guard-bolts  into tray A\n    remove drum-guard\n", "    remove drum-guard\n");
     const [finding] = await until(() => errors(document), (list) => list.length > 0);
-    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>("vscode.executeCodeActionProvider", document.uri, finding!.range, vscode.CodeActionKind.QuickFix.value, 10);
+    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>("vscode.executeCodeActionProvider", document.uri, finding!.range,
+      vscode.CodeActionKind.QuickFix.value, 10);
     const fix = actions.find((one) => /frees drum-guard|free drum-guard|come before this/.test(one.title));
     assert.ok(fix?.edit, `not worked out: ${actions.map((one) => one.title).join("; ")}`);
     assert.ok(await vscode.workspace.applyEdit(fix.edit));
@@ -65,7 +67,8 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
   async "hover, definition and references"() {
     const document = await open(strip), at = document.positionAt(document.getText().indexOf("motor-flange-screws") + 3);
     const hovers = await vscode.commands.executeCommand<vscode.Hover[]>("vscode.executeHoverProvider", document.uri, at);
-    assert.match(hovers.flatMap((one) => one.contents.map((part) => (typeof part === "string" ? part : part.value))).join("\n"), /Motor flange screws[\s\S]*yield/);
+    assert.match(hovers.flatMap((one) => one.contents.map((part) => (typeof part === "string" ? part : part.value))).join("\n"),
+      /Motor flange screws[\s\S]*yield/);
     const [definition] = await vscode.commands.executeCommand<(vscode.Location | vscode.LocationLink)[]>("vscode.executeDefinitionProvider", document.uri, at);
     assert.ok(("targetUri" in definition! ? definition.targetUri : definition!.uri).path.endsWith("/winch.strip"));
     const references = await vscode.commands.executeCommand<vscode.Location[]>("vscode.executeReferenceProvider", document.uri, at);
@@ -85,7 +88,8 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     await revert(await open(strip));
   },
   async "layout changes nothing that is laid out already"() {
-    const document = await open(lockOff), edits = await vscode.commands.executeCommand<vscode.TextEdit[] | undefined>("vscode.executeFormatDocumentProvider", document.uri, { tabSize: 2, insertSpaces: true });
+    const document = await open(lockOff), edits = await vscode.commands.executeCommand<vscode.TextEdit[] | undefined>("vscode.executeFormatDocumentProvider",
+      document.uri, { tabSize: 2, insertSpaces: true });
     assert.deepEqual(edits ?? [], []);
   },
   async "outline, folding, colours, hints and links are there"() {
@@ -93,7 +97,8 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     assert.equal((await vscode.commands.executeCommand<vscode.DocumentSymbol[]>("vscode.executeDocumentSymbolProvider", uri))[0]!.name, "winch-strip");
     assert.ok((await vscode.commands.executeCommand<vscode.FoldingRange[]>("vscode.executeFoldingRangeProvider", uri)).length > 10);
     assert.ok((await vscode.commands.executeCommand<vscode.SemanticTokens>("vscode.provideDocumentSemanticTokens", uri)).data.length > 500);
-    assert.ok((await vscode.commands.executeCommand<vscode.InlayHint[]>("vscode.executeInlayHintProvider", uri, whole)).some((hint) => hint.label === "6 of 8 out"));
+    assert.ok((await vscode.commands.executeCommand<vscode.InlayHint[]>("vscode.executeInlayHintProvider", uri, whole)).some((hint) =>
+      hint.label === "6 of 8 out"));
     assert.ok((await vscode.commands.executeCommand<vscode.DocumentLink[]>("vscode.executeLinkProvider", uri)).length >= 2);
   },
   async "the bench view at three places of the procedure"() {
@@ -104,7 +109,8 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
       await until(() => text, (now) => now !== "" && now.includes("Still in"), async () => { text = await benchText(); });
       return text;
     };
-    const shown = async (line: string, ...parts: RegExp[]): Promise<void> => { await until(() => parts.filter((part) => !part.test(last)), (missing) => missing.length === 0, async () => { last = await at(line); }); };
+    const shown = async (line: string, ...parts: RegExp[]): Promise<void> =>
+      { await until(() => parts.filter((part) => !part.test(last)), (missing) => missing.length === 0, async () => { last = await at(line); }); };
     let last = "";
     await shown("    cool hot-skin", /Drum guard bolts/, /Precautions taken: \d+/);
     await shown("    undo 6 of motor-flange-screws", /Motor flange screws: 2 of 8 in/, /Off: \d+/, /Drum guard: line/);
@@ -179,7 +185,8 @@ async function open(name: string): Promise<vscode.TextDocument> {
   return document;
 }
 
-const errors = (document: vscode.TextDocument): vscode.Diagnostic[] => vscode.languages.getDiagnostics(document.uri).filter((one) => one.severity === vscode.DiagnosticSeverity.Error);
+const errors = (document: vscode.TextDocument): vscode.Diagnostic[] => vscode.languages.getDiagnostics(document.uri).filter((one) =>
+  one.severity === vscode.DiagnosticSeverity.Error);
 
 function cursor(document: vscode.TextDocument, line: string): void {
   const at = document.getText().indexOf(line), editor = vscode.window.visibleTextEditors.find((one) => one.document === document);

@@ -6,7 +6,8 @@ import { client, edited, editsOf, everything, winch, type Client } from "./clien
 
 async function actions(c: Client, only?: string[]): Promise<CodeAction[]> {
   const range: Range = { start: c.at.position, end: c.at.position };
-  return await c.request<CodeAction[]>("textDocument/codeAction", { textDocument: c.at.textDocument, range, context: { diagnostics: [], ...(only ? { only } : {}) } });
+  return await c.request<CodeAction[]>("textDocument/codeAction", { textDocument: c.at.textDocument, range,
+    context: { diagnostics: [], ...(only ? { only } : {}) } });
 }
 const apply = (c: Client, name: string, action: CodeAction): string => edited(c.text(name), editsOf(action.edit!).get(name)!);
 
@@ -51,7 +52,8 @@ test("the frame of a missing hazard has neither words nor figures; the cursor is
   const c = await client('#- main.strip\nunit box "Box" {\n  base foot\n  part foo<|>t "Foot" { supply 400 V ac }\n}\n');
   const fix = (await actions(c)).find((one) => one.title.startsWith("Declare the hazard"))!, text = apply(c, "main.strip", fix);
   expect(text).toContain('  hazard foot-electrical electrical "" {\n    on foot\n  }\n}');
-  expect(fix.command).toMatchObject({ command: "stripdown.goTo", arguments: [c.uri("main.strip"), { line: 3, character: '  hazard foot-electrical electrical "'.length }] });
+  expect(fix.command).toMatchObject({ command: "stripdown.goTo", arguments: [c.uri("main.strip"),
+    { line: 3, character: '  hazard foot-electrical electrical "'.length }] });
   await c.close();
 });
 
@@ -63,8 +65,10 @@ test("two steps change places", async () => {
 });
 
 test("US units first: the author's own figure stays in brackets, and nothing new is found", async () => {
-  const c = await client(winch("undo cover-<|>screws").replace("#- main.strip", "#- other.strip").replace("undo cover-<|>screws", "undo cover-screws").replace("mass 20 kg", "mass 20 k<|>g"));
-  const us = (await actions(c, ["refactor.rewrite"])).find((one) => one.title === "Put US units first in this file")!, before = (await c.findings("unit.strip")).length;
+  const c = await client(winch("undo cover-<|>screws").replace("#- main.strip", "#- other.strip").replace("undo cover-<|>screws",
+    "undo cover-screws").replace("mass 20 kg", "mass 20 k<|>g"));
+  const us = (await actions(c, ["refactor.rewrite"])).find((one) => one.title === "Put US units first in this file")!,
+    before = (await c.findings("unit.strip")).length;
   await c.change("unit.strip", apply(c, "unit.strip", us));
   expect(c.text("unit.strip")).toMatch(/mass 44(?:\.\d+)? lb \(20 kg\)/);
   expect(c.text("unit.strip")).toMatch(/torque [\d.]+ lbf·\w+ \(24 N·m\)/);

@@ -3,7 +3,8 @@
 
 import { PassThrough } from "node:stream";
 import {
-  createConnection, createProtocolConnection, StreamMessageReader, StreamMessageWriter, type ClientCapabilities, type Diagnostic, type InitializeResult, type Position, type ProtocolConnection, type TextEdit, type WorkspaceEdit,
+  createConnection, createProtocolConnection, StreamMessageReader, StreamMessageWriter, type ClientCapabilities, type Diagnostic, type InitializeResult,
+    type Position, type ProtocolConnection, type TextEdit, type WorkspaceEdit,
 } from "vscode-languageserver/node";
 import type { Feature } from "../../server/feature.ts";
 import { memoryFiles, type MemoryFiles } from "../../server/files.ts";
@@ -39,24 +40,30 @@ export interface Client {
 export const everything: ClientCapabilities = {
   general: { positionEncodings: ["utf-16"] },
   textDocument: {
-    diagnostic: {}, publishDiagnostics: { relatedInformation: true }, completion: { completionItem: { snippetSupport: true, documentationFormat: ["markdown"] } }, hover: { contentFormat: ["markdown", "plaintext"] },
-    rename: { prepareSupport: true }, documentSymbol: { hierarchicalDocumentSymbolSupport: true }, codeAction: { resolveSupport: { properties: ["edit"] } }, rangeFormatting: { rangesSupport: true },
+    diagnostic: {}, publishDiagnostics: { relatedInformation: true }, completion: { completionItem: { snippetSupport: true,
+      documentationFormat: ["markdown"] } }, hover: { contentFormat: ["markdown", "plaintext"] },
+    rename: { prepareSupport: true }, documentSymbol: { hierarchicalDocumentSymbolSupport: true }, codeAction: { resolveSupport: { properties: ["edit"] } },
+      rangeFormatting: { rangesSupport: true },
   },
   workspace: { textDocumentContent: {}, workspaceEdit: { documentChanges: true } },
 };
 
 export async function client(text: string, capabilities: ClientCapabilities = everything, features?: readonly Feature[]): Promise<Client> {
-  const { files, cursor } = marked(text), texts = new Map(files), disk = memoryFiles(), pushed = new Map<string, Diagnostic[]>(), pushes: { uri: string; version: number | undefined; count: number }[] = [], notes: string[] = [];
+  const { files, cursor } = marked(text), texts = new Map(files), disk = memoryFiles(), pushed = new Map<string, Diagnostic[]>(),
+    pushes: { uri: string; version: number | undefined; count: number }[] = [], notes: string[] = [];
   const folder = "/shop", pathFor = (name: string): string => `${folder}/${name}`, uri = (name: string): string => `file://${pathFor(name)}`;
   for (const [name, one] of texts) disk.put(pathFor(name), one);
   const up = new PassThrough(), down = new PassThrough();
   const session = serve(createConnection(new StreamMessageReader(up), new StreamMessageWriter(down)), disk, ...(features ? [features] : []));
   const rpc = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
-  rpc.onNotification("textDocument/publishDiagnostics", ({ uri: of, diagnostics, version }: { uri: string; diagnostics: Diagnostic[]; version?: number }) => { pushed.set(of, diagnostics); pushes.push({ uri: of, version, count: diagnostics.length }); });
+  rpc.onNotification("textDocument/publishDiagnostics", ({ uri: of, diagnostics, version }: { uri: string; diagnostics: Diagnostic[]; version?: number }) =>
+    { pushed.set(of, diagnostics); pushes.push({ uri: of, version, count: diagnostics.length }); });
   rpc.onNotification("window/logMessage", ({ message }: { message: string }) => { notes.push(message); });
-  for (const method of ["client/registerCapability", "workspace/diagnostic/refresh", "workspace/textDocumentContent/refresh"]) rpc.onRequest(method, () => null);
+  for (const method of ["client/registerCapability", "workspace/diagnostic/refresh", "workspace/textDocumentContent/refresh"]) rpc.onRequest(method, () =>
+    null);
   rpc.listen();
-  const started = await rpc.sendRequest<InitializeResult>("initialize", { processId: null, rootUri: null, capabilities, workspaceFolders: [{ uri: `file://${folder}`, name: "shop" }], initializationOptions: { commands: true } });
+  const started = await rpc.sendRequest<InitializeResult>("initialize", { processId: null, rootUri: null, capabilities,
+    workspaceFolders: [{ uri: `file://${folder}`, name: "shop" }], initializationOptions: { commands: true } });
   await rpc.sendNotification("initialized", {});
   const versions = new Map<string, number>();
   const it: Client = {
@@ -67,7 +74,8 @@ export async function client(text: string, capabilities: ClientCapabilities = ev
       return { textDocument: { uri: uri(cursor.file) }, position: { line, character: column } };
     },
     text: (name) => texts.get(name)!,
-    async open(name) { versions.set(name, 1); await rpc.sendNotification("textDocument/didOpen", { textDocument: { uri: uri(name), languageId: "strip", version: 1, text: texts.get(name)! } }); },
+    async open(name) { versions.set(name, 1); await rpc.sendNotification("textDocument/didOpen",
+      { textDocument: { uri: uri(name), languageId: "strip", version: 1, text: texts.get(name)! } }); },
     async change(name, next) {
       const version = (versions.get(name) ?? 0) + 1;
       versions.set(name, version);
@@ -92,7 +100,8 @@ export async function client(text: string, capabilities: ClientCapabilities = ev
 export function edited(text: string, edits: readonly TextEdit[]): string {
   const lines = linesOf(text), at = ({ line, character }: Position): number => offsetAt(lines, { line, column: character });
   let out = text;
-  for (const { range, newText } of [...edits].sort((a, b) => at(b.range.start) - at(a.range.start))) out = out.slice(0, at(range.start)) + newText + out.slice(at(range.end));
+  for (const { range, newText } of [...edits].sort((a, b) => at(b.range.start) - at(a.range.start))) out = out.slice(0,
+    at(range.start)) + newText + out.slice(at(range.end));
   return out;
 }
 
@@ -100,7 +109,8 @@ export function edited(text: string, edits: readonly TextEdit[]): string {
 export function editsOf(edit: WorkspaceEdit): Map<string, TextEdit[]> {
   const name = (uri: string): string => pathOf(uri).replace("/shop/", "");
   if (edit.changes) return new Map(Object.entries(edit.changes).map(([uri, list]) => [name(uri), list]));
-  return new Map((edit.documentChanges ?? []).flatMap((change) => ("edits" in change ? [[name(change.textDocument.uri), change.edits as TextEdit[]] as const] : [])));
+  return new Map((edit.documentChanges ?? []).flatMap((change) => ("edits" in change ? [[name(change.textDocument.uri), change.edits as TextEdit[]] as const]
+    : [])));
 }
 
 /** A small machine and a procedure for it; `body` stands in its step. */

@@ -62,7 +62,9 @@ test("kinds behind the name of a fastener", async () => {
 });
 
 test("no proposal fills in a torque, a wait or a voltage", async () => {
-  for (const line of ["torque <|>", "count <|>"]) expect((await proposed(`#- main.strip\nunit box "Box" { base foot  part foot  fastener a { ${line} } }\n`)).labels.filter((label) => /\d/.test(label))).toEqual([]);
+  for (const line of ["torque <|>",
+    "count <|>"]) expect((await proposed(`#- main.strip\nunit box "Box" { base foot  part foot  fastener a { ${line} } }\n`)).labels.filter((label) =>
+      /\d/.test(label))).toEqual([]);
 });
 
 test("a tool of a library that is not used yet brings its use line along", async () => {

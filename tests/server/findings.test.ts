@@ -10,7 +10,8 @@ test("a refused act is a diagnostic at its line, with the facts as related place
   const c = await client(winch("undo cover-screws\n    remove cover\n    remove pack"));
   const [finding, ...rest] = await c.findings("main.strip");
   expect(rest).toEqual([]);
-  expect(finding).toMatchObject({ code: "sequence/still-held", severity: 1, source: "stripdown", message: "Brake pack cannot come off: still held by 8 of 8 Pack bolts", codeDescription: { href: "stripdown-check:/sequence/still-held.md" } });
+  expect(finding).toMatchObject({ code: "sequence/still-held", severity: 1, source: "stripdown",
+    message: "Brake pack cannot come off: still held by 8 of 8 Pack bolts", codeDescription: { href: "stripdown-check:/sequence/still-held.md" } });
   expect(finding!.range).toEqual({ start: c.find("main.strip", "remove pack"), end: c.find("main.strip", "remove pack", 11) });
   expect(finding!.relatedInformation![0]).toMatchObject({ location: { uri: c.uri("unit.strip"), range: { start: c.find("unit.strip", "pack-bolts") } } });
   expect(finding!.data).toEqual({ fixes: [{ title: "Insert: undo pack-bolts", certain: false }] });
@@ -22,7 +23,8 @@ test("mended text has no finding any more, and a pull with the last result's id 
   const c = await client(winch("remove cover"));
   const first = await c.request<{ resultId: string; items: Diagnostic[] }>("textDocument/diagnostic", { textDocument: { uri: c.uri("main.strip") } });
   expect(first.items.length).toBeGreaterThan(0);
-  expect(await c.request("textDocument/diagnostic", { textDocument: { uri: c.uri("main.strip") }, previousResultId: first.resultId })).toEqual({ kind: "unchanged", resultId: first.resultId });
+  expect(await c.request("textDocument/diagnostic", { textDocument: { uri: c.uri("main.strip") },
+    previousResultId: first.resultId })).toEqual({ kind: "unchanged", resultId: first.resultId });
   await c.change("main.strip", c.text("main.strip").replace("remove cover", "undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack"));
   expect(await c.findings("main.strip")).toEqual([]);
   await c.close();
@@ -55,8 +57,10 @@ test("a burst of keys is answered once", async () => {
 });
 
 test("workspace diagnostics speak of closed files: a library edit shows in a procedure that is not open", async () => {
-  const c = await client(winch("undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack").replace("#- main.strip", "#- closed/main.strip").replace('use "unit.strip"', 'use "../unit.strip"'));
-  const codes = async (): Promise<Record<string, unknown>> => Object.fromEntries((await c.request<WorkspaceDiagnosticReport>("workspace/diagnostic", { previousResultIds: [] })).items.map((one) => [one.uri, "items" in one ? one.items.map((item) => item.code) : one.kind]));
+  const c = await client(winch("undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack").replace("#- main.strip",
+    "#- closed/main.strip").replace('use "unit.strip"', 'use "../unit.strip"'));
+  const codes = async (): Promise<Record<string, unknown>> => Object.fromEntries((await c.request<WorkspaceDiagnosticReport>("workspace/diagnostic",
+    { previousResultIds: [] })).items.map((one) => [one.uri, "items" in one ? one.items.map((item) => item.code) : one.kind]));
   expect((await codes())[c.uri("closed/main.strip")]).toEqual([]);
   await c.change("unit.strip", c.text("unit.strip").replace("behind cover }\n  part drum", "behind cover, drum }\n  part drum"));
   expect((await codes())[c.uri("closed/main.strip")]).toEqual(["sequence/blocked"]);
@@ -73,7 +77,8 @@ test("what is unused is tagged, and settings in stripdown.json weigh", async () 
   c.disk.put("/shop/stripdown.json", '{ "severity": ');
   await c.rpc.sendNotification("workspace/didChangeWatchedFiles", { changes: [{ uri: c.uri("stripdown.json"), type: 2 }] });
   const report = await c.request<WorkspaceDiagnosticReport>("workspace/diagnostic", { previousResultIds: [] });
-  expect(report.items.find((one) => one.uri === c.uri("stripdown.json"))).toMatchObject({ items: [{ message: expect.stringContaining("These settings are not read") as string }] });
+  expect(report.items.find((one) =>
+    one.uri === c.uri("stripdown.json"))).toMatchObject({ items: [{ message: expect.stringContaining("These settings are not read") as string }] });
   await c.close();
 });
 

@@ -16,7 +16,8 @@ test("definition of a part, of a used file, of a word", async () => {
 
 test("references in all files, with and without the declaration; those that change it are marked so", async () => {
   const c = await client(winch("undo pack-bolts\n    remove pa<|>ck"));
-  expect((await c.request<Location[]>("textDocument/references", { ...c.at, context: { includeDeclaration: true } })).map(line)).toEqual(["main.strip:3", "main.strip:6", "unit.strip:6", "unit.strip:9"]);
+  expect((await c.request<Location[]>("textDocument/references", { ...c.at, context: { includeDeclaration: true } })).map(line)).toEqual(["main.strip:3",
+    "main.strip:6", "unit.strip:6", "unit.strip:9"]);
   expect((await c.request<Location[]>("textDocument/references", { ...c.at, context: { includeDeclaration: false } }))).toHaveLength(3);
   expect((await c.request<Location[]>("textDocument/implementation", c.at)).map(line)).toEqual(["main.strip:6"]);
   expect((await c.request<DocumentHighlight[]>("textDocument/documentHighlight", c.at)).map((one) => one.kind)).toEqual([2, 3]);
@@ -24,11 +25,13 @@ test("references in all files, with and without the declaration; those that chan
 });
 
 test("rename goes through closed files, and back is the same text", async () => {
-  const c = await client(winch("undo cover-screws\n    remove co<|>ver\n    undo pack-bolts\n    remove pack").replace("#- unit.strip", "#- closed/unit.strip").replace('use "unit.strip"', 'use "closed/unit.strip"'));
+  const c = await client(winch("undo cover-screws\n    remove co<|>ver\n    undo pack-bolts\n    remove pack").replace("#- unit.strip",
+    "#- closed/unit.strip").replace('use "unit.strip"', 'use "closed/unit.strip"'));
   expect(await c.request("textDocument/prepareRename", c.at)).toMatchObject({ placeholder: "cover" });
   const there = editsOf(await c.request<WorkspaceEdit>("textDocument/rename", { ...c.at, newName: "housing-lid" }));
   expect([...there.keys()].sort()).toEqual(["closed/unit.strip", "main.strip"]);
-  const unit = edited(c.text("closed/unit.strip"), there.get("closed/unit.strip")!), main = edited(c.text("main.strip"), there.get("main.strip")!), was = c.text("main.strip"), wasUnit = c.text("closed/unit.strip");
+  const unit = edited(c.text("closed/unit.strip"), there.get("closed/unit.strip")!), main = edited(c.text("main.strip"), there.get("main.strip")!),
+    was = c.text("main.strip"), wasUnit = c.text("closed/unit.strip");
   expect(unit).toContain("behind housing-lid");
   expect(unit).toContain("joins housing-lid to frame");
   expect(unit).toContain("fastener cover-screws");

@@ -106,7 +106,7 @@ export function newProject(folder: string, host: ProjectHost): Project {
     async complete() {
       const at = generation, roots = all();
       for (let i = 0; i < roots.length && !whole; i += chunk) {
-        check([...roots.slice(i, i + chunk)]);
+        check(roots.slice(i, i + chunk));
         await host.breathe();
         if (at !== generation) return;
       }

@@ -139,7 +139,7 @@ function judge(moment: Moment, verb: string): ((id: string) => Judged) | undefin
     };
     case "remove": case "lift": return (id) => {
       const parts = (scope?.get(id) ?? []).map((i) => model.things[i]!).filter((thing) => thing.is === "part");
-      if (parts.length === 0 || parts.every((part) => lumpOf(s, part.index) !== ON_BASE && at(s.offBy, part.index) >= 0)) return "never";
+      if (parts.every((part) => lumpOf(s, part.index) !== ON_BASE && at(s.offBy, part.index) >= 0)) return "never";
       if (parts.every((part) => model.base.includes(part.index))) return "never";
       const now = takes(id);
       return { says: now ? "comes off now" : "not yet", rank: now ? 1 : 4 };

@@ -73,7 +73,7 @@ export function slotAt(tree: Tree, offset: number): Slot | undefined {
   const { scan: { text, tokens, comments } } = tree;
   if (comments.some((comment) => comment.start < offset && offset <= comment.end)) return undefined;
   const index = tokenIndexAt(tokens, offset), at = tokens[index], here = at && at.startOffset < offset && offset <= endOf(at) ? at : undefined;
-  if (here?.tokenType === Str && (offset < endOf(here) || !/"$/.test(here.image) || here.image === '"')) {
+  if (here?.tokenType === Str && (offset < endOf(here) || !here.image.endsWith('"') || here.image === '"')) {
     const { path, block } = placeAt(tree, offset);
     return { prefix: "", from: offset, block, opens: false, item: path[path.length - 1], next: [], context: "", earlier: "", listed: new Set(), text: here,
       path };

@@ -75,7 +75,7 @@ function read(project: Project, file: SourceFile): readonly Mention[] {
       add(token, `${unitKey()}/${token.text}`, word, "declared", item);
     },
     name(token, due, item) {
-      const target = resolve(token.text.split(".")[0]!, due, item);
+      const target = resolve(token.text.split(".")[0]!, due);
       if (!target) return;
       const { word } = item.entry!, acts = item.entry!.place === "step" || item.entry!.place === "refit" || item.entry!.place === "finish";
       const role: Role = acts && undoing.has(word) ? "undone" : acts && remaking.has(word) ? "remade" : "named";
@@ -84,7 +84,7 @@ function read(project: Project, file: SourceFile): readonly Mention[] {
   });
   return found.sort((a, b) => a.start - b.start);
 
-  function resolve(id: string, due: FullDue, item: Item): { symbol: string; word: string } | undefined {
+  function resolve(id: string, due: FullDue): { symbol: string; word: string } | undefined {
     const thing = unit?.things.get(id)?.[0], own = thing && { symbol: `${unitKey()}/${id}`, word: thing.word };
     const library = (...words: Declaration["word"][]): { symbol: string; word: string } | undefined => {
       const one = top(words, id);

@@ -20,12 +20,29 @@ export interface Picture {
   readonly base64: string;
 }
 
+/** Labels on a page, by their dimensions. Lengths in millimetres. */
+export interface LabelGrid {
+  readonly columns: number;
+  readonly rows: number;
+  readonly width: number;
+  readonly height: number;
+  readonly pageWidth: number;
+  readonly pageHeight: number;
+  /** Distance between two labels, across and down; 0 where they touch. */
+  readonly gapX: number;
+  readonly gapY: number;
+}
+
 export interface OutputOptions {
   readonly wording: Wording;
   /** The system of units that is shown first. */
   readonly system: "metric" | "us";
   /** How many units the bill is for; 1 if left out. */
   readonly units?: number;
+  /** This drawing of the set alone, from 1; all if left out. */
+  readonly sheet?: number;
+  /** Size of the labels and how many stand on a page. */
+  readonly labelGrid?: LabelGrid;
   /** Sealant left in nozzle and pack, as a share; the figures' default if left out. */
   readonly beadWaste?: number;
   /** Date of the document as given by the caller, printed as it stands; never read from a clock. */

@@ -2,10 +2,13 @@
 
 import { acts } from "./acts.ts";
 import { bill, document, refit } from "./document.ts";
+import { draw } from "./draw.ts";
 import { kinds } from "./kinds.ts";
 import { figures, lines } from "./lines.ts";
 import { manual } from "./manual.ts";
+import { record } from "./record.ts";
+import { labels, layoutSheet, torqueSheet } from "./sheets.ts";
 
 const tag: string = "en-GB";
 
-export const enGb = { tag, acts, kinds, lines, figures, document, refit, bill, manual };
+export const enGb = { tag, acts, kinds, lines, figures, document, refit, bill, manual, draw, labels, torqueSheet, layoutSheet, record };

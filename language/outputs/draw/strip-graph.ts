@@ -1,0 +1,135 @@
+// What must come off before what, as a graph: the events of a strip with the needs between them, those that follow from others left
+// out. It reads what the bench performed and decides nothing.
+
+import { at } from "../../bench/vector.ts";
+import type { Event, EventKind, Performance } from "../../bench/trace.ts";
+import type { LineContext } from "../lines/context.ts";
+import type { Lines } from "../lines/groups.ts";
+
+export type StripBox = "fastener" | "joint" | "part" | "fluid" | "precaution" | "hold" | "aside";
+
+export interface StripNode {
+  /** By its place in the strip, from 1. */
+  readonly number: number;
+  readonly is: StripBox;
+  /** Ids of the things; of a precaution the hazard's. */
+  readonly things: readonly string[];
+  readonly label: string;
+  /** The printed line that does it; "" where none prints it. */
+  readonly line: string;
+  readonly step: string;
+  /** Numbers of those that must come before, without what follows from the rest. */
+  readonly after: readonly number[];
+  /** The bench refused it, and it is taken as done. */
+  readonly assumed: boolean;
+}
+
+/** Events that put something on the bench or make it ready; the others only pass their needs on. */
+const boxes: Readonly<Partial<Record<EventKind, StripBox>>> = {
+  out: "fastener", slack: "fastener", off: "part", aside: "aside", drained: "fluid", stands: "precaution", held: "hold",
+};
+
+export function stripNodes(performance: Performance, { context, strip }: Lines): readonly StripNode[] {
+  const { events } = performance, stripped = performance.strip.reduce((to, each) => Math.max(to, each.to), 0);
+  const lineOf = new Map<number, string>(), actOf = new Map<number, number>(), numberOf = new Map<number, number>();
+  for (const line of strip.flatMap((group) => group.lines)) if (line.is === "action") for (const act of line.of) if (!lineOf.has(act)) lineOf.set(act, line.id);
+  performance.strip.forEach(({ from, to }, act) => { for (let event = from; event < to; event++) actOf.set(event, act); });
+  const mine = events.filter((event) => event.index < stripped && boxes[event.kind] !== undefined && !isSilent(event, context));
+  for (const event of mine) numberOf.set(event.index, numberOf.size + 1);
+
+  /** Kept events that an event rests on, by their numbers, also by way of those that are not kept. */
+  const near: ReadonlySet<number>[] = [], far: Set<number>[] = [new Set()];
+  events.forEach((event, i) => {
+    const found = new Set<number>();
+    for (const need of [...event.needs, ...partings(event, performance)]) {
+      const number = numberOf.get(need);
+      if (number !== undefined) found.add(number);
+      else for (const each of near[need] ?? []) found.add(each);
+    }
+    near[i] = found;
+  });
+  return mine.map((event): StripNode => {
+    const number = numberOf.get(event.index)!, needs = near[event.index]!, all = new Set<number>();
+    for (const need of needs) { all.add(need); for (const each of far[need]!) all.add(each); }
+    far[number] = all;
+    const after = [...needs].filter((need) => ![...needs].some((other) => other !== need && far[other]!.has(need))).sort((a, b) => a - b);
+    const { step } = event.around, { thing } = labelled(event, context), act = actOf.get(event.index);
+    return {
+      number, is: thing?.is === "tie" && !thing.fastener ? "joint" : boxes[event.kind]!, things: idsOf(event, context), label: labelled(event, context).says,
+      line: act === undefined ? "" : lineFor(event, act, context, strip) ?? lineOf.get(act) ?? "", step: step ? step.title || step.name.replaceAll("-", " ") : "", after, assumed: event.assumed,
+    };
+  });
+}
+
+/** A part that lies between two others is bare once these are apart: nothing asked for it, since nothing was in its way any more. */
+function partings({ index, kind, things }: Event, { model, events }: Performance): number[] {
+  if (kind !== "off") return [];
+  return things.flatMap((thing) => {
+    const between = model.parts[thing]?.between;
+    if (!between) return [];
+    const parted = events.findLast((event) => event.index < index && (event.kind === "off" || event.kind === "aside")
+      && between[0].some((a) => between[1].some((b) => event.moved.includes(a) !== event.moved.includes(b) && at(event.before.lump, a) === at(event.before.lump, b))));
+    return parted ? [parted.index] : [];
+  });
+}
+
+/** An act may print several lines: the one that names the thing is its own. */
+function lineFor(event: Event, act: number, { model }: LineContext, strip: Lines["strip"]): string | undefined {
+  const ids = new Set(event.things.map((thing) => model.things[thing]?.id));
+  return strip.flatMap((group) => group.lines).find((line) => line.is === "action" && line.of.includes(act) && line.items.some((item) => ids.has(item.id)))?.id;
+}
+
+/** What stood before the strip began, or was undone in passing with a part, is no work of its own. */
+const isSilent = (event: Event, { model }: LineContext): boolean => {
+  const thing = model.things[event.thing];
+  return event.kind === "out" && thing?.is === "tie" && thing.passing && event.act.verb !== "undo";
+};
+
+function idsOf(event: Event, { model }: LineContext): string[] {
+  const things = event.kind === "stands" ? event.precautions.map((number) => model.precautions[number]!.hazard) : event.things;
+  return [...new Set(things)].map((thing) => model.things[thing]?.id ?? "").filter(Boolean);
+}
+
+function labelled(event: Event, context: LineContext): { readonly says: string; readonly thing: LineContext["model"]["things"][number] | undefined } {
+  const { draw, kinds } = context.wording, { model } = context, thing = model.things[event.thing], name = thing?.name ?? "";
+  const all = [...new Set(event.things)].map((each) => model.things[each]?.name ?? "").join(", ");
+  switch (event.kind) {
+    case "stands": {
+      const precaution = model.precautions[event.precautions[0] ?? -1];
+      return { says: precaution ? draw.precaution(kinds.precautionShort(precaution.kind), model.things[precaution.hazard]!.name) : name, thing: undefined };
+    }
+    case "out": case "slack": {
+      const count = thing?.is === "tie" && !thing.countUnknown ? draw.pieces(name, event.count, thing.count) : name;
+      return { says: event.kind === "slack" ? draw.loosen(count) : count, thing };
+    }
+    case "drained": return { says: draw.drain(all), thing };
+    case "held": return { says: draw.support(all), thing: undefined };
+    case "aside": return { says: draw.aside(all), thing: undefined };
+    default: {
+      const count = thing?.is === "part" && event.things.length === 1 && !thing.countUnknown ? draw.pieces(all, thing.count, thing.count) : all;
+      return { says: count, thing: undefined };
+    }
+  }
+}
+
+/** No sheet of paper holds more. */
+export const mostOnASheet = 60;
+
+/** Runs of nodes for one sheet each: steps stay together where they fit. */
+export function sheetsOf(nodes: readonly StripNode[], most = mostOnASheet): readonly (readonly StripNode[])[] {
+  if (nodes.length <= most) return nodes.length === 0 ? [] : [nodes];
+  const runs: StripNode[][] = [];
+  for (const node of nodes) {
+    const last = runs.at(-1);
+    if (last && last[0]!.step === node.step && last.length < most) last.push(node);
+    else runs.push([node]);
+  }
+  // As even as the steps allow, so that the last sheet is not left with two boxes.
+  const target = Math.ceil(nodes.length / Math.ceil(nodes.length / most)), sheets: StripNode[][] = [];
+  for (const run of runs) {
+    const last = sheets.at(-1);
+    if (last && last.length + run.length <= most && last.length + run.length / 2 <= target) last.push(...run);
+    else sheets.push([...run]);
+  }
+  return sheets;
+}

@@ -22,7 +22,6 @@ const language: Readonly<Record<string, readonly string[]>> = {
   // What an editor asks beside the findings: completion, the bench at a place.
   assist: ["workspace", "checks", "outputs", "planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
   workspace: ["checks", "outputs", "planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
-  assist: ["workspace", "checks", "outputs", "planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
 };
 /** The outermost ones may import all but these. */
 const outermost: Readonly<Record<string, readonly string[]>> = { "index.ts": ["cli", "generate"], cli: ["generate"], generate: [] };

@@ -41,22 +41,29 @@ function json(lines) {
   return `${JSON.stringify({ $schema: "./schema.json", steps }, null, 2)}\n`;
 }
 
-async function session(command, args, folder) {
+async function session(command, args, folder, pull = false) {
   const started = performance.now(), child = spawn(command, args, { stdio: ["pipe", "pipe", "inherit"] });
-  const rpc = createProtocolConnection(new StreamMessageReader(child.stdout), new StreamMessageWriter(child.stdin)), waiting = new Map(), latest = new Map();
-  rpc.onNotification("textDocument/publishDiagnostics", (told) => { latest.set(told.uri, told); const one = waiting.get(told.uri);
+  const rpc = createProtocolConnection(new StreamMessageReader(child.stdout), new StreamMessageWriter(child.stdin)), waiting = new Map();
+  rpc.onNotification("textDocument/publishDiagnostics", (told) => { const one = waiting.get(told.uri);
     if (one && (told.version ?? one.version) >= one.version) { waiting.delete(told.uri); one.resolve(performance.now()); } });
   for (const method of ["client/registerCapability", "workspace/configuration", "workspace/diagnostic/refresh"]) rpc.onRequest(method, (p) =>
     (method === "workspace/configuration" ? p.items.map(() => null) : null));
   rpc.listen();
   await rpc.sendRequest("initialize", { processId: process.pid, rootUri: pathToFileURL(folder).href,
     workspaceFolders: [{ uri: pathToFileURL(folder).href, name: "bench" }],
-      capabilities: { textDocument: { publishDiagnostics: { versionSupport: true, relatedInformation: true },
+      capabilities: { textDocument: { ...(pull ? { diagnostic: {} } : {}), publishDiagnostics: { versionSupport: true, relatedInformation: true },
         documentSymbol: { hierarchicalDocumentSymbolSupport: true } } }, initializationOptions: { provideFormatter: true } });
   await rpc.sendNotification("initialized", {});
   const findings = (uri, version) => new Promise((resolve, reject) => { waiting.set(uri, { version, resolve });
     setTimeout(() => reject(new Error("no findings in 60 s")), 60_000).unref(); });
-  return { rpc, child, started, findings, latest };
+  /** Sends something and waits for the findings that belong to it: pushed ones, or such as are asked for right after. */
+  const answered = async (uri, version, send) => {
+    if (pull) { await send(); await rpc.sendRequest("textDocument/diagnostic", { textDocument: { uri } }); return performance.now(); }
+    const due = findings(uri, version);
+    await send();
+    return await due;
+  };
+  return { rpc, child, started, findings, answered };
 }
 
 const share = (list, q) => [...list].sort((a, b) => a - b)[Math.min(list.length - 1, Math.floor(list.length * q))];
@@ -64,7 +71,7 @@ const both = (list) => `${share(list, 0.5).toFixed(0)}/${share(list, 0.95).toFix
 const memory = (pid, what) => { try { return Number(new RegExp(`${what}:\\s+(\\d+)`).exec(readFileSync(`/proc/${pid}/status`, "utf8"))[1]) / 1024;
   } catch { return NaN; } };
 
-async function measure(name, command, args, make, extension, languageId, methods) {
+async function measure(name, command, args, make, extension, methods, pull = false) {
   const row = { name, start: [], edit: [], burst: [], asked: {}, peak: [], rss100: 0, rss1000: 0 };
   for (const lines of [300, 2000, 10000]) {
     const folder = mkdtempSync(join(tmpdir(), "bench-")), file = join(folder, `work.${extension}`), uri = pathToFileURL(file).href, source = make(lines);
@@ -74,10 +81,9 @@ async function measure(name, command, args, make, extension, languageId, methods
     let s;
     for (let i = 0; i < 3; i++) {
       s?.child.kill();
-      s = await session(command, args, folder);
-      const first = s.findings(uri, 1);
-      await s.rpc.sendNotification("textDocument/didOpen", { textDocument: { uri, languageId, version: 1, text: source } });
-      starts.push((await first) - s.started);
+      s = await session(command, args, folder, pull);
+      const first = await s.answered(uri, 1, () => s.rpc.sendNotification("textDocument/didOpen", { textDocument: { uri, languageId: extension, version: 1, text: source } }));
+      starts.push(first - s.started);
     }
     row.start.push(share(starts, 0.5));
     let version = 1;
@@ -87,9 +93,7 @@ async function measure(name, command, args, make, extension, languageId, methods
         : { start: { line, character: 0 }, end: { line, character: 1 } }, text: put ? " " : "" }] }); };
     const rounds = lines > 5000 ? 20 : 50;
     for (let i = 0; i < 10 + rounds; i++) {
-      const due = s.findings(uri, version + 1), from = performance.now();
-      await edit(i % 2 === 0);
-      const ms = (await due) - from;
+      const from = performance.now(), ms = (await s.answered(uri, version + 1, () => edit(i % 2 === 0))) - from;
       if (i >= 10) edits.push(ms);
     }
     row.edit.push(edits);
@@ -101,13 +105,14 @@ async function measure(name, command, args, make, extension, languageId, methods
     }
     row.asked[lines] = asked;
     await new Promise((resolve) => setTimeout(resolve, 300));
-    const due = s.findings(uri, version + 20);
-    for (let i = 0; i < 20; i++) { await edit(i % 2 === 0); await new Promise((resolve) => setTimeout(resolve, 5)); }
-    const from = performance.now();
-    row.burst.push((await due) - from);
+    let from = 0;
+    const end = await s.answered(uri, version + 20, async () => {
+      for (let i = 0; i < 20; i++) { await edit(i % 2 === 0); await new Promise((resolve) => setTimeout(resolve, 5)); }
+      from = performance.now();
+    });
+    row.burst.push(end - from);
     if (lines === 2000) {
-      for (let i = 0; i < 1000; i++) { const next = s.findings(uri, version + 1); await edit(i % 2 === 0); await next;
-        if (i === 99) row.rss100 = memory(s.child.pid, "VmRSS"); }
+      for (let i = 0; i < 1000; i++) { await s.answered(uri, version + 1, () => edit(i % 2 === 0)); if (i === 99) row.rss100 = memory(s.child.pid, "VmRSS"); }
       row.rss1000 = memory(s.child.pid, "VmRSS");
     }
     row.peak.push(memory(s.child.pid, "VmHWM"));
@@ -144,29 +149,27 @@ const ours = {
   colours: ["textDocument/semanticTokens/full", {}], folding: ["textDocument/foldingRange", {}],
     layout: ["textDocument/formatting", { options: { tabSize: 2, insertSpaces: true } }],
 };
-const rows = [await measure("Stripdown", process.execPath, [`${root}/dist/server.cjs`, "--stdio"], text, "strip", "strip", ours)];
+const quick = ["completion", "hover", "definition", "references"];
+show(await measure("Stripdown", process.execPath, [`${root}/dist/server.cjs`, "--stdio"], text, "strip", ours));
 const jsonServer = process.env.JSON_SERVER ?? `${root}/.editor/json/node_modules/vscode-langservers-extracted/bin/vscode-json-language-server`;
 if (existsSync(jsonServer)) {
   const { completion, hover, symbols, folding, layout } = ours;
-  rows.push(await measure("JSON server (shapes only)", process.execPath, [jsonServer, "--stdio"], json, "json", "json",
-    { completion, hover, symbols, folding, layout }));
-} else console.log("No JSON server: JSON_SERVER names its program");
+  show(await measure("JSON server (shapes only)", process.execPath, [jsonServer, "--stdio"], json, "json", { completion, hover, symbols, folding, layout }, true));
+} else console.log("No JSON server: npm run editor:install brings it");
 
-const quick = ["completion", "hover", "definition", "references"];
-for (const row of rows) {
+function show(row) {
   console.log(`\n${row.name}, in ms (p50/p95); in brackets what is aimed at for 300, 2,000 and 10,000 lines`);
-  const line = (what, values, aim) =>
-    console.log(`  ${what.padEnd(18)} ${values.map((value) => String(value).padStart(10)).join("")}   ${aim ? `[${aim.map((one) =>
-      (Array.isArray(one) ? one.join("/") : one)).join(", ")}]` : ""}`);
+  const aim = (list) => (list ? `[${list.map((one) => (Array.isArray(one) ? one.join("/") : one)).join(", ")}]` : "");
+  const line = (what, values, goal) => console.log(`  ${what.padEnd(18)} ${values.map((value) => String(value).padStart(10)).join("")}   ${aim(goal)}`);
   line("start to findings", row.start.map((ms) => ms.toFixed(0)), aims.start);
   line("edit to findings", row.edit.map(both), aims.edit);
   line("burst of 20 keys", row.burst.map((ms) => ms.toFixed(0)), [150, 150, 150]);
-  for (const key of Object.keys(row.asked[300])) line(key, [300, 2000, 10000].map((lines) => both(row.asked[lines][key])), quick.includes(key) ? aims.ask
-    : aims.read);
+  for (const key of Object.keys(row.asked[300])) line(key, [300, 2000, 10000].map((lines) => both(row.asked[lines][key])), quick.includes(key) ? aims.ask : aims.read);
   line("peak MB", row.peak.map((mb) => mb.toFixed(0)), aims.peak);
   line("10,000 to 2,000", [`${(share(row.edit[2], 0.5) / share(row.edit[1], 0.5)).toFixed(1)} x`], ["under 8"]);
   line("1,000 edits to 100", [`${((row.rss1000 / row.rss100 - 1) * 100).toFixed(0)} %`], ["within 20 %"]);
 }
+
 const { first, all } = await library();
 console.log(`\nA library that 200 procedures use: the visible file after ${first.toFixed(0)} ms, all after ${all.toFixed(0)} ms [1,000]`);
 process.exit(0);

@@ -23,7 +23,7 @@ import { benchView, momentAt, precautionTitle, type Moment } from "./bench-at.ts
 import { titleOf } from "./candidates.ts";
 import { plainModel } from "./models.ts";
 import { lineNumber, placeAt } from "./place.ts";
-import { mentionAt, type Mention } from "./symbols.ts";
+import { mentionAt, mentionsIn, type Mention } from "./symbols.ts";
 
 export interface Hover { readonly start: number; readonly end: number; readonly markdown: string }
 
@@ -94,10 +94,13 @@ function ofFigure(file: SourceFile, first: number, last: number, units: Units): 
 
 function ofMention(checked: Checked, mention: Mention, offset: number, settings: Settings, units: Units): string {
   const { project } = checked, moment = momentAt(checked, mention.file, offset);
-  const [home = "", unit = ""] = mention.symbol.split("#").map((part, i) => (i === 0 ? part : unitOf(`#${part}`))),
-    isInside = moment?.performance.model.things.some((thing) => isDeclaredBy(thing, mention));
-  const model = isInside ? moment!.performance.model : unit === "" ? undefined : plainModel(checked, home, unit);
-  const thing = model?.things.find((one) => isDeclaredBy(one, mention)) ?? undefined;
+  // Where it is declared tells a thing from another of its name in a unit inside.
+  const source = project.files.get(mention.home), declaredAt = source && mentionsIn(project, source).find((one) => one.symbol === mention.symbol &&
+    one.role === "declared");
+  const isIt = (thing: Thing): boolean => declaredAt !== undefined && thing.at.file === declaredAt.file && thing.at.start === declaredAt.start;
+  const isInside = moment?.performance.model.things.some(isIt) ?? false;
+  const model = isInside ? moment!.performance.model : mention.unit === "" ? undefined : plainModel(checked, mention.home, mention.unit),
+    thing = model?.things.find(isIt);
   if (thing && model) return ofThing(checked, model, thing, moment, settings, units);
   const declared = [...project.files.values()].flatMap((file) => file.declarations.filter((one) => one.id === mention.id &&
     one.word === mention.word).map((one) => ({ file, one })))[0];
@@ -114,10 +117,6 @@ function ofMention(checked: Checked, mention: Mention, offset: number, settings:
   }
   return [head, plain(titleOf(project.files.get(mention.file)!, mention.item))].filter(Boolean).join("\n\n");
 }
-
-const isDeclaredBy = (thing: Thing, mention: Mention): boolean => thing.declared === mention.id &&
-  (mention.symbol === `${thing.at.file}#${unitOf(mention.symbol)}/${thing.declared}`);
-const unitOf = (symbol: string): string => /#([^ /]*)\//.exec(symbol)?.[1] ?? "";
 
 function ofThing(checked: Checked, model: Model, thing: Thing, moment: Moment | undefined, settings: Settings, units: Units): string {
   const lines = (() => {

@@ -18,6 +18,9 @@ export interface Mention {
   /** The word of its declaration: part, fastener, procedure, step, position … */
   readonly word: string;
   readonly role: Role;
+  /** The unit whose names hold where it stands: its file and id; "" where there is none. */
+  readonly home: string;
+  readonly unit: string;
   /** The item that it stands in. */
   readonly item: Item;
   readonly token: Token;
@@ -56,7 +59,7 @@ function read(project: Project, file: SourceFile): readonly Mention[] {
     const dot = token.text.indexOf("."), id = dot < 0 ? token.text : token.text.slice(0, dot);
     // A piece is named behind a point: the name itself ends before it.
     const length = dot < 0 ? token.endOffset! + 1 - token.startOffset : token.image.indexOf(".");
-    found.push({ file: file.path, start: token.startOffset, end: token.startOffset + length, symbol, id, word, role, item, token });
+    found.push({ file: file.path, start: token.startOffset, end: token.startOffset + length, symbol, id, word, role, home: unit?.source.path ?? "", unit: unitId, item, token });
   };
   const top = (words: readonly Declaration["word"][], id: string): Declaration | undefined => seen.get(id)?.find((one) => words.includes(one.word));
   const topKey = (one: Declaration): string => `${one.file}#${one.word} ${one.id}`;

@@ -76,7 +76,7 @@ export default feature({
           push(project, project.best(), document.path); }
         took = pulls(session) ? 0 : performance.now() - from;
         await Promise.all(session.projects().map(async (project) => {
-          await project.complete();
+          await shownWhenLong(session, project.complete());
           const checked = project.whole();
           if (!checked || session.ended) return;
           if (!pulls(session)) for (const path of checked.project.files.keys()) push(project, checked, path);
@@ -127,5 +127,15 @@ export default feature({
     }));
   },
 });
+
+/** Work of more than a second is shown to the one who waits. */
+async function shownWhenLong(session: Session, work: Promise<void>): Promise<void> {
+  if (!session.client.window?.workDoneProgress) return await work;
+  const shown = new Promise<"long">((resolve) => { setTimeout(() => resolve("long"), 1000); });
+  if (await Promise.race([work, shown]) !== "long" || session.ended) return;
+  const progress = await session.connection.window.createWorkDoneProgress();
+  progress.begin("Stripdown", undefined, "Performing the procedures of the folder");
+  try { await work; } finally { progress.done(); }
+}
 
 const pulls = (session: Session): boolean => session.client.textDocument?.diagnostic !== undefined;

@@ -23,12 +23,6 @@ test("the first look of the README gives the finding that it prints, and none wi
   expect(findingsOf(text.replace("undo 6 of casing-nuts", "undo casing-nuts"))).toEqual([]);
 });
 
-test("Core by example is the dairy pump, word for word", () => {
-  const core = /```\n([\s\S]*?)```/.exec(read("language/reference/language.md"))![1]!;
-  expect(core).toBe(read("examples/dairy-pump/pump.strip"));
-  expect(parse(core).errors).toEqual([]);
-});
-
 test("links between pages lead somewhere", () => {
   const broken: string[] = [];
   for (const page of pages) for (const [, target] of read(page).matchAll(/\]\(([^)#\s]+)\)/g)) if (!/^[a-z]+:/.test(target!) && !existsSync(join(project, dirname(page), target!))) broken.push(`${page}: ${target}`);

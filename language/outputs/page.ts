@@ -23,9 +23,10 @@ th,td{border:1px solid var(--line);padding:.3rem .45rem;text-align:left;vertical
 td.n{text-align:right;white-space:nowrap}
 td.code{font-family:ui-monospace,Consolas,monospace;font-size:.85em}
 thead th{border-bottom:2px solid}
+.draft-mark{display:none}
 svg.drawing{max-width:100%;height:auto}
 @page{margin:14mm}
-@media print{:root{color-scheme:light}body{padding:0;max-width:none;font-size:9.5pt}thead{display:table-header-group}tr,figure{break-inside:avoid}h2{break-after:avoid}.scroll{overflow:visible}}
+@media print{.draft-mark{display:block;position:fixed;top:0;right:0;font-weight:700;letter-spacing:.15em}:root{color-scheme:light}body{padding:0;max-width:none;font-size:9.5pt}thead{display:table-header-group}tr,figure{break-inside:avoid}h2{break-after:avoid}.scroll{overflow:visible}}
 `;
 
 export interface Page {
@@ -49,6 +50,7 @@ export function htmlPage({ title, style, body }: Page, { draft }: Pick<Provenanc
 <style>${new Markup(whole)}</style>
 </head>
 <body>
+${draft.length > 0 && base === common && html`<div class="draft-mark" aria-hidden="true">${wording.document.draftMark}</div>`}
 ${body}
 </body>
 </html>

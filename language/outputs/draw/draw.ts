@@ -108,6 +108,8 @@ const modelsOf = ({ performances }: OutputInput): Model[] => {
 
 function drawingOutput<Row>(of: DrawData<Row>["of"], make: (input: OutputInput, options: OutputOptions) => Pick<DrawData<Row>, "items" | "drawings">): Output<DrawData<Row>> {
   const titleOf = ({ wording }: OutputOptions): string => wording.draw.titles[of];
+  // An arrow is easily taken for an instruction: the drawing says what it is.
+  const about = ({ wording }: OutputOptions): readonly string[] => (of === "strip" ? [wording.draw.stripAbout] : []);
   return output<DrawData<Row>>({
     name: `draw ${of}`,
     title: { strip: "Strip diagram", pattern: "Tightening patterns", path: "Ways of the fluids" }[of],
@@ -118,13 +120,13 @@ function drawingOutput<Row>(of: DrawData<Row>["of"], make: (input: OutputInput, 
     formats: {
       svg: {
         extension: "svg", title: "Drawings, one under the other",
-        write: ({ provenance, drawings }, options) => svgFile({ title: titleOf(options), lines: headLines(provenance, options) }, drawings, options.wording.draw.nothing[of]),
+        write: ({ provenance, drawings }, options) => svgFile({ title: titleOf(options), lines: [...headLines(provenance, options), ...about(options)] }, drawings, options.wording.draw.nothing[of]),
       },
       html: {
         extension: "html", title: "Drawings to print, a sheet each",
         write: ({ provenance, drawings }, options) => htmlPage({
           title: titleOf(options), style: ".sheet{break-after:page}.sheet:last-child{break-after:auto}@media print{.sheet svg{max-height:235mm}}",
-          body: html`${pageHead(titleOf(options), provenance, options)}<main>
+          body: html`${pageHead(titleOf(options), provenance, options)}${about(options).map((says) => html`<p>${says}</p>`)}<main>
 ${drawings.length === 0 && html`<p>${options.wording.draw.nothing[of]}</p>`}${drawings.map((drawing) => html`<section class="sheet"><h2>${drawing.title}</h2>
 <div class="scroll">${svg(drawing)}</div></section>
 `)}</main>`,

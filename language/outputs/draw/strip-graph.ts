@@ -56,7 +56,7 @@ export function stripNodes(performance: Performance, { context, strip }: Lines):
     const { step } = event.around, { thing } = labelled(event, context), act = actOf.get(event.index);
     return {
       number, is: thing?.is === "tie" && !thing.fastener ? "joint" : boxes[event.kind]!, things: idsOf(event, context), label: labelled(event, context).says,
-      line: act === undefined ? "" : lineFor(event, act, context, strip) ?? lineOf.get(act) ?? "", step: step ? step.title || step.name.replaceAll("-", " ") : "", after, assumed: event.assumed,
+      line: act === undefined ? "" : lineFor(event, act, context, strip) ?? lineOf.get(act) ?? "", step: step ? step.title || step.name.replaceAll("-", " ") : "", after, assumed: event.assumed || (act !== undefined && performance.strip[act]!.refused),
     };
   });
 }

@@ -25,7 +25,7 @@ export function stripDrawings(nodes: readonly StripNode[], name: { readonly id: 
     const title = sheets.length === 1 ? name.title : draw.sheet(name.title, i + 1, sheets.length);
     const outer = (node: StripNode): string[] => node.after.filter((each) => sheetOf.get(each) !== i + 1).map((each) => draw.outer(labelOf(byNumber.get(each)!), sheetOf.get(each)!));
     return { ...sheetDrawing(sheet.map((node) => drawn(node, outer(node), wording)), wording), id: sheets.length === 1 ? name.id : `${name.id}-${i + 1}`, title,
-      description: [draw.stripAbout, ...sheet.map((node) => draw.relation(labelOf(node), node.after.map((each) => labelOf(byNumber.get(each)!))))].join(" ") };
+      description: [draw.stripAbout, ...sheet.map((node) => draw.relation(node.assumed ? draw.assumed(labelOf(node)) : labelOf(node), node.after.map((each) => labelOf(byNumber.get(each)!))))].join(" ") };
   });
 }
 

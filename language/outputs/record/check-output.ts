@@ -68,12 +68,12 @@ function asText({ records, provenance }: RecordCheckData, options: OutputOptions
     for (const [title, list] of [[words.openTitle, open], [words.toldTitle, told]] as const) {
       if (list.length > 0) out.push(`  ${title}`);
       for (const { procedure, line, says, consequences } of list) {
-        out.push(...wrap(shownOnOneLine([many && procedure ? `${procedure}:` : "", says].filter(Boolean).join(" ")), `    ${line}`.padEnd(11), "           "));
+        out.push(...wrap(shownOnOneLine([many && procedure ? `${procedure}:` : "", says].filter(Boolean).join(" ")), `    ${shownOnOneLine(line)}`.padEnd(11), "           "));
         for (const consequence of consequences) out.push(...wrap(shownOnOneLine(consequence), "           - ", "             "));
       }
     }
     if (wanted.length > 0) out.push(`  ${words.wantedTitle}`);
-    for (const { part, line } of wanted) out.push(...wrap(shownOnOneLine(part), `    ${line}`.padEnd(11), "           "));
+    for (const { part, line } of wanted) out.push(...wrap(shownOnOneLine(part), `    ${shownOnOneLine(line)}`.padEnd(11), "           "));
   }
   return `${out.join("\n")}\n`;
 }

@@ -88,16 +88,18 @@ function readingRemarks(reading: LineReading, own: ReadingRecord | undefined, pr
   const remarks: Remark[] = [], common = { procedure, line, consequences: [], open: true }, judged = (own?.tries ?? []).map((each) => judgedTry(each, reading));
   const taken = judged.flatMap((each, i) => (each.is === "none" ? [] : [{ each, number: i + 1 }])), last = taken.at(-1)?.number;
   if (last === undefined) return [{ ...common, is: "reading-missing", says: words.readingMissing(reading.what, reading.limits) }];
+  // A proof that fails must not read as a bare figure because nobody wrote down what follows.
+  const follows = reading.otherwise.length > 0 ? reading.otherwise : [words.noConsequence];
   for (const { each, number } of taken) {
     const isLast = number === last;
     if (each.is === "wrong-unit") remarks.push({ ...common, is: "reading-unit", says: words.readingUnit(reading.what, words.figure(each.value, each.unit), reading.unit), open: isLast });
     if (each.is === "figure" && each.outside) {
       const figure = words.figure(each.value, each.unit);
-      remarks.push(isLast ? { ...common, is: "reading-outside", says: words.readingOutside(reading.what, figure, reading.limits), consequences: reading.otherwise }
-        : { ...common, is: "reading-was-outside", says: words.readingWasOutside(reading.what, number, figure, reading.limits), consequences: reading.otherwise, open: false });
+      remarks.push(isLast ? { ...common, is: "reading-outside", says: words.readingOutside(reading.what, figure, reading.limits), consequences: follows }
+        : { ...common, is: "reading-was-outside", says: words.readingWasOutside(reading.what, number, figure, reading.limits), consequences: follows, open: false });
     }
     if (each.is === "answer" && !each.asItShouldBe) {
-      remarks.push({ ...common, is: "not-as-it-should-be", says: words.notAsItShouldBe(reading.what, isLast ? undefined : number), consequences: reading.otherwise, open: isLast });
+      remarks.push({ ...common, is: "not-as-it-should-be", says: words.notAsItShouldBe(reading.what, isLast ? undefined : number), consequences: follows, open: isLast });
     }
   }
   return remarks;

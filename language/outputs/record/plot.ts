@@ -4,6 +4,7 @@ import { n, lines, text, type Drawing } from "../draw/drawing.ts";
 import { textLines } from "../draw/text-box.ts";
 import { html, type Value } from "../text/markup.ts";
 import type { Wording } from "../wording/wording.ts";
+import { figureOf } from "./spread.ts";
 import type { ReadingSummary } from "./summary.ts";
 
 const width = 700, left = 30, right = width - 30, dot = 4.5;
@@ -44,7 +45,7 @@ export function plotOf(reading: ReadingSummary, id: string, { record: words }: W
   parts.push(lines(left, base + 38, 11, notes));
   return {
     id, title: words.plotTitle(reading.line, reading.what), width, height: base + 42 + notes.length * 14, body: html`${parts}`,
-    description: words.plotAbout(spread.count, String(spread.lowest), String(spread.highest), String(spread.median), unit, reading.outside, reading.limits),
+    description: words.plotAbout(spread.count, figureOf(spread.lowest), figureOf(spread.highest), figureOf(spread.median), unit, reading.outside, reading.limits),
   };
 }
 

@@ -10,6 +10,9 @@ export interface Spread {
   readonly deviation: number | undefined;
 }
 
+/** Five figures are more than any gauge of a workshop reads. */
+export const figureOf = (value: number | undefined): string => (value === undefined ? "" : String(Number(value.toPrecision(5))));
+
 /** Undefined without figures. The deviation is taken about the mean in a second pass, so that large figures close together lose nothing. */
 export function spreadOf(values: readonly number[]): Spread | undefined {
   const sorted = [...values].sort((a, b) => a - b), count = sorted.length;

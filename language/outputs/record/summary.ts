@@ -14,7 +14,7 @@ import { wrap } from "../text/wrap.ts";
 import { madeOf, type ReadRecord } from "./check-output.ts";
 import { judgedTry } from "./judge-reading.ts";
 import { plotOf } from "./plot.ts";
-import { spreadOf, type Spread } from "./spread.ts";
+import { figureOf, spreadOf, type Spread } from "./spread.ts";
 
 export interface ReadingSummary {
   readonly procedure: string;
@@ -70,9 +70,6 @@ export function summaryData(records: readonly ReadRecord[], input: OutputInput, 
     format: "stripdown-record-summary", version: 1, provenance, records: mine.length, leftOut: records.filter(({ record }) => record.content !== provenance.hash).map(({ file }) => file), readings,
   };
 }
-
-/** Five figures are more than any gauge of a workshop reads. */
-export const figureOf = (value: number | undefined): string => (value === undefined ? "" : String(Number(value.toPrecision(5))));
 
 export function recordSummary(records: readonly ReadRecord[]): Output<RecordSummaryData> {
   return output<RecordSummaryData>({

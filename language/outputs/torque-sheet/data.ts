@@ -107,7 +107,7 @@ function passesOf({ passes, torques, stages }: Tie, { wording: { torqueSheet: wo
   if (!value || passes.shares.length === 0) return [words.passes(passes.count)];
   const full = si(value).nominal ?? si(value).high;
   return passes.shares.map((share, i) => {
-    const part = quantityOf(Number((full * share).toPrecision(3)), "N·m", 1), tidy = { ...part, written: part.written.replace(/\.0(?= )/, "") };
-    return words.pass(i + 1, `${Number((share * 100).toPrecision(6))} %`, tidy.written, format(part, "us"));
+    const value = Number((full * share).toPrecision(3)), part = quantityOf(value, "N·m", /\.(\d+)/.exec(String(value))?.[1]!.length ?? 0);
+    return words.pass(i + 1, `${Number((share * 100).toPrecision(6))} %`, part.written, format(part, "us"));
   });
 }

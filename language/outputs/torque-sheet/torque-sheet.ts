@@ -34,14 +34,14 @@ function asHtml({ procedures, provenance }: TorqueSheetData, options: OutputOpti
   const each = (texts: readonly string[]) => (texts.length === 0 ? "" : texts.map((text, i) => html`${i > 0 && html`<br/>`}${text}`));
   const columns: readonly Column<TorqueRow>[] = [
     { head: heads.line, cell: (row) => row.line, is: "code" }, { head: heads.fastener, cell: (row) => row.name, isHead: true }, { head: heads.count, cell: (row) => row.count ?? words.notGiven, is: "n" },
-    { head: heads.thread, cell: (row) => row.thread }, { head: heads.class, cell: (row) => row.class },
-    ...(options.system === "us" ? (["us", "metric"] as const) : (["metric", "us"] as const)).map((system): Column<TorqueRow> => ({ head: heads[system], cell: (row) => html`<strong>${each(row[system])}</strong>` })),
+    { head: heads.thread, cell: (row) => each([row.thread, row.class].filter(Boolean)) },
+    ...(options.system === "us" ? (["us", "metric"] as const) : (["metric", "us"] as const)).map((system): Column<TorqueRow> => ({ head: heads[system], is: "n", cell: (row) => html`<strong>${each(row[system])}</strong>` })),
     { head: heads.passes, cell: (row) => each([...row.passes, ...(row.sequence === "" ? [] : [row.sequence]), ...(row.order.length > 0 ? [words.order(row.order.join(" "))] : [])]) },
-    { head: heads.tool, cell: (row) => row.tool }, { head: heads.wrench, cell: (row) => each(row.wrenches) }, { head: heads.note, cell: (row) => each(row.notes) },
+    { head: heads.tool, cell: (row) => each([row.tool, ...row.wrenches].filter(Boolean)) }, { head: heads.note, cell: (row) => each(row.notes) },
     blank(heads.set), blank(heads.wrenchNo), blank(heads.initials),
   ];
   return htmlPage({
-    title: words.title, style: ".write{display:inline-block;min-width:3.2rem;min-height:1.6rem}main section{break-after:page}main section:last-child{break-after:auto}@page{size:landscape}",
+    title: words.title, style: "body{max-width:84rem}td.n{white-space:normal;min-width:4.6rem}td.n:nth-child(3){min-width:0}td:nth-child(8){min-width:10rem}.write{display:inline-block;min-width:2.6rem;min-height:1.4rem}@media print{table{font-size:8.5pt}th,td{padding:.15rem .3rem}td:nth-child(8){min-width:7.5rem}}main section{break-after:page}main section:last-child{break-after:auto}@page{size:landscape;margin:10mm}",
     body: html`${pageHead(words.title, provenance, options)}<p>${words.note}</p>
 <main>${procedures.map((procedure) => html`<section><h2>${titleOf(procedure)}</h2>
 ${procedure.rows.length === 0 ? html`<p>${words.nothing}</p>` : table(titleOf(procedure), columns, procedure.rows, true)}</section>

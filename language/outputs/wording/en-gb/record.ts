@@ -30,6 +30,7 @@ export const record = {
   readingOutside: (what: string, figure: string, text: string) => `${what}: ${figure} is outside its limits${limits(text)}`,
   readingWasOutside: (what: string, number: number, figure: string, text: string) => `${what}: at try ${number} it was ${figure}, outside its limits${limits(text)}`,
   notAsItShouldBe: (what: string, number: number | undefined) => `${what}: not as it should be${number === undefined ? "" : ` at try ${number}`}`,
+  noConsequence: "The procedure does not say what follows: stop and ask.",
   notSigned: "Not signed",
   troubles: {
     "sheared": "Sheared", "thread-damaged": "Thread damaged", "seized": "Seized", "broken": "Broken", "missing": "Missing", "wrong-part": "Wrong part", "other": "Not as written",

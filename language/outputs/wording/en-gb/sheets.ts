@@ -20,7 +20,7 @@ export const labels = {
 export const torqueSheet = {
   title: "Torque sheet",
   nothing: "The way back tightens nothing.",
-  columns: { line: "Line", fastener: "Fastener", count: "Count", thread: "Thread", class: "Class", passes: "Passes", metric: "Metric", us: "US", tool: "Tool", wrench: "Torque wrench",
+  columns: { line: "Line", fastener: "Fastener", count: "Count", thread: "Thread, class", passes: "Passes, order", metric: "Metric", us: "US", tool: "Tool, torque wrench",
     note: "Note", set: "Set at", wrenchNo: "Wrench no.", initials: "Initials" },
   csv: ["Draft", "Procedure", "Step", "Line", "Id", "Fastener", "Count", "Thread", "Class", "Metric", "US", "Passes", "Sequence", "Order", "Tool", "Torque wrench", "Note", "Set at", "Wrench no.",
     "Initials"] as readonly string[],
@@ -43,7 +43,7 @@ export const torqueSheet = {
 export const layoutSheet = {
   title: "Layout sheet",
   nothing: "This procedure takes no part off.",
-  note: "Lay the parts down in this order, left to right. They go back from the last to the first, as the way back says.",
+  note: "Lay the parts down in this order, left to right. They go back as the way back says, about from the last to the first.",
   csv: ["Draft", "Procedure", "Place", "Line", "Id", "Name", "Count", "Comes along", "Mass", "Goes to", "Note", "Step"] as readonly string[],
   count: (count: number | undefined) => (count === undefined ? "count not given: count them" : count === 1 ? "" : `${count} off`),
   goesTo: (where: string) => sentence(`Goes to ${where}`),

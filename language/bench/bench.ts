@@ -59,6 +59,12 @@ export function benchOf(model: Model, state: State): Bench {
   };
 }
 
+/** Prefix of the names that a procedure done on this part speaks of: those inside it where it is a unit, else those around it. */
+export function prefixInside(model: Model, part: ThingIndex | undefined, around: Around): string {
+  const thing = part === undefined ? undefined : model.things[part];
+  return thing !== undefined && model.scopes.has(`${thing.id}/`) ? `${thing.id}/` : around.prefix;
+}
+
 /** A name of the text as things: inside `repeat for` the piece at hand goes before the whole. Unknown names stand for nothing. */
 export function resolveName(bench: Bench, name: string, around: Around): readonly ThingIndex[] {
   const scope = bench.model.scopes.get(around.prefix);

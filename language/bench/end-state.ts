@@ -9,6 +9,7 @@ import { isTie, partOf, tieOf } from "./machine.ts";
 import { A_DOUBT, A_DRAINED, A_HAZARD, ASIDE, CAPPED, DRAINED, FINGER_TIGHT, NEVER, ON_BASE, TIGHT, type State } from "./state.ts";
 import { joinsSlip } from "./slips.ts";
 import { lumpOf } from "./ties.ts";
+import { staysOff, staysOpen } from "./refit/inverse.ts";
 import type { Event, StepRun } from "./trace.ts";
 import { at } from "./vector.ts";
 import { aroundOf } from "./walk.ts";
@@ -39,7 +40,7 @@ export function judgeEnd(bench: Bench, start: State, leaves: Leaves, blame: Span
     if (!drained(bench.state) || drained(start) || leaves.drained.has(fluid.index) || !fluid.filled || isAssumed(bench, fluid.index, A_DRAINED)) continue;
     say(bench, "refit/fluid-short", fluid.index, placeOf(bench, at(bench.state.drainedBy, fluid.index), blame), []);
   }
-  precautionsLeft(bench, start, blame);
+  precautionsLeft(bench, start, leaves, blame);
   for (const [part, count] of bench.partial) {
     const all = partOf(bench.model, part).count;
     if (count < all) say(bench, "refit/missing", part, placeOf(bench, at(bench.state.offBy, part), blame), ["some"], [count, all]);
@@ -92,7 +93,7 @@ function tiesMissing(bench: Bench, start: State, leaves: Leaves, missing: Readon
   for (const tie of model.ties) {
     const index = tie.index, out = at(s.out, index), slack = at(s.slack, index);
     if (out === 0 && slack === TIGHT) continue;
-    if (isDoubtful(bench, index)) continue;
+    if (isDoubtful(bench, index) || staysOff(model, index, leaves)) continue;
     if (out > at(start.out, index)) {
       const promised = leaves.out.has(index) ? (leaves.out.get(index) ?? tie.count) : 0;
       const event = bench.events[at(s.outBy, index)];
@@ -101,7 +102,8 @@ function tiesMissing(bench: Bench, start: State, leaves: Leaves, missing: Readon
       }
     }
     if (slack !== TIGHT && at(start.slack, index) === TIGHT && !leaves.fingerTight.has(index) && !leaves.out.has(index)) {
-      say(bench, "refit/missing", index, bench.events[at(s.slackBy, index)]?.act.at ?? blame, [slack === FINGER_TIGHT ? "finger-tight" : "loose"]);
+      const stage = bench.stages.get(index), how = slack !== FINGER_TIGHT ? "loose" : stage === undefined ? "finger-tight" : `at stage ${stage} of ${tie.stages.length}`;
+      say(bench, "refit/missing", index, bench.events[at(s.slackBy, index)]?.act.at ?? blame, [how]);
     }
   }
   for (const part of model.parts) {
@@ -118,9 +120,9 @@ function tiesMissing(bench: Bench, start: State, leaves: Leaves, missing: Readon
 }
 
 /** What stands and would have to be taken away; a proof or a discharge is nothing that stays in place. */
-function precautionsLeft(bench: Bench, start: State, blame: Span): void {
+function precautionsLeft(bench: Bench, start: State, leaves: Leaves, blame: Span): void {
   for (const hazard of bench.model.hazards) {
-    if (isAssumed(bench, hazard.index, A_HAZARD)) continue;
+    if (isAssumed(bench, hazard.index, A_HAZARD) || staysOpen(bench.model, hazard.index, leaves)) continue;
     const left = hazard.precautions.filter((p) => at(bench.state.standing, p.number) !== 0 && at(start.standing, p.number) === 0 && (p.back !== "" || kindIn(kinds, p.kind)?.back !== undefined));
     if (left.length > 0) say(bench, "refit/missing", hazard.index, placeOf(bench, at(bench.state.standing, left[0]!.number) - 1, blame), ["stands", ...left.map((p) => p.kind)]);
   }

@@ -83,9 +83,12 @@ export function fill(bench: Bench, act: Act, thing: ThingIndex, around: Around):
   forget(bench, thing, A_DRAINED);
 }
 
-/** `evacuate F`: pumped out, ready to fill. */
-export function evacuate(bench: Bench, thing: ThingIndex): void {
-  if (fluidOf(bench, thing)) flag(bench, thing, EVACUATED);
+/** `evacuate F`: pumped out, ready to fill. `purge F`: blown through. Both would let go what has to be caught and is still aboard. */
+export function evacuate(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
+  const fluid = fluidOf(bench, thing);
+  if (!fluid) return;
+  if (fluid.recover && bench.phase === "strip" && isAboard(bench, thing)) report(bench, act.at, [thing], [reasonOf("hazard/not-recovered", { thing, words: [fluid.kind, act.verb], at: fluid.at })], act, around);
+  if (act.verb === "evacuate") flag(bench, thing, EVACUATED);
 }
 
 /** `cap X`, `uncap X`: an open line closed, and opened again. */

@@ -57,7 +57,9 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
   }
   const now = bench.state;
   bench.state = {
-    ...now, out: set(now.out, index, bench.computed && !isFit ? 0 : still), slack: set(now.slack, index, act.fingerTight ? FINGER_TIGHT : TIGHT),
+    ...now, out: set(now.out, index, bench.computed && !isFit ? 0 : still),
+    // A stage that is not the last leaves it less than tight.
+    slack: set(now.slack, index, act.fingerTight || (act.stage !== undefined && act.stage < tie.stages.length) ? FINGER_TIGHT : TIGHT),
   };
 }
 
@@ -66,7 +68,8 @@ function sidesApart(bench: Bench, tie: Tie, sides: readonly ThingIndex[], act: A
   const { state: s } = bench, off = sides.filter((p) => lumpOf(s, p) !== ON_BASE && !isAssumed(bench, p, A_ON));
   // What it came together with on the bench may be what is missing: the part that carries it there.
   const carriers = off.flatMap((p) => bench.state.carriers.get(lumpOf(s, p))?.carrier ?? []);
-  const never = off.find((p) => !bench.willFit.has(p)) ?? carriers.find((p) => !bench.willFit.has(p) && !isAssumed(bench, p, A_ON)), one = never ?? off[0];
+  // In the strip (a trial, safe keeping) what is off is simply not on.
+  const never = bench.phase === "strip" ? undefined : off.find((p) => !bench.willFit.has(p)) ?? carriers.find((p) => !bench.willFit.has(p) && !isAssumed(bench, p, A_ON)), one = never ?? off[0];
   if (one === undefined) return [];
   const parting = bench.events[at(s.lumpBy, one)];
   if (never !== undefined && parting) {
@@ -81,7 +84,7 @@ function sidesApart(bench: Bench, tie: Tie, sides: readonly ThingIndex[], act: A
 function stageReached(bench: Bench, act: Act, tie: Tie, around: Around): void {
   if (act.stage === undefined) return;
   const reached = bench.stages.get(tie.index) ?? 0;
-  if (act.stage > reached + 1 && reached > 0) {
+  if (act.stage > reached + 1) {
     report(bench, act.at, [tie.index], [reasonOf("refit/impossible", { thing: tie.index, words: ["stage"], numbers: [reached + 1, act.stage], at: tie.at })], act, around);
   }
   if (tie.stages.length > 0 && act.stage > tie.stages.length) {

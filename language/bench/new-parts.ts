@@ -31,7 +31,8 @@ export function reuse(bench: Bench, act: Act, things: readonly ThingIndex[], aro
   for (const thing of things) {
     const item = itemOf(bench, thing);
     if (!item) continue;
-    if (isAlwaysNew(item)) report(bench, act.at, [thing], [reasonOf("fastener/one-time-reused", { thing, words: [item.kind], at: item.renew?.at ?? item.at })], act, around);
+    if ((at(bench.state.flags, thing) & SCRAP) !== 0) report(bench, act.at, [thing], [reasonOf("fastener/one-time-reused", { thing, words: [item.kind, "scrap"], at: item.at })], act, around);
+    else if (isAlwaysNew(item)) report(bench, act.at, [thing], [reasonOf("fastener/one-time-reused", { thing, words: [item.kind], at: item.renew?.at ?? item.at })], act, around);
     else if (isOneTimeKind(item)) report(bench, act.at, [thing], [reasonOf("refit/seal-reused", { thing, words: [item.kind, "reuse"], at: item.at })], act, around);
   }
 }

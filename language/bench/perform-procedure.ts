@@ -1,17 +1,18 @@
 // One procedure performed in one build: start, strip, aim, refit, end. The only entry for whoever wants to know what a procedure does.
 
-import type { Model, Procedure, Start, ThingIndex } from "../model/model.ts";
-import { benchOf, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
+import type { Leave, Model, Procedure, Start, ThingIndex } from "../model/model.ts";
+import { benchOf, prefixInside, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
 import { judgeAim } from "./aim.ts";
 import { judgeEnd, leavesOf, type Leaves } from "./end-state.ts";
 import { withoutEchoes } from "./echo.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
-import { isTie, tieOf } from "./machine.ts";
+import { isPart, isTie, tieOf } from "./machine.ts";
 import { judgeOldStays, questionSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { orderOf } from "./refit/order.ts";
 import { lumps, type Lump } from "./lumps.ts";
-import { DRAINED, NEVER, ON_BASE, startState, type State } from "./state.ts";
+import { DRAINED, NEVER, ON_BASE, startState, TIGHT, type State } from "./state.ts";
+import { judgeTasks } from "./tasks.ts";
 import type { Entry } from "../model/model.ts";
 import type { Performance, Performed } from "./trace.ts";
 import { at, set, vector } from "./vector.ts";
@@ -20,13 +21,15 @@ import { aroundOf, conditionHolds, run, walk } from "./walk.ts";
 export interface PerformOptions {
   /** Only these steps of the strip, for a `task`. */
   readonly steps?: ReadonlySet<string>;
+  /** Procedures whose start is being worked out: where two leave something until each other the ring ends here. */
+  readonly asked?: ReadonlySet<string>;
 }
 
 export function performProcedure(model: Model, id: string, options: PerformOptions = {}): Performance {
   const whole = model.procedures.get(id)!;
   const procedure = options.steps ? only(whole, options.steps) : whole;
   const buildsUp = procedure.aims.some((aim) => aim.is === "all-in");
-  const before = stateBefore(model, procedure, new Set());
+  const before = stateBefore(model, procedure, new Set(options.asked));
   const bench = benchOf(model, before?.state ?? startState(model));
   for (const call of before?.calls ?? []) bench.calls.add(call);
   settle(bench, procedure);
@@ -35,7 +38,7 @@ export function performProcedure(model: Model, id: string, options: PerformOptio
 
 function only(procedure: Procedure, steps: ReadonlySet<string>): Procedure {
   const keep = (entry: Entry): boolean => !(entry.is === "block" && entry.kind === "step") || steps.has(entry.name);
-  return { ...procedure, body: procedure.body.filter(keep) };
+  return { ...procedure, aims: [], tasks: [], body: procedure.body.filter(keep) };
 }
 
 // --- the start -----------------------------------------------------------------------------------------------------------------
@@ -45,9 +48,15 @@ function stateBefore(model: Model, procedure: Procedure, seen: Set<string>): Ben
   let bench: Bench | undefined;
   if (seen.has(procedure.id)) return undefined;
   seen.add(procedure.id);
-  for (const need of procedure.needs) for (const name of need.names) {
-    const needed = model.procedures.get(name.text);
+  for (const id of neededBefore(model, procedure)) {
+    const needed = model.procedures.get(id);
     if (!needed || seen.has(needed.id)) continue;
+    // It leaves something until this procedure: this one begins where that one's way back ended.
+    if (leftUntil(needed, procedure).length > 0 && needed.aims.every((aim) => aim.is !== "all-in")) {
+      bench = benchOf(model, asStart(model, performProcedure(model, needed.id, { asked: seen }).end));
+      bench.calls.add(needed.id);
+      continue;
+    }
     const earlier = stateBefore(model, needed, seen), base = bench ?? earlier;
     // What it finds is told where it is performed for itself; here it only shows what the rest may be an echo of.
     const runner = benchOf(model, base?.state ?? startState(model));
@@ -66,6 +75,46 @@ function stateBefore(model: Model, procedure: Procedure, seen: Set<string>): Ben
   return bench;
 }
 
+/** What it says that it needs, what leaves something until it, and what it is the written refit of. */
+function neededBefore(model: Model, procedure: Procedure): readonly string[] {
+  const ids = procedure.needs.flatMap((need) => need.names).map((name) => name.text);
+  for (const other of model.procedures.values()) {
+    if (other === procedure || ids.includes(other.id)) continue;
+    if (other.refitBy?.text === procedure.id && ids.length === 0) ids.push(other.id);
+    else if (leftUntil(other, procedure).length > 0 && !callsFor(other.body, procedure.id) && !callsFor(other.finish, procedure.id)) ids.push(other.id);
+  }
+  return ids;
+}
+
+const leftUntil = (one: Procedure, next: Procedure): readonly Leave[] => one.leaves.filter((leave) => leave.until?.text === next.id);
+
+const callsFor = (entries: readonly Entry[], id: string): boolean =>
+  entries.some((entry) => (entry.is === "block" ? callsFor(entry.body, id) : entry.act.verb === "do" && entry.act.names[0]?.text === id));
+
+/** What another procedure left until this one is put right by this one. */
+function judgeLeftUntil(bench: Bench, procedure: Procedure): void {
+  const { model, state: s } = bench;
+  for (const other of model.procedures.values()) for (const leave of leftUntil(other, procedure)) {
+    if (!neededBefore(model, procedure).includes(other.id) || (leave.is !== "out" && leave.is !== "finger-tight")) continue;
+    for (const thing of resolve(bench, leave.names, aroundOf(other))) {
+      if (!isTie(model, thing) || (at(s.out, thing) === 0 && at(s.slack, thing) === TIGHT)) continue;
+      report(bench, procedure.at, [thing], [reasonOf("refit/missing", {
+        thing, words: [at(s.out, thing) > 0 ? "out" : "finger-tight"], numbers: [at(s.out, thing), tieOf(model, thing).count], at: leave.at,
+      })]);
+    }
+  }
+}
+
+/** A part that is not there when the work begins, nor what ties it. */
+function without(model: Model, state: State, part: ThingIndex): State {
+  const own = -(wayOff + part);
+  let { out } = state;
+  for (const tie of model.ties) if (tie.lowers.includes(part) || tie.uppers.includes(part)) out = set(out, tie.index, tie.count);
+  return { ...state, out, lump: set(state.lump, part, own), carriers: state.carriers.with(own, { carrier: part, from: ON_BASE }) };
+}
+/** Sub-assemblies of parts that were never there have numbers that no event can have. */
+const wayOff = 1_000_000;
+
 /** `starts …` */
 function settle(bench: Bench, procedure: Procedure): void {
   const around = aroundOf(procedure);
@@ -82,6 +131,7 @@ function settle(bench: Bench, procedure: Procedure): void {
     for (const thing of resolve(bench, start.names, around)) {
       const s = bench.state;
       if (start.is === "drained") bench.state = { ...s, flags: set(s.flags, thing, at(s.flags, thing) | DRAINED) };
+      else if (isPart(bench.model, thing)) bench.state = without(bench.model, s, thing);
       else if (isTie(bench.model, thing)) bench.state = { ...s, out: set(s.out, thing, start.count ?? tieOf(bench.model, thing).count) };
     }
   };
@@ -143,8 +193,10 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
     model, events: bench.events, notes: bench.notes, stripEnd, procedures: model.procedures,
     resolve: (names, where) => resolve(bench, names, where), conditionHolds: (entry, where) => entry.kind === "if" ? conditionHolds(bench, entry.condition!, where) : model.chosen.has(entry.key),
   }, leaves);
+  judgeTasks(bench, procedure);
   const stripProblems = bench.problems.slice(), done = performRefit(refit, order), endTurn = turnBack(refit, leaves, start);
   judgeEnd(refit, start, leaves, procedure.at);
+  judgeLeftUntil(refit, procedure);
   questionSeals(bench, order.ops);
   return result({
     stripEnd, order, refit: done, endTurn, finish: finish(refit, procedure), end: refit.state,
@@ -203,6 +255,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     const whole = benchOf(model, startState(model));
     settle(whole, procedure);
     judgeEnd(bench, whole.state, leaves, procedure.at);
+    judgeLeftUntil(bench, procedure);
   }
   return {
     model, procedure, start, strip: [], events: bench.events, notes: bench.notes, stripEnd: start, order: undefined, refit: [], written, finish: finish(bench, procedure),
@@ -227,7 +280,7 @@ function fitsOf(bench: Bench, procedure: Procedure): Set<ThingIndex> {
         const around = { ...aroundOf(of), prefix, pieces }, { act } = entry;
         if (act.verb === "do") {
           const called = bench.model.procedures.get(act.names[0]?.text ?? ""), on = act.on.length > 0 ? resolve(bench, act.on, around)[0] : undefined;
-          if (called) visit(called, on === undefined ? prefix : `${bench.model.things[on]!.id}/`);
+          if (called) visit(called, prefixInside(bench.model, on, around));
         } else if (act.verb === "fit" || act.verb === "tighten" || act.verb === "press") for (const thing of resolve(bench, act.names, around)) things.add(thing);
       }
     };

@@ -36,7 +36,7 @@ function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Ar
     case "rotate": return turned(bench, things, act, around);
     case "drain": case "recover": return each((thing) => drain(bench, act, thing, around));
     case "fill": return each((thing) => fill(bench, act, thing, around));
-    case "evacuate": return each((thing) => evacuate(bench, thing));
+    case "evacuate": case "purge": return each((thing) => evacuate(bench, act, thing, around));
     case "cap": case "uncap": return each((thing) => cap(bench, act, thing, around));
     case "restore": return each((thing) => restore(bench, act, thing, around));
     case "support": return each((thing) => support(bench, act, thing, around));
@@ -49,6 +49,7 @@ function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Ar
     case "work": return each((thing) => reachable(bench, act, thing, around));
     case "align": return align(bench, act, around);
     case "apply": return applied(bench, act, around);
+    case "measure": case "inspect": case "test": case "set": return outside(bench, act, around);
     case "renew": return renew(bench, things);
     case "scrap": return renew(bench, things, true);
     case "reuse": return reuse(bench, act, things, around);
@@ -67,6 +68,12 @@ function putTogether(bench: Bench, act: Act, things: readonly ThingIndex[], arou
     if (isTie(model, thing)) make(bench, act, thing, around);
     else if (isPart(model, thing)) fit(bench, act, thing, around, onto);
   }
+}
+
+/** A reading that is outside its limits in this build: what is to be new is new from here on, what is scrapped does not go back. */
+function outside(bench: Bench, act: Act, around: Around): void {
+  if (act.id === undefined || !bench.model.chosen.has(`${act.id.text} fails`)) return;
+  for (const then of act.consequences) if (then.is === "renew" || then.is === "scrap") renew(bench, resolve(bench, then.names, around), then.is === "scrap");
 }
 
 /** `mark` and `work` ask that the thing can be reached; the computed refit was ordered by that already. */

@@ -14,6 +14,8 @@ export interface StepRun {
   readonly title: string;
   readonly pieces: readonly string[];
   readonly at: Span;
+  /** The step of the strip whose refit block it stands in. */
+  readonly within?: StepRun;
 }
 
 /** Where an act stands: which procedure, on which unit part, for which pieces. */

@@ -44,8 +44,13 @@ export function undo(bench: Bench, act: Act, things: readonly ThingIndex[], arou
         continue;
       }
       if (act.verb === "undo") report(bench, act.at, [thing], [reasonOf("sequence/captive", { thing, at: tie.at })], act, around);
-      const event = happen(bench, "slack", thing, act, around, needs, { count, hazards: [...hazards] });
-      const backed = act.verb === "back-out", s = bench.state;
+      const backed = act.verb === "back-out";
+      // Looser still: the one tightening of the refit answers both, and nothing comes after the first that the second did not ask for.
+      if (bench.phase === "strip" && before && !before.assumed && at(bench.state.slack, thing) !== TIGHT && before.count === count) {
+        bench.state = { ...bench.state, slack: set(bench.state.slack, thing, backed || at(bench.state.slack, thing) === BACKED_OUT ? BACKED_OUT : LOOSE), outBy: backed ? set(bench.state.outBy, thing, slackBy) : bench.state.outBy };
+        continue;
+      }
+      const event = happen(bench, "slack", thing, act, around, needs, { count, hazards: [...hazards] }), s = bench.state;
       bench.state = {
         ...s, slack: set(s.slack, thing, backed ? BACKED_OUT : LOOSE), slackBy: set(s.slackBy, thing, event), outBy: backed ? set(s.outBy, thing, event) : s.outBy,
       };

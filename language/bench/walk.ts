@@ -2,7 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { BlockEntry, Condition, Entry, Procedure, ThingIndex } from "../model/model.ts";
-import { assume, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
+import { assume, prefixInside, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
 import { isPart } from "./machine.ts";
 import { perform } from "./perform.ts";
 import { A_DOUBT, ON_BASE } from "./state.ts";
@@ -39,7 +39,8 @@ export function insideOf(bench: Bench, entry: BlockEntry, around: Around): Aroun
     case "if": return conditionHolds(bench, entry.condition!, around) ? [{ ...around, given: [...around.given, wordsOf(entry.condition!)] }] : [];
     case "optional": case "choice": return bench.model.chosen.has(entry.key) ? [{ ...around, given: entry.kind === "optional" ? [...around.given, entry.title] : around.given }] : [];
     case "either": case "instead": return [around];
-    case "otherwise": return (entry.condition ? conditionHolds(bench, entry.condition, around) : bench.model.chosen.has(entry.key)) ? [around] : [];
+    case "otherwise": return (entry.condition ? conditionHolds(bench, entry.condition, around) : bench.model.chosen.has(entry.key))
+      ? [{ ...around, given: [...around.given, entry.condition ? wordsOf(entry.condition) : "if the reading before fails"] }] : [];
     case "refit": return [];
   }
 }
@@ -72,10 +73,14 @@ function call(bench: Bench, act: Act, around: Around, atEnd?: AtEnd): void {
   }
   perform(bench, act, around);
   const on = act.on.length > 0 ? resolve(bench, act.on, around)[0] : undefined;
-  const part = on === undefined ? undefined : bench.model.things[on];
+  const { model } = bench, prefix = prefixInside(model, on, around), here = prefix === "" ? model.unit : model.parts.find((part) => `${part.id}/` === prefix)?.unit;
+  if (here !== undefined && procedure.unit !== here) {
+    report(bench, act.at, on === undefined ? [] : [on], [reasonOf("sequence/other-unit", { thing: on, words: [procedure.title || procedure.id, procedure.unit, here], at: procedure.at })], act, around);
+    return;
+  }
   bench.callAt = act.at;
   run(bench, procedure, {
-    ...around, procedure, prefix: part ? `${part.id}/` : around.prefix, crew: Math.max(around.crew, procedure.crew),
+    ...around, procedure, prefix, crew: Math.max(around.crew, procedure.crew),
   }, atEnd, on);
 }
 

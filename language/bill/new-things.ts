@@ -13,7 +13,7 @@ export type Grade = "certain" | "worn";
 
 /** Why a thing is new. `kind-not-said` is no rule of the author's: the kind is used once by nature, and nobody said new or old. */
 export type NewReason =
-  | "rule" | "standing-rule" | "destroyed" | "joint-kind" | "act" | "worn" | "damaged" | "as-a-set" | "by-pairs" | "every" | "reading" | "scrap" | "kind-not-said";
+  | "rule" | "standing-rule" | "destroyed" | "joint-kind" | "act" | "worn" | "damaged" | "as-a-set" | "by-pairs" | "every" | "reading" | "chosen" | "scrap" | "kind-not-said";
 
 export interface NewThing {
   readonly thing: ThingIndex;
@@ -59,8 +59,10 @@ export function newThings(performance: Performance): ReadonlyMap<ThingIndex, New
     if (act.verb === "renew") for (const thing of things) put(thing, "certain", "act");
     if (act.verb === "scrap") for (const thing of things) put(thing, "certain", "scrap");
     for (const consequence of act.consequences) {
-      if (consequence.is === "renew" || consequence.is === "scrap") for (const thing of namedThings(model, consequence.names, around)) put(thing,
-        "worn", "reading");
+      // In a build where this reading fails there is no doubt.
+      const grade = act.id !== undefined && model.chosen.has(`${act.id.text} fails`) ? "certain" : "worn";
+      if (consequence.is === "renew" || consequence.is === "scrap") for (const thing of namedThings(model, consequence.names, around)) put(thing, grade, "reading");
+      if (consequence.is === "choose") for (const thing of namedThings(model, consequence.names, around)) put(thing, "worn", "chosen");
     }
   }
   return found;

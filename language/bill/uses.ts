@@ -146,7 +146,7 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>): Use[
   }
   for (const { thing, grade, reason, strips } of fresh.values()) {
     const item = model.things[thing];
-    if (reason !== "reading" || named.has(thing) || (item?.is !== "part" && item?.is !== "tie")) continue;
+    if ((reason !== "reading" && reason !== "chosen") || named.has(thing) || (item?.is !== "part" && item?.is !== "tie")) continue;
     uses.push(spare(performance, item, { thing, grade, reason, strips }, item.count,
       { around: { procedure: performance.procedure, prefix: "", pieces: [], step: undefined, crew: 1, bench: undefined, given: [] }, at: item.at }));
   }

@@ -9,6 +9,7 @@ import fastenerDriveMismatch from "./fastener/drive-mismatch.ts";
 import fastenerLengthImplausible from "./fastener/length-implausible.ts";
 import fastenerOneTimeReused from "./fastener/one-time-reused.ts";
 import fastenerTorqueMissing from "./fastener/torque-missing.ts";
+import fastenerTorqueNotInTable from "./fastener/torque-not-in-table.ts";
 import fastenerTorqueOverYield from "./fastener/torque-over-yield.ts";
 import fastenerTorqueTooLow from "./fastener/torque-too-low.ts";
 import figureImplausible from "./figure/implausible.ts";
@@ -65,8 +66,10 @@ import sequenceFalls from "./sequence/falls.ts";
 import sequenceFluidAboard from "./sequence/fluid-aboard.ts";
 import sequenceLooseWhenTurned from "./sequence/loose-when-turned.ts";
 import sequenceNeeds from "./sequence/needs.ts";
+import sequenceOtherUnit from "./sequence/other-unit.ts";
 import sequenceOverCount from "./sequence/over-count.ts";
 import sequenceStillHeld from "./sequence/still-held.ts";
+import sequenceTask from "./sequence/task.ts";
 import sequenceWrongPosition from "./sequence/wrong-position.ts";
 import settingsAssumption from "./settings/assumption.ts";
 import settingsOnlyStricter from "./settings/only-stricter.ts";
@@ -109,6 +112,7 @@ export const checks: readonly Check[] = [
   fastenerLengthImplausible,
   fastenerOneTimeReused,
   fastenerTorqueMissing,
+  fastenerTorqueNotInTable,
   fastenerTorqueOverYield,
   fastenerTorqueTooLow,
   figureImplausible,
@@ -165,8 +169,10 @@ export const checks: readonly Check[] = [
   sequenceFluidAboard,
   sequenceLooseWhenTurned,
   sequenceNeeds,
+  sequenceOtherUnit,
   sequenceOverCount,
   sequenceStillHeld,
+  sequenceTask,
   sequenceWrongPosition,
   settingsAssumption,
   settingsOnlyStricter,

@@ -15,4 +15,5 @@ export const generators: readonly (() => Promise<Generator>)[] = [
   async () => (await import("./reference-checks.ts")).generate,
   async () => (await import("./reference-figures.ts")).generate,
   async () => (await import("./reference-commands.ts")).generate,
+  async () => (await import("./coverage.ts")).generate,
 ];

@@ -8,7 +8,7 @@ import type { Name } from "./act.ts";
 import type { Build } from "./builds.ts";
 import { accept, cursorOf, headSpan, linesIn, takeLabel, takeName, takeNames, takeNumber, takeOf, takeQuantity, takeString, wordOf, type Cursor, type Line } from "./cursor.ts";
 import { holdingLines, type Choice } from "./conditions.ts";
-import { declareThing, linesOf, typesSeen, type DeclaredThing } from "./declared-thing.ts";
+import { declareThing, linesOf, messagesOfPiece, typesSeen, type DeclaredThing } from "./declared-thing.ts";
 import type { Fluid, Hazard, Message, Model, Part, Precaution, Procedure, RenewRule, Scope, Statement, Thing, ThingIndex, Tie } from "./model.ts";
 import { readLibrary } from "./read-library.ts";
 import { readPhoto, readProcedure } from "./read-procedure.ts";
@@ -28,6 +28,9 @@ interface Draft {
 
 interface UnitDraft {
   readonly prefix: string;
+  /** The part that this unit is, undefined at the top; and its declaration. */
+  readonly host: Draft | undefined;
+  readonly item: Item;
   readonly choice: Choice;
   readonly lines: readonly Line[];
   /** Names to drafts, pieces of one name in order. */
@@ -74,7 +77,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
       accept(c, "always");
       for (const name of takeNames(c)) renewKinds.set(name.text, { when: "always", strips: undefined, said: false, at: headSpan(l) });
     }
-    const unit: UnitDraft = { prefix, choice, lines, names: new Map(), labels: new Map(), renewKinds, torqueStandard: standard && standardOf(standard) };
+    const unit: UnitDraft = { prefix, host, item: line.item, choice, lines, names: new Map(), labels: new Map(), renewKinds, torqueStandard: standard && standardOf(standard) };
     units.push(unit);
     // The base of a unit inside a part is that part itself.
     const baseLine = lines.find((l) => wordOf(l) === "base"), base = baseLine && takeName(cursorOf(baseLine))?.text;
@@ -144,10 +147,17 @@ export function buildModel(project: Project, file: string, unitId: string, build
   function base(draft: Draft) {
     const { thing, piece, unit, index, id } = draft, name = thing.name === "" ? thing.id : thing.name;
     const said = standing.filter((s) => (s.name === thing.kind && thing.kind !== "") || (s.prefix === unit.prefix && s.name === thing.id) || (s.prefix === unit.prefix && piece !== "" && s.name === `${thing.id}.${piece}`));
+    const of = placeOf(unit);
     return {
-      index, id, declared: thing.id, name: piece === "" ? name : `${name} ${piece}`, piece, prefix: unit.prefix, at: thing.at, whole: thing.whole, about: thing.about,
-      messages: said.length > 0 ? [...thing.messages, ...said.map((s) => s.message)] : thing.messages,
+      index, id, declared: thing.id, name: `${name}${of === "" ? "" : ` (${of})`}${piece === "" ? "" : ` ${piece}`}`, piece, prefix: unit.prefix, at: thing.at, whole: thing.whole, about: thing.about,
+      messages: [...thing.messages, ...messagesOfPiece(thing, piece), ...said.map((s) => s.message)],
     };
+  }
+  /** Of one of several alike units inside parts: the part that it is, so that its things are told from those of the others. */
+  function placeOf(unit: UnitDraft): string {
+    if (unit.host === undefined || !units.some((other) => other !== unit && other.item === unit.item)) return "";
+    const { thing, piece } = unit.host, name = thing.name === "" ? thing.id : thing.name;
+    return piece === "" ? name : `${name} ${piece}`;
   }
   function renewOf(draft: Draft, kind: string): RenewRule | undefined {
     return line(draft, "renew", readRenew) ?? (kind === "" ? undefined : draft.unit.renewKinds.get(kind));
@@ -180,7 +190,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
     if (joins?.each && joins.lowers.length > 1 && joins.lowers.length === labels.length) lowers = near([joins.lowers[labels.indexOf(piece)]!]);
     const into = refs(draft, "into")[0], size = line(draft, "size", readSize), thread: ThreadSize | undefined = size && !Array.isArray(size) ? (size as ThreadSize) : undefined;
     const torques = linesOf(thing, "torque", piece).map(readTorque).map((torque) => fromTable(torque, thread, library));
-    if (torques.length === 0 && fastener && unit.torqueStandard !== undefined && kindIn(fastenerKinds, kind)?.turned) {
+    if (torques.length === 0 && fastener && linesOf(thing, "stages", piece).length === 0 && unit.torqueStandard !== undefined && kindIn(fastenerKinds, kind)?.turned) {
       torques.push(fromTable({ is: "standard", value: undefined, table: unit.torqueStandard, words: undefined, forCount: undefined, while: undefined, at: thing.at }, thread, library));
     }
     return {

@@ -53,11 +53,14 @@ const nameOf = (names: readonly string[]): string => names.length < 2 ? (names[0
 function dimensionsOf(project: Project, file: string, unit: string, line: Line): Dimension[] {
   const dimensions: Dimension[] = [], optional = new Map<string, string>(), units = new Map<string, Line>();
   collectUnits(project, file, unit, line, units);
+  // A built unit passes its variants to the units inside it: a line that shares a name with one already read is decided by that one.
+  const isPassedDown = (alternatives: Dimension["alternatives"]): boolean =>
+    dimensions.some((other) => alternatives.some((one) => other.alternatives.some(({ key }) => key === one.key)));
   for (const one of units.values()) for (const l of linesIn(one)) {
     if (wordOf(l) === "variants") {
       const c = cursorOf(l), alternatives: { key: string; name: string }[] = [];
       for (let name = takeName(c); name; name = takeName(c)) { takeString(c); alternatives.push({ key: name.text, name: name.text }); if (!accept(c, ",")) break; }
-      if (alternatives.length > 0) dimensions.push({ alternatives });
+      if (alternatives.length > 0 && !isPassedDown(alternatives)) dimensions.push({ alternatives });
     } else if (wordOf(l) === "option") { const name = takeName(cursorOf(l)); if (name) optional.set(name.text, name.text); }
     walkConditions(l, (condition) => failing(condition, optional));
   }

@@ -55,6 +55,12 @@ export function declareThing(line: Line, choice: Choice, types: TypeFinder): Dec
   };
 }
 
+/** What is said to the reader on one piece only. */
+export const messagesOfPiece = ({ pieces }: DeclaredThing, piece: string): readonly Message[] => {
+  const lines = piece === "" ? undefined : pieces.get(piece);
+  return lines ? messagesOf(lines) : [];
+};
+
 function messagesOf(lines: ReadonlyMap<string, readonly Line[]>): readonly Message[] {
   const all: Message[] = [];
   for (const signal of ["danger", "warning", "caution", "notice"]) { const said = lines.get(signal); if (said) all.push(...readMessages(said)); }

@@ -1,7 +1,7 @@
 // An act from its line: the same shape for every verb.
 
 import type { Act, Consequence, Limits, Name } from "./act.ts";
-import type { Quantity } from "../quantities/index.ts";
+import { isProblem, makeQuantity, type Quantity } from "../quantities/index.ts";
 import {
   accept, cursorOf, headSpan, isName, isNumber, isString, linesIn, peek, peekText, takeLabel, takeName, takeNames, takeNumber, takeQuantity, takeString, takeTime,
   wordEnd, wordOf, type Cursor, type Line,
@@ -125,12 +125,23 @@ function consequence(c: Cursor): Consequence | undefined {
   if (accept(c, "repeat")) { accept(c, "from"); return { is: "repeat", names: takeNames(c) }; }
   if (!accept(c, "choose")) return undefined;
   const names = takeNames(c), from: (Name | Quantity | number)[] = [];
+  /** Figures without a unit of their own: they have that of the next one, `from 0.10, 0.20, 0.30 mm`. */
+  let bare: { readonly place: number; readonly text: string }[] = [];
   if (accept(c, "from")) do {
-    const at = c.at, quantity = takeQuantity(c);
-    if (quantity) { from.push(quantity); continue; }
+    const at = c.at, quantity = takeQuantity(c), text = c.tokens[at]?.image ?? "";
+    if (quantity) {
+      for (const { place, text: first } of bare) {
+        const made = makeQuantity({ first, form: "single", unit: quantity.unit });
+        if (!isProblem(made)) from[place] = made;
+      }
+      bare = [];
+      from.push(quantity);
+      continue;
+    }
     c.at = at;
     const one = takeName(c) ?? takeNumber(c);
     if (one === undefined) break;
+    if (typeof one === "number") bare.push({ place: from.length, text });
     from.push(one);
   } while (accept(c, ","));
   return { is: "choose", names, from };

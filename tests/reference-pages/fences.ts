@@ -13,7 +13,8 @@ export const project = fileURLToPath(new URL("../..", import.meta.url));
 export const read = (path: string): string => readFileSync(join(project, path), "utf8");
 
 /** Every page of the project that holds text for readers. */
-export const pages: readonly string[] = ["README.md", "DEVELOPERS.md", ...globSync("language/reference/*.md", { cwd: project })].map((page) => page.replaceAll("\\", "/")).sort();
+export const pages: readonly string[] = ["README.md", "DEVELOPERS.md", ...globSync("language/reference/*.md", { cwd: project })]
+  .map((page) => page.replaceAll("\\", "/")).sort();
 
 export interface Fence {
   readonly page: string;
@@ -65,7 +66,8 @@ export function judged(text: string): { readonly found: string[]; readonly wante
   const lineOf = (f: (typeof own)[number]): number => positionAt(linesOf(all.get(f.at.file)!), f.at.start).line;
   const wanted = marks.map(shownMark).sort();
   // A hint about the machine around, which no example speaks of, is none about the example.
-  const found = own.filter((f) => f.severity !== "hint" || marks.some((m) => m.line === lineOf(f) && m.says === f.says)).map((f) => `${lineOf(f) + 1} ${f.severity} ${f.code}: ${f.says}`).sort();
+  const found = own.filter((f) => f.severity !== "hint" || marks.some((m) => m.line === lineOf(f) && m.says === f.says))
+    .map((f) => `${lineOf(f) + 1} ${f.severity} ${f.code}: ${f.says}`).sort();
   return { found, wanted, summary: own.map((f) => `${lineOf(f) + 1} ${f.severity} ${f.code}: ${f.says}`).join("\n") };
 }
 

@@ -1,9 +1,10 @@
 // The inverse of an event: which refit line answers it, and which events have none.
 
 import { kindIn, precautions as kinds } from "../../tables/index.ts";
-import type { Fluid, Model } from "../../model/model.ts";
+import type { Fluid, Model, ThingIndex } from "../../model/model.ts";
 import type { Event, EventKind, RefitVerb } from "../trace.ts";
 import type { Leaves } from "../end-state.ts";
+import { at } from "../vector.ts";
 
 const inverses: Readonly<Record<EventKind, RefitVerb>> = {
   out: "fit", slack: "tighten", off: "fit", aside: "back", back: "aside", drained: "fill", capped: "uncap", uncapped: "cap", stands: "lift", lapses: "stand",
@@ -14,20 +15,37 @@ const inverses: Readonly<Record<EventKind, RefitVerb>> = {
 export function inverseOf(model: Model, event: Event, leaves: Leaves): RefitVerb | undefined {
   switch (event.kind) {
     case "off": return event.things.some((thing) => leaves.off.has(thing)) ? undefined : "fit";
-    case "out": return remaining(event, leaves) === 0 ? undefined : "fit";
+    case "out":
+      if (remaining(event, leaves) === 0 || staysOff(model, event.thing, leaves)) return undefined;
+      return leaves.fingerTight.has(event.thing) ? "finger-tighten" : "fit";
+    case "slack": return leaves.fingerTight.has(event.thing) || staysOff(model, event.thing, leaves) ? undefined : "tighten";
+    case "held": return leaves.off.has(event.thing) ? undefined : "release";
     case "drained": return (model.things[event.thing] as Fluid).filled && !leaves.drained.has(event.thing) ? "fill" : undefined;
     // A proof is no state that lasts: there is nothing to take away.
-    case "stands": return event.precautions.some((n) => !isProof(model, n)) ? "lift" : undefined;
+    case "stands": return event.precautions.some((n) => !isProof(model, n)) && !staysOpen(model, event.thing, leaves) ? "lift" : undefined;
     case "lapses": return event.precautions.some((n) => !isProof(model, n)) ? "stand" : undefined;
     default: return inverses[event.kind];
   }
+}
+
+/** It holds a part that is left off: with nothing to hold it stays out as well. */
+export function staysOff(model: Model, tie: ThingIndex, leaves: Leaves): boolean {
+  const of = model.things[tie];
+  return of?.is === "tie" && leaves.off.size > 0 && (of.lowers.some((part) => leaves.off.has(part)) || (of.uppers.length > 0 && of.uppers.every((part) => leaves.off.has(part))));
+}
+
+/** Something that this hazard is on is left off, out or finger-tight: what stands against it is not taken back. */
+export function staysOpen(model: Model, hazard: ThingIndex, leaves: Leaves): boolean {
+  const of = model.things[hazard];
+  return of?.is === "hazard" && [...of.on, ...of.pushes].some((thing) => leaves.off.has(thing) || leaves.out.has(thing) || leaves.fingerTight.has(thing) || staysOff(model, thing, leaves));
 }
 
 /** How many of a tie go back in: those that `leaves out` names stay out. */
 export function remaining(event: Event, leaves: Leaves): number {
   if (!leaves.out.has(event.thing)) return event.count;
   const stays = leaves.out.get(event.thing);
-  return stays === undefined ? 0 : Math.max(0, event.count - stays);
+  // Those that were out before this act are among them.
+  return stays === undefined ? 0 : Math.max(0, event.count - Math.max(0, stays - at(event.before.out, event.thing)));
 }
 
 const isProof = (model: Model, precaution: number): boolean => kindIn(kinds, model.precautions[precaution]!.kind)?.isProof === true;

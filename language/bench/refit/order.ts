@@ -2,7 +2,7 @@
 // says. A partial order; printed is the line of it that is nearest to last off, first on.
 
 import type { Act, Name } from "../../model/act.ts";
-import { reasonOf } from "../bench.ts";
+import { prefixInside, reasonOf } from "../bench.ts";
 import type { BlockEntry, Entry, Model, Procedure, ThingIndex, Tie } from "../../model/model.ts";
 import type { Leaves } from "../end-state.ts";
 import type { State } from "../state.ts";
@@ -87,6 +87,7 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
         const { act } = entry;
         if (checking.has(entry)) past = true;
         if (act.verb === "reverse") { past = true; continue; }
+        if (act.verb === "base") continue;                             // which side moves is a matter of wording and of lifting
         if (act.verb === "order") { group.orders.push({ ...statementOf(act), at: act.at }); continue; }
         const called = act.verb === "do" ? procedures.get(act.names[0]?.text ?? "") : undefined;
         if (called) { write(called.body, { ...around, procedure: called, prefix: prefixOn(strip, act, around) }); continue; }
@@ -98,7 +99,8 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
         case "if": case "optional": case "choice": if (strip.conditionHolds(entry, around)) write(entry.body, around); return;
         case "repeat": for (const piece of entry.over) write(entry.body, { ...around, pieces: [...around.pieces, piece] }); return;
         case "refit": case "otherwise": return;
-        case "step": case "instead": case "either": write(entry.body, around);
+        case "step": write(entry.body, { ...around, step: stepIn(entry, around) }); return;
+        case "instead": case "either": write(entry.body, around);
       }
     };
     /** How many pieces of an event a line puts back: a count takes that many, and leaves the rest to another line or the reverse. */
@@ -130,7 +132,10 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
       }
       const rest = things.filter((thing) => !found.some((e) => e.things.includes(thing) || e.moved.includes(thing)));
       if (found.length > 0 && (rest.length === 0 || act.verb === "restore")) return;
-      place(addOp(graph, { verb: "written", act, event: undefined, things: found.length > 0 ? rest : things, count: act.count ?? 1, around, rank, at: act.at, placed }));
+      const op = addOp(graph, { verb: "written", act, event: undefined, things: found.length > 0 ? rest : things, count: act.count ?? 1, around, rank, at: act.at, placed });
+      // A further stage of what the reverse fits follows its fitting, and air leaves a fluid around its fill, wherever that comes.
+      const follows = act.verb === "tighten" ? "out" : act.verb === "evacuate" || act.verb === "bleed" ? "drained" : undefined;
+      if (marked || follows === undefined || !things.some((thing) => about.get(thing)?.some((event) => event.kind === follows))) place(op);
     };
     const by = note.by === undefined ? undefined : procedures.get(note.by);
     write(by ? by.body : note.entries, by ? { ...note.around, procedure: by } : note.around);
@@ -138,10 +143,15 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
   return groups;
 }
 
-/** `do P on X` speaks of the things inside X. */
+/** A step that stands in the refit block of another one has a title of its own, and its place. */
+function stepIn(entry: BlockEntry, { step, procedure, pieces }: Around): StepRun | undefined {
+  return step && { number: step.number, procedure, name: entry.name, title: entry.title, pieces, at: entry.at, within: step.within ?? step };
+}
+
+/** `do P on X` speaks of the things inside X, where X is a unit. */
 function prefixOn(strip: Stripped, act: Act, around: Around): string {
   const on = act.on.length > 0 ? strip.resolve(act.on, around)[0] : undefined;
-  return on === undefined ? around.prefix : `${strip.model.things[on]!.id}/`;
+  return prefixInside(strip.model, on, around);
 }
 
 const checkingVerbs = new Set(["measure", "inspect", "test", "set", "second-check", "hold-point"]);

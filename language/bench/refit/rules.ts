@@ -101,13 +101,17 @@ function inPlaceBefore(graph: Graph, opOf: readonly (RefitOp | undefined)[], ass
 
 /** A fill after all joints of its fluid, those undone before the drain too. */
 function fillAfter(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | undefined)[], event: Event, fluid: Fluid): void {
-  const { model, events } = strip;
+  const { model, events } = strip, written = (verb: string): RefitOp[] => graph.ops.filter((op) => !op.event && op.act?.verb === verb && op.things.includes(fluid.index));
   for (const other of events) {
     if (!opOf[other.index] || other === event) continue;
     const tie = isTie(model, other.thing) ? tieOf(model, other.thing) : undefined;
     const concerns = tie ? tie.opens.includes(fluid.index) || fluid.drainsAt.includes(tie.index) || tie.lowers.some((part) => fluid.path.includes(part)) : other.things.some((thing) => fluid.path.includes(thing));
-    if (concerns && other.kind !== "aside") ask(graph, opOf[other.index], opOf[event.index], "it is filled when all is closed", event.act.at, false);
+    if (!concerns || other.kind === "aside") continue;
+    ask(graph, opOf[other.index], opOf[event.index], "it is filled when all is closed", event.act.at, false);
+    for (const op of written("evacuate")) ask(graph, opOf[other.index], op, "it is pumped out when all is closed", op.at, false);
   }
+  for (const op of written("evacuate")) ask(graph, op, opOf[event.index], "it is pumped out before it is filled", op.at, false);
+  for (const op of written("bleed")) ask(graph, opOf[event.index], op, "air is let out of what is filled", op.at, false);
 }
 
 /** What was kept from turning while it was undone is kept from turning while it is made. */

@@ -31,11 +31,14 @@ const handling = new Set(["fit", "undo", "remove", "tighten", "press", "put", "t
 export function addStatements(strip: Stripped, graph: Graph, groups: readonly Group[]): void {
   for (const group of groups) for (let i = 1; i < group.chain.length; i++) ask(graph, group.chain[i - 1], group.chain[i], "it is written so", group.chain[i]!.at, true);
   for (const group of groups) besideReverse(graph, group);
+  tightenedWhenIn(graph);
   sameThing(graph);
   const unitAround: Around | undefined = groups[0]?.note.around ?? graph.ops[0]?.around;
   if (unitAround) for (const order of strip.model.orders) {
     const where = { ...unitAround, prefix: "", pieces: [] };
-    apply(strip, graph, opsOf(strip, graph, order.names, where).filter((op) => op.event?.kind === "off"), order, where, graph.ops);
+    const ops = opsOf(strip, graph, order.names, where).filter((op) => op.event?.kind === "off");
+    apply(strip, graph, ops, order, where, graph.ops);
+    withItsTies(strip, graph, ops, order, where);
   }
   for (const group of groups) {
     const { note } = group;
@@ -44,12 +47,17 @@ export function addStatements(strip: Stripped, graph: Graph, groups: readonly Gr
       const scope = note.step ? graph.ops.filter((o) => stepOf(o) === note.step) : graph.ops;
       apply(strip, graph, [op], { names: [], after: op.act.after, before: op.act.before, first: op.act.first, last: op.act.last, at: op.act.at }, op.around, scope);
     }
-    for (const order of group.orders) apply(strip, graph, opsOf(strip, graph, order.names, note.around), order, note.around, graph.ops);
+    for (const order of group.orders) {
+      const ops = opsOf(strip, graph, order.names, note.around);
+      apply(strip, graph, ops, order, note.around, graph.ops);
+      withItsTies(strip, graph, ops, order, note.around);
+    }
   }
 }
 
-const stepOf = (op: RefitOp): Around["step"] => op.event?.around.step ?? op.around.step;
-const inside = (note: RefitNote, op: RefitOp): boolean => op.act!.at.file === note.at.file && op.act!.at.start >= note.at.start && op.around.step === note.around.step && op.around.procedure === note.around.procedure;
+const stepOf = (op: RefitOp): Around["step"] => op.event?.around.step ?? rootOf(op.around.step);
+const rootOf = (step: Around["step"]): Around["step"] => step?.within ?? step;
+const inside = (note: RefitNote, op: RefitOp): boolean => op.act!.at.file === note.at.file && op.act!.at.start >= note.at.start && rootOf(op.around.step) === note.around.step && op.around.procedure === note.around.procedure;
 
 /** What stands before or after `reverse` comes before or after every reversed event of that step. */
 function besideReverse(graph: Graph, { note, before, after, chain }: Group): void {
@@ -62,6 +70,30 @@ function besideReverse(graph: Graph, { note, before, after, chain }: Group): voi
   graph.later.forEach((list, from) => {
     if (!inChain.has(from) && list.some((to) => inChain.has(to))) ask(graph, graph.ops[from], chain[0], "the whole stands there", chain[0]!.at, false);
   });
+}
+
+/** A stage of tightening that is written stands after the fitting of its fastener, wherever that is. */
+function tightenedWhenIn(graph: Graph): void {
+  for (const op of graph.ops) {
+    if (op.event || op.act?.verb !== "tighten") continue;
+    for (const other of graph.ops) if (other.event?.kind === "out" && op.things.includes(other.event.thing)) ask(graph, other, op, "it is in before it is tightened", op.at, false);
+  }
+}
+
+/** `order` speaks of all of a part: what it hangs by goes with it, as far as the rest allows. */
+function withItsTies(strip: Stripped, graph: Graph, ops: readonly RefitOp[], { names, after, before, at }: OrderStatement, around: Around): void {
+  const along = (list: readonly RefitOp[], of: readonly Name[]): RefitOp[] => {
+    const parts = strip.resolve(of, around);
+    return [...list, ...graph.ops.filter((op) => {
+      const thing = op.event?.kind === "out" || op.event?.kind === "slack" ? strip.model.things[op.event.thing] : undefined;
+      return thing?.is === "tie" && thing.lowers.some((part) => parts.includes(part)) && !list.includes(op);
+    })];
+  };
+  const own = along(ops, names), earlier = along(opsOf(strip, graph, after, around), after), later = along(opsOf(strip, graph, before, around), before);
+  for (const op of own) {
+    for (const other of earlier) if (!own.includes(other)) ask(graph, other, op, "it is stated", at, false);
+    for (const other of later) if (!own.includes(other)) ask(graph, op, other, "it is stated", at, false);
+  }
 }
 
 function sameThing(graph: Graph): void {

@@ -1,10 +1,16 @@
 // The lines of a whole performance in order: strip, refit, finish, in runs of one step, each line with its number.
 
 import { endTurnBefore, placementOf, type Before } from "../../bench/placement.ts";
+import { machineOf } from "../../bench/machine.ts";
+import { at } from "../../bench/vector.ts";
+import { aroundOf } from "../../bench/walk.ts";
+import { namedThings } from "../../bill/named-things.ts";
 import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
-import type { Part, Tie } from "../../model/model.ts";
+import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
 import { lineContext, phrase, thingOf, type LineContext } from "./context.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
+import { fluidKinds, kindIn } from "../../tables/index.ts";
+import { afterLines, leaveLines, standingLines, startLines } from "./ends.ts";
 import type { Units } from "./figures.ts";
 import { itemsOf } from "./items.ts";
 import type { Line, LineGroup } from "./line.ts";
@@ -45,7 +51,9 @@ export function linesOf(performance: Performance, units: Units): Lines {
     ...refitLines(context, refit.slice(0, last), warnings.refit.slice(0, last)), ...turned,
     ...refitLines(context, refit.slice(last), warnings.refit.slice(last)), ...said(written, "refit", warnings.written, true),
   ];
-  const finished = said(finish, "finish", warnings.finish, false);
+  stripped.unshift(...place(stripped[0]?.step, startLines(context)));
+  back.push(...place(back[back.length - 1]?.step, [...leaveLines(context), ...standingLines(context)]));
+  const finished = [...said(finish, "finish", warnings.finish, false), ...place(undefined, afterLines(context))];
   return {
     context, strip: groupsOf(context, stripped, "strip"), refit: groupsOf(context, back, "refit"), finish: groupsOf(context, finished, "finish"),
   };
@@ -85,12 +93,19 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[], warn
     const step = first.op.around.step;
     const around = first.op.around, act = first.op.act ?? first.op.event!.act;
     // All that one line asks stands before it, also where it prints several acts.
-    placed.push(...place(step, warnings.slice(i, i + run.length).flatMap((before) => warningLines(context, { act, around, half: "refit" }, before))));
+    placed.push(...place(step, warningLines(context, { act, around, half: "refit" }, joined(warnings.slice(i, i + run.length)))));
     if (first.turn !== undefined) placed.push(...place(step, [turnLine(context, first, first.turn, false)]));
     placed.push(...place(step, opLines(context, run)));
     i += run.length;
   }
   return placed;
+}
+
+/** What stands before any of several acts, each once. */
+function joined(all: readonly Before[]): Before {
+  const messages = new Map<Before["messages"][number]["message"], Set<ThingIndex>>();
+  for (const { message, things } of all.flatMap((before) => before.messages)) messages.set(message, new Set([...messages.get(message) ?? [], ...things]));
+  return { hazards: [...new Set(all.flatMap((before) => before.hazards))], messages: [...messages].map(([message, things]) => ({ message, things: [...things] })) };
 }
 
 /** Two ops that answer one act of the strip and read alike are one line: pieces, or a list of plain joints. */
@@ -144,6 +159,8 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
       if (ties.length > 0) return all([makeLine(context, doing, ties, { how: op.verb === "tighten" ? "tighten" : op.verb === "finger-tighten"
         ? "finger-tight" : "fit", count: op.count, stage: op.act?.stage })]);
       if (parts.length === 0) return [];
+      const built = builtOn(context, run);
+      if (built) return all([fitLine(context, { ...doing, act: { ...doing.act, verb: "fit", names: [], tool: undefined } }, built.parts, { before, after, moved: built.moved, lifted: undefined, onto: built.onto })]);
       return all([fitLine(context, doing, parts, { before, after, moved: run.flatMap((each) => each.op.event?.moved ?? []),
         lifted: event?.act.verb === "lift" ? event.act : undefined })]);
     }
@@ -151,9 +168,8 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
       const verb = event?.act.verb === "swing" || event?.act.verb === "open" ? event.act.verb : "slide", what = phrase(context, things);
       return all([action(doing, op.verb, op.verb === "back" ? acts.back(verb, what) : acts.aside(verb, what), { items })]);
     }
-    case "fill": return all(things.map((thing) => thingOf(context, thing)).flatMap((thing) => (thing.is === "fluid"
-      ? [fillLine(context, doing, thing, undefined)] : [])));
-    case "undo": return all(undoLines(context, doing, { ...emptyPerformed(doing, before, after), things }, []));
+    case "fill": return all(things.map((thing) => thingOf(context, thing)).flatMap((thing) => (thing.is === "fluid" ? filling(context, doing, thing) : [])));
+    case "undo": return all(undoLines(context, { ...doing, act: { ...doing.act, count: event?.count } }, { ...emptyPerformed(doing, before, after), things }, []));
     case "remove": return all(removeLines(context, doing, { ...emptyPerformed(doing, before, after), things }, []));
     case "cap": case "uncap": case "hold": case "support": case "release": return all(plainLines(context,
       { ...doing, act: { ...doing.act, verb: op.verb } }, things) ?? []);
@@ -171,6 +187,34 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
     }
     case "written": return all(writtenOp(context, doing, run));
   }
+}
+
+/**
+ * `base X` in the refit: X stays on the stand, so where its side and the rest of the unit meet it is the rest that moves. The same
+ * meeting at the bench; other hands, and another mass to lift.
+ */
+function builtOn(context: LineContext, run: readonly RefitPerformed[]): { readonly parts: readonly Part[]; readonly moved: readonly ThingIndex[]; readonly onto: readonly ThingIndex[] } | undefined {
+  const { model, performance } = context, { event } = run[0]!.op, machine = machineOf(model), bases = refitBases(performance);
+  if (!event || !bases.some((base) => event.moved.includes(base))) return undefined;
+  const { before } = run[0]!, lumpOf = (part: ThingIndex): number => at(before.lump, part);
+  const met = [...new Set(event.things.flatMap((thing) => machine.hosts[thing] ?? []))].filter((host) => !event.moved.includes(host));
+  const parts = met.map((host) => thingOf(context, host)).filter((thing): thing is Part => thing.is === "part");
+  if (parts.length === 0) return undefined;
+  return { parts, moved: model.parts.filter((part) => lumpOf(part.index) === lumpOf(parts[0]!.index)).map((part) => part.index), onto: event.things };
+}
+
+function refitBases({ model, procedure }: Performance): readonly ThingIndex[] {
+  const names = procedure.refit.flatMap((entry) => (entry.is === "act" && entry.act.verb === "base" ? entry.act.names : []));
+  return namedThings(model, names, aroundOf(procedure));
+}
+
+/** What its kind asks before and after the fill, where no line of the author's says it. */
+function filling(context: LineContext, doing: Doing, fluid: Fluid): LineDraft[] {
+  const kind = kindIn(fluidKinds, fluid.kind), own = { ...doing.act, text: "", tool: undefined };
+  const isWritten = (verb: string): boolean => [...context.performance.refit.map(({ op }) => ({ verb: op.event ? "" : op.act?.verb, things: op.things })),
+    ...context.performance.finish.map(({ act, things }) => ({ verb: act.verb, things }))].some((each) => each.verb === verb && each.things.includes(fluid.index));
+  const plain = (verb: string): readonly LineDraft[] => (isWritten(verb) ? [] : plainLines(context, { ...doing, act: { ...own, verb } }, [fluid.index]) ?? []);
+  return [...(kind?.evacuate ? plain("evacuate") : []), fillLine(context, doing, fluid, undefined), ...(kind?.bleed || fluid.bleedsAt.length > 0 ? plain("bleed") : [])];
 }
 
 function writtenOp(context: LineContext, doing: Doing, run: readonly RefitPerformed[]): readonly LineDraft[] {

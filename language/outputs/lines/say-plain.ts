@@ -9,7 +9,7 @@ import { nameText, namesText, phrase, thingOf, toolName, type LineContext } from
 import { clock, figureText, timeText } from "./figures.ts";
 import { itemsOf } from "./items.ts";
 import type { Detail } from "./line.ts";
-import { limitsText, readingOf } from "./reading.ts";
+import { limitsText, readingOf, stepTitle } from "./reading.ts";
 import { discards, fastenerDetails, holdLines } from "./say-strip.ts";
 import { waitOf } from "../../bench/placement.ts";
 
@@ -36,6 +36,7 @@ export function plainLines(context: LineContext, doing: Doing, things: readonly 
     // The steps of a called procedure stand where they are done.
     case "do": return context.model.procedures.has(act.names[0]?.text ?? "") ? []
       : [{ ...common, is: "note", says: acts.doProcedure(toolName(context, act.names[0]?.text ?? "")) }];
+    case "repeat": return [{ ...common, is: "note", says: acts.repeatFrom(stepTitle(context, act.names[0]?.text ?? "")) }];
     case "support": case "hold": case "release": case "slide": case "swing": case "open": return holdLines(context, doing, things);
     case "turn": return one(acts.turn(act.on[0]?.text ?? act.names[0]?.text ?? ""));
     case "rotate": return one(acts.rotate(what, amount));

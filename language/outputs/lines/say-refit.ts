@@ -27,7 +27,7 @@ export function makeLine(context: LineContext, doing: Doing, ties: readonly Tie[
     ? making.count : undefined, false);
   const says = making.how === "finger-tight" ? acts.fingerTight(what) : making.how === "tighten" ? acts.tighten(what, making.stage)
     : acts.fit(tieVerb(context, first, "refit"), what, { fresh: fresh && ties.length === 1 });
-  const details: Detail[] = fastenerDetails(context, first), torque = making.how === "finger-tight" ? undefined : sameTorque(context, ties, making.count);
+  const details: Detail[] = fastenerDetails(context, first), torque = making.how === "finger-tight" ? undefined : sameTorque(context, ties, making.count, making.stage);
   if (first.how && !first.fastener) details.push({ sort: "how", says: first.how });
   if (torque) details.push(...torqueDetails(context, torque, first.pattern?.is !== "rectangle" && first.pattern?.is !== "at"));
   else if (making.how === "finger-tight" && isTurned(first)) details.push({ sort: "torque", says: acts.tightenLater });
@@ -55,8 +55,8 @@ const torqueDetails = (context: LineContext, torque: LineTorque, isRound: boolea
 const isTurned = (tie: Tie): boolean => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned !== false;
 
 /** Of several groups in one line the torque is that of the first: a line holds only groups of one torque. */
-const sameTorque = (context: LineContext, ties: readonly Tie[], count: number): LineTorque | undefined => torqueOf(ties[0]!, ties.length === 1
-  ? count : ties[0]!.count, context);
+const sameTorque = (context: LineContext, ties: readonly Tie[], count: number, stage: number | undefined): LineTorque | undefined =>
+  torqueOf(ties[0]!, ties.length === 1 ? count : ties[0]!.count, context, stage);
 
 /** How a part is fitted in this line. */
 export interface Fitting {
@@ -66,6 +66,8 @@ export interface Fitting {
   readonly moved: readonly ThingIndex[];
   /** It was lifted off: it is lowered in. */
   readonly lifted: Act | undefined;
+  /** What it is fitted to, where the reader would expect it the other way round. */
+  readonly onto?: readonly ThingIndex[];
 }
 
 export function fitLine(context: LineContext, doing: Doing, parts: readonly Part[], fitting: Fitting): ActionDraft {
@@ -77,7 +79,7 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
     || act.verb === "press";
   const tool = written && act.tool ? toolName(context, act.tool.text) : undefined, joints = jointsMet(context, fitting), details: Detail[] = [];
   const hows = [...(first.fitsBy ? [kinds.jointVerb(first.fitsBy, "refit")] : []), ...joints.map((tie) => tieVerb(context, tie, "refit"))];
-  const onto = written && act.on.length > 0 ? namesText(context, act.on, around) : undefined;
+  const onto = fitting.onto ? phrase(context, fitting.onto) : written && act.on.length > 0 ? namesText(context, act.on, around) : undefined;
   const says = act.verb === "press" ? acts.press(what, onto, tool)
     : fitting.lifted && !tool ? acts.lowerIn(what, gear ? toolName(context, gear.text) : undefined, people)
     : acts.fit(kinds.partVerb(first.kind, "refit"), what, { fresh: fresh && parts.length === 1, facing: act.facing,
@@ -87,7 +89,8 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
   if (fitting.lifted) details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });
   for (const part of parts) {
     if (part.alignBy) details.push({ sort: "mark", says: acts.alignBy(part.alignBy) });
-    }
+  }
+  if (!fresh && parts.some((part) => part.ownPlace)) details.push({ sort: "mark", says: acts.ownPlaceBack });
   if (parts.some((part) => part.dry)) details.push({ sort: "how", says: acts.goesOnDry });
   details.push(...marksMet(context, fitting));
   if (!fresh) details.push(...newDetails(context, indexes));
@@ -143,12 +146,13 @@ export function newDetails(context: LineContext, things: readonly ThingIndex[]):
   for (const thing of things) {
     const fresh = context.fresh.get(thing);
     if (!fresh) continue;
-    const text = fresh.grade === "certain" ? acts.isNew : fresh.reason === "every" ? acts.newEvery(fresh.strips ?? 1)
+    const item = thingOf(context, thing), times = item.is === "tie" && item.renew === undefined ? item.reuseTimes : undefined;
+    const text = fresh.grade === "certain" ? acts.isNew : fresh.reason === "every" ? (times === undefined ? acts.newEvery(fresh.strips ?? 1) : acts.reuseTimes(times))
       : acts.newIf[isNewIf(fresh.reason) ? fresh.reason : "worn"];
     said.set(text, [...(said.get(text) ?? []), thing]);
   }
   return [...said].map(([text, of]) => ({ sort: "new", says: of.length === things.length ? text : `${text} (${phrase(context, of)})` }));
 }
 
-const isNewIf = (reason: string): reason is "worn" | "damaged" | "as-a-set" | "by-pairs" | "reading" | "kind-not-said" => ["worn", "damaged",
-  "as-a-set", "by-pairs", "reading", "kind-not-said"].includes(reason);
+const isNewIf = (reason: string): reason is "worn" | "damaged" | "as-a-set" | "by-pairs" | "reading" | "chosen" | "kind-not-said" => ["worn", "damaged",
+  "as-a-set", "by-pairs", "reading", "chosen", "kind-not-said"].includes(reason);

@@ -81,15 +81,17 @@ export function removeLines(context: LineContext, doing: Doing, performed: Perfo
 function removeLine(context: LineContext, doing: Doing, parts: readonly Part[], events: readonly Event[]): ActionDraft {
   const { acts } = context.wording, { act } = doing, first = parts[0]!, indexes = parts.map((part) => part.index);
   const tool = act.tool ? toolName(context, act.tool.text) : undefined, people = act.people ?? first.liftPeople;
-  const what = parts.length === 1 ? acts.some(first.name, first.piece !== "", act.count ?? first.count, first.count, act.rest, first.countUnknown)
+  const still = act.rest && doing.before ? first.count - at(doing.before.out, first.index) : first.count;
+  const what = parts.length === 1 ? acts.some(first.name, first.piece !== "", act.count ?? still, first.count, act.rest, first.countUnknown)
     : phrase(context, indexes);
   const lifts = act.verb === "lift", how = howOff(context, first, events);
   const says = lifts ? acts.lift(what, tool, people) : act.together && parts.length > 1 ? acts.removeTogether(what, tool, people)
     : acts.remove(context.wording.kinds.partVerb(first.kind, "strip"), what, how, tool, people);
   const details: Detail[] = [];
   const along = [...new Set(parts.flatMap((part) => comesAlong(part, events)))].filter((index) => !indexes.includes(index));
-  if (along.length > 0) details.push({ sort: "comes-away", says: acts.comesAway(phrase(context,
-    along.filter((index) => !isInside(context, index, indexes)))) });
+  const told = along.filter((index) => !isInside(context, index, indexes));
+  if (told.length > 0) details.push({ sort: "comes-away", says: acts.comesAway(phrase(context, told)) });
+  if (parts.some((part) => part.ownPlace && context.fresh.get(part.index)?.grade !== "certain")) details.push({ sort: "goes-to", says: acts.ownPlace });
   const moved = [...new Set([...indexes, ...parts.flatMap((part) => eventOf(part, events)?.moved ?? [])])], mass = massOf(context.model, moved);
   if (lifts || mass.kg >= sayMassFrom) details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });
   details.push(...discards(context, indexes), ...goesTo(context, doing));

@@ -9,26 +9,30 @@ import type { LineTorque } from "./line.ts";
 
 /**
  * @param count pieces that are tightened in this line: a part of them has no order of its own.
+ * @param stage the one stage that this line tightens to, counted from 1; all of them if left out.
  * @returns undefined for what is not turned by a tool, and for joints.
  */
-export function torqueOf(tie: Tie, count: number, units: Units): LineTorque | undefined {
+export function torqueOf(tie: Tie, count: number, units: Units, stage?: number): LineTorque | undefined {
   if (!tie.fastener || kindIn(fastenerKinds, tie.kind)?.turned === false) return undefined;
   const { acts } = units.wording, shares = tie.passes?.shares ?? [];
   const order = count >= tie.count ? orderOf(tie) : [];
   return {
-    text: torqueText(tie, units), passes: tie.passes ? acts.inPasses(tie.passes.count,
+    text: torqueText(tie, units, stage), passes: tie.passes ? acts.inPasses(tie.passes.count,
       shares.map((share) => `${Number((share * 100).toPrecision(6))} %`).join(", ")) : "",
     sequence: tie.sequence && tie.count > 1 ? tie.sequence.words ?? acts.sequence(units.wording.kinds.sequence(tie.sequence.kind)) : "", order,
   };
 }
 
 /** Torque, stages and back-out in one phrase. */
-export function torqueText(tie: Tie, units: Units): string {
+export function torqueText(tie: Tie, units: Units, stage?: number): string {
   const { acts } = units.wording, both = (quantity: Quantity): string => bothSystems(quantity, units);
-  const parts: string[] = [];
-  if (tie.stages.length > 0) parts.push(acts.stages(tie.stages.map(both)));
+  const parts: string[] = [], one = stage === undefined ? undefined : tie.stages[stage - 1];
+  // Before the last stage nothing is let back, and no other torque holds.
+  if (one && stage !== undefined && stage < tie.stages.length) return both(one);
+  if (one) parts.push(both(one));
+  else if (tie.stages.length > 0) parts.push(acts.stages(tie.stages.map(both)));
   for (const torque of tie.torques) {
-    const value = torque.is === "none" ? acts.torqueNone : torque.is === "words" ? torque.words ?? "" : torque.value ? both(torque.value) : acts.torqueNotGiven;
+    const value = torque.is === "none" ? acts.torqueNone : torque.is === "words" ? (torque.words ?? "").replace(/\.$/, "") : torque.value ? both(torque.value) : acts.torqueNotGiven;
     parts.push(acts.torqueFor(value, torque.forCount, torque.while));
   }
   if (parts.length === 0) parts.push(acts.torqueNotGiven);

@@ -137,7 +137,7 @@ function beforeBody(chapter: Chapter, options: OutputOptions): Value {
   const { manual: words } = options.wording;
   return [
     chapter.about !== "" && html`<p class="about">${own(chapter.about)}</p>`,
-    chapter.needs.length > 0 && html`<h3>${words.before}</h3><ul>${chapter.needs.map((need) => html`<li>${own([need.words, need.then].filter(Boolean).join(": "))}</li>`)}</ul>`,
+    chapter.needs.length > 0 && html`<h3>${words.before}</h3><ul>${chapter.needs.map((need) => html`<li>${own(need.words)}</li>`)}</ul>`,
     chapter.messages.map(({ signal, text }) => messagePanel(signal, html`<p>${own(text)}</p>`, options)),
   ];
 }

@@ -8,7 +8,7 @@ import type { Tie, Tool } from "../../model/model.ts";
 import { si } from "../../quantities/index.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
 import { hangingOn } from "../lines/hanging.ts";
-import { bothSystems, figureText, massText } from "../lines/figures.ts";
+import { type Units, bothSystems, figureText, massText } from "../lines/figures.ts";
 import type { Lines } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { spannerOf, type Spanner } from "../lines/spanner.ts";
@@ -86,11 +86,16 @@ function lifts({ performance, lines }: Done): LiftRow[] {
     rows.push({
       load: things.map((thing) => context.model.things[thing]!.name).join(", "), mass: mass.kg > 0 ? [massText(mass.kg, context), notGiven].filter(Boolean).join(", ") : acts.massNotGiven,
       gear: act.tool ? toolName(context, act.tool.text) : words.notGiven,
-      capacity: tool?.capacity ? figureText(tool.capacity, context) : act.tool ? words.notGiven : "", people: people === undefined ? ""
+      capacity: tool?.capacity ? [figureText(tool.capacity, context), legsText(tool, context)].filter(Boolean).join(", ") : act.tool ? words.notGiven : "", people: people === undefined ? ""
         : String(people), line: lineOf(i),
     });
   });
   return rows;
+}
+
+/** The legs of a sling and their angle: its capacity is that of one leg, straight. */
+function legsText({ legs, angle }: Tool, units: Units): string {
+  return legs === undefined && angle === undefined ? "" : units.wording.manual.slingLegs(legs, angle && figureText(angle, units));
 }
 
 /** What acts and precautions name, spanners and wrenches apart; consumables stand in the bill. */

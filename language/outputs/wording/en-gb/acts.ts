@@ -40,7 +40,7 @@ export const acts = {
   turnBack: (position: string) => sentence(`Turn the unit back: ${position.replaceAll("-", " ")}`),
   rotate: (what: string, amount?: string) => sentence(`Turn ${what} by hand${ifAny(" by ", amount)}`),
   drain: (what: string, volume: string, into?: string) => sentence(`Drain ${what} (${volume})${ifAny(" into ", into && the(into))}`),
-  recover: (what: string, volume: string, into?: string, tool?: string) => sentence(`Recover ${what} (${volume})${ifAny(" into ", into)}${withTool(tool)}; let nothing out`),
+  recover: (what: string, volume: string, into?: string, tool?: string) => sentence(`Recover ${what} (${volume})${ifAny(" into ", into && the(into))}${withTool(tool)}; let nothing out`),
   fill: (what: string, volume: string, at?: string) => sentence(`Fill ${what} (${volume})${ifAny(" at ", at)}`),
   bleed: (what: string, at?: string) => sentence(`Bleed ${what}${ifAny(" at ", at)}`),
   evacuate: (what: string, tool?: string) => sentence(`Evacuate the circuit of ${what}${withTool(tool)}`),
@@ -70,7 +70,8 @@ export const acts = {
   press: (what: string, onto?: string, tool?: string) => sentence(`Press ${what}${ifAny(" onto ", onto)}${withTool(tool)}`),
   fit: (verb: string, what: string, of: FitWords) => {
     // A verb such as "Set new" says itself that the thing is new.
-    const says = verb.endsWith(" new") || of.fresh ? what.replace(/^the (\d+ )?/, (_, count: string | undefined) => (count ? `${count}new ` : "a new ")) : what;
+    const isNew = verb.endsWith(" new") || of.fresh;
+    const says = isNew && !what.startsWith("the ") ? `new ${what}` : isNew ? what.replace(/^the (\d+ )?/, (_, count: string | undefined) => (count ? `${count}new ` : "a new ")) : what;
     const more = `${ifAny(" to ", of.onto)}${ifAny(", facing ", of.facing)}${withTool(of.tool)}${byPeople(of.people)}${ifAny(": ", of.how)}`;
     return sentence(verbWith(verb.replace(/ new$/, ""), says) + more);
   },
@@ -79,7 +80,16 @@ export const acts = {
   tighten: (what: string, stage?: number) => sentence(`Tighten ${what}${stage === undefined ? "" : ` to stage ${stage}`}`),
   precautionBackTitle: (title: string) => `Take back (${title.toLowerCase()}):`,
   precautionEnds: (title: string, hazard: string) => sentence(`From here on this precaution no longer stands: ${title.toLowerCase()}, ${inside(hazard)}`),
+  starts: {
+    without: (what: string) => sentence(`At the start: without ${what}`), drained: (what: string) => sentence(`At the start: ${what} drained`),
+    with: (title: string, hazard: string) => sentence(`At the start this stands already: ${title.toLowerCase()}, ${hazard.replace(/^the /, "")}`), onBench: "At the start: on the bench, off the unit.",
+  },
+  leaves: (how: "out" | "finger-tight" | "off" | "drained" | "turned", what: string, until: string | undefined, words: string) =>
+    [sentence(`Left at the end: ${how === "turned" ? "the unit turned, " : ""}${what}${how === "turned" ? "" : ` ${how}`}${ifAny(", until: ", until)}`), words].filter(Boolean).join(" "),
+  afterwards: (text: string) => `Afterwards: ${text}`,
+  stillStands: (title: string, hazard: string) => sentence(`Not taken back here, work is left open: ${title.toLowerCase()}, ${inside(hazard)}`),
   standAgain: (title: string, hazard: string) => sentence(`Take the precaution again: ${title.toLowerCase()}, ${inside(hazard)}`),
+  repeatFrom: (step: string) => sentence(`Repeat from ${step}`),
   doProcedure: (title: string) => sentence(`Do: ${title}`),
   secondCheck: "A second person looks, and signs.",
   holdPoint: "Stop here until this point is released.",
@@ -119,13 +129,16 @@ export const acts = {
   lubricant: (name: string) => sentence(`Lubricate: ${inside(name)}`),
   newIfWorn: "New if worn or damaged.",
   newIf: { worn: "New if worn.", damaged: "New if damaged.", "as-a-set": "If new: the whole set.", "by-pairs": "If new: in pairs.",
-    reading: "New if the reading asked for it.", "kind-not-said": "Of a kind that is used once: the procedure does not say new or old." },
+    reading: "New if the reading asked for it.", chosen: "Of the size that the reading asked for.", "kind-not-said": "Of a kind that is used once: the procedure does not say new or old." },
   isNew: "Fit new.",
   aNew: (name: string, count: number) => (count > 1 ? `${count} new ${inside(name)}` : `a new ${inside(name)}`),
   /** How several joints let go or go together, in one phrase. */
   hows: (verbs: readonly string[]) => (verbs.length === 0 ? undefined : verbs.map(lowerFirst).join(", ")),
   limitsLine: (limits: string) => sentence(`Limits: ${limits}`),
   newEvery: (strips: number) => sentence(`New every ${strips} strips`),
+  reuseTimes: (times: number) => sentence(`May be used again ${times === 1 ? "once" : `${times} times`}: count it, then new`),
+  ownPlace: "Keep each with its place: it goes back there.",
+  ownPlaceBack: "Back in its own place.",
   newWasher: (what: string) => sentence(`With new ${what}`),
   discardOf: (what: string) => sentence(`Do not keep ${what}: new goes back in`),
   discard: "Do not keep: a new one goes back in.",

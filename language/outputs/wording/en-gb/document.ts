@@ -48,7 +48,7 @@ export const bill = {
     "joint-kind": "its joint needs a new one",
     "act": "the procedure renews it", "worn": "new when worn", "damaged": "new when damaged", "as-a-set": "new as a set", "by-pairs": "new in pairs",
     "every": "new after some strips",
-    "reading": "if the reading asks for it", "scrap": "the old one is scrapped",
+    "reading": "if the reading asks for it", "chosen": "of the size that the reading asks for", "scrap": "the old one is scrapped",
     "kind-not-said": "of a kind that is used once; the procedure does not say new or old",
   },
   every: (strips: number) => `new every ${strips} strips`,

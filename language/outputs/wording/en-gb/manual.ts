@@ -65,6 +65,8 @@ export const manual = {
   // Tables.
   number: "No.", name: "Name", kind: "Kind", count: "Count", size: "Size", partNo: "Part number", standard: "Standard", fresh: "New", joins: "Joins",
   class: "Class", passes: "Passes and sequence",
+  slingLegs: (legs: number | undefined, angle: string | undefined) => [legs === undefined ? "" : `a leg; ${legs === 1 ? "1 leg" : `${legs} legs`}`,
+    angle === undefined ? "" : `at ${angle} to the horizontal`].filter(Boolean).join(" "),
   hangsOn: (what: string, on: string) => `${what} to ${on}`,
   freshGrades: { certain: "always", worn: "if worn" },
   pieces: (count: number) => String(count),

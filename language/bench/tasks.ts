@@ -1,0 +1,19 @@
+// `task`: some of the steps of a procedure, done alone. Each is performed by itself; what the whole does not find is wrong with the
+// task, and is said once, at its line.
+
+import type { Procedure } from "../model/model.ts";
+import { reasonOf, report, type Bench } from "./bench.ts";
+import { performProcedure } from "./perform-procedure.ts";
+import type { Problem } from "./trace.ts";
+
+export function judgeTasks(bench: Bench, procedure: Procedure): void {
+  const known = new Set(bench.problems.map(keyOf));
+  for (const task of procedure.tasks) {
+    const steps = new Set(task.does.map((name) => name.text));
+    const first = performProcedure(bench.model, procedure.id, { steps }).problems.find((problem) => problem.phase !== "declared" && !known.has(keyOf(problem)));
+    if (!first) continue;
+    report(bench, task.at, first.about, [reasonOf("sequence/task", { thing: first.about[0], words: [task.title], at: first.at }), ...first.reasons]);
+  }
+}
+
+const keyOf = ({ rule, at, about }: Problem): string => `${rule} ${at.file} ${at.start} ${about.join(" ")}`;

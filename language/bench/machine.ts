@@ -2,6 +2,7 @@
 // which hazards ask for something when a thing is touched. Facts of the declarations only, no state.
 
 import { kindIn, fastenerKinds, fluidKinds, partKinds } from "../tables/index.ts";
+import { kept } from "../model/kept.ts";
 import type { Hazard, Model, Part, ThingIndex, Tie } from "../model/model.ts";
 
 /** One way to get from a part to a part beside it. */
@@ -50,12 +51,10 @@ export function tieOf(model: Model, thing: ThingIndex): Tie {
   return model.things[thing] as Tie;
 }
 
-const machines = new WeakMap<Model, Machine>();
+const machines = kept<Model, Machine>();
 
 export function machineOf(model: Model): Machine {
-  let machine = machines.get(model);
-  if (!machine) machines.set(model, (machine = make(model)));
-  return machine;
+  return machines(model, () => make(model));
 }
 
 function make(model: Model): Machine {

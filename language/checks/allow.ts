@@ -2,6 +2,7 @@
 // itself reported when it silences nothing.
 
 import type { Finding, Span } from "../findings/finding.ts";
+import { kept } from "../model/kept.ts";
 import type { SourceFile } from "../names/project.ts";
 import type { Check } from "./check.ts";
 import { linesOf, positionAt, type Lines } from "../syntax/index.ts";
@@ -14,12 +15,10 @@ export interface Allow {
   readonly line: number;
 }
 
-const known = new WeakMap<SourceFile, Lines>();
+const known = kept<SourceFile, Lines>();
 
 export function linesOfFile(file: SourceFile): Lines {
-  let lines = known.get(file);
-  if (!lines) known.set(file, (lines = linesOf(file.text)));
-  return lines;
+  return known(file, () => linesOf(file.text));
 }
 
 const form = /^#\s*allow\s+([a-z][a-z-]*\/[a-z][a-z-]*)\s*(?::\s*(.*))?$/;

@@ -1,6 +1,7 @@
 // Walks through every name of a file: what each is due to stand for, and the unit whose names hold there. It looks nothing up.
 
 import type { Project, SourceFile } from "../names/project.ts";
+import { kept } from "../model/kept.ts";
 import { precautions } from "../tables/index.ts";
 import type { Item, Token } from "../syntax/index.ts";
 import type { Entry } from "../vocabulary/index.ts";
@@ -20,12 +21,11 @@ export interface NameVisitor {
 
 const isPrecaution = (word: string): boolean => Object.hasOwn(precautions, word);
 
-const dues = new WeakMap<Entry, Map<string, Due>>();
+const dues = kept<Entry, Map<string, Due>>();
 
 /** The row of the table for a word and what stands before the name, looked up once. */
 function dueOf(entry: Entry, context: string, earlier: string): Due {
-  let byContext = dues.get(entry);
-  if (!byContext) dues.set(entry, (byContext = new Map()));
+  const byContext = dues(entry, () => new Map());
   // Only behind `from` does the word before it matter.
   const key = context === "from" && earlier === "repeat" ? "repeat from" : context;
   let due = byContext.get(key);

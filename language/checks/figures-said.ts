@@ -3,6 +3,7 @@
 
 import type { SourceFile } from "../names/project.ts";
 import type { Span } from "../findings/finding.ts";
+import { kept } from "../model/kept.ts";
 import { dimensions, findUnit, isProblem, makeQuantity, type Dimension, type Quantity, type QuantityProblem } from "../quantities/index.ts";
 import { eachItem, type Argument, type Item } from "../syntax/index.ts";
 
@@ -19,12 +20,10 @@ export interface FigureSaid {
 }
 
 const dueBySlot = new Map<string, readonly Dimension[]>([...dimensions.map((one): [string, readonly Dimension[]] => [one, [one]]), ["any", []], ["stage", ["torque", "angle"]]]);
-const known = new WeakMap<SourceFile, readonly FigureSaid[]>();
+const known = kept<SourceFile, readonly FigureSaid[]>();
 
 export function figuresIn(file: SourceFile): readonly FigureSaid[] {
-  let figures = known.get(file);
-  if (!figures) known.set(file, (figures = read(file)));
-  return figures;
+  return known(file, () => read(file));
 }
 
 function read(file: SourceFile): FigureSaid[] {

@@ -3,6 +3,7 @@
 import type { Performance, Problem, Reason } from "../bench/trace.ts";
 import { declaredProblems } from "../bench/declared.ts";
 import type { Because, Finding, Span } from "../findings/finding.ts";
+import { kept } from "../model/kept.ts";
 import type { Model, ThingIndex } from "../model/model.ts";
 import type { SourceFile } from "../names/project.ts";
 import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
@@ -94,24 +95,23 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
 }
 
 type Doubts = ReturnType<typeof withoutDoubt>;
-const doubts = new WeakMap<CheckContext["project"], { settings: Settings; left: Doubts }>();
+const doubts = kept<CheckContext["project"], Map<Settings, Doubts>>();
 
 /** What is left of a problem once unknown names have cast doubt on its reasons; worked out once a project. */
 function doubtsOf({ project, settings }: CheckContext): Doubts {
-  let known = doubts.get(project);
-  if (known?.settings !== settings) doubts.set(project, (known = { settings, left: withoutDoubt(project, settings) }));
-  return known.left;
+  const known = doubts(project, () => new Map());
+  let left = known.get(settings);
+  if (!left) known.set(settings, (left = withoutDoubt(project, settings)));
+  return left;
 }
 
 /** Procedures performed in it, called and needed ones too. */
-const performed = new WeakMap<Performance, ReadonlySet<string>>();
+const performed = kept<Performance, ReadonlySet<string>>();
 function performedIn(performance: Performance): ReadonlySet<string> {
-  let ids = performed.get(performance);
-  if (!ids) {
+  return performed(performance, () => {
     const { procedure } = performance, acts = [...performance.strip, ...performance.written], needs = procedure.needs.flatMap((need) => need.names.map((name) => name.text));
-    performed.set(performance, (ids = new Set([procedure.id, ...needs, ...acts.map(({ around }) => around.procedure.id)])));
-  }
-  return ids;
+    return new Set([procedure.id, ...needs, ...acts.map(({ around }) => around.procedure.id)]);
+  });
 }
 
 /** What a refused act lacked; undefined where it is no such thing. */

@@ -2,6 +2,7 @@
 
 import type { Project, SourceFile } from "../names/project.ts";
 import { cursorOf, takeName } from "../model/cursor.ts";
+import { kept } from "../model/kept.ts";
 import { readCount } from "../model/read-tie.ts";
 import { readSpan } from "../model/read-entries.ts";
 import type { Item } from "../syntax/index.ts";
@@ -45,13 +46,11 @@ export function declaredName(source: SourceFile, item: Item): { readonly text: s
   return token && { text: token.text, start: token.startOffset, end: token.endOffset! + 1 };
 }
 
-const units = new WeakMap<Item, UnitNames>();
+const units = kept<Item, UnitNames>();
 
 /** The names that a unit declares, those under conditions too. */
 export function unitNames(source: SourceFile, item: Item): UnitNames {
-  let names = units.get(item);
-  if (!names) units.set(item, (names = readUnit(source, item)));
-  return names;
+  return units(item, () => readUnit(source, item));
 }
 
 function readUnit(source: SourceFile, item: Item): UnitNames {
@@ -100,14 +99,12 @@ export function piecesOf(names: UnitNames, id: string, asked: readonly string[] 
   return labels;
 }
 
-const procedures = new WeakMap<Project, Map<string, ProcedureNames>>();
+const procedures = kept<Project, Map<string, ProcedureNames>>();
 const none: ProcedureNames = { readings: new Set(), steps: new Set() };
 
 /** Readings and steps of all procedures for a unit. */
 export function procedureNames(project: Project, unit: string): ProcedureNames {
-  let all = procedures.get(project);
-  if (!all) procedures.set(project, (all = readProcedures(project)));
-  return all.get(unit) ?? none;
+  return procedures(project, () => readProcedures(project)).get(unit) ?? none;
 }
 
 function readProcedures(project: Project): Map<string, ProcedureNames> {

@@ -2,6 +2,7 @@
 
 import type { Because, Span } from "../findings/finding.ts";
 import { assumptionsFrom, type Assumptions } from "../figures/assumptions.ts";
+import { kept } from "../model/kept.ts";
 import { rounded, si, type Quantity } from "../quantities/index.ts";
 import type { Settings } from "../workspace/settings.ts";
 
@@ -19,13 +20,11 @@ export function sumLines(sum: Sum, at?: Span): Because[] {
   return lines;
 }
 
-const read = new WeakMap<Settings, Assumptions>();
+const assumptions = kept<Settings, Assumptions>();
 
 /** The assumptions of this project: the defaults with its settings over them. */
 export function assumptionsOf(settings: Settings): Assumptions {
-  let of = read.get(settings);
-  if (!of) read.set(settings, (of = assumptionsFrom(settings.assumptions).assumptions));
-  return of;
+  return assumptions(settings, () => assumptionsFrom(settings.assumptions).assumptions);
 }
 
 /** The highest value of a quantity, SI. */

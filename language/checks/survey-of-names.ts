@@ -2,6 +2,7 @@
 // `tool` and `consumable` word it. One mistake is said once: what rests on a missing file or an unreadable head is left alone.
 
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
+import { kept } from "../model/kept.ts";
 import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, partKinds } from "../tables/index.ts";
 import type { Item, Token } from "../syntax/index.ts";
 import type { Due } from "./due-names.ts";
@@ -33,34 +34,30 @@ type Words = Declaration["word"];
 const allKinds: ReadonlySet<string> = new Set([partKinds, fastenerKinds, jointKinds, fluidKinds, hazardKinds].flatMap((table) => Object.keys(table)));
 const thingClasses: ReadonlySet<string> = new Set(["part", "fastener", "joint", "fluid", "hazard"]);
 
-const surveys = new WeakMap<Project, Map<string, Survey>>();
+const surveys = kept<Project, Map<string, Survey>>();
 
 export function surveyOf(project: Project, file: SourceFile): Survey {
-  let all = surveys.get(project);
-  if (!all) surveys.set(project, (all = new Map()));
+  const all = surveys(project, () => new Map());
   let survey = all.get(file.path);
   if (!survey) all.set(file.path, (survey = read(project, file)));
   return survey;
 }
 
-const usedIn = new WeakMap<Project, ReadonlySet<string>>();
+const usedIn = kept<Project, ReadonlySet<string>>();
 
 /** Ids that any file of the project speaks of: gathered once, since each file asks. */
 export function usedInProject(project: Project): ReadonlySet<string> {
-  let used = usedIn.get(project);
-  if (!used) {
+  return usedIn(project, () => {
     const all = new Set<string>();
     for (const file of project.files.values()) for (const id of surveyOf(project, file).used) all.add(id);
-    usedIn.set(project, (used = all));
-  }
-  return used;
+    return all;
+  });
 }
 
 /** Names of the whole project that conditions may speak of: a unit around passes its variants and pieces on. */
-const choicesOf = new WeakMap<Project, ReadonlySet<string>>();
+const choicesOf = kept<Project, ReadonlySet<string>>();
 function allChoices(project: Project): ReadonlySet<string> {
-  let choices = choicesOf.get(project);
-  if (!choices) {
+  return choicesOf(project, () => {
     const found = new Set<string>();
     for (const source of project.files.values()) {
       for (const { word, item } of source.declarations) {
@@ -70,9 +67,8 @@ function allChoices(project: Project): ReadonlySet<string> {
         for (const id of names.things.keys()) for (const piece of piecesOf(names, id) ?? []) found.add(piece);
       }
     }
-    choicesOf.set(project, (choices = found));
-  }
-  return choices;
+    return found;
+  });
 }
 
 /** Can everything that the file uses, directly or not, be read? If not, what is missing may be declared there. */

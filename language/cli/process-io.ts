@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 // Standard input and output of the process as the commands see them, and the entry of the program.
 
+import "./collector.ts";
 import { writeSync } from "node:fs";
 import { main } from "./main.ts";
 import { CannotRun, type Io } from "./command.ts";

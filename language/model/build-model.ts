@@ -10,6 +10,7 @@ import { accept, cursorOf, headSpan, linesIn, takeLabel, takeName, takeNames, ta
 import { holdingLines, type Choice } from "./conditions.ts";
 import { declareThing, linesOf, messagesOfPiece, typesSeen, type DeclaredThing } from "./declared-thing.ts";
 import type { Fluid, Hazard, Message, Model, Part, Precaution, Procedure, RenewRule, Scope, Statement, Thing, ThingIndex, Tie } from "./model.ts";
+import { kept } from "./kept.ts";
 import { readLibrary } from "./read-library.ts";
 import { readPhoto, readProcedure } from "./read-procedure.ts";
 import { readSpan } from "./read-entries.ts";
@@ -353,12 +354,11 @@ function proceduresIn(project: Project, file: string, choice: Choice): ReadonlyM
   return inBuild;
 }
 
-const procedures = new WeakMap<Project, Map<string, ReadonlyMap<string, Procedure>>>();
+const procedures = kept<Project, Map<string, ReadonlyMap<string, Procedure>>>();
 
 /** Every procedure that a file sees, by id; the nearest where two have one id. */
 export function proceduresSeen(project: Project, file: string): ReadonlyMap<string, Procedure> {
-  let byFile = procedures.get(project);
-  if (!byFile) procedures.set(project, (byFile = new Map()));
+  const byFile = procedures(project, () => new Map());
   const had = byFile.get(file);
   if (had) return had;
   const seen = new Map<string, Procedure>();

@@ -3,13 +3,13 @@
 import type { Declaration, Project } from "../names/project.ts";
 import type { Quantity, ThreadSize } from "../quantities/index.ts";
 import type { Consumable, Library, Tool } from "./model.ts";
+import { kept } from "./kept.ts";
 import { accept, cursorOf, linesIn, takeLabel, takeName, takeNumber, takeQuantity, takeString, takeThread, wordOf, type Cursor, type Line } from "./cursor.ts";
 
-const known = new WeakMap<Project, Map<string, Library>>();
+const libraries = kept<Project, Map<string, Library>>();
 
 export function readLibrary(project: Project, file: string): Library {
-  let byFile = known.get(project);
-  if (!byFile) known.set(project, (byFile = new Map()));
+  const byFile = libraries(project, () => new Map());
   let library = byFile.get(file);
   if (!library) byFile.set(file, (library = read(project, file)));
   return library;

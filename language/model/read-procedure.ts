@@ -7,14 +7,14 @@ import type { Item } from "../syntax/index.ts";
 import { accept, cursorOf, headSpan, isNumber, linesIn, peek, peekText, takeLabel, takeName, takeNames, takeNumber, takeString, wholeSpan, wordOf, type Line } from "./cursor.ts";
 import { readPoint } from "./read-act.ts";
 import { holdsIn, type Choice } from "./conditions.ts";
+import { kept } from "./kept.ts";
 import { readCondition, readEntries } from "./read-entries.ts";
 
-const known = new WeakMap<Item, Procedure>();
+const procedures = kept<Item, Procedure>();
 
 /** Without a choice: as in the plain build. A procedure whose head holds no condition is one and the same in every build. */
 export function readProcedure(declaration: Declaration, source: SourceFile, choice: Choice = plain): Procedure {
-  let procedure = known.get(declaration.item);
-  if (!procedure) known.set(declaration.item, (procedure = read(declaration, source, plain)));
+  const procedure = procedures(declaration.item, () => read(declaration, source, plain));
   return procedure.conditional && choice !== plain ? read(declaration, source, choice) : procedure;
 }
 

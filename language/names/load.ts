@@ -13,7 +13,7 @@ export type TreeCache = Map<string, { readonly text: string; readonly file: Pars
 type Parsed = Pick<SourceFile, "path" | "text" | "tree" | "declarations" | "branches"> & { readonly wanted: readonly { readonly path: string; readonly start: number; readonly end: number }[] };
 type Use = SourceFile["uses"][number];
 
-export function loadProject(world: World, roots: readonly string[], cache: TreeCache = new Map()): Project {
+export function loadProject(world: World, roots: readonly string[], cache: Pick<TreeCache, "get" | "set"> = new Map()): Project {
   const files = new Map<string, SourceFile>(), unreadable: { path: string; says: string }[] = [];
   const parsed = new Map<string, Parsed>(), broken = new Map<string, { problem: "missing" | "unreadable"; says: string }>();
 

@@ -23,21 +23,23 @@ export interface ManyOptions {
 export function checkMany(world: World, roots: readonly string[], options: ManyOptions = {}): Surveyed {
   const { settings = defaultSettings, between, unknowns } = options, sorted = [...new Set(roots)].sort(), asked = new Set(sorted);
   const raw: Raw[] = [], units: UnitSummary[] = [], builds = new Map<string, readonly Build[]>(), texts = new Map<string, string>(), allowing = new Map<string, SourceFile>();
-  const unreadable: { path: string; says: string }[] = [], complete = new Set<string>(), used = new Set<string>(), cache: TreeCache = new Map(), told = new Set<string>();
+  const unreadable: { path: string; says: string }[] = [], complete = new Set<string>(), trees: TreeCache = new Map(), told = new Set<string>();
   let procedures = 0;
   // Files that are only used come last, each once, as if they had been asked for.
   const queue = [...sorted], queued = new Set(queue);
   for (let i = 0; i < queue.length; i++) {
     const path = queue[i]!;
     between?.(i, queue.length);
-    const project = loadProject(world, [path], cache), file = project.files.get(path);
+    // Trees stay of files that others use alone; the rest goes with its load.
+    const read: TreeCache = new Map(), project = loadProject(world, [path], { get: (one) => trees.get(one), set: (one, tree) => read.set(one, tree) });
+    const file = project.files.get(path);
     unreadable.push(...project.unreadable);
     for (const other of project.files.keys()) {
       if (other === path) continue;
-      used.add(other);
+      const tree = read.get(other);
+      if (tree) trees.set(other, tree);
       if (!queued.has(other)) { queued.add(other); queue.push(other); }
     }
-    if (!used.has(path)) cache.delete(path);
     if (!file) continue;
     texts.set(path, file.text);
     const result = checkOneFile(file, { project, settings, world });

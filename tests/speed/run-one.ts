@@ -1,5 +1,6 @@
 // One measurement of the benchmark: `run-one WHAT FOLDER`. Prints one line of JSON: peak memory and what was done.
 
+import "../../language/cli/collector.ts";
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { diskWorld, slashes } from "../../language/cli/files.ts";

@@ -4,6 +4,8 @@ import { assessTorque, type TorqueAssessment } from "../figures/tightening.ts";
 import { isFigureError } from "../figures/figure.ts";
 import type { Model, Tie, Torque } from "../model/model.ts";
 import type { BenchContext } from "./check.ts";
+import type { Assumptions } from "../figures/assumptions.ts";
+import { kept } from "../model/kept.ts";
 import { assumptionsOf, highest } from "./sums.ts";
 
 export interface JudgedTorque {
@@ -12,8 +14,17 @@ export interface JudgedTorque {
   readonly judged: TorqueAssessment;
 }
 
-export function* judgedTorques(model: Model, context: BenchContext): Iterable<JudgedTorque> {
-  const assumptions = assumptionsOf(context.settings);
+const judgedIn = kept<Model, Map<Assumptions, readonly JudgedTorque[]>>();
+
+/** In the order of the ties. Worked out once a model: several checks ask. */
+export function judgedTorques(model: Model, context: BenchContext): readonly JudgedTorque[] {
+  const assumptions = assumptionsOf(context.settings), known = judgedIn(model, () => new Map());
+  let judged = known.get(assumptions);
+  if (!judged) known.set(assumptions, (judged = [...judge(model, assumptions)]));
+  return judged;
+}
+
+function* judge(model: Model, assumptions: Assumptions): Iterable<JudgedTorque> {
   for (const tie of model.ties) {
     const className = tie.propertyClass ?? tie.grade;
     if (!tie.fastener || !tie.size || className === undefined) continue;

@@ -7,6 +7,7 @@ import type { SourceFile } from "../names/project.ts";
 import { Num, Piece, Size, SizeWord, Str, TimeCode, Unit, Word } from "../syntax/tokens.ts";
 import type { Item, Token } from "../syntax/index.ts";
 import type { Name } from "./act.ts";
+import { bySpelling } from "./kept.ts";
 
 /** An item with the file that it stands in: a type may come from another file than the thing that is like it. */
 export interface Line {
@@ -19,6 +20,10 @@ export interface Cursor {
   readonly stop: number;
   at: number;
 }
+
+const numberOf = bySpelling(parseNumber), threadOf = bySpelling(parseThreadSize);
+/** A figure and its unit with one blank between: no number holds one. */
+const figureOf = bySpelling((text) => { const blank = text.indexOf(" "); return makeQuantity({ first: text.slice(0, blank), form: "single", unit: text.slice(blank + 1) }); });
 
 export const wordOf = (line: Line): string => line.item.entry?.word ?? "";
 
@@ -94,7 +99,7 @@ export function takeNumber(c: Cursor): number | undefined {
   const token = peek(c);
   if (!isNumber(token)) return undefined;
   c.at++;
-  return parseNumber(token!.image)?.value;
+  return numberOf(token!.image)?.value;
 }
 
 /** A quantity with its unit and, in brackets, its second printed value. Undefined, and nothing taken, where it cannot be read. */
@@ -112,7 +117,8 @@ export function takeQuantity(c: Cursor): Quantity | undefined {
   const unit = peek(c);
   if (!unit || !(unit.tokenType === Unit || unit.tokenType === Word || unit.tokenType === SizeWord)) { c.at = from; return undefined; }
   c.at++;
-  const pair = takePair(c), made = makeQuantity({ first: first!.image, second, form, unit: unit.image, pair });
+  const pair = takePair(c), isPlain = second === undefined && pair === undefined;
+  const made = isPlain ? figureOf(`${first!.image} ${unit.image}`) : makeQuantity({ first: first!.image, second, form, unit: unit.image, pair });
   return isProblem(made) ? undefined : made;
 }
 
@@ -157,7 +163,7 @@ export function takeThread(c: Cursor): ThreadSize | undefined {
     if (figure) text += ` x ${figure.image}`;
   }
   if (text.includes(" x ") && (peekText(c) === "in" || peekText(c) === "mm")) { text += ` ${peekText(c)}`; c.at++; }
-  const size = parseThreadSize(text.replace(/ x /g, first.image.startsWith("M") ? "x" : " x "));
+  const size = threadOf(text.includes(" x ") && first.image.startsWith("M") ? text.replaceAll(" x ", "x") : text);
   return isThreadSize(size) ? size : undefined;
 }
 

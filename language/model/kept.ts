@@ -1,4 +1,5 @@
-// What follows from a project, a file, an item or a model, worked out once and kept with it for as long as it lives.
+// What is worked out once and kept: what follows from a project, a file, an item or a model, with it for as long as it lives; what a
+// text stands for, whatever file it stands in, in a table that is bounded.
 
 /**
  * A place for one such result: asked for the first time it does the work, later it gives what it had. The result is held by the
@@ -13,5 +14,20 @@ export function kept<Of extends object, Result extends object>(): (of: Of, work:
     const result = work();
     Object.defineProperty(of, place, { value: result });
     return result;
+  };
+}
+
+const mostSpellings = 20_000;
+
+/** `read` with its answers kept: the same figures stand all over a set of files, and what a spelling means never changes. */
+export function bySpelling<Result>(read: (text: string) => Result): (text: string) => Result {
+  const known = new Map<string, { readonly result: Result }>();
+  return (text) => {
+    let had = known.get(text);
+    if (!had) {
+      if (known.size >= mostSpellings) known.clear();
+      known.set(text, (had = { result: read(text) }));
+    }
+    return had.result;
   };
 }

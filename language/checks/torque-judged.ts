@@ -17,7 +17,7 @@ export interface JudgedTorque {
 const judgedIn = kept<Model, Map<Assumptions, readonly JudgedTorque[]>>();
 
 /** In the order of the ties. Worked out once a model: several checks ask. */
-export function judgedTorques(model: Model, context: BenchContext): readonly JudgedTorque[] {
+export function judgedTorques(model: Model, context: Pick<BenchContext, "settings">): readonly JudgedTorque[] {
   const assumptions = assumptionsOf(context.settings), known = judgedIn(model, () => new Map());
   let judged = known.get(assumptions);
   if (!judged) known.set(assumptions, (judged = [...judge(model, assumptions)]));

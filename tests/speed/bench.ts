@@ -58,6 +58,12 @@ try {
   console.log(`whole check / js-yaml + ajv: ${(check.seconds / results.get("js-yaml")!.seconds).toFixed(2)} (goal: at most 1)`);
   console.log(`ten times the files / a tenth: ${(check.seconds / small.seconds).toFixed(1)} (goal: at most 11)`);
   console.log(`peak memory: ${Math.round(check.megabytes)} MB (goal: under 400)`);
+  for (const [name, file, goal] of [["strip, refit and end of one large unit, warm", "large-unit.ts", 50], ["all figures of the flagship example, warm", "figures.ts", 2]] as const) {
+    const run = spawnSync(process.execPath, [join(here, file)], { encoding: "utf8" });
+    if (run.status !== 0) throw new Error(run.stderr);
+    const { milliseconds, says } = JSON.parse(run.stdout) as { milliseconds: number; says: string };
+    console.log(`${name}: ${milliseconds.toFixed(1)} ms (goal: under ${goal})   ${says}`);
+  }
   const bare = best(() => time([process.execPath, "-e", "0"])), file = join(folder, "strip", "00000.strip"), cold = best(() => time([process.execPath, join(project, "dist", "cli", "stripdown.mjs"), "check", file]));
   console.log(`cold check of one file: ${Math.round(cold)} ms, bare node -e 0: ${Math.round(bare)} ms, over it ${Math.round(cold - bare)} ms (goal: at most 250)`);
 } finally {

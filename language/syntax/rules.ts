@@ -52,37 +52,10 @@ export class StripRules extends EmbeddedActionsParser {
     return items;
   });
 
-  item = this.RULE("item", (): Item => {
-    let item!: Item;
-    this.OR([
-      { ALT: () => {
-        const word = this.CONSUME(Part) as Token;
-        this.ACTION(() => { item = this.begin(word); });
-        this.SUBRULE(this.arguments);
-        this.OPTION(() => { this.SUBRULE(this.block); });
-        this.OPTION1({ GATE: () => !item.block && this.oneItemFollows(item), DEF: () => {
-          this.ACTION(() => { this.chain++; });
-          const one = this.SUBRULE(this.item);
-          this.ACTION(() => {
-            this.chain--;
-            item.block = { place: this.frame.place, items: [one], first: one.first, last: item.last = one.last };
-          });
-        } });
-      } },
-      { ALT: () => {                                             // a block without a word
-        const brace = this.LA(1) as Token;
-        this.ACTION(() => { item = this.begin(brace); this.closeHead(); });
-        this.SUBRULE1(this.block);
-      } },
-    ]);
-    return item;
-  });
+  item = this.RULE("item", (): Item => this.OR(this.kindsOfItem));
 
   arguments = this.RULE("arguments", () => {
-    this.MANY({ GATE: this.goesOn, DEF: () => {
-      const token = this.CONSUME(Part) as Token;
-      this.ACTION(() => this.take(token));
-    } });
+    this.MANY(this.argument);
     this.ACTION(() => this.closeHead());
   });
 
@@ -93,6 +66,36 @@ export class StripRules extends EmbeddedActionsParser {
     const close = this.CONSUME(RBrace) as Token;
     this.ACTION(() => this.leave(block, close));
   });
+
+  // The insides of the two rules above are made once: made anew for each token they would be a tenth of all that a check allocates.
+
+  private kindsOfItem = [
+    { ALT: (): Item => {
+      const word = this.CONSUME(Part) as Token, item = this.ACTION(() => this.begin(word));
+      this.SUBRULE(this.arguments);
+      this.OPTION(this.ownBlock);
+      this.OPTION1({ GATE: () => !item.block && this.oneItemFollows(item), DEF: () => {
+        this.ACTION(() => { this.chain++; });
+        const one = this.SUBRULE(this.item);
+        this.ACTION(() => {
+          this.chain--;
+          item.block = { place: this.frame.place, items: [one], first: one.first, last: item.last = one.last };
+        });
+      } });
+      return item;
+    } },
+    { ALT: (): Item => {                                           // a block without a word
+      const brace = this.LA(1) as Token, item = this.ACTION(() => this.begin(brace));
+      this.ACTION(() => this.closeHead());
+      this.SUBRULE1(this.block);
+      return item;
+    } },
+  ];
+  private ownBlock = (): void => { this.SUBRULE(this.block); };
+  private argument = { GATE: this.goesOn, DEF: (): void => {
+    const token = this.CONSUME(Part) as Token;
+    if (!this.RECORDING_PHASE) this.take(token);
+  } };
 
   /** The items of these tokens (`input` is `tokens` with its braces mended), read as the inside of a block of that kind; their errors are in `found`. */
   read(input: Token[], tokens: readonly Token[], place: string): Item[] {

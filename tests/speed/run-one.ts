@@ -1,4 +1,4 @@
-// One measurement of the benchmark: `run-one WHAT FOLDER`. Prints one line of JSON: peak memory and what was done.
+// One measurement of the benchmark: `run-one WHAT FOLDER`. Prints one line of JSON: peak memory, processor time and what was done.
 
 import "../../language/cli/collector.ts";
 import { readdirSync, readFileSync } from "node:fs";
@@ -27,4 +27,5 @@ switch (what) {
   }
   default: throw new Error(`no measurement is called ${what}`);
 }
-console.log(JSON.stringify({ megabytes: process.resourceUsage().maxRSS / 1024, says }));
+const { maxRSS, userCPUTime, systemCPUTime } = process.resourceUsage();
+console.log(JSON.stringify({ megabytes: maxRSS / 1024, processor: (userCPUTime + systemCPUTime) / 1e6, says }));

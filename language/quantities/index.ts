@@ -5,6 +5,6 @@ export { findUnit, nearestUnits, unitNamed, units, unitWords, usualUnits, type U
 export { parseNumber, type WrittenNumber } from "./number.ts";
 export {
   comparePair, convert, convertValue, format, fromSi, isProblem, makeQuantity, parseQuantity, quantityOf, rounded, si, toSi,
-  type PairComparison, type Quantity, type QuantityParts, type QuantityProblem,
+  type PairComparison, type Quantity, type QuantityParts, type QuantityProblem, type Rounding,
 } from "./quantity.ts";
 export { isThreadSize, parseThreadSize, unifiedDiameter, type ThreadSize } from "./thread-size.ts";

@@ -158,18 +158,23 @@ export function convert(quantity: Quantity, unitSpelling: string): Quantity | un
   return { ...converted, written, digits: decimalsOf(written) };
 }
 
+/** To which side a figure is rounded: `up` for a lower limit and for a load, `down` for an upper limit and for what a tool can take. */
+export type Rounding = "nearest" | "up" | "down";
+
 /**
  * The quantity as a reader of that system of units is shown it: as written when its unit belongs to the system, else converted and
- * rounded to the significant figures that were written (two at least, for a single figure would shift the value).
+ * rounded to the significant figures that were written (two at least, for a single figure would shift the value). A range and a
+ * tolerance are rounded inward, with a further place where they would lose much: what is printed never lies outside what was written.
  * @param locale a BCP 47 tag, for the decimal sign only; without it the point.
+ * @param rounding of a single figure; it says nothing to a range or a tolerance.
  */
-export function format(quantity: Quantity, system: "metric" | "us", locale?: string): string {
+export function format(quantity: Quantity, system: "metric" | "us", locale?: string, rounding: Rounding = "nearest"): string {
   const unit = unitNamed(quantity.unit), point = decimalSign(locale);
   if (unit.counterpart?.system !== system) return quantity.written.replace(/(\d)\.(?=\d)/g, `$1${point}`);
   const target = counterpartFor(quantity, unit);
   const of = (value: number): number => convertValue(value, quantity.unit, target.name);
   const nominal = quantity.nominal === undefined ? undefined : of(quantity.nominal);
-  return printed({ ...quantity, unit: target.name, low: of(quantity.low), high: of(quantity.high), nominal }, quantity.significant, point);
+  return printed({ ...quantity, unit: target.name, low: of(quantity.low), high: of(quantity.high), nominal }, quantity.significant, point, rounding);
 }
 
 /** Small torques read better in lbf·in: the trade leaves lbf·ft below about 10. */
@@ -237,16 +242,30 @@ function comparable(a: Unit, b: Unit): boolean {
 const stepIn = (quantity: Quantity, unit: Unit): number => quantity.step * unitNamed(quantity.unit).factor / unit.factor;
 
 /** Prints numbers to so many significant figures of the largest, in its form. */
-function printed(quantity: Quantity, significant: number, point: string): string {
-  const figures = Math.max(2, significant), largest = Math.max(Math.abs(quantity.low), Math.abs(quantity.high));
-  const decimals = decimalsFor(quantity.nominal ?? largest, figures);
-  const text = (value: number, places = decimals): string => roundTo(value, places).replace(".", point);
-  if (quantity.form === "plus-minus" && quantity.nominal !== undefined) {
-    const tolerance = (quantity.high - quantity.low) / 2, places = Math.max(decimals, decimalsFor(tolerance, 2));
-    return shown(`${text(quantity.nominal)} ± ${text(tolerance, places)}`, quantity.unit);
+function printed(quantity: Quantity, significant: number, point: string, rounding: Rounding = "nearest"): string {
+  const { low, high, nominal, form, unit } = quantity, figures = Math.max(2, significant), largest = Math.max(Math.abs(low), Math.abs(high));
+  const decimals = decimalsFor(nominal ?? largest, figures), sign = (text: string): string => text.replace(".", point);
+  if (form === "plus-minus" && nominal !== undefined) {
+    return shown(inward(high - low, decimals, (places) => {
+      const middle = roundTo(nominal, places), room = Math.min(high - Number(middle), Number(middle) - low);
+      const tolerance = roundTo(Math.max(0, room), Math.max(places, decimalsFor(room, 2)), "down");
+      return { width: 2 * Number(tolerance), text: `${sign(middle)} ± ${sign(tolerance)}` };
+    }), unit);
   }
-  if (quantity.form === "range") return shown(`${text(quantity.low)}..${text(quantity.high)}`, quantity.unit);
-  return shown(text(quantity.high), quantity.unit);
+  if (form === "range") {
+    return shown(inward(high - low, decimals, (places) => {
+      const from = roundTo(low, places, "up"), to = roundTo(high, places, "down");
+      return { width: Number(to) - Number(from), text: `${sign(from)}..${sign(to)}` };
+    }), unit);
+  }
+  return shown(sign(roundTo(high, decimals, rounding)), unit);
+}
+
+/** The text with the fewest places that keeps nine tenths of the width: rounding inward must not leave the reader a sliver. */
+function inward(width: number, decimals: number, at: (places: number) => { readonly width: number; readonly text: string }): string {
+  let places = decimals, found = at(places);
+  while (found.width < 0.9 * width && places < Math.min(12, decimals + 6)) found = at(++places);
+  return found.text;
 }
 
 /** Decimals that show so many significant figures; never negative, for a whole number is not rounded to tens. */
@@ -261,13 +280,15 @@ export function rounded(value: number, figures = 3): string {
 }
 
 /** Rounds the decimal that the reader sees, half away from zero: 6.35 to one place is 6.4, though its nearest double lies below. */
-function roundTo(value: number, decimals: number): string {
+function roundTo(value: number, decimals: number, rounding: Rounding = "nearest"): string {
   if (!Number.isFinite(value)) return String(value);
   const shift = (number: number, places: number): number => {
     const [figures = "0", exponent = "0"] = String(number).split("e");
     return Number(`${figures}e${Number(exponent) + places}`);
   };
-  const size = shift(Math.round(shift(tidy(Math.abs(value)), decimals)), -decimals), text = size.toFixed(decimals);
+  // Of what is below zero the size goes the other way.
+  const whole = rounding === "nearest" ? Math.round : (rounding === "up") === value >= 0 ? Math.ceil : Math.floor;
+  const size = shift(whole(shift(tidy(Math.abs(value)), decimals)), -decimals), text = size.toFixed(decimals);
   return value < 0 && size !== 0 ? `-${text}` : text;
 }
 

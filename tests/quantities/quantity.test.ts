@@ -65,13 +65,30 @@ test("SI values", () => {
   for (const unit of units) expect(fromSi(toSi(12.5, unit.name), unit.name)).toBeCloseTo(12.5, 9);
 });
 
+// 1 lbf·ft is 1.355 817 9 N·m, 1 in is 25.4 mm exactly, 1 lb is 0.453 592 37 kg exactly: NIST SP 811 (2008), appendix B.8.
+test("what is printed never lies outside what was written", () => {
+  const us = (text: string, rounding?: "up" | "down"): string => format(read(text), "us", undefined, rounding);
+  expect([us("20..24 N·m"), us("24 ± 2 N·m"), us("0.05..0.15 mm"), us("-20..-10 °C")]).toEqual(["14.8..17.7 lbf·ft", "17.7 ± 1.4 lbf·ft", "0.0020..0.0059 in", "-4..14 °F"]);
+  expect([us("0.05 mm", "down"), us("0.05 mm", "up"), us("500 kg", "down"), us("500 kg", "up"), us("100 °C", "down")]).toEqual(["0.0019 in", "0.0020 in", "1102 lb", "1103 lb", "212 °F"]);
+  const widths = [0.4, 1, 3, 7, 40];
+  for (const [unit, scale] of [["N·m", 1], ["mm", 0.01], ["mm", 1], ["bar", 0.1], ["°C", 1], ["kg", 1]] as const) for (let i = 1; i <= 200; i++) for (const width of widths) {
+    const low = Number((i * 1.7 * scale).toPrecision(4)), high = Number((low + width * scale).toPrecision(6)), half = Number((low / 7).toPrecision(2));
+    for (const text of [`${low}..${high} ${unit}`, `${low} ± ${half} ${unit}`]) {
+      const quantity = read(text), shown = format(quantity, "us"), back = si(read(shown)), own = si(quantity), room = own.high - own.low, slack = 1e-9 * own.high;
+      expect(back.low >= own.low - slack && back.high <= own.high + slack && back.high - back.low >= 0.85 * room, `${text} as ${shown}`).toBe(true);
+    }
+    const least = si(read(us(`${low} ${unit}`, "up"))).low, most = si(read(us(`${low} ${unit}`, "down"))).low, own = si(read(`${low} ${unit}`)).low;
+    expect(least >= own * (1 - 1e-9) && most <= own * (1 + 1e-9), `${low} ${unit}`).toBe(true);
+  }
+});
+
 test("printing converts to the other system and invents no precision", () => {
   const us = (text: string): string => format(read(text), "us"), metric = (text: string): string => format(read(text), "metric");
   expect([us("24 N·m"), us("52 N·m"), us("5 N·m"), us("150 mm"), us("2.5 bar"), us("100 °C"), us("1.5 L"), us("9.5 kg")])
     .toEqual(["18 lbf·ft", "38 lbf·ft", "44 lbf·in", "5.91 in", "36 psi", "212 °F", "1.6 US qt", "21 lb"]);
   expect([metric("38 lb-ft"), metric("22 lb-in"), metric("60..100 lb-ft"), metric("77 °F"), metric("1-13/16 in"), metric(".25 in")])
-    .toEqual(["52 N·m", "2.5 N·m", "81..136 N·m", "25 °C", "46.0 mm", "6.4 mm"]);
-  expect([us("24 ± 2 N·m"), us("38 lb-ft"), us("0.05 mm"), metric("24 N·m"), us("90 deg")]).toEqual(["18 ± 1.5 lbf·ft", "38 lb-ft", "0.0020 in", "24 N·m",
+    .toEqual(["52 N·m", "2.5 N·m", "82..135 N·m", "25 °C", "46.0 mm", "6.4 mm"]);
+  expect([us("24 ± 2 N·m"), us("38 lb-ft"), us("0.05 mm"), metric("24 N·m"), us("90 deg")]).toEqual(["17.7 ± 1.4 lbf·ft", "38 lb-ft", "0.0020 in", "24 N·m",
     "90 deg"]);
   expect(format(read("0.05..0.15 mm"), "metric", "de")).toBe("0,05..0,15 mm");
   expect(format(read("2.5 bar"), "us", "de")).toBe("36 psi");

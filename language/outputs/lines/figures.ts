@@ -1,6 +1,6 @@
 // How figures are printed: in the reader's system of units or in both, times in words, ranges with the language's own sign.
 
-import { convert, findUnit, format, fromSi, si, type Quantity } from "../../quantities/index.ts";
+import { convert, findUnit, format, fromSi, si, type Quantity, type Rounding } from "../../quantities/index.ts";
 import type { Wording } from "../wording/wording.ts";
 
 /** What printing a figure needs to know. */
@@ -15,11 +15,11 @@ const asRange = (text: string, wording: Wording): string => {
   return match ? wording.acts.range(match[1]!, match[2]!, match[3]!) : text;
 };
 
-/** In the reader's system; with the author's own bracket where there is one. */
-export function figureText(quantity: Quantity, { system, wording }: Units): string {
+/** In the reader's system; with the author's own bracket where there is one. A limit, a load and a capacity say to which side they are rounded. */
+export function figureText(quantity: Quantity, { system, wording }: Units, rounding?: Rounding): string {
   const bracket = quantity.pair;
   if (bracket) return `${asRange(quantity.written, wording)} (${asRange(bracket.written, wording)})`;
-  return asRange(format(quantity, system, wording.tag), wording);
+  return asRange(format(quantity, system, wording.tag, rounding), wording);
 }
 
 /** As written and in the other system: `30 N·m (22 lbf·ft)`; the reader's system stands first. The author's own bracket comes before a computed one. */

@@ -3,7 +3,7 @@
 
 import type { Around } from "../../bench/trace.ts";
 import type { Act, Consequence, Limits } from "../../model/act.ts";
-import type { Quantity } from "../../quantities/index.ts";
+import type { Quantity, Rounding } from "../../quantities/index.ts";
 import { namesText, nameText, type LineContext } from "./context.ts";
 import { figureText, type Units } from "./figures.ts";
 import type { LineReading } from "./line.ts";
@@ -20,10 +20,10 @@ export function readingOf(context: LineContext, act: Act, around: Around, id: st
 
 /** `at least 24.95 mm`, `0.05 to 0.15 mm at 20 °C`. */
 export function limitsText(limits: Limits, units: Units): string {
-  const { limits: words } = units.wording.acts, of = (quantity: Quantity): string => figureText(quantity, units);
+  const { limits: words } = units.wording.acts, of = (quantity: Quantity, rounding?: Rounding): string => figureText(quantity, units, rounding);
   const { value, atLeast, atMost, at } = limits;
-  const main = value ? of(value) : atLeast && atMost ? words.both(of(atLeast), of(atMost)) : atLeast ? words.atLeast(of(atLeast)) : atMost
-    ? words.atMost(of(atMost)) : "";
+  const main = value ? of(value) : atLeast && atMost ? words.both(of(atLeast, "up"), of(atMost, "down")) : atLeast ? words.atLeast(of(atLeast, "up")) : atMost
+    ? words.atMost(of(atMost, "down")) : "";
   return main === "" ? "" : main + (at ? words.condition(of(at)) : "");
 }
 

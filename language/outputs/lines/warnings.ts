@@ -28,7 +28,7 @@ export function hazardText(context: LineContext, hazard: Hazard): HazardText {
   return {
     id: hazard.id, signal: hazard.signal, kind: hazard.kind, kindTitle: kinds.hazard(hazard.kind), name: hazard.name, about: hazard.about,
     figures: [...hazard.figures].filter(([word]) => word !== "keep-out").map(([word, quantity]) => document.hazardFigure(word, figureText(quantity, context))),
-    source: hazard.source ? kinds.source(hazard.source) : "", keepOut: keepOut ? figureText(keepOut, context) : "",
+    source: hazard.source ? kinds.source(hazard.source) : "", keepOut: keepOut ? figureText(keepOut, context, "up") : "",
     wear: hazard.wear.map((name) => toolName(context, name.text)),
     who: hazard.role ? toolName(context, hazard.role.text) : "", pushes: hazard.pushes.length > 0 ? phrase(context, hazard.pushes) : "",
     precautions: hazard.precautions.map((precaution) => ({

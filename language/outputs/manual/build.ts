@@ -55,7 +55,7 @@ function identification({ performances, texts }: OutputInput, options: OutputOpt
     add(words.unit, model.title || model.unit, true);
     if (model.build) add(words.build, model.build, true);
     if (model.revision) add(words.unitRevision, model.revision, true);
-    if (model.mass) add(words.mass, figureText(model.mass, options));
+    if (model.mass) add(words.mass, figureText(model.mass, options, "up"));
   }
   for (const { procedure } of performances) {
     add(words.procedure, procedure.title || procedure.id, true);

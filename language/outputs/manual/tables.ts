@@ -14,7 +14,7 @@ export function partRows(context: LineContext): PartRow[] {
   const { acts, kinds } = context.wording;
   return context.model.parts.map((part, i) => ({
     number: i + 1, id: part.id, name: part.name, kind: kinds.part(part.kind), count: part.countUnknown ? acts.countNotGiven : String(part.count),
-    mass: part.mass ? figureText(part.mass, context) : acts.massNotGiven,
+    mass: part.mass ? figureText(part.mass, context, "up") : acts.massNotGiven,
     size: [sizeText(part), part.supply && figureText(part.supply, context)].filter(Boolean).join(", "), partNo: part.partNo ?? "", standard: part.standard ?? "", fresh: freshText(context, part.index),
   }));
 }

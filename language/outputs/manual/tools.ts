@@ -86,7 +86,7 @@ function lifts({ performance, lines }: Done): LiftRow[] {
     rows.push({
       load: things.map((thing) => context.model.things[thing]!.name).join(", "), mass: mass.kg > 0 ? [massText(mass.kg, context), notGiven].filter(Boolean).join(", ") : acts.massNotGiven,
       gear: act.tool ? toolName(context, act.tool.text) : words.notGiven,
-      capacity: tool?.capacity ? [figureText(tool.capacity, context), legsText(tool, context)].filter(Boolean).join(", ") : act.tool ? words.notGiven : "", people: people === undefined ? ""
+      capacity: tool?.capacity ? [figureText(tool.capacity, context, "down"), legsText(tool, context)].filter(Boolean).join(", ") : act.tool ? words.notGiven : "", people: people === undefined ? ""
         : String(people), line: lineOf(i),
     });
   });
@@ -105,7 +105,7 @@ function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
     const tool = context.model.library.tools.get(id);
     if (context.model.library.consumables.has(id)) return;
     const name = toolName(context, id), note = tool ? [tool.range && figureText(tool.range, options), tool.capacity
-      && figureText(tool.capacity, options), tool.calibration].filter(Boolean).join(", ") : "", had = found.get(name);
+      && figureText(tool.capacity, options, "down"), tool.calibration].filter(Boolean).join(", ") : "", had = found.get(name);
     if (!had) found.set(name, { name, note, for: [what] });
     else if (!had.for.includes(what)) had.for.push(what);
   };

@@ -19,7 +19,7 @@ export async function inPage({ folder, payload, settings = {}, size = { width: 1
   const { chromium } = await import("playwright-core");
   const data = mkdtempSync(join(tmpdir(), "editor-"));
   mkdirSync(join(data, "data", "Machine"), { recursive: true });
-  writeFileSync(join(data, "data", "Machine", "settings.json"), JSON.stringify({ "chat.disableAIFeatures": true, "workbench.startupEditor": "none",
+  writeFileSync(join(data, "data", "Machine", "settings.json"), JSON.stringify({ "chat.disableAIFeatures": true, "workbench.startupEditor": "none", "files.autoSave": "off",
     "workbench.secondarySideBar.defaultVisibility": "hidden", ...settings }));
   const server = startServer(data);
   let browser;

@@ -7,7 +7,7 @@ import { manualRequest, type ManualAnswer, type ManualParams } from "../../share
 import { goTo, positionOf } from "../spots.ts";
 import { escaped, pageFor } from "./page.ts";
 
-type FromPage = { readonly kind: "ready" } | { readonly kind: "sees" | "open"; readonly id: string };
+type FromPage = { readonly kind: "ready" } | { readonly kind: "shown"; readonly id: string } | { readonly kind: "sees" | "open"; readonly id: string };
 
 export class ManualView implements Disposable {
   private readonly extension: Uri;
@@ -16,6 +16,7 @@ export class ManualView implements Disposable {
   private source: string | undefined;
   private answer: ManualAnswer | null = null;
   private shown: string | undefined;
+  private inSight: string | undefined;
   private asked = 0;
   private body = "";
 
@@ -51,8 +52,10 @@ export class ManualView implements Disposable {
     this.show(this.markFor(editor));
   }
 
-  /** What the page was last asked to show. */
-  shows(): { id: string | undefined; title: string } | undefined { return this.panel && { id: this.shown, title: this.answer?.title ?? "" }; }
+  /** The line that the page was asked to show and that it has in sight; `id` is undefined until it has. */
+  shows(): { id: string | undefined; title: string } | undefined {
+    return this.panel && { id: this.inSight === this.shown ? this.shown : undefined, title: this.answer?.title ?? "" };
+  }
 
   private async load(editor: TextEditor | undefined): Promise<void> {
     const question = ++this.asked, answer = await this.client.sendRequest<ManualAnswer | null>(manualRequest,
@@ -91,6 +94,7 @@ export class ManualView implements Disposable {
   private async hears(message: FromPage): Promise<void> {
     // What was sent before the page listened is sent again.
     if (message.kind === "ready") { this.mark(); this.show(this.shown); return; }
+    if (message.kind === "shown") { this.inSight = message.id; return; }
     const spot = this.answer?.marks.find(({ id }) => id === message.id)?.spot;
     if (!spot) return;
     if (message.kind === "open") { await goTo(spot.uri, spot.start); return; }

@@ -30,9 +30,19 @@
     if (!element) return;
     element.setAttribute("data-here", "");
     const { top, bottom } = element.getBoundingClientRect();
-    if (top >= 0 && bottom <= window.innerHeight) return;
-    quiet = Date.now() + 600;
-    element.scrollIntoView({ block: "center", behavior: calm() ? "auto" : "smooth" });
+    const inSight = top >= 0 && bottom <= window.innerHeight, isFar = Math.abs(top) > 2 * window.innerHeight;
+    if (!inSight) {
+      quiet = Date.now() + 600;
+      // A long way is jumped: a slow one is broken off by the next question and ends anywhere.
+      element.scrollIntoView({ block: "center", behavior: calm() || isFar ? "auto" : "smooth" });
+    }
+    tellShown(id, 20);
+  }
+  /** Tells the editor once the line is in sight; a taller one is when any of it is. */
+  function tellShown(id, tries) {
+    const box = document.getElementById(id)?.getBoundingClientRect();
+    if (box && box.bottom > 0 && box.top < window.innerHeight) host.postMessage({ kind: "shown", id });
+    else if (tries > 0) setTimeout(() => tellShown(id, tries - 1), 50);
   }
   const firstInSight = () => ids.find((id) => { const box = document.getElementById(id)?.getBoundingClientRect(); return box && box.bottom > 0 &&
     box.top < window.innerHeight; });

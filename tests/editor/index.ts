@@ -88,6 +88,9 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     assert.ok(unit.getText().includes("hub-of-the-brake"));
     await revert(unit);
     await revert(await open(strip));
+    // Nothing of it may be left for the tests after this one.
+    assert.ok(document.getText().includes("brake-hub") && !unit.getText().includes("hub-of-the-brake"), "both files are as they were");
+    await until(() => errors(document), (list) => list.length === 0);
   },
   async "layout changes nothing that is laid out already"() {
     const document = await open(lockOff), edits = await vscode.commands.executeCommand<vscode.TextEdit[] | undefined>("vscode.executeFormatDocumentProvider",

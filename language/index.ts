@@ -8,6 +8,7 @@ export { checkProject, newMemo, type Checked, type CheckMemo, type CheckOptions,
 export { unknownsOfModel } from "./workspace/unknowns.ts";
 
 export type { Declaration, Project, SourceFile } from "./names/project.ts";
+export { loadProject } from "./names/load.ts";
 export { eachItem, format, linesOf, offsetAt, parse, positionAt, print, type Argument, type Block, type Comment, type Item, type Lines, type Position, type Token, type Tree } from "./syntax/index.ts";
 
 export type { Model, Part, Tie, Fluid, Hazard, Thing, ThingIndex, Procedure, Precaution } from "./model/model.ts";

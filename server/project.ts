@@ -1,7 +1,8 @@
 // One folder of the workspace as a project: its texts, its settings, and what the last check found. What did not change is neither
 // read, parsed nor performed again.
 
-import { checkProject, defaultSettings, newMemo, readSettings, type Checked, type Finding, type Settings, type World } from "../language/index.ts";
+import { checkProject, defaultSettings, loadProject, newMemo, readSettings, type Checked, type Finding, type Project as Texts, type Settings,
+  type World } from "../language/index.ts";
 import type { Document } from "./documents.ts";
 import type { Files } from "./files.ts";
 import { isBelow, resolvePath } from "./uris.ts";
@@ -9,6 +10,8 @@ import { isBelow, resolvePath } from "./uris.ts";
 export interface Project {
   readonly folder: string;
   readonly settings: Settings;
+  /** The open documents, or all files, with all that they use: read and parsed, nothing performed. For what asks for texts and names alone. */
+  texts(all: boolean): Texts;
   /** The open documents checked, with all that they use. */
   near(): Checked;
   /** Every file of the folder. Undefined while that is not worked out for the texts as they are. */
@@ -44,7 +47,8 @@ const fewUsers = 12;
 const chunk = 8;
 
 export function newProject(folder: string, host: ProjectHost): Project {
-  let near: Checked | undefined, whole: Checked | undefined, lastWhole: Checked | undefined, memo = newMemo(), listed: readonly string[] | undefined,
+  let nearTexts: Texts | undefined, allTexts: Texts | undefined, near: Checked | undefined, whole: Checked | undefined, lastWhole: Checked | undefined,
+    memo = newMemo(), listed: readonly string[] | undefined,
     settings: Settings | undefined, generation = 0, readCount = 0;
   let settingsFile: ReturnType<Project["settingsFile"]>;
   const texts = new Map<string, ReturnType<World["read"]>>(), insides = new Map<string, boolean>(), changed = new Set<string>(), exists = new Map<string,
@@ -96,6 +100,10 @@ export function newProject(folder: string, host: ProjectHost): Project {
       }
       return settings;
     },
+    texts(every) {
+      if (whole) return whole.project;
+      return every ? (allTexts ??= loadProject(world, all(), memo.trees)) : near?.project ?? (nearTexts ??= loadProject(world, open(), memo.trees));
+    },
     near: () => (near ??= check(open())),
     whole: () => whole,
     wholeNow() { changed.clear(); return (whole = lastWhole = near = whole ?? check(all())); },
@@ -116,6 +124,7 @@ export function newProject(folder: string, host: ProjectHost): Project {
       generation++;
       changed.add(path);
       if (path.endsWith("/stripdown.json")) settings = undefined;
+      nearTexts = allTexts = undefined;
       near = whole = undefined;
     },
     forget(paths) {
@@ -131,6 +140,7 @@ export function newProject(folder: string, host: ProjectHost): Project {
       insides.clear();
       exists.clear();
       listed = undefined;
+      nearTexts = allTexts = undefined;
       near = whole = undefined;
     },
     settingsFile() { void project.settings; return settingsFile; },

@@ -9,8 +9,12 @@ import type { Files } from "./files.ts";
 import { newProject, type Project } from "./project.ts";
 import { folderOf, isBelow, uriOf } from "./uris.ts";
 
-/** A file as a request finds it: its project, its tree, what was found. */
-export interface Looked { readonly path: string; readonly project: Project; readonly checked: Checked; readonly file: SourceFile }
+/** What places are told by: the texts. */
+export type WithTexts = Pick<Checked, "project">;
+/** A file as a request finds it: its project, its tree, its names. */
+export interface Seen { readonly path: string; readonly project: Project; readonly checked: WithTexts; readonly file: SourceFile }
+/** The same with what was found. */
+export interface Looked extends Seen { readonly checked: Checked }
 
 export interface Session {
   readonly connection: Connection;
@@ -29,14 +33,14 @@ export interface Session {
   projectOf(path: string): Project;
   /** Undefined for a document that is none of ours. */
   look(uri: string): Looked | undefined;
-  /** The same with every file of the folder checked: for what speaks of other files. */
-  lookFar(uri: string): Looked | undefined;
+  /** Its text and names alone, nothing performed; with `all`, those of every file of the folder beside it. */
+  see(uri: string, all?: boolean): Seen | undefined;
   offset(file: SourceFile, position: Point): number;
-  range(checked: Checked, span: Span): Range;
-  location(checked: Checked, span: Span): Location;
-  spot(checked: Checked, span: Span): Spot;
+  range(checked: WithTexts, span: Span): Range;
+  location(checked: WithTexts, span: Span): Location;
+  spot(checked: WithTexts, span: Span): Spot;
   position(text: string, offset: number): Position;
-  edit(checked: Checked, edits: readonly TextEdit[]): WorkspaceEdit;
+  edit(checked: WithTexts, edits: readonly TextEdit[]): WorkspaceEdit;
   units(project: Project): OutputOptions;
   /** Called when texts, files or settings changed. */
   readonly onChange: (() => void)[];
@@ -58,10 +62,10 @@ export function newSession(connection: Connection, files: Files, pathOf: (uri: s
     if (!known) lines.set(file.tree, (known = linesOf(file.text)));
     return known;
   };
-  const look = (uri: string, far: boolean): Looked | undefined => {
+  const find = <T extends WithTexts>(uri: string, of: (project: Project) => T): (Omit<Seen, "checked"> & { readonly checked: T }) | undefined => {
     const path = pathOf(uri);
     if (!documents.has(path) && !path.endsWith(".strip")) return undefined;
-    const project = session.projectOf(path), checked = far ? project.wholeNow() : project.best(), file = checked.project.files.get(path);
+    const project = session.projectOf(path), checked = of(project), file = checked.project.files.get(path);
     return file && { path, project, checked, file };
   };
   const session: Session = {
@@ -79,8 +83,8 @@ export function newSession(connection: Connection, files: Files, pathOf: (uri: s
       projects.push(alone);
       return alone;
     },
-    look: (uri) => look(uri, false),
-    lookFar: (uri) => look(uri, true),
+    look: (uri) => find(uri, (project) => project.best()),
+    see: (uri, all = false) => find(uri, (project) => ({ project: project.texts(all) })),
     offset: (file, position) => toOffset(file.text, position, session.encoding, linesOfFile(file)),
     range(checked, { file: path, start, end }) {
       const file = checked.project.files.get(path);

@@ -1,9 +1,9 @@
 // Which procedure does which: `do` and `refit by`, in both directions.
 
 import { SymbolKind, type CallHierarchyIncomingCall, type CallHierarchyItem, type CallHierarchyOutgoingCall, type Range } from "vscode-languageserver";
-import { mentionAt, mentionsIn, mentionsOf, type Checked, type Declaration, type Mention } from "../../language/index.ts";
+import { mentionAt, mentionsIn, mentionsOf, type Declaration, type Mention } from "../../language/index.ts";
 import { feature } from "../feature.ts";
-import type { Session } from "../session.ts";
+import type { Session, WithTexts } from "../session.ts";
 
 export default feature({
   name: "calls",
@@ -11,13 +11,13 @@ export default feature({
   start(session, answer) {
     const { connection } = session;
     connection.languages.callHierarchy.onPrepare(answer("Calls", ({ textDocument: { uri }, position }): CallHierarchyItem[] => {
-      const looked = session.lookFar(uri), here = looked && mentionAt(looked.checked.project, looked.file, session.offset(looked.file, position));
+      const looked = session.see(uri, true), here = looked && mentionAt(looked.checked.project, looked.file, session.offset(looked.file, position));
       const declared = here?.word === "procedure" ? declarationOf(looked!.checked, here.symbol) : looked &&
         around(looked.checked, looked.path, session.offset(looked.file, position));
       return declared ? [item(session, looked!.checked, declared)] : [];
     }));
     connection.languages.callHierarchy.onIncomingCalls(answer("Calls", ({ item: { uri, data } }): CallHierarchyIncomingCall[] => {
-      const looked = session.lookFar(uri), from = new Map<Declaration, Range[]>();
+      const looked = session.see(uri, true), from = new Map<Declaration, Range[]>();
       if (!looked) return [];
       for (const mention of mentionsOf(looked.checked.project, String(data))) {
         const caller = isCall(mention) ? around(looked.checked, mention.file, mention.start) : undefined;
@@ -27,7 +27,7 @@ export default feature({
       return [...from].map(([caller, fromRanges]) => ({ from: item(session, looked.checked, caller), fromRanges }));
     }));
     connection.languages.callHierarchy.onOutgoingCalls(answer("Calls", ({ item: { uri, data } }): CallHierarchyOutgoingCall[] => {
-      const looked = session.lookFar(uri), caller = looked && declarationOf(looked.checked, String(data)), to = new Map<Declaration, Range[]>();
+      const looked = session.see(uri, true), caller = looked && declarationOf(looked.checked, String(data)), to = new Map<Declaration, Range[]>();
       if (!looked || !caller) return [];
       const file = looked.checked.project.files.get(caller.file)!, [start, end] = wholeOf(looked.checked, caller);
       for (const mention of mentionsIn(looked.checked.project, file)) {
@@ -43,23 +43,23 @@ const isCall = ({ role, word, item: { entry } }: Mention): boolean => role !== "
   (entry?.word === "do" || entry?.word === "refit" || entry?.word === "needs");
 const symbolOf = (one: Declaration): string => `${one.file}#${one.word} ${one.id}`;
 
-function declarationOf(checked: Checked, symbol: string): Declaration | undefined {
+function declarationOf(checked: WithTexts, symbol: string): Declaration | undefined {
   for (const file of checked.project.files.values()) for (const one of file.declarations) if (one.word === "procedure" && symbolOf(one) === symbol) return one;
   return undefined;
 }
 
-function wholeOf(checked: Checked, { file, item: { first, last } }: Declaration): [number, number] {
+function wholeOf(checked: WithTexts, { file, item: { first, last } }: Declaration): [number, number] {
   const { tokens } = checked.project.files.get(file)!.tree.scan;
   return [tokens[first]!.startOffset, tokens[last]!.endOffset! + 1];
 }
 
-const around = (checked: Checked, path: string, offset: number): Declaration | undefined => checked.project.files.get(path)?.declarations.find((one) => {
+const around = (checked: WithTexts, path: string, offset: number): Declaration | undefined => checked.project.files.get(path)?.declarations.find((one) => {
   if (one.word !== "procedure") return false;
   const [start, end] = wholeOf(checked, one);
   return start <= offset && offset <= end;
 });
 
-function item(session: Session, checked: Checked, one: Declaration): CallHierarchyItem {
+function item(session: Session, checked: WithTexts, one: Declaration): CallHierarchyItem {
   const [start, end] = wholeOf(checked, one), { uri, range } = session.location(checked, { file: one.file, start, end });
   return { name: one.id, detail: one.name === one.id ? "" : one.name, kind: SymbolKind.Function, uri, range, selectionRange: session.range(checked, one.at),
     data: symbolOf(one) };

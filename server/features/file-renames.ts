@@ -16,7 +16,7 @@ export default feature({
         : path; };
       const first = moves[0] && session.projectOf(moves[0][0]);
       if (!first) return null;
-      const checked = first.wholeNow(), edits: TextEdit[] = [];
+      const checked = { project: first.texts(true) }, edits: TextEdit[] = [];
       for (const file of checked.project.files.values()) {
         const { tokens } = file.tree.scan, home = moved(file.path);
         eachItem(file.tree.items, ({ entry, first: at }) => {

@@ -9,7 +9,7 @@ export default feature({
   abilities: () => ({ foldingRangeProvider: true, selectionRangeProvider: true }),
   start(session, answer) {
     session.connection.onFoldingRanges(answer("Folding", ({ textDocument: { uri } }): FoldingRange[] => {
-      const looked = session.look(uri), found: FoldingRange[] = [];
+      const looked = session.see(uri), found: FoldingRange[] = [];
       if (!looked) return [];
       const { items, scan: { tokens, comments } } = looked.file.tree;
       eachItem(items, (item) => {
@@ -28,7 +28,7 @@ export default feature({
       return found;
     }));
     session.connection.onSelectionRanges(answer("Selection", ({ textDocument: { uri }, positions }): SelectionRange[] => {
-      const looked = session.look(uri);
+      const looked = session.see(uri);
       if (!looked) return [];
       const { file, checked, path } = looked, { tokens } = file.tree.scan;
       return positions.map((position): SelectionRange => {

@@ -3,7 +3,7 @@
 import type { FormattingOptions, Range, TextEdit } from "vscode-languageserver";
 import { formatEdits } from "../../language/index.ts";
 import { feature } from "../feature.ts";
-import type { Looked, Session } from "../session.ts";
+import type { Seen, Session } from "../session.ts";
 
 export default feature({
   name: "formatting",
@@ -14,17 +14,17 @@ export default feature({
   }),
   start(session, answer) {
     session.connection.onDocumentFormatting(answer("Layout", ({ textDocument: { uri } }: { textDocument: { uri: string };
-      options: FormattingOptions }): TextEdit[] => { const looked = session.look(uri); return looked ? edits(session, looked) : []; }));
+      options: FormattingOptions }): TextEdit[] => { const looked = session.see(uri); return looked ? edits(session, looked) : []; }));
     session.connection.onDocumentRangeFormatting(answer("Layout", ({ textDocument: { uri }, range }): TextEdit[] =>
-      { const looked = session.look(uri); return looked ? edits(session, looked, range) : []; }));
+      { const looked = session.see(uri); return looked ? edits(session, looked, range) : []; }));
     session.connection.onDocumentRangesFormatting(answer("Layout", ({ textDocument: { uri }, ranges }): TextEdit[] => {
-      const looked = session.look(uri), all = new Map<string, TextEdit>();
+      const looked = session.see(uri), all = new Map<string, TextEdit>();
       if (looked) for (const range of ranges) for (const edit of edits(session, looked, range)) all.set(JSON.stringify(edit.range), edit);
       return [...all.values()];
     }));
     // The brace's own line, or the line above the new one; where the cursor is stays as it is.
     session.connection.onDocumentOnTypeFormatting(answer("Layout", ({ textDocument: { uri }, position, ch }): TextEdit[] => {
-      const looked = session.look(uri);
+      const looked = session.see(uri);
       if (!looked) return [];
       const line = ch === "\n" ? position.line - 1 : position.line;
       if (line < 0) return [];
@@ -36,7 +36,7 @@ export default feature({
   },
 });
 
-function edits(session: Session, { file, checked }: Looked, range?: Range): TextEdit[] {
+function edits(session: Session, { file, checked }: Seen, range?: Range): TextEdit[] {
   const found = range ? formatEdits(file.tree, { start: session.offset(file, range.start), end: session.offset(file, range.end) }) : formatEdits(file.tree);
   return found.map(({ start, end, text }) => ({ range: session.range(checked, { file: file.path, start, end }), newText: text }));
 }

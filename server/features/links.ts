@@ -10,7 +10,7 @@ export default feature({
   abilities: () => ({ documentLinkProvider: { resolveProvider: false } }),
   start(session, answer) {
     session.connection.onDocumentLinks(answer("Links", ({ textDocument: { uri } }): DocumentLink[] => {
-      const looked = session.look(uri), links: DocumentLink[] = [];
+      const looked = session.see(uri), links: DocumentLink[] = [];
       if (!looked) return [];
       const { file, checked, project, path } = looked, { tokens } = file.tree.scan;
       eachItem(file.tree.items, (item) => {

@@ -20,7 +20,7 @@ export default feature({
   abilities: () => ({ documentSymbolProvider: true, workspaceSymbolProvider: true }),
   start(session, answer) {
     session.connection.onDocumentSymbol(answer("Outline", ({ textDocument: { uri } }): DocumentSymbol[] | SymbolInformation[] => {
-      const looked = session.look(uri);
+      const looked = session.see(uri);
       if (!looked) return [];
       const range = (start: number, end: number): DocumentSymbol["range"] => session.range(looked.checked, { file: looked.path, start, end });
       const symbol = (entry: OutlineEntry): DocumentSymbol => ({
@@ -37,7 +37,7 @@ export default feature({
     session.connection.onWorkspaceSymbol(answer("Symbols", ({ query }): WorkspaceSymbol[] => {
       const found: WorkspaceSymbol[] = [], wanted = query.toLowerCase();
       for (const project of session.projects()) {
-        const checked = project.wholeNow();
+        const checked = { project: project.texts(true) };
         for (const file of checked.project.files.values()) {
           const visit = (entries: readonly OutlineEntry[], container: string): void => {
             for (const entry of entries) {

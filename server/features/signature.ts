@@ -9,7 +9,7 @@ export default feature({
   abilities: () => ({ signatureHelpProvider: { triggerCharacters: [" "], retriggerCharacters: [","] } }),
   start(session, answer) {
     session.connection.onSignatureHelp(answer("How the line goes on", ({ textDocument: { uri }, position }): SignatureHelp | null => {
-      const looked = session.look(uri), slot = looked && slotAt(looked.file.tree, session.offset(looked.file, position)), entry = slot?.item?.entry;
+      const looked = session.see(uri), slot = looked && slotAt(looked.file.tree, session.offset(looked.file, position)), entry = slot?.item?.entry;
       if (!slot || !entry || slot.next.length === 0) return null;
       // What may come next, in the words of the shape: a part of the label each.
       const parts = [...new Set(slot.next.filter((leaf) => leaf.is !== "sign").map((leaf) =>

@@ -4,7 +4,7 @@ import { SemanticTokensBuilder } from "vscode-languageserver";
 import { colouredTokens, tokenModifiers, linesOf, tokenTypes, type Lines } from "../../language/index.ts";
 import { toPosition } from "../documents.ts";
 import { feature } from "../feature.ts";
-import type { Looked, Session } from "../session.ts";
+import type { Seen, Session } from "../session.ts";
 
 const typeNumbers = new Map(tokenTypes.map((type, i) => [type, i])), modifierBits = new Map(tokenModifiers.map((modifier, i) => [modifier, 1 << i]));
 
@@ -25,28 +25,28 @@ export default feature({
       return builder;
     };
     session.connection.languages.semanticTokens.on(answer("Colours", ({ textDocument: { uri } }) => {
-      const looked = session.look(uri), builder = new SemanticTokensBuilder();
+      const looked = session.see(uri), builder = new SemanticTokensBuilder();
       if (!looked) return { data: [] };
       builders.set(uri, builder);
       fill(session, looked, builder);
       return builder.build();
     }));
     session.connection.languages.semanticTokens.onDelta(answer("Colours", ({ textDocument: { uri }, previousResultId }) => {
-      const looked = session.look(uri), builder = builderOf(uri);
+      const looked = session.see(uri), builder = builderOf(uri);
       if (!looked) return { data: [] };
       builder.previousResult(previousResultId);
       fill(session, looked, builder);
       return builder.buildEdits();
     }));
     session.connection.languages.semanticTokens.onRange(answer("Colours", ({ textDocument: { uri }, range }) => {
-      const looked = session.look(uri), builder = new SemanticTokensBuilder();
+      const looked = session.see(uri), builder = new SemanticTokensBuilder();
       if (looked) fill(session, looked, builder, session.offset(looked.file, range.start), session.offset(looked.file, range.end));
       return builder.build();
     }));
   },
 });
 
-function fill(session: Session, { checked, file }: Looked, builder: SemanticTokensBuilder, from?: number, to?: number): void {
+function fill(session: Session, { checked, file }: Seen, builder: SemanticTokensBuilder, from?: number, to?: number): void {
   const lines: Lines = linesOf(file.text);
   for (const { start, end, type, modifiers } of colouredTokens(checked.project, file, from, to)) {
     const at = toPosition(file.text, start, session.encoding, lines), length = session.encoding === "utf-16" ? end - start

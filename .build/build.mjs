@@ -12,7 +12,7 @@ export async function buildAll({ only } = {}) {
   const bundles = {
     // ES modules in chunks: a command that needs no parser (calc, --version) never loads it.
     "command line": {
-      ...common, entryPoints: { stripdown: "language/cli/process-io.ts" }, outdir: "dist/cli", format: "esm", splitting: true, outExtension: { ".js": ".mjs" }, chunkNames: "[name]-[hash]",
+      ...common, entryPoints: { stripdown: "language/cli/start.ts" }, outdir: "dist/cli", format: "esm", splitting: true, outExtension: { ".js": ".mjs" }, chunkNames: "[name]-[hash]",
     },
     server: { ...common, entryPoints: { server: "server/main.ts" }, outdir: "dist", format: "cjs", outExtension: { ".js": ".cjs" } },
     "server in a worker": { ...common, entryPoints: { "server-worker": "server/worker.ts" }, outdir: "dist", format: "iife", platform: "browser", target: "es2023" },

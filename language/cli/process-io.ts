@@ -1,5 +1,4 @@
-#!/usr/bin/env node
-// Standard input and output of the process as the commands see them, and the entry of the program.
+// Standard input and output of the process as the commands see them; importing it runs the command.
 
 import "./collector.ts";
 import { writeSync } from "node:fs";

@@ -74,7 +74,7 @@ test("--unknowns lists what nobody gave, and is no finding", async () => {
 });
 
 test("as a process: results, status and a pipe that closes early", () => {
-  const folder = folderWith({ "held.strip": held }), entry = join(process.cwd(), "language/cli/process-io.ts");
+  const folder = folderWith({ "held.strip": held }), entry = join(process.cwd(), "language/cli/start.ts");
   const run = spawnSync(process.execPath, [entry, "check", "held.strip"], { cwd: folder, encoding: "utf8" });
   expect([run.status, run.stderr]).toEqual([1, ""]);
   expect(run.stdout).toContain("held.strip:11:5: error Lid cannot come off");

@@ -10,8 +10,17 @@ const limit = 240_000;
 const verbose = process.env.VERBOSE !== undefined;
 
 export async function run({ workspace }) {
-  return await inPage({ folder: workspace, payload: (remote) => [["extensionDevelopmentPath", remote(unpacked)], ["extensionTestsPath", remote(testModule)],
-    ["skipWelcome", "true"]] }, async (page, exit) => await exit);
+  return await inPage(
+    {
+      folder: workspace,
+      payload: (remote) => [
+        ["extensionDevelopmentPath", remote(unpacked)],
+        ["extensionTestsPath", remote(testModule)],
+        ["skipWelcome", "true"],
+      ],
+    },
+    async (page, exit) => await exit,
+  );
 }
 
 /** Opens the workbench on a folder; `exit` resolves when the tests end, if there are any. */
@@ -19,21 +28,39 @@ export async function inPage({ folder, payload, settings = {}, size = { width: 1
   const { chromium } = await import("playwright-core");
   const data = mkdtempSync(join(tmpdir(), "editor-"));
   mkdirSync(join(data, "data", "Machine"), { recursive: true });
-  writeFileSync(join(data, "data", "Machine", "settings.json"), JSON.stringify({ "chat.disableAIFeatures": true, "workbench.startupEditor": "none", "files.autoSave": "off",
-    "workbench.secondarySideBar.defaultVisibility": "hidden", ...settings }));
+  writeFileSync(
+    join(data, "data", "Machine", "settings.json"),
+    JSON.stringify({
+      "chat.disableAIFeatures": true,
+      "workbench.startupEditor": "none",
+      "files.autoSave": "off",
+      "workbench.secondarySideBar.defaultVisibility": "hidden",
+      ...settings,
+    }),
+  );
   const server = startServer(data);
   let browser;
   try {
-    const port = await server.port, authority = `127.0.0.1:${port}`, remote = (path) => `vscode-remote://${authority}${path}`;
-    browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: ["--no-sandbox"] });
+    const port = await server.port,
+      authority = `127.0.0.1:${port}`,
+      remote = (path) => `vscode-remote://${authority}${path}`;
+    browser = await chromium.launch({
+      executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+      args: ["--no-sandbox"],
+    });
     const page = await browser.newPage({ viewport: size });
     if (verbose) page.on("console", (message) => console.error(message.text()));
     const query = { folder, ...(payload ? { payload: JSON.stringify(payload(remote)) } : {}) };
     const exit = new Promise((resolve, reject) => {
       // The workbench looks for a function of this name on the window, and calls it when the test host ends.
-      void page.exposeFunction("codeAutomationExit", resolve).then(() => page.goto(`http://${authority}/?${new URLSearchParams(query)}`)).catch(reject);
+      void page
+        .exposeFunction("codeAutomationExit", resolve)
+        .then(() => page.goto(`http://${authority}/?${new URLSearchParams(query)}`))
+        .catch(reject);
     });
-    const late = new Promise((_, reject) => { setTimeout(() => reject(new Error(`no answer from the extension host in ${limit / 1000} s`)), limit).unref(); });
+    const late = new Promise((_, reject) => {
+      setTimeout(() => reject(new Error(`no answer from the extension host in ${limit / 1000} s`)), limit).unref();
+    });
     return await Promise.race([work(page, exit), late]);
   } finally {
     await browser?.close();
@@ -44,11 +71,25 @@ export async function inPage({ folder, payload, settings = {}, size = { width: 1
 
 /** Not the front that code-server adds: VS Code's own server under it, since only that takes --enable-smoke-test-driver. */
 function startServer(data) {
-  const child = spawn(process.execPath, [
-    `${serverHome}/out/server-main.js`, "--host", "127.0.0.1", "--port", "0", "--without-connection-token", "--accept-server-license-terms",
-      "--server-data-dir", data, "--telemetry-level", "off",
-    "--disable-workspace-trust", "--enable-smoke-test-driver",      // without it a built VS Code ignores the payload of the address
-  ], { stdio: ["ignore", "pipe", verbose ? "inherit" : "ignore"] });
+  const child = spawn(
+    process.execPath,
+    [
+      `${serverHome}/out/server-main.js`,
+      "--host",
+      "127.0.0.1",
+      "--port",
+      "0",
+      "--without-connection-token",
+      "--accept-server-license-terms",
+      "--server-data-dir",
+      data,
+      "--telemetry-level",
+      "off",
+      "--disable-workspace-trust",
+      "--enable-smoke-test-driver", // without it a built VS Code ignores the payload of the address
+    ],
+    { stdio: ["ignore", "pipe", verbose ? "inherit" : "ignore"] },
+  );
   const ended = new Promise((resolve) => child.once("exit", resolve));
   const port = new Promise((resolve, reject) => {
     let text = "";
@@ -61,5 +102,11 @@ function startServer(data) {
     });
   });
   port.catch(() => undefined);
-  return { port, stop: () => { child.kill(); return ended; } };
+  return {
+    port,
+    stop: () => {
+      child.kill();
+      return ended;
+    },
+  };
 }

@@ -41,18 +41,30 @@ vim.cmd('qa!')
 
 /** Results like those of the editor tests; one failed result where there is no Neovim and CI asks for it. */
 export async function neovimTest() {
-  const folder = mkdtempSync(join(tmpdir(), "neovim-")), file = join(folder, "box.strip"), lua = join(folder, "check.lua"),
+  const folder = mkdtempSync(join(tmpdir(), "neovim-")),
+    file = join(folder, "box.strip"),
+    lua = join(folder, "check.lua"),
     name = "Neovim's own client: findings, hover, and a remedy that clears them";
   writeFileSync(file, text);
   writeFileSync(lua, script(file, folder));
   try {
-    const said = await new Promise((resolve, reject) => execFile("nvim", ["--headless", "-u", "NONE", "-c", `luafile ${lua}`], { timeout: 60_000 },
-      (error, stdout, stderr) => (error ? reject(error) : resolve(stdout + stderr))));
+    const said = await new Promise((resolve, reject) =>
+      execFile(
+        "nvim",
+        ["--headless", "-u", "NONE", "-c", `luafile ${lua}`],
+        { timeout: 60_000 },
+        (error, stdout, stderr) => (error ? reject(error) : resolve(stdout + stderr)),
+      ),
+    );
     const value = (key) => JSON.parse(new RegExp(`^.*?${key}=(.*)$`, "m").exec(said)?.[1] ?? "null");
     const faults = [
-      ...(String(value("findings")).includes("Lid cannot come off: still held by 4 of 4 Lid screws") ? [] : [`findings: ${value("findings")}`]),
+      ...(String(value("findings")).includes("Lid cannot come off: still held by 4 of 4 Lid screws")
+        ? []
+        : [`findings: ${value("findings")}`]),
       ...(JSON.stringify(value("hover")).includes("2 kg") ? [] : [`hover: ${JSON.stringify(value("hover"))}`]),
-      ...(JSON.stringify(value("after")) === "[]" || JSON.stringify(value("after")) === "{}" ? [] : [`after the remedy: ${JSON.stringify(value("after"))}`]),
+      ...(JSON.stringify(value("after")) === "[]" || JSON.stringify(value("after")) === "{}"
+        ? []
+        : [`after the remedy: ${JSON.stringify(value("after"))}`]),
       ...(value("line") === "    undo lid-screws" ? [] : [`line: ${value("line")}`]),
     ];
     return [faults.length === 0 ? { name } : { name, error: `${faults.join("\n")}\n${said}` }];

@@ -10,10 +10,22 @@ const largest = 2 * 1024 * 1024;
 
 /** What of the project goes into the package, from where to where. */
 const files = {
-  "dist/client.cjs": "", "dist/client-browser.js": "", "dist/server.cjs": "", "dist/server-worker.js": "", "dist/cli": "", "syntaxes": "",
-    "language/schemas/settings.schema.json": "",
-  "client/webview": "", "client/walkthrough": "", "client/snippets.json": "", "client/icon.png": "", "client/file-icon.svg": "", "client/bench-icon.svg": "",
-    "client/README.md": "README.md", "client/CHANGELOG.md": "CHANGELOG.md", "LICENSE": "LICENSE",
+  "dist/client.cjs": "",
+  "dist/client-browser.js": "",
+  "dist/server.cjs": "",
+  "dist/server-worker.js": "",
+  "dist/cli": "",
+  syntaxes: "",
+  "language/schemas/settings.schema.json": "",
+  "client/webview": "",
+  "client/walkthrough": "",
+  "client/snippets.json": "",
+  "client/icon.png": "",
+  "client/file-icon.svg": "",
+  "client/bench-icon.svg": "",
+  "client/README.md": "README.md",
+  "client/CHANGELOG.md": "CHANGELOG.md",
+  LICENSE: "LICENSE",
 };
 
 /** Returns the path of the package. */
@@ -26,13 +38,36 @@ export async function makePackage() {
     mkdirSync(target.slice(0, target.lastIndexOf("/")), { recursive: true });
     cpSync(`${root}/${from}`, target, { recursive: true });
   }
-  const { scripts, dependencies, devDependencies, optionalDependencies, allowScripts, bin, private: isPrivate, engines,
-    ...manifest } = JSON.parse(readFileSync(`${root}/package.json`, "utf8"));
+  const {
+    scripts,
+    dependencies,
+    devDependencies,
+    optionalDependencies,
+    allowScripts,
+    bin,
+    private: isPrivate,
+    engines,
+    ...manifest
+  } = JSON.parse(readFileSync(`${root}/package.json`, "utf8"));
   void [scripts, dependencies, devDependencies, optionalDependencies, allowScripts, bin, isPrivate];
-  writeFileSync(`${staged}/package.json`, `${JSON.stringify({ ...manifest, engines: { vscode: engines.vscode } }, null, 2)}\n`);
+  writeFileSync(
+    `${staged}/package.json`,
+    `${JSON.stringify({ ...manifest, engines: { vscode: engines.vscode } }, null, 2)}\n`,
+  );
   const target = vsix(manifest.version);
-  execFileSync(process.execPath, [`${root}/node_modules/@vscode/vsce/vsce`, "package", "--no-dependencies", "--allow-missing-repository", "--skip-license",
-    "--out", target], { cwd: staged, stdio: ["ignore", "pipe", "inherit"] });
+  execFileSync(
+    process.execPath,
+    [
+      `${root}/node_modules/@vscode/vsce/vsce`,
+      "package",
+      "--no-dependencies",
+      "--allow-missing-repository",
+      "--skip-license",
+      "--out",
+      target,
+    ],
+    { cwd: staged, stdio: ["ignore", "pipe", "inherit"] },
+  );
   const size = statSync(target).size;
   if (size > largest) throw new Error(`The package has ${size} bytes; at most ${largest} are meant`);
   const maps = readdirSync(staged, { recursive: true }).filter((name) => String(name).endsWith(".map"));

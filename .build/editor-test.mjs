@@ -12,26 +12,40 @@ const { build } = await import("esbuild");
 const { path: vsix } = await makePackage();
 rmSync(unpacked, { recursive: true, force: true });
 unpack(vsix, "extension/", unpacked);
-await build({ entryPoints: [`${root}/tests/editor/index.ts`], outfile: testModule, bundle: true, platform: "node", format: "cjs", target: "node22",
-  external: ["vscode"], logLevel: "warning" });
+await build({
+  entryPoints: [`${root}/tests/editor/index.ts`],
+  outfile: testModule,
+  bundle: true,
+  platform: "node",
+  format: "cjs",
+  target: "node22",
+  external: ["vscode"],
+  logLevel: "warning",
+});
 
 const workspace = `${root}/out/editor-workspace`;
 rmSync(workspace, { recursive: true, force: true });
-for (const folder of ["mooring-winch", "workshop"]) cpSync(`${root}/examples/${folder}`, `${workspace}/${folder}`, { recursive: true });
+for (const folder of ["mooring-winch", "workshop"])
+  cpSync(`${root}/examples/${folder}`, `${workspace}/${folder}`, { recursive: true });
 
 rmSync(testResult, { force: true });
 process.env.EDITOR_TEST_RESULT = testResult;
-const host = process.env.EDITOR_HOST ?? (existsSync(serverHome) ? "browser" : "desktop"), started = performance.now();
+const host = process.env.EDITOR_HOST ?? (existsSync(serverHome) ? "browser" : "desktop"),
+  started = performance.now();
 const { run } = await import(`./editor-${host}.mjs`);
-const code = await run({ workspace }).catch((error) => { console.error(error.message ?? error); return 1; });
+const code = await run({ workspace }).catch((error) => {
+  console.error(error.message ?? error);
+  return 1;
+});
 
 const { vscode = "?", results = [] } = existsSync(testResult) ? JSON.parse(readFileSync(testResult, "utf8")) : {};
-if (results.length === 0) results.push({ name: "the extension host reports", error: `no result (${host}, exit ${code})` });
+if (results.length === 0)
+  results.push({ name: "the extension host reports", error: `no result (${host}, exit ${code})` });
 const { neovimTest } = await import("./editor-neovim.mjs");
-results.push(...await neovimTest());
+results.push(...(await neovimTest()));
 if (host === "browser") {
   const { webTest } = await import("./editor-web.mjs");
-  results.push(...await webTest());
+  results.push(...(await webTest()));
 }
 for (const { name, error } of results) console.log(error ? `not ok  ${name}\n${error}` : `ok      ${name}`);
 const failed = results.filter((one) => one.error).length;
@@ -41,11 +55,16 @@ process.exit(code !== 0 || failed > 0 ? 1 : 0);
 
 /** A .vsix is a zip: its directory stands at the end, and each entry is stored or deflated. */
 function unpack(file, below, folder) {
-  const bytes = readFileSync(file), end = bytes.lastIndexOf(Buffer.from("PK\u0005\u0006", "latin1")), count = bytes.readUInt16LE(end + 10);
+  const bytes = readFileSync(file),
+    end = bytes.lastIndexOf(Buffer.from("PK\u0005\u0006", "latin1")),
+    count = bytes.readUInt16LE(end + 10);
   for (let i = 0, at = bytes.readUInt32LE(end + 16); i < count; i++) {
-    const method = bytes.readUInt16LE(at + 10), size = bytes.readUInt32LE(at + 20), nameLength = bytes.readUInt16LE(at + 28),
+    const method = bytes.readUInt16LE(at + 10),
+      size = bytes.readUInt32LE(at + 20),
+      nameLength = bytes.readUInt16LE(at + 28),
       start = bytes.readUInt32LE(at + 42);
-    const name = bytes.toString("utf8", at + 46, at + 46 + nameLength), from = start + 30 + bytes.readUInt16LE(start + 26) + bytes.readUInt16LE(start + 28),
+    const name = bytes.toString("utf8", at + 46, at + 46 + nameLength),
+      from = start + 30 + bytes.readUInt16LE(start + 26) + bytes.readUInt16LE(start + 28),
       data = bytes.subarray(from, from + size);
     if (name.startsWith(below) && !name.endsWith("/")) {
       const target = `${folder}/${name.slice(below.length)}`;

@@ -8,21 +8,33 @@ import { delimiter, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 export const project = fileURLToPath(new URL("..", import.meta.url));
-const bin = join(project, "node_modules", ".bin"), stamp = join(project, "node_modules", ".installed-from");
+const bin = join(project, "node_modules", ".bin"),
+  stamp = join(project, "node_modules", ".installed-from");
 const windows = process.platform === "win32";
 
 /** Installs what the lock file says, unless that was done already. Ends the process where it cannot. */
 export function setUp() {
-  const wanted = createHash("sha256").update(readFileSync(join(project, "package-lock.json"))).digest("hex");
+  const wanted = createHash("sha256")
+    .update(readFileSync(join(project, "package-lock.json")))
+    .digest("hex");
   if (!existsSync(stamp) || readFileSync(stamp, "utf8") !== wanted) {
     console.error("Setting up: npm ci (once, about half a minute)");
-    const { status } = spawnSync("npm", ["ci", "--no-audit", "--no-fund", "--loglevel=error"], { cwd: project, stdio: ["ignore", "inherit", "inherit"], shell: windows });
-    if (status !== 0) { console.error("The packages could not be installed: is there a way to the npm registry?"); process.exit(2); }
+    const { status } = spawnSync("npm", ["ci", "--no-audit", "--no-fund", "--loglevel=error"], {
+      cwd: project,
+      stdio: ["ignore", "inherit", "inherit"],
+      shell: windows,
+    });
+    if (status !== 0) {
+      console.error("The packages could not be installed: is there a way to the npm registry?");
+      process.exit(2);
+    }
     writeFileSync(stamp, wanted);
   }
   const found = spawnSync(node(), ["-p", "process.versions.node"], { encoding: "utf8" }).stdout.trim();
   if (Number(found.split(".")[0]) >= 22) return;
-  console.error(`Node 22 or newer is needed, this is ${found || "none"}. On Linux for x64 it comes with the packages; elsewhere install it.`);
+  console.error(
+    `Node 22 or newer is needed, this is ${found || "none"}. On Linux for x64 it comes with the packages; elsewhere install it.`,
+  );
   process.exit(2);
 }
 

@@ -1,4 +1,4 @@
-// All tests: types, then vitest; closes with one line that counts them. Arguments go to vitest.
+// All tests: types, layout, lint, build, then vitest; closes with one line that counts them. Arguments go to vitest.
 
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -6,22 +6,40 @@ import { join } from "node:path";
 import { run, setUp } from "./setup.mjs";
 
 setUp();
-let passed = 0, failed = 0;
-const count = (ok) => { if (ok) passed++; else failed++; };
+let passed = 0,
+  failed = 0;
+const count = (ok) => {
+  if (ok) passed++;
+  else failed++;
+};
 
 if (process.argv.length === 2) {
   count(run([join("node_modules", "typescript", "bin", "tsc"), "--noEmit"]) === 0);
+  count(run([join("node_modules", "prettier", "bin", "prettier.cjs"), "--check", "--log-level", "warn", "."]) === 0);
+  count(run([join("node_modules", "oxlint", "bin", "oxlint"), "--type-aware", "--deny-warnings"]) === 0);
   count(run(["--disable-warning=ExperimentalWarning", join(".build", "build.mjs")]) === 0);
 }
 
-const folder = mkdtempSync(join(tmpdir(), "stripdown-test-")), report = join(folder, "report.json");
-const status = run([join("node_modules", "vitest", "vitest.mjs"), "run", "--reporter=default", "--reporter=json", `--outputFile.json=${report}`, ...process.argv.slice(2)]);
+const folder = mkdtempSync(join(tmpdir(), "stripdown-test-")),
+  report = join(folder, "report.json");
+const status = run([
+  join("node_modules", "vitest", "vitest.mjs"),
+  "run",
+  "--reporter=default",
+  "--reporter=json",
+  `--outputFile.json=${report}`,
+  ...process.argv.slice(2),
+]);
 try {
   const { numPassedTests, numFailedTests, testResults } = JSON.parse(readFileSync(report, "utf8"));
   passed += numPassedTests;
   // A file that cannot even be loaded has no test that failed.
-  failed += numFailedTests + testResults.filter((file) => file.status === "failed" && file.assertionResults.length === 0).length;
-} catch { /* vitest ended before it wrote: counted below */ }
+  failed +=
+    numFailedTests +
+    testResults.filter((file) => file.status === "failed" && file.assertionResults.length === 0).length;
+} catch {
+  /* vitest ended before it wrote: counted below */
+}
 if (status !== 0 && failed === 0) failed = 1;
 rmSync(folder, { recursive: true, force: true });
 console.log(`\n${passed} passed, ${failed} failed`);

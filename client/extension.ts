@@ -9,8 +9,12 @@ let client: LanguageClient | undefined;
 
 export async function activate(context: ExtensionContext): Promise<Api> {
   const module = Uri.joinPath(context.extensionUri, "dist", "server.cjs").fsPath;
-  client = new LanguageClient("stripdown", "Stripdown", { run: { module, transport: TransportKind.ipc }, debug: { module, transport: TransportKind.ipc } },
-    clientOptions());
+  client = new LanguageClient(
+    "stripdown",
+    "Stripdown",
+    { run: { module, transport: TransportKind.ipc }, debug: { module, transport: TransportKind.ipc } },
+    clientOptions(),
+  );
   return await begin(context, client, false);
 }
 

@@ -20,13 +20,21 @@ export interface Api {
 }
 
 export function clientOptions(): LanguageClientOptions {
-  return { documentSelector: [{ language: "strip" }], initializationOptions: { commands: true }, revealOutputChannelOn: RevealOutputChannelOn.Never };
+  return {
+    documentSelector: [{ language: "strip" }],
+    initializationOptions: { commands: true },
+    revealOutputChannelOn: RevealOutputChannelOn.Never,
+  };
 }
 
 export async function begin(context: ExtensionContext, client: BaseLanguageClient, isBrowser: boolean): Promise<Api> {
-  const bench = new BenchView(client), manual = new ManualView(context.extensionUri, client), diagram = new DiagramView(context.extensionUri, client);
+  const bench = new BenchView(client),
+    manual = new ManualView(context.extensionUri, client),
+    diagram = new DiagramView(context.extensionUri, client);
   context.subscriptions.push(
-    bench, manual, diagram,
+    bench,
+    manual,
+    diagram,
     window.onDidChangeTextEditorSelection(({ textEditor }) => {
       if (textEditor.document.languageId !== "strip") return;
       bench.follow(textEditor);
@@ -39,11 +47,17 @@ export async function begin(context: ExtensionContext, client: BaseLanguageClien
       manual.follow(editor);
       diagram.follow(editor);
     }),
-    client.onNotification(changedNotification, () => { bench.again(); manual.again(); diagram.again(); }),
-    ...registerCommands(context, client, { bench, manual, diagram }), ...provideTasks(context), ...showStatus(),
+    client.onNotification(changedNotification, () => {
+      bench.again();
+      manual.again();
+      diagram.again();
+    }),
+    ...registerCommands(context, client, { bench, manual, diagram }),
+    ...provideTasks(context),
+    ...showStatus(),
   );
   await client.start();
-  context.subscriptions.push(...await sendFolders(client, isBrowser));
+  context.subscriptions.push(...(await sendFolders(client, isBrowser)));
   await commands.executeCommand("setContext", "stripdown.active", true);
   if (window.activeTextEditor?.document.languageId === "strip") bench.follow(window.activeTextEditor);
   return { benchText: () => bench.text(), manualShows: () => manual.shows(), diagramText: () => diagram.text() };

@@ -4,12 +4,35 @@
 export type { Because, Finding, Fix, Severity, Span, TextEdit } from "./findings/finding.ts";
 export type { World } from "./workspace/world.ts";
 export { defaultSettings, type Settings } from "./workspace/settings.ts";
-export { checkProject, newMemo, type Checked, type CheckMemo, type CheckOptions, type UnitSummary } from "./workspace/check-project.ts";
+export {
+  checkProject,
+  newMemo,
+  type Checked,
+  type CheckMemo,
+  type CheckOptions,
+  type UnitSummary,
+} from "./workspace/check-project.ts";
 export { unknownsOfModel } from "./workspace/unknowns.ts";
 
 export type { Declaration, Project, SourceFile } from "./names/project.ts";
 export { loadProject } from "./names/load.ts";
-export { eachItem, format, linesOf, offsetAt, parse, positionAt, print, type Argument, type Block, type Comment, type Item, type Lines, type Position, type Token, type Tree } from "./syntax/index.ts";
+export {
+  eachItem,
+  format,
+  linesOf,
+  offsetAt,
+  parse,
+  positionAt,
+  print,
+  type Argument,
+  type Block,
+  type Comment,
+  type Item,
+  type Lines,
+  type Position,
+  type Token,
+  type Tree,
+} from "./syntax/index.ts";
 
 export type { Model, Part, Tie, Fluid, Hazard, Thing, ThingIndex, Procedure, Precaution } from "./model/model.ts";
 export type { Act, Name } from "./model/act.ts";
@@ -52,7 +75,15 @@ export { outlineOf, type OutlineEntry } from "./assist/outline.ts";
 export { placeAt, slotAt, type Place, type Slot } from "./assist/place.ts";
 export { ownPerformances, refitText, stepRefits, type StepRefit } from "./assist/refit-of.ts";
 export { rename, renameTarget, type Renamed } from "./assist/rename.ts";
-export { convertUnits, freeingSteps, relativeTo, reverseSteps, typeOfFasteners, useLine, type Rework } from "./assist/rework.ts";
+export {
+  convertUnits,
+  freeingSteps,
+  relativeTo,
+  reverseSteps,
+  typeOfFasteners,
+  useLine,
+  type Rework,
+} from "./assist/rework.ts";
 export { stripDiagram, type StripDiagram } from "./assist/strip-diagram.ts";
 export { mentionAt, mentionsIn, mentionsOf, type Mention } from "./assist/symbols.ts";
 export { colouredTokens, tokenModifiers, tokenTypes, type ColouredToken } from "./assist/token-kinds.ts";

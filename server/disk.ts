@@ -9,8 +9,10 @@ const decoder = new TextDecoder("utf-8", { fatal: true });
 
 /** On Windows a path with a drive is `/c:/…` here and `c:/…` there. */
 const native = (path: string): string => (/^\/[a-z]:/i.test(path) ? path.slice(1) : path);
-const ours = (path: string): string => { const slashed = path.replaceAll("\\", "/"); return /^[a-z]:/i.test(slashed)
-  ? `/${slashed[0]!.toLowerCase()}${slashed.slice(1)}` : slashed; };
+const ours = (path: string): string => {
+  const slashed = path.replaceAll("\\", "/");
+  return /^[a-z]:/i.test(slashed) ? `/${slashed[0]!.toLowerCase()}${slashed.slice(1)}` : slashed;
+};
 
 export const disk: Files = {
   read(path) {
@@ -24,19 +26,33 @@ export const disk: Files = {
     } catch (error) {
       if (error instanceof TypeError) return { problem: "unreadable", says: "it is no UTF-8 text: save it as UTF-8" };
       const { code } = error as NodeJS.ErrnoException;
-      return code === "ENOENT" || code === "ENOTDIR" ? { problem: "missing" } : { problem: "unreadable", says: "it cannot be opened" };
+      return code === "ENOENT" || code === "ENOTDIR"
+        ? { problem: "missing" }
+        : { problem: "unreadable", says: "it cannot be opened" };
     }
   },
-  isFile: (path) => { try { return statSync(native(path)).isFile(); } catch { return false; } },
+  isFile: (path) => {
+    try {
+      return statSync(native(path)).isFile();
+    } catch {
+      return false;
+    }
+  },
   real,
   list(folder, ending) {
-    const found: string[] = [], queue = [folder], seen = new Set<string>();
+    const found: string[] = [],
+      queue = [folder],
+      seen = new Set<string>();
     for (const here of queue) {
       const at = real(here);
-      if (seen.has(at)) continue;                                   // a link in a circle
+      if (seen.has(at)) continue; // a link in a circle
       seen.add(at);
       let entries;
-      try { entries = readdirSync(native(here), { withFileTypes: true }); } catch { continue; }
+      try {
+        entries = readdirSync(native(here), { withFileTypes: true });
+      } catch {
+        continue;
+      }
       for (const entry of entries) {
         const path = `${here.endsWith("/") ? here : `${here}/`}${entry.name}`;
         if (entry.isDirectory() && !skipped.has(entry.name) && !entry.name.startsWith(".")) queue.push(path);
@@ -48,7 +64,11 @@ export const disk: Files = {
 };
 
 function real(path: string): string {
-  try { return ours(realpathSync.native(native(path))); } catch { /* a part of it does not exist: its folder may */ }
+  try {
+    return ours(realpathSync.native(native(path)));
+  } catch {
+    /* a part of it does not exist: its folder may */
+  }
   const at = path.lastIndexOf("/");
   return at <= 0 ? path : `${real(path.slice(0, at))}${path.slice(at)}`;
 }

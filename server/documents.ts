@@ -21,10 +21,17 @@ function linesFor(text: string): Lines {
   return newest.lines;
 }
 
-export function toOffset(text: string, { line, character }: Position, encoding: Encoding, lines: Lines = linesFor(text)): number {
+export function toOffset(
+  text: string,
+  { line, character }: Position,
+  encoding: Encoding,
+  lines: Lines = linesFor(text),
+): number {
   if (encoding === "utf-16") return offsetAt(lines, { line, column: character });
-  const start = offsetAt(lines, { line, column: 0 }), end = lines.starts[line + 1] ?? text.length;
-  let bytes = 0, at = start;
+  const start = offsetAt(lines, { line, column: 0 }),
+    end = lines.starts[line + 1] ?? text.length;
+  let bytes = 0,
+    at = start;
   while (at < end && bytes < character) {
     const point = text.codePointAt(at)!;
     bytes += point < 0x80 ? 1 : point < 0x800 ? 2 : point < 0x10000 ? 3 : 4;
@@ -46,15 +53,22 @@ export function toPosition(text: string, offset: number, encoding: Encoding, lin
   return { line, character: bytes };
 }
 
-export const toRange = (text: string, start: number, end: number, encoding: Encoding, lines?: Lines): Range =>
-  ({ start: toPosition(text, start, encoding, lines), end: toPosition(text, end, encoding, lines) });
+export const toRange = (text: string, start: number, end: number, encoding: Encoding, lines?: Lines): Range => ({
+  start: toPosition(text, start, encoding, lines),
+  end: toPosition(text, end, encoding, lines),
+});
 
 /** The text after the changes of one notification, in their order. */
 export function changed(text: string, changes: readonly TextDocumentContentChangeEvent[], encoding: Encoding): string {
   let now = text;
   for (const change of changes) {
-    if (!("range" in change)) { now = change.text; continue; }
-    const lines = linesOf(now), start = toOffset(now, change.range.start, encoding, lines), end = toOffset(now, change.range.end, encoding, lines);
+    if (!("range" in change)) {
+      now = change.text;
+      continue;
+    }
+    const lines = linesOf(now),
+      start = toOffset(now, change.range.start, encoding, lines),
+      end = toOffset(now, change.range.end, encoding, lines);
     now = now.slice(0, Math.min(start, end)) + change.text + now.slice(Math.max(start, end));
   }
   return now;

@@ -23,19 +23,34 @@ export function memoryFiles(): MemoryFiles {
   return {
     read(path) {
       const text = texts.get(path);
-      return text !== undefined ? { text } : texts.has(path) ? { problem: "unreadable", says: "it is no text file" } : { problem: "missing" };
+      return text !== undefined
+        ? { text }
+        : texts.has(path)
+          ? { problem: "unreadable", says: "it is no text file" }
+          : { problem: "missing" };
     },
     isFile: (path) => texts.has(path),
     real: (path) => path,
-    list: (folder, ending) => [...texts.keys()].filter((path) => path.endsWith(ending) && path.startsWith(folder.endsWith("/") ? folder : `${folder}/`)).sort(),
-    put: (path, text) => { texts.set(path, text); },
-    remove: (path) => { texts.delete(path); },
+    list: (folder, ending) =>
+      [...texts.keys()]
+        .filter((path) => path.endsWith(ending) && path.startsWith(folder.endsWith("/") ? folder : `${folder}/`))
+        .sort(),
+    put: (path, text) => {
+      texts.set(path, text);
+    },
+    remove: (path) => {
+      texts.delete(path);
+    },
   };
 }
 
 /** A file of this machine's disk is asked of the disk, any other of memory. */
 export function bothFiles(disk: Files, memory: Files): Files {
   const of = (path: string): Files => (/^[a-z][a-z0-9+.-]*:\/\//i.test(path) ? memory : disk);
-  return { read: (path) => of(path).read(path), isFile: (path) => of(path).isFile(path), real: (path) => of(path).real(path), list: (folder, ending) =>
-    of(folder).list(folder, ending) };
+  return {
+    read: (path) => of(path).read(path),
+    isFile: (path) => of(path).isFile(path),
+    real: (path) => of(path).real(path),
+    list: (folder, ending) => of(folder).list(folder, ending),
+  };
 }

@@ -1,8 +1,18 @@
 // One folder of the workspace as a project: its texts, its settings, and what the last check found. What did not change is neither
 // read, parsed nor performed again.
 
-import { checkProject, defaultSettings, loadProject, newMemo, readSettings, type Checked, type Finding, type Project as Texts, type Settings,
-  type World } from "../language/index.ts";
+import {
+  checkProject,
+  defaultSettings,
+  loadProject,
+  newMemo,
+  readSettings,
+  type Checked,
+  type Finding,
+  type Project as Texts,
+  type Settings,
+  type World,
+} from "../language/index.ts";
 import type { Document } from "./documents.ts";
 import type { Files } from "./files.ts";
 import { isBelow, resolvePath } from "./uris.ts";
@@ -27,7 +37,14 @@ export interface Project {
   /** Files came or went, or changed on disk. */
   forget(paths: readonly string[]): void;
   /** Findings of stripdown.json itself, with its text; undefined where there is none. */
-  settingsFile(): { readonly path: string; readonly text: string; readonly findings: readonly Finding[]; readonly problem: string | undefined } | undefined;
+  settingsFile():
+    | {
+        readonly path: string;
+        readonly text: string;
+        readonly findings: readonly Finding[];
+        readonly problem: string | undefined;
+      }
+    | undefined;
   /** How often files were read from outside, for tests that count the work. */
   readonly reads: () => number;
 }
@@ -47,12 +64,21 @@ const fewUsers = 12;
 const chunk = 8;
 
 export function newProject(folder: string, host: ProjectHost): Project {
-  let nearTexts: Texts | undefined, allTexts: Texts | undefined, near: Checked | undefined, whole: Checked | undefined, lastWhole: Checked | undefined,
-    memo = newMemo(), listed: readonly string[] | undefined,
-    settings: Settings | undefined, generation = 0, readCount = 0;
+  let nearTexts: Texts | undefined,
+    allTexts: Texts | undefined,
+    near: Checked | undefined,
+    whole: Checked | undefined,
+    lastWhole: Checked | undefined,
+    memo = newMemo(),
+    listed: readonly string[] | undefined,
+    settings: Settings | undefined,
+    generation = 0,
+    readCount = 0;
   let settingsFile: ReturnType<Project["settingsFile"]>;
-  const texts = new Map<string, ReturnType<World["read"]>>(), insides = new Map<string, boolean>(), changed = new Set<string>(), exists = new Map<string,
-    boolean>();
+  const texts = new Map<string, ReturnType<World["read"]>>(),
+    insides = new Map<string, boolean>(),
+    changed = new Set<string>(),
+    exists = new Map<string, boolean>();
   const rootReal = host.files.real(folder);
 
   const world: World = {
@@ -60,7 +86,10 @@ export function newProject(folder: string, host: ProjectHost): Project {
       const open = host.document(path);
       if (open) return { text: open.text };
       let kept = texts.get(path);
-      if (!kept) { readCount++; texts.set(path, (kept = host.files.read(path))); }
+      if (!kept) {
+        readCount++;
+        texts.set(path, (kept = host.files.read(path)));
+      }
       return kept;
     },
     exists(path) {
@@ -70,13 +99,15 @@ export function newProject(folder: string, host: ProjectHost): Project {
     },
     inside(path) {
       let is = insides.get(path);
-      if (is === undefined) insides.set(path, (is = isBelow(host.files.real(path), rootReal) || host.document(path) !== undefined));
+      if (is === undefined)
+        insides.set(path, (is = isBelow(host.files.real(path), rootReal) || host.document(path) !== undefined));
       return is;
     },
     resolve: resolvePath,
   };
   const all = (): string[] => [...new Set([...(listed ??= host.files.list(folder, ".strip")), ...open()])].sort();
-  const open = (): string[] => host.openPaths().filter((path) => path.endsWith(".strip") || host.document(path) !== undefined);
+  const open = (): string[] =>
+    host.openPaths().filter((path) => path.endsWith(".strip") || host.document(path) !== undefined);
   const check = (roots: readonly string[]): Checked => checkProject(world, roots, { settings: project.settings, memo });
 
   /** How many files use one of the changed ones, as far as the last check of the whole knows. */
@@ -84,8 +115,9 @@ export function newProject(folder: string, host: ProjectHost): Project {
     const files = lastWhole?.project.files;
     if (!files) return Infinity;
     const reached = new Set(changed);
-    for (const one of reached) for (const file of files.values()) if (!reached.has(file.path) &&
-      file.uses.some((use) => use.path === one)) reached.add(file.path);
+    for (const one of reached)
+      for (const file of files.values())
+        if (!reached.has(file.path) && file.uses.some((use) => use.path === one)) reached.add(file.path);
     return reached.size - changed.size;
   }
 
@@ -93,26 +125,43 @@ export function newProject(folder: string, host: ProjectHost): Project {
     folder,
     get settings() {
       if (!settings) {
-        const path = `${folder === "/" ? "" : folder}/stripdown.json`, got = world.read(path), read = "text" in got ? readSettings(got.text, path) : undefined;
+        const path = `${folder === "/" ? "" : folder}/stripdown.json`,
+          got = world.read(path),
+          read = "text" in got ? readSettings(got.text, path) : undefined;
         settings = read && "settings" in read ? read.settings : defaultSettings;
-        settingsFile = "text" in got && read ? { path, text: got.text, findings: "findings" in read ? read.findings : [], problem: "problem" in read
-          ? read.problem : undefined } : undefined;
+        settingsFile =
+          "text" in got && read
+            ? {
+                path,
+                text: got.text,
+                findings: "findings" in read ? read.findings : [],
+                problem: "problem" in read ? read.problem : undefined,
+              }
+            : undefined;
       }
       return settings;
     },
     texts(every) {
       if (whole) return whole.project;
-      return every ? (allTexts ??= loadProject(world, all(), memo.trees)) : near?.project ?? (nearTexts ??= loadProject(world, open(), memo.trees));
+      return every
+        ? (allTexts ??= loadProject(world, all(), memo.trees))
+        : (near?.project ?? (nearTexts ??= loadProject(world, open(), memo.trees)));
     },
     near: () => (near ??= check(open())),
     whole: () => whole,
-    wholeNow() { changed.clear(); return (whole = lastWhole = near = whole ?? check(all())); },
+    wholeNow() {
+      changed.clear();
+      return (whole = lastWhole = near = whole ?? check(all()));
+    },
     best() {
       if (whole) return whole;
-      return lastWhole && lastWhole.project.files.size <= fewFiles && users() <= fewUsers ? project.wholeNow() : project.near();
+      return lastWhole && lastWhole.project.files.size <= fewFiles && users() <= fewUsers
+        ? project.wholeNow()
+        : project.near();
     },
     async complete() {
-      const at = generation, roots = all();
+      const at = generation,
+        roots = all();
       for (let i = 0; i < roots.length && !whole; i += chunk) {
         check(roots.slice(i, i + chunk));
         await host.breathe();
@@ -143,7 +192,10 @@ export function newProject(folder: string, host: ProjectHost): Project {
       nearTexts = allTexts = undefined;
       near = whole = undefined;
     },
-    settingsFile() { void project.settings; return settingsFile; },
+    settingsFile() {
+      void project.settings;
+      return settingsFile;
+    },
     reads: () => readCount,
   };
   return project;

@@ -1,8 +1,14 @@
 // The server behind a connection: documents in, answers out. What it can do is the sum of its features.
 
 import {
-  DidChangeConfigurationNotification, DidChangeWatchedFilesNotification, FileChangeType, PositionEncodingKind, TextDocumentSyncKind, type Connection,
-    type InitializeParams, type InitializeResult,
+  DidChangeConfigurationNotification,
+  DidChangeWatchedFilesNotification,
+  FileChangeType,
+  PositionEncodingKind,
+  TextDocumentSyncKind,
+  type Connection,
+  type InitializeParams,
+  type InitializeResult,
 } from "vscode-languageserver";
 import { filesNotification, type FilesParams, type StartOptions } from "../shared/protocol.ts";
 import { readEditorSettings } from "../shared/settings.ts";
@@ -14,42 +20,62 @@ import { newSession, type Session } from "./session.ts";
 import { pathOf } from "./uris.ts";
 
 /** Starts serving. `disk` undefined: there is none, and the client sends the texts of its folders. */
-export function serve(connection: Connection, disk: Files | undefined, features: readonly Feature[] = allFeatures): Session {
-  const memory = memoryFiles(), session = newSession(connection, disk ? bothFiles(disk, memory) : memory, pathOf), answer = answerer(session);
+export function serve(
+  connection: Connection,
+  disk: Files | undefined,
+  features: readonly Feature[] = allFeatures,
+): Session {
+  const memory = memoryFiles(),
+    session = newSession(connection, disk ? bothFiles(disk, memory) : memory, pathOf),
+    answer = answerer(session);
 
   connection.onInitialize((params: InitializeParams): InitializeResult => {
     session.client = params.capabilities;
     session.start = (params.initializationOptions ?? {}) as StartOptions;
-    const offered = params.capabilities.general?.positionEncodings ?? [], taken = offered.find((one) => one === PositionEncodingKind.UTF8 ||
-      one === PositionEncodingKind.UTF16);
+    const offered = params.capabilities.general?.positionEncodings ?? [],
+      taken = offered.find((one) => one === PositionEncodingKind.UTF8 || one === PositionEncodingKind.UTF16);
     session.encoding = taken === PositionEncodingKind.UTF8 ? "utf-8" : "utf-16";
     // A client that knows no folders names the one root.
     const root = (params as { rootUri?: string | null }).rootUri;
-    session.setFolders((params.workspaceFolders ?? (root ? [{ uri: root, name: "" }] : [])).map(({ uri }) => pathOf(uri).replace(/(?<=.)\/$/, "")));
+    session.setFolders(
+      (params.workspaceFolders ?? (root ? [{ uri: root, name: "" }] : [])).map(({ uri }) =>
+        pathOf(uri).replace(/(?<=.)\/$/, ""),
+      ),
+    );
     return {
       serverInfo: { name: "Stripdown" },
-      capabilities: Object.assign({
-        positionEncoding: session.encoding === "utf-8" ? PositionEncodingKind.UTF8 : PositionEncodingKind.UTF16,
-        textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
-      }, ...mergedWorkspace(features.map((one) => one.abilities?.(session) ?? {}))) as InitializeResult["capabilities"],
+      capabilities: Object.assign(
+        {
+          positionEncoding: session.encoding === "utf-8" ? PositionEncodingKind.UTF8 : PositionEncodingKind.UTF16,
+          textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+        },
+        ...mergedWorkspace(features.map((one) => one.abilities?.(session) ?? {})),
+      ) as InitializeResult["capabilities"],
     };
   });
 
   connection.onInitialized(() => {
     const { workspace } = session.client;
     if (workspace?.didChangeWatchedFiles?.dynamicRegistration) {
-      void connection.client.register(DidChangeWatchedFilesNotification.type,
-        { watchers: [{ globPattern: "**/*.{strip,jpg,jpeg,png,svg,webp,gif,mp4,webm,mov}" }, { globPattern: "**/stripdown.json" }] });
+      void connection.client.register(DidChangeWatchedFilesNotification.type, {
+        watchers: [
+          { globPattern: "**/*.{strip,jpg,jpeg,png,svg,webp,gif,mp4,webm,mov}" },
+          { globPattern: "**/stripdown.json" },
+        ],
+      });
     }
     if (workspace?.configuration) {
-      if (workspace.didChangeConfiguration?.dynamicRegistration) void connection.client.register(DidChangeConfigurationNotification.type,
-        { section: "stripdown" });
+      if (workspace.didChangeConfiguration?.dynamicRegistration)
+        void connection.client.register(DidChangeConfigurationNotification.type, { section: "stripdown" });
       void readConfiguration();
     }
     if (workspace?.workspaceFolders) {
       connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
         const gone = new Set(removed.map(({ uri }) => pathOf(uri)));
-        session.setFolders([...session.folders().filter((folder) => !gone.has(folder)), ...added.map(({ uri }) => pathOf(uri))]);
+        session.setFolders([
+          ...session.folders().filter((folder) => !gone.has(folder)),
+          ...added.map(({ uri }) => pathOf(uri)),
+        ]);
         session.changed();
       });
     }
@@ -62,7 +88,10 @@ export function serve(connection: Connection, disk: Files | undefined, features:
     session.changed();
   }
   connection.onDidChangeConfiguration(({ settings }: { settings?: { stripdown?: unknown } }) => {
-    if (session.client.workspace?.configuration) { void readConfiguration(); return; }
+    if (session.client.workspace?.configuration) {
+      void readConfiguration();
+      return;
+    }
     session.editor = readEditorSettings(settings?.stripdown);
     session.changed();
   });
@@ -74,9 +103,14 @@ export function serve(connection: Connection, disk: Files | undefined, features:
     session.changed();
   });
   connection.onDidChangeTextDocument(({ textDocument: { uri, version }, contentChanges }) => {
-    const path = pathOf(uri), document = session.documents.get(path);
+    const path = pathOf(uri),
+      document = session.documents.get(path);
     if (!document) return;
-    session.documents.set(path, { ...document, version, text: afterChanges(document.text, contentChanges, session.encoding) });
+    session.documents.set(path, {
+      ...document,
+      version,
+      text: afterChanges(document.text, contentChanges, session.encoding),
+    });
     session.projectOf(path).touch(path);
     session.changed();
   });
@@ -88,8 +122,12 @@ export function serve(connection: Connection, disk: Files | undefined, features:
   });
   connection.onDidChangeWatchedFiles(({ changes }) => {
     // What is open is as the editor says, whatever the disk holds; that a picture was written again changes nothing.
-    const paths = changes.filter(({ uri, type }) => !session.documents.has(pathOf(uri)) &&
-      (type !== FileChangeType.Changed || /\.(?:strip|json)$/.test(uri))).map(({ uri }) => pathOf(uri));
+    const paths = changes
+      .filter(
+        ({ uri, type }) =>
+          !session.documents.has(pathOf(uri)) && (type !== FileChangeType.Changed || /\.(?:strip|json)$/.test(uri)),
+      )
+      .map(({ uri }) => pathOf(uri));
     if (paths.length === 0) return;
     for (const path of paths) session.projectOf(path).forget([path]);
     session.changed();
@@ -97,13 +135,16 @@ export function serve(connection: Connection, disk: Files | undefined, features:
   connection.onNotification(filesNotification, ({ files }: FilesParams) => {
     for (const { uri, text, gone } of files) {
       const path = pathOf(uri);
-      if (gone) memory.remove(path); else memory.put(path, text);
+      if (gone) memory.remove(path);
+      else memory.put(path, text);
       session.projectOf(path).forget([path]);
     }
     session.changed();
   });
 
-  connection.onShutdown(() => { session.ended = true; });
+  connection.onShutdown(() => {
+    session.ended = true;
+  });
 
   for (const one of features) one.start(session, answer);
   connection.listen();
@@ -111,8 +152,12 @@ export function serve(connection: Connection, disk: Files | undefined, features:
 }
 
 /** Abilities that live under `workspace` are laid together; all others are of one feature. */
-function mergedWorkspace(parts: readonly Partial<InitializeResult["capabilities"]>[]): Partial<InitializeResult["capabilities"]>[] {
-  const workspace = Object.assign({ workspaceFolders: { supported: true, changeNotifications: true } },
-    ...parts.map((part) => part.workspace ?? {})) as InitializeResult["capabilities"]["workspace"];
+function mergedWorkspace(
+  parts: readonly Partial<InitializeResult["capabilities"]>[],
+): Partial<InitializeResult["capabilities"]>[] {
+  const workspace = Object.assign(
+    { workspaceFolders: { supported: true, changeNotifications: true } },
+    ...parts.map((part) => part.workspace ?? {}),
+  ) as InitializeResult["capabilities"]["workspace"];
   return [...parts, { workspace: workspace ?? {} }];
 }

@@ -1,7 +1,24 @@
 // What a server knows while it runs: client, documents, projects. Features ask it and never each other.
 
-import type { ClientCapabilities, Connection, Location, Position, Range, TextEdit as LspEdit, WorkspaceEdit } from "vscode-languageserver";
-import { defaultWording, type Checked, type Lines, type OutputOptions, type SourceFile, type Span, type TextEdit, linesOf } from "../language/index.ts";
+import type {
+  ClientCapabilities,
+  Connection,
+  Location,
+  Position,
+  Range,
+  TextEdit as LspEdit,
+  WorkspaceEdit,
+} from "vscode-languageserver";
+import {
+  defaultWording,
+  type Checked,
+  type Lines,
+  type OutputOptions,
+  type SourceFile,
+  type Span,
+  type TextEdit,
+  linesOf,
+} from "../language/index.ts";
 import type { Point, Spot, StartOptions } from "../shared/protocol.ts";
 import { defaultEditorSettings, type EditorSettings } from "../shared/settings.ts";
 import { toOffset, toPosition, type Document, type Encoding } from "./documents.ts";
@@ -12,9 +29,16 @@ import { folderOf, isBelow, uriOf } from "./uris.ts";
 /** What places are told by: the texts. */
 export type WithTexts = Pick<Checked, "project">;
 /** A file as a request finds it: its project, its tree, its names. */
-export interface Seen { readonly path: string; readonly project: Project; readonly checked: WithTexts; readonly file: SourceFile }
+export interface Seen {
+  readonly path: string;
+  readonly project: Project;
+  readonly checked: WithTexts;
+  readonly file: SourceFile;
+}
 /** The same with what was found. */
-export interface Looked extends Seen { readonly checked: Checked }
+export interface Looked extends Seen {
+  readonly checked: Checked;
+}
 
 export interface Session {
   readonly connection: Connection;
@@ -48,13 +72,23 @@ export interface Session {
 }
 
 export function newSession(connection: Connection, files: Files, pathOf: (uri: string) => string): Session {
-  const documents = new Map<string, Document>(), lines = new WeakMap<object, Lines>();
-  let folders: readonly string[] = [], projects: Project[] = [];
+  const documents = new Map<string, Document>(),
+    lines = new WeakMap<object, Lines>();
+  let folders: readonly string[] = [],
+    projects: Project[] = [];
   const host = {
-    files, document: (path: string) => documents.get(path), breathe: () => new Promise<void>((resolve) => { setTimeout(resolve, 0); }),
+    files,
+    document: (path: string) => documents.get(path),
+    breathe: () =>
+      new Promise<void>((resolve) => {
+        setTimeout(resolve, 0);
+      }),
   };
   const make = (folder: string): Project => {
-    const project: Project = newProject(folder, { ...host, openPaths: () => [...documents.keys()].filter((path) => session.projectOf(path) === project) });
+    const project: Project = newProject(folder, {
+      ...host,
+      openPaths: () => [...documents.keys()].filter((path) => session.projectOf(path) === project),
+    });
     return project;
   };
   const linesOfFile = (file: SourceFile): Lines => {
@@ -62,15 +96,29 @@ export function newSession(connection: Connection, files: Files, pathOf: (uri: s
     if (!known) lines.set(file.tree, (known = linesOf(file.text)));
     return known;
   };
-  const find = <T extends WithTexts>(uri: string, of: (project: Project) => T): (Omit<Seen, "checked"> & { readonly checked: T }) | undefined => {
+  const find = <T extends WithTexts>(
+    uri: string,
+    of: (project: Project) => T,
+  ): (Omit<Seen, "checked"> & { readonly checked: T }) | undefined => {
     const path = pathOf(uri);
     if (!documents.has(path) && !path.endsWith(".strip")) return undefined;
-    const project = session.projectOf(path), checked = of(project), file = checked.project.files.get(path);
+    const project = session.projectOf(path),
+      checked = of(project),
+      file = checked.project.files.get(path);
     return file && { path, project, checked, file };
   };
   const session: Session = {
-    connection, files, documents, client: {}, start: {}, ended: false, encoding: "utf-16", editor: defaultEditorSettings, onChange: [],
-    projects: () => projects, folders: () => folders,
+    connection,
+    files,
+    documents,
+    client: {},
+    start: {},
+    ended: false,
+    encoding: "utf-16",
+    editor: defaultEditorSettings,
+    onChange: [],
+    projects: () => projects,
+    folders: () => folders,
     setFolders(next) {
       // The innermost folder goes before the one around it.
       folders = [...new Set(next)].sort((a, b) => b.length - a.length);
@@ -88,26 +136,50 @@ export function newSession(connection: Connection, files: Files, pathOf: (uri: s
     offset: (file, position) => toOffset(file.text, position, session.encoding, linesOfFile(file)),
     range(checked, { file: path, start, end }) {
       const file = checked.project.files.get(path);
-      if (!file) { const text = documents.get(path)?.text ?? session.projectOf(path).settingsFile()?.text ?? "";
-        return { start: session.position(text, start), end: session.position(text, end) }; }
+      if (!file) {
+        const text = documents.get(path)?.text ?? session.projectOf(path).settingsFile()?.text ?? "";
+        return { start: session.position(text, start), end: session.position(text, end) };
+      }
       const known = linesOfFile(file);
-      return { start: toPosition(file.text, start, session.encoding, known), end: toPosition(file.text, end, session.encoding, known) };
+      return {
+        start: toPosition(file.text, start, session.encoding, known),
+        end: toPosition(file.text, end, session.encoding, known),
+      };
     },
-    location: (checked, span) => ({ uri: session.documents.get(span.file)?.uri ?? uriOf(span.file), range: session.range(checked, span) }),
-    spot: (checked, span) => ({ uri: session.documents.get(span.file)?.uri ?? uriOf(span.file), ...session.range(checked, span) }),
+    location: (checked, span) => ({
+      uri: session.documents.get(span.file)?.uri ?? uriOf(span.file),
+      range: session.range(checked, span),
+    }),
+    spot: (checked, span) => ({
+      uri: session.documents.get(span.file)?.uri ?? uriOf(span.file),
+      ...session.range(checked, span),
+    }),
     position: (text, offset) => toPosition(text, offset, session.encoding),
     edit(checked, edits) {
       const byFile = new Map<string, LspEdit[]>();
-      for (const { file, start, end, text } of edits) { const { uri, range } = session.location(checked, { file, start, end }), list = byFile.get(uri) ?? [];
-        byFile.set(uri, list); list.push({ range, newText: text }); }
+      for (const { file, start, end, text } of edits) {
+        const { uri, range } = session.location(checked, { file, start, end }),
+          list = byFile.get(uri) ?? [];
+        byFile.set(uri, list);
+        list.push({ range, newText: text });
+      }
       if (session.client.workspace?.workspaceEdit?.documentChanges) {
-        return { documentChanges: [...byFile].map(([uri, list]) => ({ textDocument: { uri, version: documents.get(pathOf(uri))?.version ?? null },
-          edits: list })) };
+        return {
+          documentChanges: [...byFile].map(([uri, list]) => ({
+            textDocument: { uri, version: documents.get(pathOf(uri))?.version ?? null },
+            edits: list,
+          })),
+        };
       }
       return { changes: Object.fromEntries(byFile) };
     },
-    units: (project) => ({ wording: defaultWording, system: session.editor.system === "project" ? project.settings.system : session.editor.system }),
-    changed() { for (const tell of session.onChange) tell(); },
+    units: (project) => ({
+      wording: defaultWording,
+      system: session.editor.system === "project" ? project.settings.system : session.editor.system,
+    }),
+    changed() {
+      for (const tell of session.onChange) tell();
+    },
   };
   return session;
 }

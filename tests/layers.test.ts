@@ -17,55 +17,145 @@ const language: Readonly<Record<string, readonly string[]>> = {
   bench: ["model", "names", "syntax", "figures", "quantities", "tables"],
   planning: ["bench", "model", "figures", "quantities", "tables"],
   bill: ["bench", "model", "figures", "quantities", "tables"],
-  checks: ["planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
-  outputs: ["planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
+  checks: [
+    "planning",
+    "bill",
+    "bench",
+    "model",
+    "names",
+    "syntax",
+    "vocabulary",
+    "figures",
+    "calc",
+    "quantities",
+    "tables",
+  ],
+  outputs: [
+    "planning",
+    "bill",
+    "bench",
+    "model",
+    "names",
+    "syntax",
+    "vocabulary",
+    "figures",
+    "calc",
+    "quantities",
+    "tables",
+  ],
   // What an editor asks beside the findings: completion, the bench at a place.
-  assist: ["workspace", "checks", "outputs", "planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
-  workspace: ["checks", "outputs", "planning", "bill", "bench", "model", "names", "syntax", "vocabulary", "figures", "calc", "quantities", "tables"],
+  assist: [
+    "workspace",
+    "checks",
+    "outputs",
+    "planning",
+    "bill",
+    "bench",
+    "model",
+    "names",
+    "syntax",
+    "vocabulary",
+    "figures",
+    "calc",
+    "quantities",
+    "tables",
+  ],
+  workspace: [
+    "checks",
+    "outputs",
+    "planning",
+    "bill",
+    "bench",
+    "model",
+    "names",
+    "syntax",
+    "vocabulary",
+    "figures",
+    "calc",
+    "quantities",
+    "tables",
+  ],
 };
 /** The outermost ones may import all but these. */
-const outermost: Readonly<Record<string, readonly string[]>> = { "index.ts": ["cli", "generate"], cli: ["generate"], generate: [] };
+const outermost: Readonly<Record<string, readonly string[]>> = {
+  "index.ts": ["cli", "generate"],
+  cli: ["generate"],
+  generate: [],
+};
 /** The shape of a finding and the two interfaces that the outside gives the compiler: types, known to all. */
 const everywhere = ["language/findings/finding.ts", "language/workspace/world.ts", "language/workspace/settings.ts"];
 /** Findings are an output of what the workspace puts together and of what a check says of itself: their types alone come from there. */
 const typesAlone: readonly (readonly [from: string, to: string])[] = [
-  ["language/outputs/findings/", "language/workspace/check-project.ts"], ["language/outputs/findings/", "language/checks/check.ts"],
+  ["language/outputs/findings/", "language/workspace/check-project.ts"],
+  ["language/outputs/findings/", "language/checks/check.ts"],
 ];
 /** Top folders: whom each may import. `language/` is entered by its door alone, save by its own command line, generators and the tests. */
-const top: Readonly<Record<string, readonly string[]>> = { language: [], shared: [], server: ["shared", "language/index.ts"], client: ["shared"] };
+const top: Readonly<Record<string, readonly string[]>> = {
+  language: [],
+  shared: [],
+  server: ["shared", "language/index.ts"],
+  client: ["shared"],
+};
 
-interface Import { readonly file: string; readonly line: number; readonly text: string; readonly target: string; readonly typeOnly: boolean }
+interface Import {
+  readonly file: string;
+  readonly line: number;
+  readonly text: string;
+  readonly target: string;
+  readonly typeOnly: boolean;
+}
 
-const importLine = /^\s*(?:import|export)\s+(type\s+)?(?:[^"';]*?\sfrom\s+)?["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']\s*\)/;
+const importLine =
+  /^\s*(?:import|export)\s+(type\s+)?(?:[^"';]*?\sfrom\s+)?["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']\s*\)/;
 
 function importsOf(file: string): Import[] {
   // An import that is broken over lines counts at the line of its `from`.
-  let open = false, openType = false;
-  return readFileSync(file, "utf8").split("\n").flatMap((text, i): Import[] => {
-    const match = importLine.exec(text) ?? (open ? /^[^"']*\sfrom\s+["']([^"']+)["']/.exec(text) : null), typeOnly = match?.[1] !== undefined && text.includes("type ") || (open && openType);
-    if (/^\s*(?:import|export)\s+(?:type\s+)?\{[^}]*$/.test(text)) { open = true; openType = /^\s*(?:import|export)\s+type\b/.test(text); }
-    if (!match) return [];
-    const target = match[2] ?? match[3] ?? match[1]!;
-    const found = { file, line: i + 1, text: text.trim(), target: target.startsWith(".") ? posix.join(posix.dirname(file), target) : target, typeOnly };
-    open = false;
-    return [found];
-  });
+  let open = false,
+    openType = false;
+  return readFileSync(file, "utf8")
+    .split("\n")
+    .flatMap((text, i): Import[] => {
+      const match = importLine.exec(text) ?? (open ? /^[^"']*\sfrom\s+["']([^"']+)["']/.exec(text) : null),
+        typeOnly = (match?.[1] !== undefined && text.includes("type ")) || (open && openType);
+      if (/^\s*(?:import|export)\s+(?:type\s+)?\{[^}]*$/.test(text)) {
+        open = true;
+        openType = /^\s*(?:import|export)\s+type\b/.test(text);
+      }
+      if (!match) return [];
+      const target = match[2] ?? match[3] ?? match[1]!;
+      const found = {
+        file,
+        line: i + 1,
+        text: text.trim(),
+        target: target.startsWith(".") ? posix.join(posix.dirname(file), target) : target,
+        typeOnly,
+      };
+      open = false;
+      return [found];
+    });
 }
 
-const files = globSync("{language,server,client,shared}/**/*.ts").map((file) => file.replaceAll("\\", "/")).sort();
+const files = globSync("{language,server,client,shared}/**/*.ts")
+  .map((file) => file.replaceAll("\\", "/"))
+  .sort();
 const imports = files.flatMap(importsOf);
 const at = ({ file, line, text }: Import): string => `${file}:${line} ${text}`;
 const layerOf = (path: string): string => path.split("/")[1]!;
 
 test("the reader of import lines sees them", () => {
   expect(imports.length).toBeGreaterThan(300);
-  expect(imports.some(({ file, target }) => file === "language/workspace/check-project.ts" && target === "language/checks/run.ts")).toBe(true);
+  expect(
+    imports.some(
+      ({ file, target }) => file === "language/workspace/check-project.ts" && target === "language/checks/run.ts",
+    ),
+  ).toBe(true);
 });
 
 test("inside language/, imports point one way", () => {
   const wrong = imports.filter(({ file, target, text }) => {
     if (!file.startsWith("language/") || !target.startsWith("language/") || everywhere.includes(target)) return false;
-    const from = layerOf(file), to = layerOf(target);
+    const from = layerOf(file),
+      to = layerOf(target);
     if (from === to) return false;
     if (from in outermost) return outermost[from]!.includes(to);
     if (typesAlone.some(([a, b]) => file.startsWith(a) && target === b)) return !/^import type\b/.test(text);
@@ -76,12 +166,17 @@ test("inside language/, imports point one way", () => {
 
 test("every folder of language/ stands in the table", () => {
   const known = new Set([...Object.keys(language), "findings", "cli", "generate", "index.ts"]);
-  expect([...new Set(files.filter((file) => file.startsWith("language/")).map(layerOf))].filter((layer) => !known.has(layer))).toEqual([]);
+  expect(
+    [...new Set(files.filter((file) => file.startsWith("language/")).map(layerOf))].filter(
+      (layer) => !known.has(layer),
+    ),
+  ).toEqual([]);
 });
 
 test("client -> shared <- server -> language", () => {
   const wrong = imports.filter(({ file, target }) => {
-    const from = file.split("/")[0]!, to = target.split("/")[0]!;
+    const from = file.split("/")[0]!,
+      to = target.split("/")[0]!;
     if (!(to in top) || from === to) return false;
     return !top[from]!.some((allowed) => target === allowed || target.startsWith(`${allowed}/`));
   });
@@ -89,21 +184,40 @@ test("client -> shared <- server -> language", () => {
 });
 
 test("the compiler runs in a browser worker: nothing of Node, of an editor or of LSP in it", () => {
-  const wrong = imports.filter(({ file, target }) =>
-    file.startsWith("language/") && !/^language\/(?:cli|generate)\//.test(file) && /^(?:node:|vscode)/.test(target));
+  const wrong = imports.filter(
+    ({ file, target }) =>
+      file.startsWith("language/") && !/^language\/(?:cli|generate)\//.test(file) && /^(?:node:|vscode)/.test(target),
+  );
   expect(wrong.map(at)).toEqual([]);
-  const words = files.filter((file) => file.startsWith("language/") && !/^language\/(?:cli|generate)\//.test(file)).flatMap((file) =>
-    readFileSync(file, "utf8").split("\n").flatMap((text, i) => (/\bprocess\.|\b__dirname\b|\brequire\(|\bDate\.now\(|\bnew Date\(|\bMath\.random\(/.test(text) ? [`${file}:${i + 1} ${text.trim()}`] : [])));
+  const words = files
+    .filter((file) => file.startsWith("language/") && !/^language\/(?:cli|generate)\//.test(file))
+    .flatMap((file) =>
+      readFileSync(file, "utf8")
+        .split("\n")
+        .flatMap((text, i) =>
+          /\bprocess\.|\b__dirname\b|\brequire\(|\bDate\.now\(|\bnew Date\(|\bMath\.random\(/.test(text)
+            ? [`${file}:${i + 1} ${text.trim()}`]
+            : [],
+        ),
+    );
   expect(words).toEqual([]);
 });
 
 test("checks and outputs do not see each other", () => {
-  const values = imports.filter(({ file, target, text }) => !/^import type\b/.test(text)
-    && ((file.startsWith("language/checks/") && target.startsWith("language/outputs/")) || (file.startsWith("language/outputs/") && target.startsWith("language/checks/"))));
+  const values = imports.filter(
+    ({ file, target, text }) =>
+      !/^import type\b/.test(text) &&
+      ((file.startsWith("language/checks/") && target.startsWith("language/outputs/")) ||
+        (file.startsWith("language/outputs/") && target.startsWith("language/checks/"))),
+  );
   expect(values.map(at)).toEqual([]);
 });
 
 test("imports name the file with its ending, and no file is over 500 lines", () => {
-  expect(imports.filter(({ target }) => /^(?:language|server|client|shared)\//.test(target) && !/\.(?:ts|json)$/.test(target)).map(at)).toEqual([]);
+  expect(
+    imports
+      .filter(({ target }) => /^(?:language|server|client|shared)\//.test(target) && !/\.(?:ts|json)$/.test(target))
+      .map(at),
+  ).toEqual([]);
   expect(files.filter((file) => readFileSync(file, "utf8").split("\n").length > 501)).toEqual([]);
 });

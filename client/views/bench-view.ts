@@ -1,15 +1,46 @@
 // The bench at the cursor, as a tree: what is on, off, still in, which precautions were taken, what nobody has considered. A click goes to
 // the declaration.
 
-import { EventEmitter, l10n, ThemeIcon, TreeItem, TreeItemCollapsibleState, window, type Disposable, type TextEditor, type TreeDataProvider,
-  type TreeView } from "vscode";
+import {
+  EventEmitter,
+  l10n,
+  ThemeIcon,
+  TreeItem,
+  TreeItemCollapsibleState,
+  window,
+  type Disposable,
+  type TextEditor,
+  type TreeDataProvider,
+  type TreeView,
+} from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
-import { benchRequest, commandNames, type AtPlace, type BenchAnswer, type BenchItem, type BenchSection } from "../../shared/protocol.ts";
+import {
+  benchRequest,
+  commandNames,
+  type AtPlace,
+  type BenchAnswer,
+  type BenchItem,
+  type BenchSection,
+} from "../../shared/protocol.ts";
 
-type Node = { readonly label: string; readonly detail?: string; readonly icon?: string; readonly section?: BenchSection; readonly item?: BenchItem };
+type Node = {
+  readonly label: string;
+  readonly detail?: string;
+  readonly icon?: string;
+  readonly section?: BenchSection;
+  readonly item?: BenchItem;
+};
 
-const icons: Readonly<Record<string, string>> = { held: "lock", on: "layers", away: "package", tray: "inbox", fluids: "beaker", precautions: "shield",
-  lapsed: "history", temporary: "pin" };
+const icons: Readonly<Record<string, string>> = {
+  held: "lock",
+  on: "layers",
+  away: "package",
+  tray: "inbox",
+  fluids: "beaker",
+  precautions: "shield",
+  lapsed: "history",
+  temporary: "pin",
+};
 
 export class BenchView implements TreeDataProvider<Node>, Disposable {
   private readonly client: BaseLanguageClient;
@@ -26,29 +57,51 @@ export class BenchView implements TreeDataProvider<Node>, Disposable {
     this.view = window.createTreeView("stripdown.bench", { treeDataProvider: this, showCollapseAll: true });
   }
 
-  dispose(): void { this.view.dispose(); this.changes.dispose(); }
+  dispose(): void {
+    this.view.dispose();
+    this.changes.dispose();
+  }
 
   /** Asks for the bench at the editor's cursor; an answer that a later question overtook is dropped. */
   follow(editor: TextEditor): void {
     this.editor = editor;
     if (!this.client.isRunning()) return;
-    const question = ++this.asked, { line, character } = editor.selection.active,
-      params: AtPlace = { uri: this.client.code2ProtocolConverter.asUri(editor.document.uri), position: { line, character } };
-    this.pending = this.client.sendRequest<BenchAnswer | null>(benchRequest, params).then((answer) => {
-      if (question !== this.asked) return;
-      this.answer = answer;
-      this.view.description = answer ? (answer.line === undefined ? l10n.t("at the start") : l10n.t("after line {0}", answer.line)) : "";
-      this.changes.fire();
-    }, () => undefined);
+    const question = ++this.asked,
+      { line, character } = editor.selection.active,
+      params: AtPlace = {
+        uri: this.client.code2ProtocolConverter.asUri(editor.document.uri),
+        position: { line, character },
+      };
+    this.pending = this.client.sendRequest<BenchAnswer | null>(benchRequest, params).then(
+      (answer) => {
+        if (question !== this.asked) return;
+        this.answer = answer;
+        this.view.description = answer
+          ? answer.line === undefined
+            ? l10n.t("at the start")
+            : l10n.t("after line {0}", answer.line)
+          : "";
+        this.changes.fire();
+      },
+      () => undefined,
+    );
   }
 
-  again(): void { if (this.editor) this.follow(this.editor); }
+  again(): void {
+    if (this.editor) this.follow(this.editor);
+  }
 
   /** All that the view shows, a line each: for the clipboard, a screen reader, a test. */
   async text(): Promise<string> {
     await this.pending;
-    return this.getChildren().flatMap((node) => [node.detail ? `${node.label}: ${node.detail}` : node.label,
-      ...this.getChildren(node).map((child) => `  ${child.item?.detail ? `${child.label}: ${child.item.detail}` : child.label}`)]).join("\n");
+    return this.getChildren()
+      .flatMap((node) => [
+        node.detail ? `${node.label}: ${node.detail}` : node.label,
+        ...this.getChildren(node).map(
+          (child) => `  ${child.item?.detail ? `${child.label}: ${child.item.detail}` : child.label}`,
+        ),
+      ])
+      .join("\n");
   }
 
   getChildren(node?: Node): Node[] {
@@ -57,25 +110,59 @@ export class BenchView implements TreeDataProvider<Node>, Disposable {
     const { answer } = this;
     if (!answer) return [{ label: l10n.t("Put the cursor into a procedure"), icon: "info" }];
     return [
-      { label: answer.procedure, detail: [answer.step, answer.build].filter(Boolean).join(" · "), icon: "list-ordered" },
+      {
+        label: answer.procedure,
+        detail: [answer.step, answer.build].filter(Boolean).join(" · "),
+        icon: "list-ordered",
+      },
       ...(answer.position === "" ? [] : [{ label: l10n.t("Position"), detail: answer.position, icon: "sync" }]),
-      ...(answer.assumes ? [{ label: l10n.t("Something was refused and is taken as done"), detail: l10n.t("see the findings"), icon: "warning" }] : []),
-      ...answer.sections.map((section) => ({ label: l10n.t(section.title), detail: String(section.items.length), section, icon: icons[section.id] ??
-        "circle-outline" })),
-      ...(answer.notConsidered.length === 0 ? [] : [{ label: l10n.t("Hazards that nobody considered"), detail: answer.notConsidered.join(", "),
-        icon: "question" }]),
+      ...(answer.assumes
+        ? [
+            {
+              label: l10n.t("Something was refused and is taken as done"),
+              detail: l10n.t("see the findings"),
+              icon: "warning",
+            },
+          ]
+        : []),
+      ...answer.sections.map((section) => ({
+        label: l10n.t(section.title),
+        detail: String(section.items.length),
+        section,
+        icon: icons[section.id] ?? "circle-outline",
+      })),
+      ...(answer.notConsidered.length === 0
+        ? []
+        : [
+            {
+              label: l10n.t("Hazards that nobody considered"),
+              detail: answer.notConsidered.join(", "),
+              icon: "question",
+            },
+          ]),
     ];
   }
 
   getTreeItem({ label, detail, icon, section, item }: Node): TreeItem {
     const open = section && ["held", "away", "precautions", "lapsed"].includes(section.id);
-    const shown = new TreeItem(label, section ? (open ? TreeItemCollapsibleState.Expanded : TreeItemCollapsibleState.Collapsed)
-      : TreeItemCollapsibleState.None);
+    const shown = new TreeItem(
+      label,
+      section
+        ? open
+          ? TreeItemCollapsibleState.Expanded
+          : TreeItemCollapsibleState.Collapsed
+        : TreeItemCollapsibleState.None,
+    );
     shown.description = item?.detail ?? detail ?? "";
     if (icon) shown.iconPath = new ThemeIcon(icon);
     shown.accessibilityInformation = { label: [label, item?.detail ?? detail].filter(Boolean).join(", ") };
     if (section) shown.id = section.id;
-    if (item) shown.command = { command: commandNames.goTo, title: l10n.t("Go to its declaration"), arguments: [item.spot.uri, item.spot.start] };
+    if (item)
+      shown.command = {
+        command: commandNames.goTo,
+        title: l10n.t("Go to its declaration"),
+        arguments: [item.spot.uri, item.spot.start],
+      };
     return shown;
   }
 }

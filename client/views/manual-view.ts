@@ -1,13 +1,26 @@
 // The manual of a file beside its source. Both scroll together: the page follows the cursor, the source follows the page; what is in sight
 // already stays where it is.
 
-import { l10n, Range, TextEditorRevealType, Uri, ViewColumn, window, type Disposable, type TextEditor, type WebviewPanel } from "vscode";
+import {
+  l10n,
+  Range,
+  TextEditorRevealType,
+  Uri,
+  ViewColumn,
+  window,
+  type Disposable,
+  type TextEditor,
+  type WebviewPanel,
+} from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import { manualRequest, type ManualAnswer, type ManualParams } from "../../shared/protocol.ts";
 import { goTo, positionOf } from "../spots.ts";
 import { escaped, pageFor } from "./page.ts";
 
-type FromPage = { readonly kind: "ready" } | { readonly kind: "shown"; readonly id: string } | { readonly kind: "sees" | "open"; readonly id: string };
+type FromPage =
+  | { readonly kind: "ready" }
+  | { readonly kind: "shown"; readonly id: string }
+  | { readonly kind: "sees" | "open"; readonly id: string };
 
 export class ManualView implements Disposable {
   private readonly extension: Uri;
@@ -25,30 +38,54 @@ export class ManualView implements Disposable {
     this.client = client;
   }
 
-  dispose(): void { this.panel?.dispose(); }
+  dispose(): void {
+    this.panel?.dispose();
+  }
 
   async open(editor: TextEditor | undefined): Promise<void> {
-    if (!editor) { void window.showInformationMessage(l10n.t("Open a .strip file first")); return; }
+    if (!editor) {
+      void window.showInformationMessage(l10n.t("Open a .strip file first"));
+      return;
+    }
     this.source = this.client.code2ProtocolConverter.asUri(editor.document.uri);
     if (!this.panel) {
-      this.panel = window.createWebviewPanel("stripdown.manual", l10n.t("Manual"), { viewColumn: ViewColumn.Beside, preserveFocus: true },
-        { enableScripts: true, enableFindWidget: true, localResourceRoots: [Uri.joinPath(this.extension, "client", "webview")] });
-      this.panel.onDidDispose(() => { this.panel = undefined; this.body = ""; });
-      this.panel.webview.onDidReceiveMessage((message: FromPage) => { void this.hears(message); });
+      this.panel = window.createWebviewPanel(
+        "stripdown.manual",
+        l10n.t("Manual"),
+        { viewColumn: ViewColumn.Beside, preserveFocus: true },
+        {
+          enableScripts: true,
+          enableFindWidget: true,
+          localResourceRoots: [Uri.joinPath(this.extension, "client", "webview")],
+        },
+      );
+      this.panel.onDidDispose(() => {
+        this.panel = undefined;
+        this.body = "";
+      });
+      this.panel.webview.onDidReceiveMessage((message: FromPage) => {
+        void this.hears(message);
+      });
     }
     this.panel.reveal(ViewColumn.Beside, true);
     await this.load(editor);
   }
 
   again(): void {
-    const editor = window.visibleTextEditors.find(({ document }) => this.client.code2ProtocolConverter.asUri(document.uri) === this.source);
+    const editor = window.visibleTextEditors.find(
+      ({ document }) => this.client.code2ProtocolConverter.asUri(document.uri) === this.source,
+    );
     if (this.panel) void this.load(editor);
   }
 
   follow(editor: TextEditor): void {
     if (!this.panel) return;
     const uri = this.client.code2ProtocolConverter.asUri(editor.document.uri);
-    if (uri !== this.source) { this.source = uri; void this.load(editor); return; }
+    if (uri !== this.source) {
+      this.source = uri;
+      void this.load(editor);
+      return;
+    }
     this.show(this.markFor(editor));
   }
 
@@ -58,22 +95,32 @@ export class ManualView implements Disposable {
   }
 
   private async load(editor: TextEditor | undefined): Promise<void> {
-    const question = ++this.asked, answer = await this.client.sendRequest<ManualAnswer | null>(manualRequest,
-      { uri: this.source! } satisfies ManualParams).catch(() => null);
+    const question = ++this.asked,
+      answer = await this.client
+        .sendRequest<ManualAnswer | null>(manualRequest, { uri: this.source! } satisfies ManualParams)
+        .catch(() => null);
     if (question !== this.asked || !this.panel) return;
     this.answer = answer;
     this.panel.title = l10n.t("Manual");
     const body = answer?.body ?? `<p>${escaped(l10n.t("This file has no procedure to print"))}</p>`;
     // A page that is there is changed in place, so that it does not lose its place.
-    if (this.body === "") this.panel.webview.html = pageFor(this.panel.webview, this.extension,
-      { title: answer?.title ?? "", body, style: answer?.style ?? "", script: "manual.js", styleSheet: "manual.css" });
+    if (this.body === "")
+      this.panel.webview.html = pageFor(this.panel.webview, this.extension, {
+        title: answer?.title ?? "",
+        body,
+        style: answer?.style ?? "",
+        script: "manual.js",
+        styleSheet: "manual.css",
+      });
     else if (body !== this.body) void this.panel.webview.postMessage({ kind: "body", body });
     this.body = body;
     this.mark();
     if (editor) this.show(this.markFor(editor));
   }
 
-  private mark(): void { void this.panel?.webview.postMessage({ kind: "marks", ids: this.answer?.marks.map(({ id }) => id) ?? [] }); }
+  private mark(): void {
+    void this.panel?.webview.postMessage({ kind: "marks", ids: this.answer?.marks.map(({ id }) => id) ?? [] });
+  }
 
   /** The last printed line whose text begins at or above the cursor. */
   private markFor(editor: TextEditor): string | undefined {
@@ -81,7 +128,8 @@ export class ManualView implements Disposable {
     let best: { id: string; line: number } | undefined;
     for (const { id, spot } of this.answer?.marks ?? []) {
       if (spot.uri !== this.source || spot.start.line > line || (best && spot.start.line < best.line)) continue;
-      if (!best || spot.start.line > best.line || /line-/.test(id) !== /line-/.test(best.id)) best = { id, line: spot.start.line };
+      if (!best || spot.start.line > best.line || /line-/.test(id) !== /line-/.test(best.id))
+        best = { id, line: spot.start.line };
     }
     return best?.id;
   }
@@ -93,13 +141,26 @@ export class ManualView implements Disposable {
 
   private async hears(message: FromPage): Promise<void> {
     // What was sent before the page listened is sent again.
-    if (message.kind === "ready") { this.mark(); this.show(this.shown); return; }
-    if (message.kind === "shown") { this.inSight = message.id; return; }
+    if (message.kind === "ready") {
+      this.mark();
+      this.show(this.shown);
+      return;
+    }
+    if (message.kind === "shown") {
+      this.inSight = message.id;
+      return;
+    }
     const spot = this.answer?.marks.find(({ id }) => id === message.id)?.spot;
     if (!spot) return;
-    if (message.kind === "open") { await goTo(spot.uri, spot.start); return; }
-    const editor = window.visibleTextEditors.find(({ document }) => this.client.code2ProtocolConverter.asUri(document.uri) === spot.uri),
+    if (message.kind === "open") {
+      await goTo(spot.uri, spot.start);
+      return;
+    }
+    const editor = window.visibleTextEditors.find(
+        ({ document }) => this.client.code2ProtocolConverter.asUri(document.uri) === spot.uri,
+      ),
       at = positionOf(spot.start);
-    if (editor && !editor.visibleRanges.some((range) => range.contains(at))) editor.revealRange(new Range(at, at), TextEditorRevealType.AtTop);
+    if (editor && !editor.visibleRanges.some((range) => range.contains(at)))
+      editor.revealRange(new Range(at, at), TextEditorRevealType.AtTop);
   }
 }

@@ -2,11 +2,19 @@
 
 import { Uri, type Webview } from "vscode";
 
-export interface Page { readonly title: string; readonly body: string; readonly style: string; readonly script: string; readonly styleSheet: string }
+export interface Page {
+  readonly title: string;
+  readonly body: string;
+  readonly style: string;
+  readonly script: string;
+  readonly styleSheet: string;
+}
 
 /** `body` and `style` are of our own making; `script` and `styleSheet` name files of the package. */
 export function pageFor(webview: Webview, extension: Uri, page: Page): string {
-  const nonce = newNonce(), file = (name: string): string => webview.asWebviewUri(Uri.joinPath(extension, "client", "webview", name)).toString();
+  const nonce = newNonce(),
+    file = (name: string): string =>
+      webview.asWebviewUri(Uri.joinPath(extension, "client", "webview", name)).toString();
   const policy = `default-src 'none'; img-src data: ${webview.cspSource}; style-src ${webview.cspSource} 'nonce-${nonce}'; script-src 'nonce-${nonce}'; base-uri 'none'; form-action 'none'`;
   return `<!DOCTYPE html>
 <html lang="en">

@@ -2,18 +2,27 @@
 "use strict";
 (() => {
   const host = acquireVsCodeApi();
-  let ids = [], quiet = 0, timer;
+  let ids = [],
+    quiet = 0,
+    timer;
   const calm = () => window.matchMedia("(prefers-reduced-motion: reduce)").matches;
 
   window.addEventListener("message", ({ data }) => {
-    if (data.kind === "marks") { ids = data.ids; mark(); }
-    else if (data.kind === "body") {
+    if (data.kind === "marks") {
+      ids = data.ids;
+      mark();
+    } else if (data.kind === "body") {
       // The same line stays where it was.
-      const held = firstInSight(), before = held && document.getElementById(held)?.getBoundingClientRect().top;
-      const script = document.querySelector("body > script"), parsed = new DOMParser().parseFromString(data.body, "text/html");
+      const held = firstInSight(),
+        before = held && document.getElementById(held)?.getBoundingClientRect().top;
+      const script = document.querySelector("body > script"),
+        parsed = new DOMParser().parseFromString(data.body, "text/html");
       document.body.replaceChildren(...parsed.body.childNodes, ...(script ? [script] : []));
       const after = held && document.getElementById(held)?.getBoundingClientRect().top;
-      if (before !== undefined && after !== undefined && before !== "" && after !== "") { quiet = Date.now() + 400; window.scrollBy(0, after - before); }
+      if (before !== undefined && after !== undefined && before !== "" && after !== "") {
+        quiet = Date.now() + 400;
+        window.scrollBy(0, after - before);
+      }
       mark();
     } else if (data.kind === "show") show(data.id);
   });
@@ -30,7 +39,8 @@
     if (!element) return;
     element.setAttribute("data-here", "");
     const { top, bottom } = element.getBoundingClientRect();
-    const inSight = top >= 0 && bottom <= window.innerHeight, isFar = Math.abs(top) > 2 * window.innerHeight;
+    const inSight = top >= 0 && bottom <= window.innerHeight,
+      isFar = Math.abs(top) > 2 * window.innerHeight;
     if (!inSight) {
       quiet = Date.now() + 600;
       // A long way is jumped: a slow one is broken off by the next question and ends anywhere.
@@ -44,14 +54,24 @@
     if (box && box.bottom > 0 && box.top < window.innerHeight) host.postMessage({ kind: "shown", id });
     else if (tries > 0) setTimeout(() => tellShown(id, tries - 1), 50);
   }
-  const firstInSight = () => ids.find((id) => { const box = document.getElementById(id)?.getBoundingClientRect(); return box && box.bottom > 0 &&
-    box.top < window.innerHeight; });
+  const firstInSight = () =>
+    ids.find((id) => {
+      const box = document.getElementById(id)?.getBoundingClientRect();
+      return box && box.bottom > 0 && box.top < window.innerHeight;
+    });
 
-  window.addEventListener("scroll", () => {
-    clearTimeout(timer);
-    if (Date.now() < quiet) return;
-    timer = setTimeout(() => { const id = firstInSight(); if (id) host.postMessage({ kind: "sees", id }); }, 80);
-  }, { passive: true });
+  window.addEventListener(
+    "scroll",
+    () => {
+      clearTimeout(timer);
+      if (Date.now() < quiet) return;
+      timer = setTimeout(() => {
+        const id = firstInSight();
+        if (id) host.postMessage({ kind: "sees", id });
+      }, 80);
+    },
+    { passive: true },
+  );
   host.postMessage({ kind: "ready" });
   document.addEventListener("click", ({ target }) => {
     if (!(target instanceof Element) || target.closest("input, a")) return;

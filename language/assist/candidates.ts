@@ -17,63 +17,116 @@ export interface Candidate {
 }
 
 /** The unit whose names hold at a place, by the items around it. */
-export function unitAround(project: Project, file: SourceFile, path: readonly Item[]): { names: UnitNames; id: string } | undefined {
+export function unitAround(
+  project: Project,
+  file: SourceFile,
+  path: readonly Item[],
+): { names: UnitNames; id: string } | undefined {
   const top = path[0];
-  if (top?.entry?.word === "unit") { const id = top.arguments[0]; return id && { names: unitNames(file, top), id: file.tree.scan.tokens[id.first]!.text }; }
+  if (top?.entry?.word === "unit") {
+    const id = top.arguments[0];
+    return id && { names: unitNames(file, top), id: file.tree.scan.tokens[id.first]!.text };
+  }
   if (top?.entry?.word !== "procedure") return undefined;
-  const id = unitOfProcedure(file, top), declared = id === undefined ? undefined : project.seen(file.path).get(id)?.find((one) => one.word === "unit");
+  const id = unitOfProcedure(file, top),
+    declared =
+      id === undefined
+        ? undefined
+        : project
+            .seen(file.path)
+            .get(id)
+            ?.find((one) => one.word === "unit");
   return declared && { names: unitNames(project.files.get(declared.file)!, declared.item), id: declared.id };
 }
 
-export function candidatesFor(project: Project, file: SourceFile, due: FullDue, path: readonly Item[], place: string): Candidate[] {
-  const around = unitAround(project, file, path), unit = around?.names;
-  const things = (...words: string[]): Candidate[] => [...(unit?.things ?? [])].flatMap(([id, list]): Candidate[] => {
-    const one = list.find((named) => words.length === 0 || words.includes(named.word));
-    return one ? [{ id, name: titleOf(one.source, one.item), word: one.word }] : [];
-  });
+export function candidatesFor(
+  project: Project,
+  file: SourceFile,
+  due: FullDue,
+  path: readonly Item[],
+  place: string,
+): Candidate[] {
+  const around = unitAround(project, file, path),
+    unit = around?.names;
+  const things = (...words: string[]): Candidate[] =>
+    [...(unit?.things ?? [])].flatMap(([id, list]): Candidate[] => {
+      const one = list.find((named) => words.length === 0 || words.includes(named.word));
+      return one ? [{ id, name: titleOf(one.source, one.item), word: one.word }] : [];
+    });
   const plain = (ids: Iterable<string>, word: string): Candidate[] => [...ids].map((id) => ({ id, name: "", word }));
   const library = (...words: Declaration["word"][]): Candidate[] => libraryNames(project, file, words);
   const named = (): ReturnType<typeof procedureNames> => procedureNames(project, around?.id ?? "");
   switch (due) {
-    case "part": return things("part");
-    case "thing": return things();
-    case "fluid": return things("fluid");
-    case "hazard": return things("hazard");
-    case "washer": return [...things("part"), ...library("consumable")];
-    case "position": return plain(unit?.positions ?? [], "position");
-    case "step": return plain(named().steps, "step");
-    case "step or thing": return [...plain(named().steps, "step"), ...things()];
-    case "procedure": return library("procedure");
-    case "procedure or step": return [...library("procedure"), ...plain(named().steps, "step")];
-    case "unit": return library("unit");
-    case "role": return library("role");
-    case "table": return library("torque-table");
-    case "hazard type": return library("hazard");
-    case "temporary": return [...plain(unit?.temporaries ?? [], "temporary"), ...library("temporary")];
-    case "tool": return [...library("tool"), ...plain(unit?.temporaries ?? [], "temporary"), ...library("consumable")];
-    case "stores": return library("consumable");
-    case "kind": return kindNames();
-    case "kind or thing": return [...things(), ...kindNames()];
-    case "like": return [...things(place), ...(place === "fastener" || place === "hazard" ? library(place) : [])];
-    case "reading": return plain(named().readings, "reading");
-    case "condition": case "choice": return [...plain(unit?.choices ?? [], "option"), ...plain(named().readings, "reading"), ...things("part")];
-    case "any": return [];
+    case "part":
+      return things("part");
+    case "thing":
+      return things();
+    case "fluid":
+      return things("fluid");
+    case "hazard":
+      return things("hazard");
+    case "washer":
+      return [...things("part"), ...library("consumable")];
+    case "position":
+      return plain(unit?.positions ?? [], "position");
+    case "step":
+      return plain(named().steps, "step");
+    case "step or thing":
+      return [...plain(named().steps, "step"), ...things()];
+    case "procedure":
+      return library("procedure");
+    case "procedure or step":
+      return [...library("procedure"), ...plain(named().steps, "step")];
+    case "unit":
+      return library("unit");
+    case "role":
+      return library("role");
+    case "table":
+      return library("torque-table");
+    case "hazard type":
+      return library("hazard");
+    case "temporary":
+      return [...plain(unit?.temporaries ?? [], "temporary"), ...library("temporary")];
+    case "tool":
+      return [...library("tool"), ...plain(unit?.temporaries ?? [], "temporary"), ...library("consumable")];
+    case "stores":
+      return library("consumable");
+    case "kind":
+      return kindNames();
+    case "kind or thing":
+      return [...things(), ...kindNames()];
+    case "like":
+      return [...things(place), ...(place === "fastener" || place === "hazard" ? library(place) : [])];
+    case "reading":
+      return plain(named().readings, "reading");
+    case "condition":
+    case "choice":
+      return [...plain(unit?.choices ?? [], "option"), ...plain(named().readings, "reading"), ...things("part")];
+    case "any":
+      return [];
   }
 }
 
-const kindNames = (): Candidate[] => [partKinds, fastenerKinds, jointKinds, fluidKinds, hazardKinds].flatMap((table) =>
-  Object.entries(table).map(([id, { title }]) => ({ id, name: title, word: "kind" })));
+const kindNames = (): Candidate[] =>
+  [partKinds, fastenerKinds, jointKinds, fluidKinds, hazardKinds].flatMap((table) =>
+    Object.entries(table).map(([id, { title }]) => ({ id, name: title, word: "kind" })),
+  );
 
 /** Names at the top of what the file sees, then those of other files of the project, which a `use` would bring in. */
 function libraryNames(project: Project, file: SourceFile, words: readonly Declaration["word"][]): Candidate[] {
-  const found: Candidate[] = [], ids = new Set<string>();
+  const found: Candidate[] = [],
+    ids = new Set<string>();
   for (const [id, list] of project.seen(file.path)) {
     const one = list.find((declaration) => words.includes(declaration.word));
-    if (one && id !== "") { ids.add(id); found.push({ id, name: one.name === id ? "" : one.name, word: one.word }); }
+    if (one && id !== "") {
+      ids.add(id);
+      found.push({ id, name: one.name === id ? "" : one.name, word: one.word });
+    }
   }
   for (const other of project.files.values()) {
     // Procedures and units are brought in on purpose, by hand; what lies in a library comes along by its name.
-    if (other.path === file.path || other.declarations.some((one) => one.word === "procedure" || one.word === "unit")) continue;
+    if (other.path === file.path || other.declarations.some((one) => one.word === "procedure" || one.word === "unit"))
+      continue;
     for (const one of other.declarations) {
       if (one.id === "" || ids.has(one.id) || !words.includes(one.word)) continue;
       ids.add(one.id);

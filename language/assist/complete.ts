@@ -50,27 +50,57 @@ export function completionAt(checked: Checked, file: SourceFile, offset: number)
   if (slot.item && slot.next.length > 0) proposals.push(...inHead(checked, file, offset, slot));
   if (slot.opens) proposals.push(...words(slot));
   const best = new Map<string, Proposal>();
-  for (const one of proposals) { const had = best.get(one.label); if (!had || one.rank < had.rank) best.set(one.label, one); }
+  for (const one of proposals) {
+    const had = best.get(one.label);
+    if (!had || one.rank < had.rank) best.set(one.label, one);
+  }
   return { from: slot.from, proposals: [...best.values()] };
 }
 
 function words(slot: Slot): Proposal[] {
   return [...wordsIn(slot.block).values()].map((entry): Proposal => ({
-    label: entry.word, is: "word", of: entry.block, detail: entry.shape === "" ? entry.prints : entry.example,
-      about: `${entry.meaning}\n\n\`${entry.example}\``,
-    rank: entry.core ? 20 : 30, also: entry.synonyms, snippet: snippetFor(entry), use: undefined,
+    label: entry.word,
+    is: "word",
+    of: entry.block,
+    detail: entry.shape === "" ? entry.prints : entry.example,
+    about: `${entry.meaning}\n\n\`${entry.example}\``,
+    rank: entry.core ? 20 : 30,
+    also: entry.synonyms,
+    snippet: snippetFor(entry),
+    use: undefined,
   }));
 }
 
 function inHead(checked: Checked, file: SourceFile, offset: number, slot: Slot): Proposal[] {
-  const found: Proposal[] = [], seen = new Set<string>();
+  const found: Proposal[] = [],
+    seen = new Set<string>();
   for (const leaf of slot.next) {
     switch (leaf.is) {
-      case "word": found.push({ label: leaf.text, is: "word", of: "", detail: "", about: "", rank: 15, also: [], snippet: undefined, use: undefined }); break;
-      case "kind": found.push(...kinds(leaf.text as KindList)); break;
-      case "unit": found.push(...units(leaf.text as UnitGroup)); break;
-      case "name": case "item":
-        if (!leaf.declares && !seen.has("name")) { seen.add("name"); found.push(...names(checked, file, offset, slot)); }
+      case "word":
+        found.push({
+          label: leaf.text,
+          is: "word",
+          of: "",
+          detail: "",
+          about: "",
+          rank: 15,
+          also: [],
+          snippet: undefined,
+          use: undefined,
+        });
+        break;
+      case "kind":
+        found.push(...kinds(leaf.text as KindList));
+        break;
+      case "unit":
+        found.push(...units(leaf.text as UnitGroup));
+        break;
+      case "name":
+      case "item":
+        if (!leaf.declares && !seen.has("name")) {
+          seen.add("name");
+          found.push(...names(checked, file, offset, slot));
+        }
         break;
       default:
     }
@@ -80,18 +110,40 @@ function inHead(checked: Checked, file: SourceFile, offset: number, slot: Slot):
 
 function kinds(list: KindList): Proposal[] {
   return Object.entries(kindTexts[list]).map(([label, { title, about }]): Proposal => ({
-    label, is: "kind", of: list, detail: title, about, rank: 10, also: synonyms.filter((one) => one.of === list && one.is === label).map((one) => one.says),
-      snippet: undefined, use: undefined,
+    label,
+    is: "kind",
+    of: list,
+    detail: title,
+    about,
+    rank: 10,
+    also: synonyms.filter((one) => one.of === list && one.is === label).map((one) => one.says),
+    snippet: undefined,
+    use: undefined,
   }));
 }
 
 function units(group: UnitGroup): Proposal[] {
-  const dimensions: readonly Dimension[] = group === "any" ? [] : group === "shelf" ? ["volume", "mass", "length"] : group === "stage" ? ["torque", "angle"]
-    : [group];
-  return dimensions.flatMap((dimension) => usualUnits(dimension).map((label, i): Proposal => ({
-    label, is: "unit", of: dimension, detail: dimensionNames[dimension].title, about: "", rank: 5 + i, also: plainSpelling(label), snippet: undefined,
+  const dimensions: readonly Dimension[] =
+    group === "any"
+      ? []
+      : group === "shelf"
+        ? ["volume", "mass", "length"]
+        : group === "stage"
+          ? ["torque", "angle"]
+          : [group];
+  return dimensions.flatMap((dimension) =>
+    usualUnits(dimension).map((label, i): Proposal => ({
+      label,
+      is: "unit",
+      of: dimension,
+      detail: dimensionNames[dimension].title,
+      about: "",
+      rank: 5 + i,
+      also: plainSpelling(label),
+      snippet: undefined,
       use: undefined,
-  })));
+    })),
+  );
 }
 
 /** How a hand without the signs would type it. */
@@ -101,20 +153,35 @@ const plainSpelling = (unit: string): string[] => {
 };
 
 function names(checked: Checked, file: SourceFile, offset: number, slot: Slot): Proposal[] {
-  const entry = slot.item!.entry!, due = dueName(entry.place, entry.word, slot.context, slot.earlier, isKindOf(precautions, entry.word)) as FullDue;
-  const isAct = ["step", "refit", "finish"].includes(entry.place) && (slot.context === entry.word || (entry.word === "turn" && slot.context === "to"));
+  const entry = slot.item!.entry!,
+    due = dueName(entry.place, entry.word, slot.context, slot.earlier, isKindOf(precautions, entry.word)) as FullDue;
+  const isAct =
+    ["step", "refit", "finish"].includes(entry.place) &&
+    (slot.context === entry.word || (entry.word === "turn" && slot.context === "to"));
   // The half-typed line itself is not asked: what was done up to the one before it is.
-  const moment = isAct ? momentAt(checked, file.path, file.tree.scan.tokens[slot.item!.first]!.startOffset - 1) : undefined;
+  const moment = isAct
+    ? momentAt(checked, file.path, file.tree.scan.tokens[slot.item!.first]!.startOffset - 1)
+    : undefined;
   const judged = moment && judge(moment, entry.word);
-  return candidatesFor(checked.project, file, due, slot.path, entry.place).filter(({ id }) => !slot.listed.has(id)).flatMap((one): Proposal[] => {
-    const said = judged?.(one.id);
-    if (said === "never") return [];
-    return [{
-      label: one.id, is: "name", of: one.word, detail: [one.name, said?.says ?? ""].filter(Boolean).join(" · "), about: "",
-        rank: (said?.rank ?? 8) + (one.from === undefined ? 0 : 50), also: one.name === "" ? [] : one.name.toLowerCase().split(/\s+/),
-      snippet: undefined, use: one.from,
-    }];
-  });
+  return candidatesFor(checked.project, file, due, slot.path, entry.place)
+    .filter(({ id }) => !slot.listed.has(id))
+    .flatMap((one): Proposal[] => {
+      const said = judged?.(one.id);
+      if (said === "never") return [];
+      return [
+        {
+          label: one.id,
+          is: "name",
+          of: one.word,
+          detail: [one.name, said?.says ?? ""].filter(Boolean).join(" · "),
+          about: "",
+          rank: (said?.rank ?? 8) + (one.from === undefined ? 0 : 50),
+          also: one.name === "" ? [] : one.name.toLowerCase().split(/\s+/),
+          snippet: undefined,
+          use: one.from,
+        },
+      ];
+    });
 }
 
 type Judged = "never" | { readonly says: string; readonly rank: number } | undefined;
@@ -124,37 +191,64 @@ const mostTried = 400;
 
 /** Of a name, whether the bench would take this act on it now. */
 function judge(moment: Moment, verb: string): ((id: string) => Judged) | undefined {
-  const { performance: { model }, state: s } = moment, around = aroundAt(moment), scope = model.scopes.get(around.prefix);
+  const {
+      performance: { model },
+      state: s,
+    } = moment,
+    around = aroundAt(moment),
+    scope = model.scopes.get(around.prefix);
   const takes = (id: string): boolean => {
     const act = simpleAct(verb, id);
     return model.things.length <= mostTried && act !== undefined && tryAct(model, s, act, around).problems.length === 0;
   };
   switch (verb) {
-    case "undo": case "loosen": case "back-out": return (id) => {
-      const ties = (scope?.get(id) ?? []).map((i) => model.things[i]!).filter((thing) => thing.is === "tie"), first = ties[0];
-      if (!first) return "never";
-      if (ties.every((tie) => tie.passing || isOut(model, s, tie.index))) return "never";
-      const now = takes(id), count = ties.reduce((sum, tie) => sum + left(model, s, tie.index), 0), of = ties.reduce((sum, tie) => sum + tie.count, 0);
-      return { says: `${count === of ? `${of} in` : `${count} of ${of} in`}${now ? "" : ", not yet"}`, rank: now ? 1 : 4 };
-    };
-    case "remove": case "lift": return (id) => {
-      const parts = (scope?.get(id) ?? []).map((i) => model.things[i]!).filter((thing) => thing.is === "part");
-      if (parts.every((part) => lumpOf(s, part.index) !== ON_BASE && at(s.offBy, part.index) >= 0)) return "never";
-      if (parts.every((part) => model.base.includes(part.index))) return "never";
-      const now = takes(id);
-      return { says: now ? "comes off now" : "not yet", rank: now ? 1 : 4 };
-    };
-    case "drain": case "recover": return (id) => ((scope?.get(id) ?? []).some((i) => model.things[i]!.is === "fluid" && (at(s.flags, i) & DRAINED) === 0)
-      ? { says: "aboard", rank: 1 } : "never");
-    case "release": return (id) => ((scope?.get(id) ?? []).some((i) => (at(s.flags, i) & HELD) !== 0) ? { says: "held", rank: 1 } : { says: "", rank: 6 });
-    case "turn": return (id) => (id === s.position ? "never" : { says: "", rank: 1 });
+    case "undo":
+    case "loosen":
+    case "back-out":
+      return (id) => {
+        const ties = (scope?.get(id) ?? []).map((i) => model.things[i]!).filter((thing) => thing.is === "tie"),
+          first = ties[0];
+        if (!first) return "never";
+        if (ties.every((tie) => tie.passing || isOut(model, s, tie.index))) return "never";
+        const now = takes(id),
+          count = ties.reduce((sum, tie) => sum + left(model, s, tie.index), 0),
+          of = ties.reduce((sum, tie) => sum + tie.count, 0);
+        return {
+          says: `${count === of ? `${of} in` : `${count} of ${of} in`}${now ? "" : ", not yet"}`,
+          rank: now ? 1 : 4,
+        };
+      };
+    case "remove":
+    case "lift":
+      return (id) => {
+        const parts = (scope?.get(id) ?? []).map((i) => model.things[i]!).filter((thing) => thing.is === "part");
+        if (parts.every((part) => lumpOf(s, part.index) !== ON_BASE && at(s.offBy, part.index) >= 0)) return "never";
+        if (parts.every((part) => model.base.includes(part.index))) return "never";
+        const now = takes(id);
+        return { says: now ? "comes off now" : "not yet", rank: now ? 1 : 4 };
+      };
+    case "drain":
+    case "recover":
+      return (id) =>
+        (scope?.get(id) ?? []).some((i) => model.things[i]!.is === "fluid" && (at(s.flags, i) & DRAINED) === 0)
+          ? { says: "aboard", rank: 1 }
+          : "never";
+    case "release":
+      return (id) =>
+        (scope?.get(id) ?? []).some((i) => (at(s.flags, i) & HELD) !== 0)
+          ? { says: "held", rank: 1 }
+          : { says: "", rank: 6 };
+    case "turn":
+      return (id) => (id === s.position ? "never" : { says: "", rank: 1 });
     default:
       if (!isKindOf(precautions, verb)) return undefined;
       return (id) => {
         const hazards = (scope?.get(id) ?? []).map((i) => model.things[i]!).filter((thing) => thing.is === "hazard"),
           own = hazards.flatMap((h) => h.precautions).filter((p) => p.kind === verb);
         if (own.length === 0) return "never";
-        return own.every((p) => at(s.standing, p.number) !== 0) ? { says: "done before", rank: 6 } : { says: "", rank: 1 };
+        return own.every((p) => at(s.standing, p.number) !== 0)
+          ? { says: "done before", rank: 6 }
+          : { says: "", rank: 1 };
       };
   }
 }

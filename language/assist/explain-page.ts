@@ -6,10 +6,19 @@ import { exampleText } from "../outputs/findings/explain-text.ts";
 /** Lines of an example that mark places stand as comments, so that the page shows what is said about the text. */
 export function explainMarkdown(check: Check): string {
   const code = (text: string): string => "```strip\n" + exampleText(text) + "\n```";
-  return [
-    `# ${check.title}`, `\`${check.code}\` · ${check.severity === "off" ? "off unless the settings turn it on" : check.severity}`, check.why,
-      "## Such a text is found", code(check.fails), "## The same, mended", code(check.mended),
-    check.source === undefined ? "" : `Source: ${check.source}`,
-    `To keep a line as it is, write before it: \`# allow ${check.code}: reason\``,
-  ].filter(Boolean).join("\n\n") + "\n";
+  return (
+    [
+      `# ${check.title}`,
+      `\`${check.code}\` · ${check.severity === "off" ? "off unless the settings turn it on" : check.severity}`,
+      check.why,
+      "## Such a text is found",
+      code(check.fails),
+      "## The same, mended",
+      code(check.mended),
+      check.source === undefined ? "" : `Source: ${check.source}`,
+      `To keep a line as it is, write before it: \`# allow ${check.code}: reason\``,
+    ]
+      .filter(Boolean)
+      .join("\n\n") + "\n"
+  );
 }

@@ -25,23 +25,43 @@ import { plainModel } from "./models.ts";
 import { lineNumber, placeAt } from "./place.ts";
 import { mentionAt, mentionsIn, type Mention } from "./symbols.ts";
 
-export interface Hover { readonly start: number; readonly end: number; readonly markdown: string }
+export interface Hover {
+  readonly start: number;
+  readonly end: number;
+  readonly markdown: string;
+}
 
 /** An author's words as text, never as markup: no emphasis, no link, no list, no table. */
-export const plain = (text: string): string => text.replace(/\s*\r?\n\s*/g, " ").replace(/[\\`*_{}[\]<>~&|@]|:(?=\/\/)|(?<=\bwww)\./gi,
-  "\\$&").replace(/^(\s*)(?=[#+-])/, "$1\\").replace(/^(\s*\d+)(?=[.)])/, "$1\\");
+export const plain = (text: string): string =>
+  text
+    .replace(/\s*\r?\n\s*/g, " ")
+    .replace(/[\\`*_{}[\]<>~&|@]|:(?=\/\/)|(?<=\bwww)\./gi, "\\$&")
+    .replace(/^(\s*)(?=[#+-])/, "$1\\")
+    .replace(/^(\s*\d+)(?=[.)])/, "$1\\");
 
-export function hoverAt(checked: Checked, file: SourceFile, offset: number, settings: Settings, units: Units): Hover | undefined {
+export function hoverAt(
+  checked: Checked,
+  file: SourceFile,
+  offset: number,
+  settings: Settings,
+  units: Units,
+): Hover | undefined {
   const mention = mentionAt(checked.project, file, offset);
-  if (mention) return { start: mention.start, end: mention.end, markdown: ofMention(checked, mention, offset, settings, units) };
+  if (mention)
+    return { start: mention.start, end: mention.end, markdown: ofMention(checked, mention, offset, settings, units) };
   const { token, path } = placeAt(file.tree, offset);
   if (!token) return undefined;
-  const item = path[path.length - 1], span = { start: token.startOffset, end: token.endOffset! + 1 };
-  if (item?.entry && file.tree.scan.tokens[item.first] === token) return { ...span, markdown: ofWord(checked, file, item.entry, offset) };
-  const argument = item?.arguments.find((one) => file.tree.scan.tokens[one.first]!.index <= token.index &&
-    token.index <= file.tree.scan.tokens[one.last]!.index);
+  const item = path[path.length - 1],
+    span = { start: token.startOffset, end: token.endOffset! + 1 };
+  if (item?.entry && file.tree.scan.tokens[item.first] === token)
+    return { ...span, markdown: ofWord(checked, file, item.entry, offset) };
+  const argument = item?.arguments.find(
+    (one) =>
+      file.tree.scan.tokens[one.first]!.index <= token.index && token.index <= file.tree.scan.tokens[one.last]!.index,
+  );
   if (argument?.slot.startsWith("kind:")) {
-    const list = argument.slot.slice(5) as KindList, kind = kindTexts[list]?.[token.text];
+    const list = argument.slot.slice(5) as KindList,
+      kind = kindTexts[list]?.[token.text];
     if (kind) return { ...span, markdown: `**${kind.title}** · ${list}\n\n${kind.about}` };
   }
   if (argument) {
@@ -51,80 +71,149 @@ export function hoverAt(checked: Checked, file: SourceFile, offset: number, sett
   return undefined;
 }
 
-function ofWord(checked: Checked, file: SourceFile, entry: NonNullable<SourceFile["tree"]["items"][number]["entry"]>, offset: number): string {
+function ofWord(
+  checked: Checked,
+  file: SourceFile,
+  entry: NonNullable<SourceFile["tree"]["items"][number]["entry"]>,
+  offset: number,
+): string {
   const lines = [`**${entry.word}** · ${entry.meaning}`, "```strip\n" + entry.example + "\n```"];
   if (["step", "refit", "finish"].includes(entry.place)) {
     const after = momentAt(checked, file.path, offset);
-    if (after?.done && after.done.act.at.start <= offset && offset <= after.done.act.at.end) lines.push(changeOf(after));
+    if (after?.done && after.done.act.at.start <= offset && offset <= after.done.act.at.end)
+      lines.push(changeOf(after));
   }
   return lines.filter(Boolean).join("\n\n");
 }
 
 /** The bench before and after an act. */
 function changeOf(after: Moment): string {
-  const { performance, done } = after, then = benchView({ ...after, state: done!.before }), now = benchView(after), rows: string[] = [];
-  const row = (what: string, a: string, b: string): void => { if (a !== b) rows.push(`| ${what} | ${a} | ${b} |`); };
+  const { performance, done } = after,
+    then = benchView({ ...after, state: done!.before }),
+    now = benchView(after),
+    rows: string[] = [];
+  const row = (what: string, a: string, b: string): void => {
+    if (a !== b) rows.push(`| ${what} | ${a} | ${b} |`);
+  };
   row("Parts on", String(then.on.length), String(now.on.length));
   row("Fasteners and joints holding", String(then.ties.length), String(now.ties.length));
   row("Position", plain(then.position || "not given"), plain(now.position || "not given"));
-  row("Fluids aboard", String(then.fluids.filter((f) => f.is === "aboard").length), String(now.fluids.filter((f) => f.is === "aboard").length));
+  row(
+    "Fluids aboard",
+    String(then.fluids.filter((f) => f.is === "aboard").length),
+    String(now.fluids.filter((f) => f.is === "aboard").length),
+  );
   row("Precautions taken", String(then.precautions.length), String(now.precautions.length));
   const gone = now.away.filter((part) => !then.away.some((had) => had.id === part.id)),
     out = now.tiesOut.filter((tie) => !then.tiesOut.some((had) => had.id === tie.id));
-  const told = [gone.length > 0 ? `Comes away: ${gone.map((one) => plain(one.name)).join(", ")}` : "", out.length > 0
-    ? `Out: ${out.map((one) => plain(one.name)).join(", ")}` : "",
-    done!.refused ? "Refused by the bench: see the finding on this line" : ""].filter(Boolean).join("\n\n");
-  return rows.length === 0 && told === "" ? "" : `${rows.length > 0 ? `| On the bench of ${plain(performance.model.title ||
-    performance.model.unit)} | before | after |\n|---|---|---|\n${rows.join("\n")}\n\n` : ""}${told}`;
+  const told = [
+    gone.length > 0 ? `Comes away: ${gone.map((one) => plain(one.name)).join(", ")}` : "",
+    out.length > 0 ? `Out: ${out.map((one) => plain(one.name)).join(", ")}` : "",
+    done!.refused ? "Refused by the bench: see the finding on this line" : "",
+  ]
+    .filter(Boolean)
+    .join("\n\n");
+  return rows.length === 0 && told === ""
+    ? ""
+    : `${
+        rows.length > 0
+          ? `| On the bench of ${plain(
+              performance.model.title || performance.model.unit,
+            )} | before | after |\n|---|---|---|\n${rows.join("\n")}\n\n`
+          : ""
+      }${told}`;
 }
 
 function ofFigure(file: SourceFile, first: number, last: number, units: Units): Hover | undefined {
-  const { tokens } = file.tree.scan, number = tokens[first]!, unit = tokens.slice(first, last + 1).find((token) => findUnit(token.image) !== undefined &&
-    token !== number);
+  const { tokens } = file.tree.scan,
+    number = tokens[first]!,
+    unit = tokens.slice(first, last + 1).find((token) => findUnit(token.image) !== undefined && token !== number);
   if (!unit || !/^[\d.]/.test(number.image)) return undefined;
   const range = tokens[first + 1]?.text === ".." ? tokens[first + 2] : undefined;
-  const quantity = makeQuantity({ first: number.image, second: range?.image, form: range ? "range" : "single", unit: unit.image });
-  if (isProblem(quantity)) return undefined;
-  const both = bothSystems(quantity, units), others = ["N·m", "lbf·ft", "lbf·in", "kgf·m"].flatMap((name) => {
-    const other = quantity.dimension === "torque" && name !== quantity.unit ? convert(quantity, name) : undefined;
-    return other ? [other.written] : [];
+  const quantity = makeQuantity({
+    first: number.image,
+    second: range?.image,
+    form: range ? "range" : "single",
+    unit: unit.image,
   });
-  return { start: number.startOffset, end: unit.endOffset! + 1, markdown: [both, others.join(" · ")].filter(Boolean).join("\n\n") };
+  if (isProblem(quantity)) return undefined;
+  const both = bothSystems(quantity, units),
+    others = ["N·m", "lbf·ft", "lbf·in", "kgf·m"].flatMap((name) => {
+      const other = quantity.dimension === "torque" && name !== quantity.unit ? convert(quantity, name) : undefined;
+      return other ? [other.written] : [];
+    });
+  return {
+    start: number.startOffset,
+    end: unit.endOffset! + 1,
+    markdown: [both, others.join(" · ")].filter(Boolean).join("\n\n"),
+  };
 }
 
 function ofMention(checked: Checked, mention: Mention, offset: number, settings: Settings, units: Units): string {
-  const { project } = checked, moment = momentAt(checked, mention.file, offset);
+  const { project } = checked,
+    moment = momentAt(checked, mention.file, offset);
   // Where it is declared tells a thing from another of its name in a unit inside.
-  const source = project.files.get(mention.home), declaredAt = source && mentionsIn(project, source).find((one) => one.symbol === mention.symbol &&
-    one.role === "declared");
-  const isIt = (thing: Thing): boolean => declaredAt !== undefined && thing.at.file === declaredAt.file && thing.at.start === declaredAt.start;
+  const source = project.files.get(mention.home),
+    declaredAt =
+      source && mentionsIn(project, source).find((one) => one.symbol === mention.symbol && one.role === "declared");
+  const isIt = (thing: Thing): boolean =>
+    declaredAt !== undefined && thing.at.file === declaredAt.file && thing.at.start === declaredAt.start;
   const isInside = moment?.performance.model.things.some(isIt) ?? false;
-  const model = isInside ? moment!.performance.model : mention.unit === "" ? undefined : plainModel(checked, mention.home, mention.unit),
+  const model = isInside
+      ? moment!.performance.model
+      : mention.unit === ""
+        ? undefined
+        : plainModel(checked, mention.home, mention.unit),
     thing = model?.things.find(isIt);
   if (thing && model) return ofThing(checked, model, thing, moment, settings, units);
-  const declared = [...project.files.values()].flatMap((file) => file.declarations.filter((one) => one.id === mention.id &&
-    one.word === mention.word).map((one) => ({ file, one })))[0];
+  const declared = [...project.files.values()].flatMap((file) =>
+    file.declarations.filter((one) => one.id === mention.id && one.word === mention.word).map((one) => ({ file, one })),
+  )[0];
   const head = `**${plain(declared && declared.one.name !== declared.one.id ? declared.one.name : mention.id)}** · ${mention.word}`;
   if (mention.word === "procedure" && declared) {
-    const performance = checked.performances.find(({ procedure }) => procedure.id === mention.id && procedure.at.file === declared.file.path);
-    return [head, performance ? `${performance.strip.length} acts in the strip, ${performance.refit.length || performance.written.length} on the way back`
-      : "", plain(performance?.procedure.about ?? "")].filter(Boolean).join("\n\n");
+    const performance = checked.performances.find(
+      ({ procedure }) => procedure.id === mention.id && procedure.at.file === declared.file.path,
+    );
+    return [
+      head,
+      performance
+        ? `${performance.strip.length} acts in the strip, ${performance.refit.length || performance.written.length} on the way back`
+        : "",
+      plain(performance?.procedure.about ?? ""),
+    ]
+      .filter(Boolean)
+      .join("\n\n");
   }
   if (declared) {
-    const { tokens } = declared.file.tree.scan, facts = (declared.one.item.block?.items ?? []).map((item) =>
-      declared.file.text.slice(tokens[item.first]!.startOffset, tokens[item.last]!.endOffset! + 1));
-    return [head, facts.length > 0 && facts.join("").length < 600 ? "```strip\n" + facts.join("\n") + "\n```" : ""].filter(Boolean).join("\n\n");
+    const { tokens } = declared.file.tree.scan,
+      facts = (declared.one.item.block?.items ?? []).map((item) =>
+        declared.file.text.slice(tokens[item.first]!.startOffset, tokens[item.last]!.endOffset! + 1),
+      );
+    return [head, facts.length > 0 && facts.join("").length < 600 ? "```strip\n" + facts.join("\n") + "\n```" : ""]
+      .filter(Boolean)
+      .join("\n\n");
   }
   return [head, plain(titleOf(project.files.get(mention.file)!, mention.item))].filter(Boolean).join("\n\n");
 }
 
-function ofThing(checked: Checked, model: Model, thing: Thing, moment: Moment | undefined, settings: Settings, units: Units): string {
+function ofThing(
+  checked: Checked,
+  model: Model,
+  thing: Thing,
+  moment: Moment | undefined,
+  settings: Settings,
+  units: Units,
+): string {
   const lines = (() => {
     switch (thing.is) {
-      case "part": return ofPart(checked, model, thing, moment, units);
-      case "tie": return ofTie(checked, model, thing, moment, settings, units);
-      case "fluid": return ofFluid(thing, units);
-      case "hazard": return ofHazard(thing, moment, units);
+      case "part":
+        return ofPart(checked, model, thing, moment, units);
+      case "tie":
+        return ofTie(checked, model, thing, moment, settings, units);
+      case "fluid":
+        return ofFluid(thing, units);
+      case "hazard":
+        return ofHazard(thing, moment, units);
     }
   })();
   if (thing.about !== "") lines.push(plain(thing.about));
@@ -135,30 +224,63 @@ function ofThing(checked: Checked, model: Model, thing: Thing, moment: Moment | 
 const list = (names: readonly string[]): string => names.map(plain).join(", ");
 
 function whereDone(checked: Checked, model: Model, thing: Thing, moment: Moment | undefined): string[] {
-  const performance = moment?.performance ?? checked.performances.find((one) => one.model === model &&
-    one.events.some((event) => event.things.includes(thing.index) || event.moved.includes(thing.index)));
+  const performance =
+    moment?.performance ??
+    checked.performances.find(
+      (one) =>
+        one.model === model &&
+        one.events.some((event) => event.things.includes(thing.index) || event.moved.includes(thing.index)),
+    );
   if (!performance) return [];
-  const off = performance.events.find((event) => (event.kind === "off" || event.kind === "out") &&
-    (event.things.includes(thing.index) || event.moved.includes(thing.index)) && !event.assumed);
-  const back = performance.refit.findIndex(({ op }) => op.things.includes(thing.index) && (op.verb === "fit" || op.verb === "tighten"));
-  const line = (file: string, offset: number): number => { const source = checked.project.files.get(file); return source ? lineNumber(source.tree, offset)
-    : 0; };
+  const off = performance.events.find(
+    (event) =>
+      (event.kind === "off" || event.kind === "out") &&
+      (event.things.includes(thing.index) || event.moved.includes(thing.index)) &&
+      !event.assumed,
+  );
+  const back = performance.refit.findIndex(
+    ({ op }) => op.things.includes(thing.index) && (op.verb === "fit" || op.verb === "tighten"),
+  );
+  const line = (file: string, offset: number): number => {
+    const source = checked.project.files.get(file);
+    return source ? lineNumber(source.tree, offset) : 0;
+  };
   const said: string[] = [];
-  if (off) said.push(`${off.kind === "off" ? "Comes off" : "Undone"} at line ${line(off.act.at.file, off.act.at.start)}${off.around.step ? ` (${plain(off.around.step.title || off.around.step.name)})` : ""}, in ${plain(performance.procedure.title || performance.procedure.id)}`);
+  if (off)
+    said.push(
+      `${off.kind === "off" ? "Comes off" : "Undone"} at line ${line(off.act.at.file, off.act.at.start)}${off.around.step ? ` (${plain(off.around.step.title || off.around.step.name)})` : ""}, in ${plain(performance.procedure.title || performance.procedure.id)}`,
+    );
   if (back >= 0) said.push(`Goes back as act ${back + 1} of ${performance.refit.length} of the computed refit`);
   return said;
 }
 
 function ofPart(checked: Checked, model: Model, part: Part, moment: Moment | undefined, units: Units): string[] {
-  const kind = kindIn(partKinds, part.kind), ties = model.ties.filter((tie) => tie.lowers.includes(part.index) || tie.uppers.includes(part.index));
-  const state = moment?.state, holding = state ? ties.filter((tie) => !isOut(model, state, tie.index)) : ties;
-  const lines = [`**${plain(part.name)}** · ${kind ? kind.title.toLowerCase() : "part"}${part.count > 1 ? `, ${part.count} of them` : ""}`];
-  const facts = [part.mass ? bothSystems(part.mass, units) : "mass not given", part.fitsBy ?? "", part.partNo ? `part number ${plain(part.partNo)}` : "",
-    part.standard ? plain(part.standard) : ""].filter(Boolean);
+  const kind = kindIn(partKinds, part.kind),
+    ties = model.ties.filter((tie) => tie.lowers.includes(part.index) || tie.uppers.includes(part.index));
+  const state = moment?.state,
+    holding = state ? ties.filter((tie) => !isOut(model, state, tie.index)) : ties;
+  const lines = [
+    `**${plain(part.name)}** · ${kind ? kind.title.toLowerCase() : "part"}${part.count > 1 ? `, ${part.count} of them` : ""}`,
+  ];
+  const facts = [
+    part.mass ? bothSystems(part.mass, units) : "mass not given",
+    part.fitsBy ?? "",
+    part.partNo ? `part number ${plain(part.partNo)}` : "",
+    part.standard ? plain(part.standard) : "",
+  ].filter(Boolean);
   lines.push(facts.join(" · "));
-  if (state && lumpOf(state, part.index) !== ON_BASE && at(state.lumpBy, part.index) >= 0) lines.push("Off at this line");
-  else if (holding.length > 0) lines.push(`${state ? "Still held" : "Held"} by ${list(holding.slice(0, 12).map((tie) => (tie.count > 1 ? `${state
-    ? `${left(model, state, tie.index)} of ` : ""}${tie.count} ${tie.name}` : tie.name)))}${holding.length > 12 ? " …" : ""}`);
+  if (state && lumpOf(state, part.index) !== ON_BASE && at(state.lumpBy, part.index) >= 0)
+    lines.push("Off at this line");
+  else if (holding.length > 0)
+    lines.push(
+      `${state ? "Still held" : "Held"} by ${list(
+        holding
+          .slice(0, 12)
+          .map((tie) =>
+            tie.count > 1 ? `${state ? `${left(model, state, tie.index)} of ` : ""}${tie.count} ${tie.name}` : tie.name,
+          ),
+      )}${holding.length > 12 ? " …" : ""}`,
+    );
   if (part.hosts.length > 0) lines.push(`Fits ${list(part.hosts.map((host) => model.things[host]!.name))}`);
   if (part.behind.length > 0) lines.push(`Behind ${list(part.behind.map((one) => model.things[one]!.name))}`);
   if (part.positions.length > 0) lines.push(`Worked on in position ${list(part.positions)}`);
@@ -166,18 +288,36 @@ function ofPart(checked: Checked, model: Model, part: Part, moment: Moment | und
   return lines;
 }
 
-function ofTie(checked: Checked, model: Model, tie: Tie, moment: Moment | undefined, settings: Settings, units: Units): string[] {
+function ofTie(
+  checked: Checked,
+  model: Model,
+  tie: Tie,
+  moment: Moment | undefined,
+  settings: Settings,
+  units: Units,
+): string[] {
   const title = tie.fastener ? kindIn(fastenerKinds, tie.kind)?.title : kindIn(jointKinds, tie.kind)?.title;
-  const lines = [`**${plain(tie.name)}** · ${tie.count > 1 ? `${tie.count} × ` : ""}${(title ?? tie.kind).toLowerCase()}${tie.size ? ` ${tie.size.designation}` : ""}${tie.propertyClass ? ` ${tie.propertyClass}` : ""}`];
-  if (moment) { const isIn = left(model, moment.state, tie.index); lines.push(isIn === tie.count ? "None undone at this line"
-    : `${tie.count - isIn} of ${tie.count} undone at this line`); }
-  const joins = tie.lowers.length > 0
-    ? `Joins ${list(tie.lowers.map((one) => model.things[one]!.name))} to ${list(tie.uppers.map((one) => model.things[one]!.name))}` : "";
+  const lines = [
+    `**${plain(tie.name)}** · ${tie.count > 1 ? `${tie.count} × ` : ""}${(title ?? tie.kind).toLowerCase()}${tie.size ? ` ${tie.size.designation}` : ""}${tie.propertyClass ? ` ${tie.propertyClass}` : ""}`,
+  ];
+  if (moment) {
+    const isIn = left(model, moment.state, tie.index);
+    lines.push(
+      isIn === tie.count ? "None undone at this line" : `${tie.count - isIn} of ${tie.count} undone at this line`,
+    );
+  }
+  const joins =
+    tie.lowers.length > 0
+      ? `Joins ${list(tie.lowers.map((one) => model.things[one]!.name))} to ${list(tie.uppers.map((one) => model.things[one]!.name))}`
+      : "";
   if (joins) lines.push(joins);
   if (tie.behind.length > 0) lines.push(`Behind ${list(tie.behind.map((one) => model.things[one]!.name))}`);
   if (tie.fastener) {
     const spanner = spannerOf(tie, units);
-    if (spanner) lines.push(`Tool: ${spanner.says}${spanner.computed ? ", from the standard of its head: measure before you rely on it" : ""}`);
+    if (spanner)
+      lines.push(
+        `Tool: ${spanner.says}${spanner.computed ? ", from the standard of its head: measure before you rely on it" : ""}`,
+      );
     if (tie.torques.length > 0 || tie.stages.length > 0) lines.push(`Torque: ${plain(torqueText(tie, units))}`);
     lines.push(...strengthOf(tie, settings));
   }
@@ -187,38 +327,67 @@ function ofTie(checked: Checked, model: Model, tie: Tie, moment: Moment | undefi
 
 /** Stress area, preload and share of yield, by the figures' own functions. */
 function strengthOf(tie: Tie, settings: Settings): string[] {
-  const className = tie.propertyClass ?? tie.grade, lines: string[] = [];
-  if (!tie.size || className === undefined) return tie.size ? ["No strength class given: neither preload nor share of yield can be reckoned"] : [];
+  const className = tie.propertyClass ?? tie.grade,
+    lines: string[] = [];
+  if (!tie.size || className === undefined)
+    return tie.size ? ["No strength class given: neither preload nor share of yield can be reckoned"] : [];
   const bolt = boltOf(tie.size, className);
-  if (!isFigureError(bolt)) lines.push(`Stress area ${rounded(loadArea(bolt.thread) * 1e6)} mm² (${rounded(loadArea(bolt.thread) / 0.0254 ** 2)} in²)`);
-  const friction = tie.figures.get("friction"), own = typeof friction === "number" ? { frictionThread: friction, frictionHead: friction } : {};
+  if (!isFigureError(bolt))
+    lines.push(
+      `Stress area ${rounded(loadArea(bolt.thread) * 1e6)} mm² (${rounded(loadArea(bolt.thread) / 0.0254 ** 2)} in²)`,
+    );
+  const friction = tie.figures.get("friction"),
+    own = typeof friction === "number" ? { frictionThread: friction, frictionHead: friction } : {};
   const value = tie.torques.find((torque) => torque.value)?.value;
   if (!value) return lines;
-  const judged = assessTorque(si(value).high, { size: tie.size, className, head: tie.drive?.kind === "hex-socket" ? "socket-cap" : "hex", ...own },
-    assumptionsOf(settings));
+  const judged = assessTorque(
+    si(value).high,
+    { size: tie.size, className, head: tie.drive?.kind === "hex-socket" ? "socket-cap" : "hex", ...own },
+    assumptionsOf(settings),
+  );
   if (isFigureError(judged)) return [...lines, plain(judged.says)];
   const of = tie.size.system === "unified" ? "the proof load" : "the yield stress";
-  lines.push(`At ${plain(value.written)}: preload about ${rounded(judged.preload / 1000)} kN (${rounded(fromSi(judged.preload, "lbf"))} lbf), ${Math.round(judged.utilisation * 100)} % of ${of}`);
-  lines.push(`*Reckoned with ${plain(judged.assumptions.join("; "))}. Source: ${plain(judged.source)}. The maker's figure comes first.*`);
+  lines.push(
+    `At ${plain(value.written)}: preload about ${rounded(judged.preload / 1000)} kN (${rounded(fromSi(judged.preload, "lbf"))} lbf), ${Math.round(judged.utilisation * 100)} % of ${of}`,
+  );
+  lines.push(
+    `*Reckoned with ${plain(judged.assumptions.join("; "))}. Source: ${plain(judged.source)}. The maker's figure comes first.*`,
+  );
   return lines;
 }
 
 function ofFluid(fluid: Fluid, units: Units): string[] {
   const kind = kindIn(fluidKinds, fluid.kind);
-  return [`**${plain(fluid.name)}** · ${kind ? kind.title.toLowerCase() : "fluid"}`, fluid.volume ? bothSystems(fluid.volume, units) : "amount not given",
-    fluid.recover ? "Must be caught, not let go" : ""];
+  return [
+    `**${plain(fluid.name)}** · ${kind ? kind.title.toLowerCase() : "fluid"}`,
+    fluid.volume ? bothSystems(fluid.volume, units) : "amount not given",
+    fluid.recover ? "Must be caught, not let go" : "",
+  ];
 }
 
 function ofHazard(hazard: Hazard, moment: Moment | undefined, units: Units): string[] {
   const kind = kindIn(hazardKinds, hazard.kind),
-    lines = [`**${hazard.signal ? `${signals[hazard.signal].title}: ` : ""}${plain(hazard.name)}** · ${kind ? kind.title.toLowerCase() : hazard.kind}`];
-  if (hazard.figures.size > 0) lines.push([...hazard.figures].map(([word, value]) => `${word} ${bothSystems(value, units)}`).join(" · "));
+    lines = [
+      `**${hazard.signal ? `${signals[hazard.signal].title}: ` : ""}${plain(hazard.name)}** · ${kind ? kind.title.toLowerCase() : hazard.kind}`,
+    ];
+  if (hazard.figures.size > 0)
+    lines.push([...hazard.figures].map(([word, value]) => `${word} ${bothSystems(value, units)}`).join(" · "));
   hazard.precautions.forEach((precaution, i) => {
-    const wait = waitOf(hazard, precaution), done = moment && at(moment.state.standing, precaution.number) !== 0 ? " *(taken before this line)*" : "";
+    const wait = waitOf(hazard, precaution),
+      done = moment && at(moment.state.standing, precaution.number) !== 0 ? " *(taken before this line)*" : "";
     lines.push(`${i + 1}\\. ${precautionTitle(precaution.kind)}: ${plain(precaution.text)}${done}`);
-    if (wait?.seconds !== undefined) lines.push(`Wait ${timeText(wait.seconds, units.wording)}${wait.decidedBy ? `,
-      decided by ${wait.decidedBy.name}` : ""}: ${wait.steps.map(plain).join("; ")} *(${plain(wait.source)})*`);
+    if (wait?.seconds !== undefined)
+      lines.push(
+        `Wait ${timeText(wait.seconds, units.wording)}${
+          wait.decidedBy
+            ? `,
+      decided by ${wait.decidedBy.name}`
+            : ""
+        }: ${wait.steps.map(plain).join("; ")} *(${plain(wait.source)})*`,
+      );
   });
-  lines.push("*A wait or a precaution does not stand for the proof. The maker's data, local rules and licensed people come first.*");
+  lines.push(
+    "*A wait or a precaution does not stand for the proof. The maker's data, local rules and licensed people come first.*",
+  );
   return lines;
 }

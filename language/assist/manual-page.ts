@@ -20,15 +20,23 @@ export interface ManualPage {
 
 /** The procedures of the file that no other of them does; undefined where it has none. */
 export function manualPage(checked: Checked, file: string, options: OutputOptions): ManualPage | undefined {
-  const own = ownPerformances(checked, file), called = new Set(own.flatMap((performance: Performance) =>
-    performance.strip.map(({ around }) => around.procedure.id).filter((id) => id !== performance.procedure.id)));
+  const own = ownPerformances(checked, file),
+    called = new Set(
+      own.flatMap((performance: Performance) =>
+        performance.strip.map(({ around }) => around.procedure.id).filter((id) => id !== performance.procedure.id),
+      ),
+    );
   const printed = own.filter(({ procedure }) => !called.has(procedure.id));
   if (printed.length === 0) return undefined;
   const document = manualDocument(inputFor(checked, printed), options);
-  const marks = document.chapters.flatMap((chapter) => [...chapter.strip, ...chapter.refit, ...chapter.finish].flatMap((group) =>
-    group.lines.flatMap((line, i) => {
-    const mark = line.is === "action" ? [{ id: `${chapter.prefix}line-${line.id.toLowerCase()}`, at: line.at }] : [];
-    return i === 0 ? [{ id: group.id, at: line.at }, ...mark] : mark;
-  })));
+  const marks = document.chapters.flatMap((chapter) =>
+    [...chapter.strip, ...chapter.refit, ...chapter.finish].flatMap((group) =>
+      group.lines.flatMap((line, i) => {
+        const mark =
+          line.is === "action" ? [{ id: `${chapter.prefix}line-${line.id.toLowerCase()}`, at: line.at }] : [];
+        return i === 0 ? [{ id: group.id, at: line.at }, ...mark] : mark;
+      }),
+    ),
+  );
   return { title: `${document.title}: ${document.subtitle}`, body: manualBody(document, options), style, marks };
 }

@@ -21,5 +21,7 @@ export function plainModel({ project, performances }: Checked, file: string, uni
 
 /** Of every unit that a file declares. */
 export const modelsIn = (checked: Checked, file: string): Model[] =>
-  (checked.project.files.get(file)?.declarations ?? []).flatMap((one) => { const model = one.word === "unit" ? plainModel(checked, file, one.id) : undefined;
-    return model ? [model] : []; });
+  (checked.project.files.get(file)?.declarations ?? []).flatMap((one) => {
+    const model = one.word === "unit" ? plainModel(checked, file, one.id) : undefined;
+    return model ? [model] : [];
+  });

@@ -19,29 +19,39 @@ const endOf = (token: Token): number => token.endOffset! + 1;
 
 /** Index of the first token that ends at or after the offset. */
 export function tokenIndexAt(tokens: readonly Token[], offset: number): number {
-  let low = 0, high = tokens.length;
+  let low = 0,
+    high = tokens.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (endOf(tokens[middle]!) < offset) low = middle + 1; else high = middle;
+    if (endOf(tokens[middle]!) < offset) low = middle + 1;
+    else high = middle;
   }
   return low;
 }
 
 export function placeAt(tree: Tree, offset: number): Place {
-  const { tokens } = tree.scan, path: Item[] = [];
-  let items: readonly Item[] = tree.items, block = tree.place;
+  const { tokens } = tree.scan,
+    path: Item[] = [];
+  let items: readonly Item[] = tree.items,
+    block = tree.place;
   for (;;) {
-    const inside = items.find((item) => tokens[item.first]!.startOffset <= offset && endOf(tokens[item.last]!) >= offset);
+    const inside = items.find(
+      (item) => tokens[item.first]!.startOffset <= offset && endOf(tokens[item.last]!) >= offset,
+    );
     if (!inside) break;
     path.push(inside);
     if (!inside.block || inside.block.first > inside.block.last) break;
-    const open = tokens[inside.block.first]!, close = tokens[inside.block.last]!;
-    const inBlock = endOf(open) <= offset && (close.text === "}" && !close.invented ? close.startOffset >= offset : endOf(close) >= offset);
+    const open = tokens[inside.block.first]!,
+      close = tokens[inside.block.last]!;
+    const inBlock =
+      endOf(open) <= offset &&
+      (close.text === "}" && !close.invented ? close.startOffset >= offset : endOf(close) >= offset);
     if (!inBlock) break;
     block = inside.block.place;
     items = inside.block.items;
   }
-  const index = tokenIndexAt(tokens, offset), token = tokens[index];
+  const index = tokenIndexAt(tokens, offset),
+    token = tokens[index];
   return { path, block, token: token && token.startOffset <= offset && endOf(token) >= offset ? token : undefined };
 }
 
@@ -70,34 +80,63 @@ export interface Slot {
 
 /** Undefined inside a comment. */
 export function slotAt(tree: Tree, offset: number): Slot | undefined {
-  const { scan: { text, tokens, comments } } = tree;
+  const {
+    scan: { text, tokens, comments },
+  } = tree;
   if (comments.some((comment) => comment.start < offset && offset <= comment.end)) return undefined;
-  const index = tokenIndexAt(tokens, offset), at = tokens[index], here = at && at.startOffset < offset && offset <= endOf(at) ? at : undefined;
+  const index = tokenIndexAt(tokens, offset),
+    at = tokens[index],
+    here = at && at.startOffset < offset && offset <= endOf(at) ? at : undefined;
   if (here?.tokenType === Str && (offset < endOf(here) || !here.image.endsWith('"') || here.image === '"')) {
     const { path, block } = placeAt(tree, offset);
-    return { prefix: "", from: offset, block, opens: false, item: path[path.length - 1], next: [], context: "", earlier: "", listed: new Set(), text: here,
-      path };
+    return {
+      prefix: "",
+      from: offset,
+      block,
+      opens: false,
+      item: path[path.length - 1],
+      next: [],
+      context: "",
+      earlier: "",
+      listed: new Set(),
+      text: here,
+      path,
+    };
   }
-  const isWord = here !== undefined && /^[\p{L}\p{N}·°µΩ%.-]+$/u.test(here.image), from = isWord ? here.startOffset : offset, prefix = text.slice(from, offset);
-  const before = isWord ? index - 1 : (at && endOf(at) <= offset ? index : index - 1);
-  const { path, block } = blockAround(tree, before), last = tokens[before];
-  const lineStart = text.lastIndexOf("\n", from - 1) + 1, startsLine = /^\s*$/.test(text.slice(lineStart, from));
-  const head = last === undefined || last.text === "{" || last.text === "}" ? undefined : headBefore(path, tree, before);
+  const isWord = here !== undefined && /^[\p{L}\p{N}·°µΩ%.-]+$/u.test(here.image),
+    from = isWord ? here.startOffset : offset,
+    prefix = text.slice(from, offset);
+  const before = isWord ? index - 1 : at && endOf(at) <= offset ? index : index - 1;
+  const { path, block } = blockAround(tree, before),
+    last = tokens[before];
+  const lineStart = text.lastIndexOf("\n", from - 1) + 1,
+    startsLine = /^\s*$/.test(text.slice(lineStart, from));
+  const head =
+    last === undefined || last.text === "{" || last.text === "}" ? undefined : headBefore(path, tree, before);
   const state = head && follow(head, tokens, before);
   const goesOn = state !== undefined && (!startsLine || last!.text === ",");
   return {
-    prefix, from, block, text: undefined, path,
+    prefix,
+    from,
+    block,
+    text: undefined,
+    path,
     opens: !goesOn ? true : state.ends && last!.text !== ",",
-    item: head, next: goesOn ? state.follow : [], ...(goesOn ? wordsBefore(head!, tokens, before) : { context: "", earlier: "", listed: new Set<string>() }),
+    item: head,
+    next: goesOn ? state.follow : [],
+    ...(goesOn ? wordsBefore(head!, tokens, before) : { context: "", earlier: "", listed: new Set<string>() }),
   };
 }
 
 /** The items whose blocks are open after a token. */
 function blockAround(tree: Tree, index: number): { path: Item[]; block: string } {
   const path: Item[] = [];
-  let items: readonly Item[] = tree.items, block = tree.place;
+  let items: readonly Item[] = tree.items,
+    block = tree.place;
   for (;;) {
-    const around = items.findLast((item) => item.block && item.block.first <= index && isOpenAt(item, tree.scan.tokens, index));
+    const around = items.findLast(
+      (item) => item.block && item.block.first <= index && isOpenAt(item, tree.scan.tokens, index),
+    );
     if (!around?.block) return { path, block };
     path.push(around);
     block = around.block.place;
@@ -106,18 +145,22 @@ function blockAround(tree: Tree, index: number): { path: Item[]; block: string }
 }
 
 function isOpenAt(item: Item, tokens: readonly Token[], index: number): boolean {
-  const block = item.block!, close = tokens[block.last];
-  if (tokens[block.first]?.text !== "{") return index >= block.first && index <= block.last;      // the one item behind an `if`
-  return close?.text === "}" && !close.invented ? index < block.last : index <= block.last || block.last === tokens.length - 1;
+  const block = item.block!,
+    close = tokens[block.last];
+  if (tokens[block.first]?.text !== "{") return index >= block.first && index <= block.last; // the one item behind an `if`
+  return close?.text === "}" && !close.invented
+    ? index < block.last
+    : index <= block.last || block.last === tokens.length - 1;
 }
 
 /** The item whose head a token belongs to. */
 function headBefore(path: readonly Item[], tree: Tree, index: number): Item | undefined {
   const items = path.length > 0 ? path[path.length - 1]!.block!.items : tree.items;
   let found = items.findLast((item) => item.first <= index);
-  while (found?.block && tree.scan.tokens[found.block.first]?.text !== "{" && found.block.first <= index) found = found.block.items.findLast((item) =>
-    item.first <= index) ?? found;
-  if (!found?.entry || (found.block && found.block.first <= index && tree.scan.tokens[found.block.first]?.text === "{")) return undefined;
+  while (found?.block && tree.scan.tokens[found.block.first]?.text !== "{" && found.block.first <= index)
+    found = found.block.items.findLast((item) => item.first <= index) ?? found;
+  if (!found?.entry || (found.block && found.block.first <= index && tree.scan.tokens[found.block.first]?.text === "{"))
+    return undefined;
   return found;
 }
 
@@ -130,15 +173,29 @@ function follow(item: Item, tokens: readonly Token[], to: number): Leaf | undefi
 
 function wordsBefore(item: Item, tokens: readonly Token[], to: number): Pick<Slot, "context" | "earlier" | "listed"> {
   const listed = new Set<string>();
-  let context = item.entry!.word, earlier = "", state: Leaf | undefined = startOf(item.entry!.shape);
+  let context = item.entry!.word,
+    earlier = "",
+    state: Leaf | undefined = startOf(item.entry!.shape);
   for (let i = item.first + 1; i <= to && state; i++) {
     const token = tokens[i]!;
     state = step(state, token);
     if (!state) break;
     if (state.is === "name" || state.is === "item" || state.is === "label") listed.add(token.text);
-    else if (state.is === "string") { earlier = context; context = item.entry!.word; }
-    else if (state.is === "word" && token.text !== "of" && token.text !== "and" && token.text !== "or" && token.text !== "fails" &&
-      token.text !== "removed") { earlier = context; context = token.text; listed.clear(); }
+    else if (state.is === "string") {
+      earlier = context;
+      context = item.entry!.word;
+    } else if (
+      state.is === "word" &&
+      token.text !== "of" &&
+      token.text !== "and" &&
+      token.text !== "or" &&
+      token.text !== "fails" &&
+      token.text !== "removed"
+    ) {
+      earlier = context;
+      context = token.text;
+      listed.clear();
+    }
   }
   return { context, earlier, listed };
 }

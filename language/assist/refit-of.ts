@@ -9,7 +9,11 @@ import { write, type OutputInput, type OutputOptions } from "../outputs/output.t
 import type { Units } from "../outputs/lines/figures.ts";
 import type { Checked } from "../workspace/check-project.ts";
 
-export interface RefitLine { readonly id: string; readonly says: string; readonly at: Span }
+export interface RefitLine {
+  readonly id: string;
+  readonly says: string;
+  readonly at: Span;
+}
 export interface StepRefit {
   /** Number and title of the strip step. */
   readonly number: number;
@@ -26,35 +30,56 @@ const known = new WeakMap<Performance, readonly StepRefit[]>();
 export function stepRefits(performance: Performance, units: Units): readonly StepRefit[] {
   const had = known.get(performance);
   if (had) return had;
-  const lines = linesOf(performance, units), steps = new Map(performance.strip.flatMap(({ around: { step } }) => (step ? [[step.number, step] as const] : [])));
+  const lines = linesOf(performance, units),
+    steps = new Map(performance.strip.flatMap(({ around: { step } }) => (step ? [[step.number, step] as const] : [])));
   const found = [...steps.values()].map((step): StepRefit => {
     const groups = lines.refit.filter((group) => group.step === step.number);
-    return { number: step.number, title: step.title || step.name, at: step.at, groups: groups.map((group) => group.number), lines: groups.flatMap(saidIn) };
+    return {
+      number: step.number,
+      title: step.title || step.name,
+      at: step.at,
+      groups: groups.map((group) => group.number),
+      lines: groups.flatMap(saidIn),
+    };
   });
   known.set(performance, found);
   return found;
 }
 
-const saidIn = (group: LineGroup): RefitLine[] => group.lines.flatMap((line): RefitLine[] => {
-  switch (line.is) {
-    case "action": return [{ id: line.id, says: [line.says, line.text].filter(Boolean).join(" "), at: line.at }];
-    case "note": case "video": return [{ id: line.id, says: line.says, at: line.at }];
-    case "message": return [{ id: line.id, says: `${line.signal.toUpperCase()}: ${line.text}`, at: line.at }];
-    case "hazard": return [{ id: line.id, says: `${(line.hazard.signal ?? "hazard").toUpperCase()}: ${line.hazard.name}`, at: line.at }];
-    case "photo": return [];
-  }
-});
+const saidIn = (group: LineGroup): RefitLine[] =>
+  group.lines.flatMap((line): RefitLine[] => {
+    switch (line.is) {
+      case "action":
+        return [{ id: line.id, says: [line.says, line.text].filter(Boolean).join(" "), at: line.at }];
+      case "note":
+      case "video":
+        return [{ id: line.id, says: line.says, at: line.at }];
+      case "message":
+        return [{ id: line.id, says: `${line.signal.toUpperCase()}: ${line.text}`, at: line.at }];
+      case "hazard":
+        return [
+          { id: line.id, says: `${(line.hazard.signal ?? "hazard").toUpperCase()}: ${line.hazard.name}`, at: line.at },
+        ];
+      case "photo":
+        return [];
+    }
+  });
 
 /** The performances of a file's own procedures, the plain build of each. */
 export function ownPerformances(checked: Checked, file: string): Performance[] {
   const found = new Map<string, Performance>();
-  for (const performance of checked.performances) if (performance.procedure.at.file === file &&
-    !found.has(performance.procedure.id)) found.set(performance.procedure.id, performance);
+  for (const performance of checked.performances)
+    if (performance.procedure.at.file === file && !found.has(performance.procedure.id))
+      found.set(performance.procedure.id, performance);
   return [...found.values()];
 }
 
 export function inputFor(checked: Checked, performances: readonly Performance[]): OutputInput {
-  return { performances, texts: checked.texts, openFindings: checked.findings.filter(({ severity }) => severity !== "hint").length };
+  return {
+    performances,
+    texts: checked.texts,
+    openFindings: checked.findings.filter(({ severity }) => severity !== "hint").length,
+  };
 }
 
 /** Strip and refit of a file's procedures as text. */

@@ -44,43 +44,89 @@ export function mentionAt(project: Project, file: SourceFile, offset: number): M
 
 /** All mentions of a symbol, declarations first in each file. */
 export function mentionsOf(project: Project, symbol: string): Mention[] {
-  return [...project.files.values()].flatMap((file) => mentionsIn(project, file).filter((mention) => mention.symbol === symbol));
+  return [...project.files.values()].flatMap((file) =>
+    mentionsIn(project, file).filter((mention) => mention.symbol === symbol),
+  );
 }
 
-const undoing: ReadonlySet<string> = new Set(["undo", "loosen", "back-out", "remove", "lift", "slide", "swing", "open", "drain", "recover", "scrap"]);
+const undoing: ReadonlySet<string> = new Set([
+  "undo",
+  "loosen",
+  "back-out",
+  "remove",
+  "lift",
+  "slide",
+  "swing",
+  "open",
+  "drain",
+  "recover",
+  "scrap",
+]);
 const remaking: ReadonlySet<string> = new Set(["fit", "tighten", "press", "fill", "align"]);
 const inProcedures: ReadonlySet<string> = new Set(["step", "task", "measure", "test", "inspect"]);
 
 function read(project: Project, file: SourceFile): readonly Mention[] {
-  const found: Mention[] = [], seen = project.seen(file.path);
-  let unit: UnitNames | undefined, unitId = "";
+  const found: Mention[] = [],
+    seen = project.seen(file.path);
+  let unit: UnitNames | undefined,
+    unitId = "";
   const unitKey = (): string => (unit ? `${unit.source.path}#${unitId}` : "");
   const add = (token: Token, symbol: string, word: string, role: Role, item: Item): void => {
-    const dot = token.text.indexOf("."), id = dot < 0 ? token.text : token.text.slice(0, dot);
+    const dot = token.text.indexOf("."),
+      id = dot < 0 ? token.text : token.text.slice(0, dot);
     // A piece is named behind a point: the name itself ends before it.
     const length = dot < 0 ? token.endOffset! + 1 - token.startOffset : token.image.indexOf(".");
-    found.push({ file: file.path, start: token.startOffset, end: token.startOffset + length, symbol, id, word, role, home: unit?.source.path ?? "", unit: unitId, item, token });
+    found.push({
+      file: file.path,
+      start: token.startOffset,
+      end: token.startOffset + length,
+      symbol,
+      id,
+      word,
+      role,
+      home: unit?.source.path ?? "",
+      unit: unitId,
+      item,
+      token,
+    });
   };
-  const top = (words: readonly Declaration["word"][], id: string): Declaration | undefined => seen.get(id)?.find((one) => words.includes(one.word));
+  const top = (words: readonly Declaration["word"][], id: string): Declaration | undefined =>
+    seen.get(id)?.find((one) => words.includes(one.word));
   const topKey = (one: Declaration): string => `${one.file}#${one.word} ${one.id}`;
 
   eachName(project, file, {
-    enter(names, id) { unit = names; unitId = id ?? ""; },
+    enter(names, id) {
+      unit = names;
+      unitId = id ?? "";
+    },
     declares(token, item) {
       const { word, place } = item.entry!;
       if (place === "file") return add(token, `${file.path}#${word} ${token.text}`, word, "declared", item);
       if (word === "positions") return add(token, `${unitKey()} position ${token.text}`, "position", "declared", item);
-      if (word === "variants" || word === "option") return add(token, `${unitKey()} choice ${token.text}`, word === "option" ? "option" : "variant",
-        "declared", item);
+      if (word === "variants" || word === "option")
+        return add(
+          token,
+          `${unitKey()} choice ${token.text}`,
+          word === "option" ? "option" : "variant",
+          "declared",
+          item,
+        );
       if (word === "temporary") return add(token, `${unitKey()} temporary ${token.text}`, word, "declared", item);
-      if (inProcedures.has(word)) return add(token, `${unitKey()} ${word === "step" || word === "task" ? "step" : "reading"} ${token.text}`,
-        word === "step" || word === "task" ? word : "reading", "declared", item);
+      if (inProcedures.has(word))
+        return add(
+          token,
+          `${unitKey()} ${word === "step" || word === "task" ? "step" : "reading"} ${token.text}`,
+          word === "step" || word === "task" ? word : "reading",
+          "declared",
+          item,
+        );
       add(token, `${unitKey()}/${token.text}`, word, "declared", item);
     },
     name(token, due, item) {
       const target = resolve(token.text.split(".")[0]!, due);
       if (!target) return;
-      const { word } = item.entry!, acts = item.entry!.place === "step" || item.entry!.place === "refit" || item.entry!.place === "finish";
+      const { word } = item.entry!,
+        acts = item.entry!.place === "step" || item.entry!.place === "refit" || item.entry!.place === "finish";
       const role: Role = acts && undoing.has(word) ? "undone" : acts && remaking.has(word) ? "remade" : "named";
       add(token, target.symbol, target.word, role, item);
     },
@@ -88,33 +134,63 @@ function read(project: Project, file: SourceFile): readonly Mention[] {
   return found.sort((a, b) => a.start - b.start);
 
   function resolve(id: string, due: FullDue): { symbol: string; word: string } | undefined {
-    const thing = unit?.things.get(id)?.[0], own = thing && { symbol: `${unitKey()}/${id}`, word: thing.word };
+    const thing = unit?.things.get(id)?.[0],
+      own = thing && { symbol: `${unitKey()}/${id}`, word: thing.word };
     const library = (...words: Declaration["word"][]): { symbol: string; word: string } | undefined => {
       const one = top(words, id);
       return one && { symbol: topKey(one), word: one.word };
     };
-    const inUnit = (kind: string, word = kind): { symbol: string; word: string } => ({ symbol: `${unitKey()} ${kind} ${id}`, word });
-    const step = (): { symbol: string; word: string } | undefined => (stepsOf(project, unitId).has(id) ? inUnit("step") : undefined);
-    const temporary = (): { symbol: string; word: string } | undefined => (unit?.temporaries.has(id) ? inUnit("temporary") : library("temporary"));
+    const inUnit = (kind: string, word = kind): { symbol: string; word: string } => ({
+      symbol: `${unitKey()} ${kind} ${id}`,
+      word,
+    });
+    const step = (): { symbol: string; word: string } | undefined =>
+      stepsOf(project, unitId).has(id) ? inUnit("step") : undefined;
+    const temporary = (): { symbol: string; word: string } | undefined =>
+      unit?.temporaries.has(id) ? inUnit("temporary") : library("temporary");
     switch (due) {
-      case "part": case "thing": case "fluid": case "hazard": return own;
-      case "position": return unit?.positions.has(id) ? inUnit("position") : undefined;
-      case "step": return step();
-      case "step or thing": return own ?? step();
-      case "procedure": return library("procedure");
-      case "procedure or step": return step() ?? library("procedure");
-      case "unit": return library("unit");
-      case "role": return library("role");
-      case "table": return library("torque-table");
-      case "hazard type": return library("hazard");
-      case "temporary": return temporary();
-      case "tool": return own ?? temporary() ?? library("tool", "consumable");
-      case "stores": case "washer": return own ?? library("consumable");
-      case "kind or thing": return own;
-      case "like": return own ?? library("fastener", "hazard");
-      case "reading": return inUnit("reading");
-      case "condition": case "choice": return unit?.choices.has(id) ? inUnit("choice", "option") : undefined;
-      case "kind": case "any": return undefined;
+      case "part":
+      case "thing":
+      case "fluid":
+      case "hazard":
+        return own;
+      case "position":
+        return unit?.positions.has(id) ? inUnit("position") : undefined;
+      case "step":
+        return step();
+      case "step or thing":
+        return own ?? step();
+      case "procedure":
+        return library("procedure");
+      case "procedure or step":
+        return step() ?? library("procedure");
+      case "unit":
+        return library("unit");
+      case "role":
+        return library("role");
+      case "table":
+        return library("torque-table");
+      case "hazard type":
+        return library("hazard");
+      case "temporary":
+        return temporary();
+      case "tool":
+        return own ?? temporary() ?? library("tool", "consumable");
+      case "stores":
+      case "washer":
+        return own ?? library("consumable");
+      case "kind or thing":
+        return own;
+      case "like":
+        return own ?? library("fastener", "hazard");
+      case "reading":
+        return inUnit("reading");
+      case "condition":
+      case "choice":
+        return unit?.choices.has(id) ? inUnit("choice", "option") : undefined;
+      case "kind":
+      case "any":
+        return undefined;
     }
   }
 }
@@ -126,16 +202,18 @@ function stepsOf(project: Project, unit: string): ReadonlySet<string> {
   let byUnit = steps.get(project);
   if (!byUnit) {
     const all = new Map<string, Set<string>>();
-    for (const file of project.files.values()) for (const { word, item } of file.declarations) {
-      if (word !== "procedure") continue;
-      const of = unitOfProcedure(file, item) ?? "", ids = all.get(of) ?? new Set<string>();
-      all.set(of, ids);
-      eachItem(item.block?.items ?? [], (one) => {
-        if (one.entry?.word !== "step" && one.entry?.word !== "task") return;
-        const name = declaredName(file, one);
-        if (name) ids.add(name.text);
-      });
-    }
+    for (const file of project.files.values())
+      for (const { word, item } of file.declarations) {
+        if (word !== "procedure") continue;
+        const of = unitOfProcedure(file, item) ?? "",
+          ids = all.get(of) ?? new Set<string>();
+        all.set(of, ids);
+        eachItem(item.block?.items ?? [], (one) => {
+          if (one.entry?.word !== "step" && one.entry?.word !== "task") return;
+          const name = declaredName(file, one);
+          if (name) ids.add(name.text);
+        });
+      }
     steps.set(project, (byUnit = all));
   }
   return byUnit.get(unit) ?? none;

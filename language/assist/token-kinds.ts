@@ -6,33 +6,74 @@ import { Num, Str, Unit } from "../syntax/tokens.ts";
 import type { Project, SourceFile } from "../names/project.ts";
 import { mentionsIn } from "./symbols.ts";
 
-export const tokenTypes = ["keyword", "part", "fastener", "joint", "fluid", "hazard", "procedure", "step", "tool", "consumable", "position", "kind",
-  "number", "unit", "string", "comment"] as const;
+export const tokenTypes = [
+  "keyword",
+  "part",
+  "fastener",
+  "joint",
+  "fluid",
+  "hazard",
+  "procedure",
+  "step",
+  "tool",
+  "consumable",
+  "position",
+  "kind",
+  "number",
+  "unit",
+  "string",
+  "comment",
+] as const;
 export type TokenType = (typeof tokenTypes)[number];
 export const tokenModifiers = ["declaration", "undone", "remade", "hazard", "lifting", "oneTime"] as const;
 export type TokenModifier = (typeof tokenModifiers)[number];
 
-export interface ColouredToken { readonly start: number; readonly end: number; readonly type: TokenType; readonly modifiers: readonly TokenModifier[] }
+export interface ColouredToken {
+  readonly start: number;
+  readonly end: number;
+  readonly type: TokenType;
+  readonly modifiers: readonly TokenModifier[];
+}
 
 const ofWord: Readonly<Record<string, TokenType>> = {
-  part: "part", fastener: "fastener", joint: "joint", fluid: "fluid", hazard: "hazard", procedure: "procedure", step: "step", task: "step", tool: "tool",
-    consumable: "consumable", temporary: "tool",
-  position: "position", unit: "part", role: "tool", "torque-table": "consumable", reading: "step", option: "position", variant: "position",
+  part: "part",
+  fastener: "fastener",
+  joint: "joint",
+  fluid: "fluid",
+  hazard: "hazard",
+  procedure: "procedure",
+  step: "step",
+  task: "step",
+  tool: "tool",
+  consumable: "consumable",
+  temporary: "tool",
+  position: "position",
+  unit: "part",
+  role: "tool",
+  "torque-table": "consumable",
+  reading: "step",
+  option: "position",
+  variant: "position",
 };
 const lifting: ReadonlySet<string> = new Set(["lift", "support", "release"]);
 const signals: ReadonlySet<string> = new Set(["danger", "warning", "caution", "notice", "hazard", "precaution"]);
 
 /** Every token that has a colour, in order; between `from` and `to` only. */
 export function colouredTokens(project: Project, file: SourceFile, from = 0, to = file.text.length): ColouredToken[] {
-  const { tokens } = file.tree.scan, found: ColouredToken[] = [], taken = new Set<number>(), oneTime = oneTimeParts(file);
+  const { tokens } = file.tree.scan,
+    found: ColouredToken[] = [],
+    taken = new Set<number>(),
+    oneTime = oneTimeParts(file);
   const add = (index: number, type: TokenType, modifiers: readonly TokenModifier[], end?: number): void => {
     const token = tokens[index]!;
     if (taken.has(index) || token.endLine !== token.line || token.invented) return;
     taken.add(index);
-    if (token.startOffset <= to && token.endOffset! + 1 >= from) found.push({ start: token.startOffset, end: end ?? token.endOffset! + 1, type, modifiers });
+    if (token.startOffset <= to && token.endOffset! + 1 >= from)
+      found.push({ start: token.startOffset, end: end ?? token.endOffset! + 1, type, modifiers });
   };
   for (const mention of mentionsIn(project, file)) {
-    const type = ofWord[mention.word], modifiers: TokenModifier[] = [];
+    const type = ofWord[mention.word],
+      modifiers: TokenModifier[] = [];
     if (!type) continue;
     if (mention.role === "declared") modifiers.push("declaration");
     if (mention.role === "undone") modifiers.push("undone");
@@ -42,17 +83,20 @@ export function colouredTokens(project: Project, file: SourceFile, from = 0, to 
   }
   eachItem(file.tree.items, (item) => {
     if (!item.entry) return;
-    const { word } = item.entry, modifiers: TokenModifier[] = [];
+    const { word } = item.entry,
+      modifiers: TokenModifier[] = [];
     if (isKindOf(precautions, word) || signals.has(word)) modifiers.push("hazard");
     if (lifting.has(word)) modifiers.push("lifting");
     add(item.first, "keyword", modifiers);
-    for (const argument of item.arguments) for (let i = argument.first; i <= argument.last; i++) {
-      const token = tokens[i]!;
-      if (argument.slot.startsWith("kind:")) add(i, "kind", []);
-      else if (token.tokenType === Num) add(i, "number", []);
-      else if (token.tokenType === Unit) add(i, "unit", []);
-      else if (token.tokenType === Str) add(i, "string", signals.has(word) || isKindOf(precautions, word) ? ["hazard"] : []);
-    }
+    for (const argument of item.arguments)
+      for (let i = argument.first; i <= argument.last; i++) {
+        const token = tokens[i]!;
+        if (argument.slot.startsWith("kind:")) add(i, "kind", []);
+        else if (token.tokenType === Num) add(i, "number", []);
+        else if (token.tokenType === Unit) add(i, "unit", []);
+        else if (token.tokenType === Str)
+          add(i, "string", signals.has(word) || isKindOf(precautions, word) ? ["hazard"] : []);
+      }
   });
   return found.sort((a, b) => a.start - b.start);
 }
@@ -63,11 +107,14 @@ const known = new WeakMap<SourceFile["tree"], ReadonlySet<string>>();
 function oneTimeParts(file: SourceFile): ReadonlySet<string> {
   let ids = known.get(file.tree);
   if (!ids) {
-    const all = new Set<string>(), { tokens } = file.tree.scan;
+    const all = new Set<string>(),
+      { tokens } = file.tree.scan;
     eachItem(file.tree.items, (item: Item) => {
       if (item.entry?.word !== "part") return;
-      const name = item.arguments.find((one) => one.declares), kind = item.arguments.find((one) => one.slot === "kind:part");
-      const once = (kind && kindIn(partKinds, tokens[kind.first]!.text)?.oneTime) ||
+      const name = item.arguments.find((one) => one.declares),
+        kind = item.arguments.find((one) => one.slot === "kind:part");
+      const once =
+        (kind && kindIn(partKinds, tokens[kind.first]!.text)?.oneTime) ||
         item.block?.items.some((one) => one.entry?.word === "renew" && tokens[one.first + 1]?.text === "always");
       if (name && once) all.add(tokens[name.first]!.text);
     });

@@ -14,13 +14,18 @@ import type { Moment } from "./bench-at.ts";
 
 /** An act from its line, as if it stood in a step. Undefined where the line is none. */
 export function actFrom(line: string): Act | undefined {
-  const text = `procedure a for b {\n step { ${line} }\n}\n`, tree = parse(text), item = tree.items[0]?.block?.items[0]?.block?.items[0];
+  const text = `procedure a for b {\n step { ${line} }\n}\n`,
+    tree = parse(text),
+    item = tree.items[0]?.block?.items[0]?.block?.items[0];
   if (!item?.entry || item.broken || tree.errors.length > 0) return undefined;
   const source: SourceFile = { path: "", text, tree, uses: [], declarations: [], branches: false };
   return readAct({ item, source });
 }
 
-export interface Tried { readonly problems: readonly Problem[]; readonly state: State }
+export interface Tried {
+  readonly problems: readonly Problem[];
+  readonly state: State;
+}
 
 /** The same act for other names: verbs are read once. */
 const named = new Map<string, Act>();

@@ -23,22 +23,31 @@ export function lumpOfItem(bench: Bench, item: Part | Tie): number {
   return seat === undefined ? ON_BASE : lumpOf(bench.state, seat);
 }
 
-export const hostsOf = (bench: Bench, item: Part | Tie): readonly ThingIndex[] => (item.is === "part" ? bench.machine.hosts[item.index]! : []);
+export const hostsOf = (bench: Bench, item: Part | Tie): readonly ThingIndex[] =>
+  item.is === "part" ? bench.machine.hosts[item.index]! : [];
 
 /**
  * What still hides an item in that sub-assembly: things that it is behind and that are not away. A part is away when it is off that
  * sub-assembly or aside; a tie when it is out or backed out. Behind its own host an item can be worked on once the host is off the unit.
  */
-export function hiders(bench: Bench, behind: readonly ThingIndex[], lump: number, hosts: readonly ThingIndex[], moving: ReadonlySet<ThingIndex> = nothing): ThingIndex[] {
+export function hiders(
+  bench: Bench,
+  behind: readonly ThingIndex[],
+  lump: number,
+  hosts: readonly ThingIndex[],
+  moving: ReadonlySet<ThingIndex> = nothing,
+): ThingIndex[] {
   if (behind.length === 0) return [];
   const { state: s, model } = bench;
   return behind.filter((hider) => {
     if (isPart(model, hider)) {
-      if (lumpOf(s, hider) !== lump || moving.has(hider) || isAside(s, hider) || isAssumed(bench, hider, A_AWAY)) return false;
+      if (lumpOf(s, hider) !== lump || moving.has(hider) || isAside(s, hider) || isAssumed(bench, hider, A_AWAY))
+        return false;
       return !(hosts.includes(hider) && lump !== ON_BASE);
     }
     if (!isTie(model, hider) || isOut(model, s, hider) || at(s.slack, hider) === BACKED_OUT) return false;
-    const tie = tieOf(model, hider), there = (part: ThingIndex): boolean => lumpOf(s, part) === lump && !moving.has(part);
+    const tie = tieOf(model, hider),
+      there = (part: ThingIndex): boolean => lumpOf(s, part) === lump && !moving.has(part);
     if (tie.lowers.length + tie.uppers.length > 0) return tie.lowers.some(there) || tie.uppers.some(there);
     return tie.into === undefined ? lump === ON_BASE : there(tie.into);
   });
@@ -50,7 +59,11 @@ export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, a
   const list = hiders(bench, item.behind, lump, hostsOf(bench, item));
   return list.map((hider) => ({
     reason: reasonOf(bench.phase === "strip" ? "sequence/blocked" : "refit/impossible", {
-      thing: item.index, by: [hider], left: isTie(bench.model, hider) ? [left(bench.model, bench.state, hider)] : [0], words: ["behind"], at: item.at,
+      thing: item.index,
+      by: [hider],
+      left: isTie(bench.model, hider) ? [left(bench.model, bench.state, hider)] : [0],
+      words: ["behind"],
+      at: item.at,
     }),
     assume: () => assumeOutOfTheWay(bench, item, hider, act, around),
   }));
@@ -66,24 +79,42 @@ export function isWhereUnknown(bench: Bench, item: Part | Tie): boolean {
 /** The least that makes the hider no hider: a tie is out; a part is out of the way, nobody knows how; of what plays the base, that the host is off. */
 function assumeOutOfTheWay(bench: Bench, item: Part | Tie, hider: ThingIndex, act: Act, around: Around): void {
   if (isTie(bench.model, hider)) assumeOut(bench, hider, act, around);
-  else if (anchorsOf(bench, bench.state, lumpOf(bench.state, hider), nothing).includes(hider)) for (const part of item.is === "tie" ? item.lowers : hostsOf(bench, item)) assume(bench, part, A_AWAY);
+  else if (anchorsOf(bench, bench.state, lumpOf(bench.state, hider), nothing).includes(hider))
+    for (const part of item.is === "tie" ? item.lowers : hostsOf(bench, item)) assume(bench, part, A_AWAY);
   assume(bench, hider, A_AWAY);
 }
 
 /** A tie is taken as undone. Its event is assumed, so that the refit makes it again. */
 export function assumeOut(bench: Bench, tie: ThingIndex, act: Act, around: Around): void {
   if (isOut(bench.model, bench.state, tie)) return;
-  const event = happen(bench, "out", tie, act, around, [], { count: left(bench.model, bench.state, tie), assumed: true });
+  const event = happen(bench, "out", tie, act, around, [], {
+    count: left(bench.model, bench.state, tie),
+    assumed: true,
+  });
   const s = bench.state;
-  bench.state = { ...s, out: set(s.out, tie, tieOf(bench.model, tie).count), slack: set(s.slack, tie, TIGHT), outBy: set(s.outBy, tie, event) };
+  bench.state = {
+    ...s,
+    out: set(s.out, tie, tieOf(bench.model, tie).count),
+    slack: set(s.slack, tie, TIGHT),
+    outBy: set(s.outBy, tie, event),
+  };
   assume(bench, tie, A_OUT);
 }
 
 /** The events that brought what hides this item out of its way. */
-export function cleared(bench: Bench, item: Part | Tie, needs: Set<number>, behind: readonly ThingIndex[] = item.behind): void {
+export function cleared(
+  bench: Bench,
+  item: Part | Tie,
+  needs: Set<number>,
+  behind: readonly ThingIndex[] = item.behind,
+): void {
   if (behind.length === 0) return;
-  const { state: s, model } = bench, seat = seatOf(bench, item), hosts = hostsOf(bench, item);
-  const add = (event: number): void => { if (event !== NEVER) needs.add(event); };
+  const { state: s, model } = bench,
+    seat = seatOf(bench, item),
+    hosts = hostsOf(bench, item);
+  const add = (event: number): void => {
+    if (event !== NEVER) needs.add(event);
+  };
   for (const hider of behind) {
     if (isTie(model, hider)) add(at(s.outBy, hider));
     else if (!isPart(model, hider) || seat === undefined) continue;
@@ -96,16 +127,25 @@ export function cleared(bench: Bench, item: Part | Tie, needs: Set<number>, behi
 /** `needs POSITION` binds while the item is on the base's assembly; in a computed refit the unit is turned. */
 export function wrongPosition(bench: Bench, item: Part | Tie, lump: number): Obstacle[] {
   const { state: s } = bench;
-  if (item.positions.length === 0 || lump !== ON_BASE || item.positions.includes(s.position) || s.position === "?") return [];
+  if (item.positions.length === 0 || lump !== ON_BASE || item.positions.includes(s.position) || s.position === "?")
+    return [];
   if (bench.computed) {
     bench.state = { ...s, position: item.positions[0]! };
     bench.turnedTo = item.positions[0]!;
     return [];
   }
-  return [{
-    reason: reasonOf("sequence/wrong-position", { thing: item.index, words: [s.position, ...item.positions], at: item.at }),
-    assume: () => { bench.state = { ...bench.state, position: "?" }; },
-  }];
+  return [
+    {
+      reason: reasonOf("sequence/wrong-position", {
+        thing: item.index,
+        words: [s.position, ...item.positions],
+        at: item.at,
+      }),
+      assume: () => {
+        bench.state = { ...bench.state, position: "?" };
+      },
+    },
+  ];
 }
 
 const UNKNOWN = A_OFF | A_OUT | A_ON | A_AWAY | A_SLACK;
@@ -116,13 +156,19 @@ export function isUnknown(bench: Bench, thing: ThingIndex, seen = new Set<ThingI
   seen.add(thing);
   if (isAssumed(bench, thing, UNKNOWN)) return true;
   const { model, machine } = bench;
-  const under = isPart(model, thing) ? machine.hosts[thing]! : isTie(model, thing) ? [...tieOf(model, thing).lowers, ...tieOf(model, thing).uppers] : [];
+  const under = isPart(model, thing)
+    ? machine.hosts[thing]!
+    : isTie(model, thing)
+      ? [...tieOf(model, thing).lowers, ...tieOf(model, thing).uppers]
+      : [];
   return under.some((part) => !machine.isBase(part) && isUnknown(bench, part, seen));
 }
 
 /** In the refit: taken as fitted, with all of its sub-assembly, beside the first of these that is elsewhere. */
 export function assumeOn(bench: Bench, part: ThingIndex, beside: readonly ThingIndex[]): void {
-  const s = bench.state, from = lumpOf(s, part), near = beside.find((p) => p !== part && lumpOf(s, p) !== from);
+  const s = bench.state,
+    from = lumpOf(s, part),
+    near = beside.find((p) => p !== part && lumpOf(s, p) !== from);
   const to = near === undefined ? ON_BASE : lumpOf(s, near);
   let lump = s.lump;
   const along = bench.model.parts.filter((p) => at(s.lump, p.index) === from);
@@ -131,4 +177,3 @@ export function assumeOn(bench: Bench, part: ThingIndex, beside: readonly ThingI
   if (from !== ON_BASE) for (const p of along) assume(bench, p.index, A_ON);
   assume(bench, part, A_ON);
 }
-

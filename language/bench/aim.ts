@@ -19,8 +19,11 @@ export function judgeAim(bench: Bench, procedure: Procedure, around: Around): vo
 }
 
 function isOn(bench: Bench, part: ThingIndex): boolean {
-  const hosts = bench.machine.hosts[part]!, s = bench.state;
-  return hosts.length > 0 ? hosts.some((h) => lumpOf(s, h) === lumpOf(s, part)) : lumpOf(s, part) === ON_BASE && !bench.machine.isBase(part);
+  const hosts = bench.machine.hosts[part]!,
+    s = bench.state;
+  return hosts.length > 0
+    ? hosts.some((h) => lumpOf(s, h) === lumpOf(s, part))
+    : lumpOf(s, part) === ON_BASE && !bench.machine.isBase(part);
 }
 
 function named(bench: Bench, aim: Aim, except: ReadonlySet<ThingIndex>, around: Around): void {
@@ -42,22 +45,58 @@ function isWhole(bench: Bench, part: ThingIndex): boolean {
 /** Not of a part that was refused, or found amiss, before: its own end is not judged again. */
 function missing(bench: Bench, aim: Aim, part: Part, around: Around): void {
   if (isAssumed(bench, part.index, A_DOUBT)) return;
-  report(bench, aim.at, [part.index], [reasonOf("removal/missing", { thing: part.index, words: [aim.is], at: part.at })], undefined, around);
+  report(
+    bench,
+    aim.at,
+    [part.index],
+    [reasonOf("removal/missing", { thing: part.index, words: [aim.is], at: part.at })],
+    undefined,
+    around,
+  );
   assume(bench, part.index, A_AWAY);
 }
 
 function neverUndone(bench: Bench, aim: Aim, tie: Tie, around: Around): void {
-  if (tie.passing || tie.uppers.length === 0 || isAssumed(bench, tie.index, A_OUT) || left(bench.model, bench.state, tie.index) === 0 || at(bench.state.slack, tie.index) === BACKED_OUT) return;
+  if (
+    tie.passing ||
+    tie.uppers.length === 0 ||
+    isAssumed(bench, tie.index, A_OUT) ||
+    left(bench.model, bench.state, tie.index) === 0 ||
+    at(bench.state.slack, tie.index) === BACKED_OUT
+  )
+    return;
   if ([...tie.lowers, ...tie.uppers].some((part) => isAssumed(bench, part, A_OFF | A_AWAY))) return;
-  report(bench, aim.at, [tie.index], [reasonOf("removal/never-undone", { thing: tie.index, left: [left(bench.model, bench.state, tie.index)], at: tie.at })], undefined, around);
+  report(
+    bench,
+    aim.at,
+    [tie.index],
+    [
+      reasonOf("removal/never-undone", {
+        thing: tie.index,
+        left: [left(bench.model, bench.state, tie.index)],
+        at: tie.at,
+      }),
+    ],
+    undefined,
+    around,
+  );
   assume(bench, tie.index, A_OUT);
 }
 
 function allApart(bench: Bench, procedure: Procedure, aim: Aim, except: ReadonlySet<ThingIndex>, around: Around): void {
   const { model, machine } = bench;
-  for (const tie of model.ties) if (!except.has(tie.index) && tie.prefix.startsWith(around.prefix)) neverUndone(bench, aim, tie, around);
+  for (const tie of model.ties)
+    if (!except.has(tie.index) && tie.prefix.startsWith(around.prefix)) neverUndone(bench, aim, tie, around);
   for (const part of model.parts) {
-    if (except.has(part.index) || machine.isBase(part.index) || !part.prefix.startsWith(around.prefix) || machine.hosts[part.index]!.length === 0 || !isOn(bench, part.index) || isUnknown(bench, part.index)) continue;
+    if (
+      except.has(part.index) ||
+      machine.isBase(part.index) ||
+      !part.prefix.startsWith(around.prefix) ||
+      machine.hosts[part.index]!.length === 0 ||
+      !isOn(bench, part.index) ||
+      isUnknown(bench, part.index)
+    )
+      continue;
     // Said with its tie.
     if (machine.tiesOf[part.index]!.some((tie) => !tie.passing && left(model, bench.state, tie.index) > 0)) continue;
     missing(bench, aim, part, around);

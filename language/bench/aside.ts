@@ -18,26 +18,67 @@ const nothing: ReadonlySet<ThingIndex> = new Set();
 export function moveAside(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
   const { model, machine, state: s } = bench;
   if (!isPart(model, thing)) return;
-  const part = partOf(model, thing), lump = lumpOf(s, thing), needs = new Set<number>(), hazards = new Set<ThingIndex>();
+  const part = partOf(model, thing),
+    lump = lumpOf(s, thing),
+    needs = new Set<number>(),
+    hazards = new Set<ThingIndex>();
   const slack = (tie: ThingIndex): boolean => at(bench.state.slack, tie) !== TIGHT;
-  const fixed = reach(bench, s, [thing], nothing, (edge, from) => !(edge.tie >= 0 && slack(edge.tie)) && !isFlexible(partOf(model, edge.to)) && (from !== thing || (edge.undone && edge.tie >= 0 && !givesWay(bench, edge.tie))));
+  const fixed = reach(
+    bench,
+    s,
+    [thing],
+    nothing,
+    (edge, from) =>
+      !(edge.tie >= 0 && slack(edge.tie)) &&
+      !isFlexible(partOf(model, edge.to)) &&
+      (from !== thing || (edge.undone && edge.tie >= 0 && !givesWay(bench, edge.tie))),
+  );
   const obstacles: Obstacle[] = [];
   if (anchorsOf(bench, s, lump, nothing).some((anchor) => anchor !== thing && fixed.has(anchor))) {
-    const ties = machine.tiesOf[thing]!.filter((t) => !t.passing && holds(model, s, t.index) && !slack(t.index) && !givesWay(bench, t.index) && [...t.lowers, ...t.uppers].some((p) => p !== thing && fixed.has(p)));
+    const ties = machine.tiesOf[thing]!.filter(
+      (t) =>
+        !t.passing &&
+        holds(model, s, t.index) &&
+        !slack(t.index) &&
+        !givesWay(bench, t.index) &&
+        [...t.lowers, ...t.uppers].some((p) => p !== thing && fixed.has(p)),
+    );
     if (ties.length > 0) {
       const list = ties.map((t) => t.index);
       obstacles.push({
-        reason: reasonOf("sequence/still-held", { thing, by: list, left: leftOf(bench, list), words: ["aside"], at: ties[0]!.at }),
-        assume: () => { for (const tie of list) { bench.state = { ...bench.state, slack: set(bench.state.slack, tie, LOOSE) }; assume(bench, tie, A_SLACK); } },
+        reason: reasonOf("sequence/still-held", {
+          thing,
+          by: list,
+          left: leftOf(bench, list),
+          words: ["aside"],
+          at: ties[0]!.at,
+        }),
+        assume: () => {
+          for (const tie of list) {
+            bench.state = { ...bench.state, slack: set(bench.state.slack, tie, LOOSE) };
+            assume(bench, tie, A_SLACK);
+          }
+        },
       });
     }
   }
-  obstacles.push(...hidden(bench, part, lump, act, around), ...wrongPosition(bench, part, lump), ...touch(bench, [thing], act, around, needs, hazards));
+  obstacles.push(
+    ...hidden(bench, part, lump, act, around),
+    ...wrongPosition(bench, part, lump),
+    ...touch(bench, [thing], act, around, needs, hazards),
+  );
   refuse(bench, act, around, thing, obstacles);
   cleared(bench, part, needs);
-  for (const tie of machine.tiesOf[thing]!) for (const by of [at(bench.state.outBy, tie.index), at(bench.state.slackBy, tie.index)]) if (by !== NEVER) needs.add(by);
-  const event = happen(bench, "aside", thing, act, around, needs, { hazards: [...hazards] }), now = bench.state;
-  bench.state = { ...now, flags: set(now.flags, thing, at(now.flags, thing) | ASIDE), asideBy: set(now.asideBy, thing, event) };
+  for (const tie of machine.tiesOf[thing]!)
+    for (const by of [at(bench.state.outBy, tie.index), at(bench.state.slackBy, tie.index)])
+      if (by !== NEVER) needs.add(by);
+  const event = happen(bench, "aside", thing, act, around, needs, { hazards: [...hazards] }),
+    now = bench.state;
+  bench.state = {
+    ...now,
+    flags: set(now.flags, thing, at(now.flags, thing) | ASIDE),
+    asideBy: set(now.asideBy, thing, event),
+  };
 }
 
 /** A tie to a hinge, cable or hose gives way, unless it is a nut on it. */
@@ -49,7 +90,15 @@ function givesWay(bench: Bench, index: ThingIndex): boolean {
 export function moveBack(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
   if (!isPart(bench.model, thing)) return;
   if (!isAside(bench.state, thing)) {
-    if (bench.phase === "strip") report(bench, act.at, [thing], [reasonOf("sequence/aside", { thing, at: partOf(bench.model, thing).at })], act, around);
+    if (bench.phase === "strip")
+      report(
+        bench,
+        act.at,
+        [thing],
+        [reasonOf("sequence/aside", { thing, at: partOf(bench.model, thing).at })],
+        act,
+        around,
+      );
     return;
   }
   const by = at(bench.state.asideBy, thing);

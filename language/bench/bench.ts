@@ -53,9 +53,30 @@ export interface Bench {
 
 export function benchOf(model: Model, state: State): Bench {
   return {
-    model, machine: machineOf(model), state, phase: "strip", computed: false, quiet: false, problems: [], slips: [], doubled: new Set(), events: [], performed: [], notes: [],
-    calls: new Set(), calling: undefined, aligned: new Set(), marksAt: new Map(), putAt: new Map(), willFit: new Set(), stages: new Map(), metIn: new Map(), partial: new Map(),
-    callAt: undefined, turnedTo: undefined, steps: 0,
+    model,
+    machine: machineOf(model),
+    state,
+    phase: "strip",
+    computed: false,
+    quiet: false,
+    problems: [],
+    slips: [],
+    doubled: new Set(),
+    events: [],
+    performed: [],
+    notes: [],
+    calls: new Set(),
+    calling: undefined,
+    aligned: new Set(),
+    marksAt: new Map(),
+    putAt: new Map(),
+    willFit: new Set(),
+    stages: new Map(),
+    metIn: new Map(),
+    partial: new Map(),
+    callAt: undefined,
+    turnedTo: undefined,
+    steps: 0,
   };
 }
 
@@ -95,20 +116,43 @@ const none: readonly never[] = [];
 
 export function reasonOf(rule: string, of: Partial<Omit<Reason, "rule">>): Reason {
   return {
-    rule, thing: of.thing, by: of.by ?? none, left: of.left ?? none, words: of.words ?? none, numbers: of.numbers ?? none, at: of.at, chain: of.chain ?? none,
+    rule,
+    thing: of.thing,
+    by: of.by ?? none,
+    left: of.left ?? none,
+    words: of.words ?? none,
+    numbers: of.numbers ?? none,
+    at: of.at,
+    chain: of.chain ?? none,
   };
 }
 
 /** Reports what is amiss without stopping anything. */
-export function report(bench: Bench, at: Span, about: readonly ThingIndex[], reasons: readonly Reason[], act?: Act, around?: Around): void {
+export function report(
+  bench: Bench,
+  at: Span,
+  about: readonly ThingIndex[],
+  reasons: readonly Reason[],
+  act?: Act,
+  around?: Around,
+): void {
   if (bench.quiet) return;
   bench.problems.push({ rule: reasons[0]!.rule, phase: bench.phase, act, around, at, about, reasons });
 }
 
 /** One refused act, one problem with all its reasons; then what it lacked is taken as done, and its own end is not judged again. */
-export function refuse(bench: Bench, act: Act, around: Around, thing: ThingIndex, obstacles: readonly Obstacle[]): void {
+export function refuse(
+  bench: Bench,
+  act: Act,
+  around: Around,
+  thing: ThingIndex,
+  obstacles: readonly Obstacle[],
+): void {
   if (obstacles.length === 0) return;
-  const about = [thing, ...obstacles.flatMap((o) => [...(o.reason.thing === undefined ? [] : [o.reason.thing]), ...o.reason.by])];
+  const about = [
+    thing,
+    ...obstacles.flatMap((o) => [...(o.reason.thing === undefined ? [] : [o.reason.thing]), ...o.reason.by]),
+  ];
   const reasons = obstacles.map((o) => o.reason);
   if (!joinsSlip(bench, around, reasons) && !joinsSameLack(bench, reasons, around)) {
     report(bench, act.at, about, reasons, act, around);
@@ -126,13 +170,24 @@ export function joinsSameLack(bench: Bench, reasons: readonly Reason[], around: 
   const lack = (list: readonly Reason[]): string => {
     const kinds = list.map(({ rule, words }) => {
       if (rule === "refit/impossible" && words[0] === "already on") return words[0];
-      return rule === "hazard/not-yet" ? words.join() : rule === "hazard/order" && words[0] === "before" ? words.slice(1).join() : undefined;
+      return rule === "hazard/not-yet"
+        ? words.join()
+        : rule === "hazard/order" && words[0] === "before"
+          ? words.slice(1).join()
+          : undefined;
     });
     return kinds.every((kind) => kind !== undefined && kind === kinds[0]) ? `${kinds[0]}` : "";
   };
   const lacking = lack(reasons);
   if (bench.quiet || lacking === "") return false;
-  const i = bench.problems.findIndex((p) => p.phase === bench.phase && p.act !== undefined && lack(p.reasons) === lacking && (lacking !== "already on" || p.around?.step === around.step)), first = bench.problems[i];
+  const i = bench.problems.findIndex(
+      (p) =>
+        p.phase === bench.phase &&
+        p.act !== undefined &&
+        lack(p.reasons) === lacking &&
+        (lacking !== "already on" || p.around?.step === around.step),
+    ),
+    first = bench.problems[i];
   if (!first) return false;
   bench.problems[i] = { ...first, reasons: [...first.reasons, ...reasons] };
   return true;
@@ -141,7 +196,8 @@ export function joinsSameLack(bench: Bench, reasons: readonly Reason[], around: 
 // --- assumptions -------------------------------------------------------------------------------------------------------------
 
 export function assume(bench: Bench, thing: ThingIndex, fact: number): void {
-  const s = bench.state, had = at(s.assumed, thing);
+  const s = bench.state,
+    had = at(s.assumed, thing);
   if ((had & fact) === fact) return;
   bench.state = { ...s, assumed: set(s.assumed, thing, had | fact), assumptions: s.assumptions + (had === 0 ? 1 : 0) };
 }
@@ -149,7 +205,8 @@ export function assume(bench: Bench, thing: ThingIndex, fact: number): void {
 export function forget(bench: Bench, thing: ThingIndex, fact: number): void {
   const s = bench.state;
   if (s.assumptions === 0) return;
-  const had = at(s.assumed, thing), left = had & ~fact;
+  const had = at(s.assumed, thing),
+    left = had & ~fact;
   if (left === had) return;
   bench.state = { ...s, assumed: set(s.assumed, thing, left), assumptions: s.assumptions - (left === 0 ? 1 : 0) };
 }
@@ -171,15 +228,37 @@ export interface EventFacts {
 }
 
 /** Notes what happened; the caller then changes the state. Returns its number. */
-export function happen(bench: Bench, kind: EventKind, thing: ThingIndex, act: Act, around: Around, needs: Iterable<number>, of: EventFacts = {}): number {
-  const index = bench.events.length, list: number[] = [];
+export function happen(
+  bench: Bench,
+  kind: EventKind,
+  thing: ThingIndex,
+  act: Act,
+  around: Around,
+  needs: Iterable<number>,
+  of: EventFacts = {},
+): number {
+  const index = bench.events.length,
+    list: number[] = [];
   for (const need of needs) if (need >= 0 && !list.includes(need)) list.push(need);
   if (around.bench !== undefined && around.bench >= 0 && !list.includes(around.bench)) list.push(around.bench);
   bench.events.push({
-    index, kind, thing, things: of.things ?? [thing], count: of.count ?? 1, act, around, needs: list, moved: of.moved ?? none, from: of.from ?? 0,
-    before: bench.state, precautions: of.precautions ?? none, hazards: of.hazards ?? none, assumed: of.assumed ?? false,
+    index,
+    kind,
+    thing,
+    things: of.things ?? [thing],
+    count: of.count ?? 1,
+    act,
+    around,
+    needs: list,
+    moved: of.moved ?? none,
+    from: of.from ?? 0,
+    before: bench.state,
+    precautions: of.precautions ?? none,
+    hazards: of.hazards ?? none,
+    assumed: of.assumed ?? false,
   });
   return index;
 }
 
-export const eventOf = (bench: Bench, index: number): Event | undefined => (index > NEVER ? bench.events[index] : undefined);
+export const eventOf = (bench: Bench, index: number): Event | undefined =>
+  index > NEVER ? bench.events[index] : undefined;

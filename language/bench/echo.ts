@@ -7,21 +7,32 @@ import { isTie, tieOf } from "./machine.ts";
 import type { Problem } from "./trace.ts";
 
 /** Those problems of a refit that are no echo of an earlier one. */
-export function withoutEchoes(bench: Bench, refit: readonly Problem[], earlier: readonly Problem[]): readonly Problem[] {
+export function withoutEchoes(
+  bench: Bench,
+  refit: readonly Problem[],
+  earlier: readonly Problem[],
+): readonly Problem[] {
   if (earlier.length === 0 || refit.length === 0) return refit;
-  const amiss = concerns(bench, earlier.filter((problem) => problem.phase === "strip"));
-  return refit.filter((problem) => !problem.rule.startsWith("refit/") || ![...concerns(bench, [problem])].some((thing) => amiss.has(thing)));
+  const amiss = concerns(
+    bench,
+    earlier.filter((problem) => problem.phase === "strip"),
+  );
+  return refit.filter(
+    (problem) =>
+      !problem.rule.startsWith("refit/") || ![...concerns(bench, [problem])].some((thing) => amiss.has(thing)),
+  );
 }
 
 /** The things of these problems, and of ties the parts that hang by them and the washers that go with them. */
 function concerns(bench: Bench, problems: readonly Problem[]): Set<ThingIndex> {
   const things = new Set<ThingIndex>();
-  for (const { about } of problems) for (const thing of about) {
-    if (!bench.machine.isBase(thing)) things.add(thing);
-    if (!isTie(bench.model, thing)) continue;
-    const tie = tieOf(bench.model, thing);
-    for (const part of tie.lowers) things.add(part);
-    for (const washer of tie.washers) things.add(washer.part);
-  }
+  for (const { about } of problems)
+    for (const thing of about) {
+      if (!bench.machine.isBase(thing)) things.add(thing);
+      if (!isTie(bench.model, thing)) continue;
+      const tie = tieOf(bench.model, thing);
+      for (const part of tie.lowers) things.add(part);
+      for (const washer of tie.washers) things.add(washer.part);
+    }
   return things;
 }

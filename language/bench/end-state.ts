@@ -6,7 +6,19 @@ import { precautions as kinds, kindIn } from "../tables/index.ts";
 import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, resolve, type Bench } from "./bench.ts";
 import { isTie, partOf, tieOf } from "./machine.ts";
-import { A_DOUBT, A_DRAINED, A_HAZARD, ASIDE, CAPPED, DRAINED, FINGER_TIGHT, NEVER, ON_BASE, TIGHT, type State } from "./state.ts";
+import {
+  A_DOUBT,
+  A_DRAINED,
+  A_HAZARD,
+  ASIDE,
+  CAPPED,
+  DRAINED,
+  FINGER_TIGHT,
+  NEVER,
+  ON_BASE,
+  TIGHT,
+  type State,
+} from "./state.ts";
 import { joinsSlip } from "./slips.ts";
 import { lumpOf } from "./ties.ts";
 import { staysOff, staysOpen } from "./refit/inverse.ts";
@@ -25,41 +37,69 @@ export interface Leaves {
 }
 
 export function leavesOf(bench: Bench, procedure: Procedure): Leaves {
-  const around = aroundOf(procedure), of = (is: string): ThingIndex[] => procedure.leaves.filter((l) => l.is === is).flatMap((l) => [...resolve(bench, l.names, around)]);
+  const around = aroundOf(procedure),
+    of = (is: string): ThingIndex[] =>
+      procedure.leaves.filter((l) => l.is === is).flatMap((l) => [...resolve(bench, l.names, around)]);
   const out = new Map<ThingIndex, number | undefined>();
-  for (const leave of procedure.leaves) if (leave.is === "out") for (const thing of resolve(bench, leave.names, around)) out.set(thing, leave.count);
+  for (const leave of procedure.leaves)
+    if (leave.is === "out") for (const thing of resolve(bench, leave.names, around)) out.set(thing, leave.count);
   const turned = procedure.leaves.find((l) => l.is === "turned")?.names[0]?.text;
-  return { off: new Set(of("off")), out, fingerTight: new Set(of("finger-tight")), drained: new Set(of("drained")), turned };
+  return {
+    off: new Set(of("off")),
+    out,
+    fingerTight: new Set(of("finger-tight")),
+    drained: new Set(of("drained")),
+    turned,
+  };
 }
 
 export function judgeEnd(bench: Bench, start: State, leaves: Leaves, blame: Span): void {
-  const missing = partsMissing(bench, start, leaves, blame);
+  const missing = partsMissing(bench, start, leaves);
   tiesMissing(bench, start, leaves, missing, blame);
   for (const fluid of bench.model.fluids) {
     const drained = (s: State): boolean => (at(s.flags, fluid.index) & DRAINED) !== 0;
-    if (!drained(bench.state) || drained(start) || leaves.drained.has(fluid.index) || !fluid.filled || isAssumed(bench, fluid.index, A_DRAINED)) continue;
+    if (
+      !drained(bench.state) ||
+      drained(start) ||
+      leaves.drained.has(fluid.index) ||
+      !fluid.filled ||
+      isAssumed(bench, fluid.index, A_DRAINED)
+    )
+      continue;
     say(bench, "refit/fluid-short", fluid.index, placeOf(bench, at(bench.state.drainedBy, fluid.index), blame), []);
   }
   precautionsLeft(bench, start, leaves, blame);
   for (const [part, count] of bench.partial) {
     const all = partOf(bench.model, part).count;
-    if (count < all) say(bench, "refit/missing", part, placeOf(bench, at(bench.state.offBy, part), blame), ["some"], [count, all]);
+    if (count < all)
+      say(bench, "refit/missing", part, placeOf(bench, at(bench.state.offBy, part), blame), ["some"], [count, all]);
   }
   for (const [name, { on }] of bench.state.temporaries) {
     if (start.temporaries.has(name) || !bench.putAt.has(name)) continue;
-    report(bench, bench.putAt.get(name) ?? blame, on, [reasonOf("refit/temporary-left", { by: on, words: [name], at: bench.model.temporaries.get(name)?.at })]);
+    report(bench, bench.putAt.get(name) ?? blame, on, [
+      reasonOf("refit/temporary-left", { by: on, words: [name], at: bench.model.temporaries.get(name)?.at }),
+    ]);
   }
   const due = leaves.turned ?? start.position;
-  if (!bench.computed && bench.state.position !== due && bench.state.position !== "?") report(bench, blame, [], [reasonOf("refit/position", { words: [bench.state.position, due] })]);
+  if (!bench.computed && bench.state.position !== due && bench.state.position !== "?")
+    report(bench, blame, [], [reasonOf("refit/position", { words: [bench.state.position, due] })]);
   marksUnused(bench, missing);
 }
 
-function say(bench: Bench, rule: string, thing: ThingIndex, where: Span, words: readonly string[], numbers: readonly number[] = []): void {
+function say(
+  bench: Bench,
+  rule: string,
+  thing: ThingIndex,
+  where: Span,
+  words: readonly string[],
+  numbers: readonly number[] = [],
+): void {
   const reasons = [reasonOf(rule, { thing, words, numbers, at: bench.model.things[thing]!.at })];
   if (!joinsSlip(bench, undefined, reasons)) report(bench, where, [thing], reasons);
 }
 
-const isDoubtful = (bench: Bench, thing: ThingIndex): boolean => isUnknown(bench, thing) || isAssumed(bench, thing, A_DOUBT);
+const isDoubtful = (bench: Bench, thing: ThingIndex): boolean =>
+  isUnknown(bench, thing) || isAssumed(bench, thing, A_DOUBT);
 
 /** The first act of the step that the event belongs to. */
 function placeOf(bench: Bench, index: number, otherwise: Span): Span {
@@ -73,12 +113,15 @@ function firstOfStep(bench: Bench, event: Event): Span {
   return bench.events.find((e) => e.around.step === step)?.act.at ?? event.act.at;
 }
 
-function partsMissing(bench: Bench, start: State, leaves: Leaves, blame: Span): Set<ThingIndex> {
-  const { model, state: s } = bench, missing = new Set<ThingIndex>(), told = new Set<number>();
+function partsMissing(bench: Bench, start: State, leaves: Leaves): Set<ThingIndex> {
+  const { model, state: s } = bench,
+    missing = new Set<ThingIndex>(),
+    told = new Set<number>();
   for (const part of model.parts) {
     const lump = lumpOf(s, part.index);
     if (lump <= ON_BASE) continue;
-    const carrier = s.carriers.get(lump)?.carrier, event = bench.events[lump - 1];
+    const carrier = s.carriers.get(lump)?.carrier,
+      event = bench.events[lump - 1];
     if (carrier === undefined || !event || leaves.off.has(carrier) || lumpOf(start, carrier) !== ON_BASE) continue;
     missing.add(part.index);
     if (told.has(lump)) continue;
@@ -91,7 +134,9 @@ function partsMissing(bench: Bench, start: State, leaves: Leaves, blame: Span): 
 function tiesMissing(bench: Bench, start: State, leaves: Leaves, missing: ReadonlySet<ThingIndex>, blame: Span): void {
   const { model, state: s } = bench;
   for (const tie of model.ties) {
-    const index = tie.index, out = at(s.out, index), slack = at(s.slack, index);
+    const index = tie.index,
+      out = at(s.out, index),
+      slack = at(s.slack, index);
     if (out === 0 && slack === TIGHT) continue;
     if (isDoubtful(bench, index) || staysOff(model, index, leaves)) continue;
     if (out > at(start.out, index)) {
@@ -101,8 +146,19 @@ function tiesMissing(bench: Bench, start: State, leaves: Leaves, missing: Readon
         say(bench, "refit/missing", index, event ? firstOfStep(bench, event) : blame, ["out"], [out, tie.count]);
       }
     }
-    if (slack !== TIGHT && at(start.slack, index) === TIGHT && !leaves.fingerTight.has(index) && !leaves.out.has(index)) {
-      const stage = bench.stages.get(index), how = slack !== FINGER_TIGHT ? "loose" : stage === undefined ? "finger-tight" : `at stage ${stage} of ${tie.stages.length}`;
+    if (
+      slack !== TIGHT &&
+      at(start.slack, index) === TIGHT &&
+      !leaves.fingerTight.has(index) &&
+      !leaves.out.has(index)
+    ) {
+      const stage = bench.stages.get(index),
+        how =
+          slack !== FINGER_TIGHT
+            ? "loose"
+            : stage === undefined
+              ? "finger-tight"
+              : `at stage ${stage} of ${tie.stages.length}`;
       say(bench, "refit/missing", index, bench.events[at(s.slackBy, index)]?.act.at ?? blame, [how]);
     }
   }
@@ -113,7 +169,12 @@ function tiesMissing(bench: Bench, start: State, leaves: Leaves, missing: Readon
     }
   }
   for (const thing of model.things) {
-    if ((at(s.flags, thing.index) & CAPPED) === 0 || (at(start.flags, thing.index) & CAPPED) !== 0 || (thing.is === "tie" && isTie(model, thing.index) && tieOf(model, thing.index).oneWay)) continue;
+    if (
+      (at(s.flags, thing.index) & CAPPED) === 0 ||
+      (at(start.flags, thing.index) & CAPPED) !== 0 ||
+      (thing.is === "tie" && isTie(model, thing.index) && tieOf(model, thing.index).oneWay)
+    )
+      continue;
     const event = bench.events.find((e) => e.kind === "capped" && e.thing === thing.index);
     say(bench, "refit/temporary-left", thing.index, event?.act.at ?? blame, ["cap"]);
   }
@@ -123,8 +184,17 @@ function tiesMissing(bench: Bench, start: State, leaves: Leaves, missing: Readon
 function precautionsLeft(bench: Bench, start: State, leaves: Leaves, blame: Span): void {
   for (const hazard of bench.model.hazards) {
     if (isAssumed(bench, hazard.index, A_HAZARD) || staysOpen(bench.model, hazard.index, leaves)) continue;
-    const left = hazard.precautions.filter((p) => at(bench.state.standing, p.number) !== 0 && at(start.standing, p.number) === 0 && (p.back !== "" || kindIn(kinds, p.kind)?.back !== undefined));
-    if (left.length > 0) say(bench, "refit/missing", hazard.index, placeOf(bench, at(bench.state.standing, left[0]!.number) - 1, blame), ["stands", ...left.map((p) => p.kind)]);
+    const left = hazard.precautions.filter(
+      (p) =>
+        at(bench.state.standing, p.number) !== 0 &&
+        at(start.standing, p.number) === 0 &&
+        (p.back !== "" || kindIn(kinds, p.kind)?.back !== undefined),
+    );
+    if (left.length > 0)
+      say(bench, "refit/missing", hazard.index, placeOf(bench, at(bench.state.standing, left[0]!.number) - 1, blame), [
+        "stands",
+        ...left.map((p) => p.kind),
+      ]);
   }
 }
 
@@ -132,7 +202,12 @@ function marksUnused(bench: Bench, missing: ReadonlySet<ThingIndex>): void {
   if (bench.computed) return;
   for (const [label, where] of bench.marksAt) {
     const things = bench.state.marks.get(label)?.things;
-    if (!things || bench.aligned.has(label) || !things.some((t) => t < bench.model.parts.length && at(bench.state.lumpBy, t) !== NEVER)) continue;
+    if (
+      !things ||
+      bench.aligned.has(label) ||
+      !things.some((t) => t < bench.model.parts.length && at(bench.state.lumpBy, t) !== NEVER)
+    )
+      continue;
     if (things.some((t) => missing.has(t) || isDoubtful(bench, t))) continue;
     report(bench, where, things, [reasonOf("refit/mark-unused", { words: [label, "never"], by: things, at: where })]);
   }

@@ -2,7 +2,17 @@
 
 import type { Act } from "../model/act.ts";
 import type { Part, ThingIndex } from "../model/model.ts";
-import { forget, happen, isAssumed, joinsSameLack, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import {
+  forget,
+  happen,
+  isAssumed,
+  joinsSameLack,
+  reasonOf,
+  refuse,
+  report,
+  type Bench,
+  type Obstacle,
+} from "./bench.ts";
 import { assumeOn, hiders, isUnknown, isWhereUnknown, wrongPosition } from "./access.ts";
 import { assume } from "./bench.ts";
 import { touch } from "./hazards.ts";
@@ -15,27 +25,61 @@ import type { Around } from "./trace.ts";
 import { at, set, setAll } from "./vector.ts";
 
 export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, onto: readonly ThingIndex[] = []): void {
-  const { model, machine, state: s } = bench, part = partOf(model, index), own = lumpOf(s, index), hosts = machine.hosts[index]!;
+  const { model, machine, state: s } = bench,
+    part = partOf(model, index),
+    own = lumpOf(s, index),
+    hosts = machine.hosts[index]!;
   if (isAssumed(bench, index, A_ON)) return forget(bench, index, A_ON);
   const had = bench.partial.get(index) ?? 0;
   if (act.count !== undefined && had + act.count > part.count && !part.countUnknown) {
-    report(bench, act.at, [index], [reasonOf("sequence/over-count", { thing: index, numbers: [act.count, part.count - had, part.count], words: ["fit"], at: part.at })], act, around);
+    report(
+      bench,
+      act.at,
+      [index],
+      [
+        reasonOf("sequence/over-count", {
+          thing: index,
+          numbers: [act.count, part.count - had, part.count],
+          words: ["fit"],
+          at: part.at,
+        }),
+      ],
+      act,
+      around,
+    );
   }
   if (act.count !== undefined) bench.partial.set(index, (bench.partial.get(index) ?? 0) + act.count);
   else bench.partial.delete(index);
   const target = whereTo(bench, part, own, onto);
   if (target === undefined || target === own) {
-    if (!isUnknown(bench, index) && bench.phase === "refit" && !bench.computed && !(bench.metIn.has(index) && bench.metIn.get(index) === around.step) && act.count === undefined) {
+    if (
+      !isUnknown(bench, index) &&
+      bench.phase === "refit" &&
+      !bench.computed &&
+      !(bench.metIn.has(index) && bench.metIn.get(index) === around.step) &&
+      act.count === undefined
+    ) {
       const reasons = [reasonOf("refit/impossible", { thing: index, words: ["already on"], at: part.at })];
       if (!joinsSameLack(bench, reasons, around)) report(bench, act.at, [index], reasons, act, around);
     }
     return;
   }
-  const needs = new Set<number>(), hazards = new Set<ThingIndex>(), moving = model.parts.filter((p) => at(s.lump, p.index) === own).map((p) => p.index);
+  const needs = new Set<number>(),
+    hazards = new Set<ThingIndex>(),
+    moving = model.parts.filter((p) => at(s.lump, p.index) === own).map((p) => p.index);
   const obstacles: Obstacle[] = [];
   for (const hider of isWhereUnknown(bench, part) ? [] : hiders(bench, part.behind, target, hosts)) {
     if (isAssumed(bench, hider, A_ON)) continue;
-    obstacles.push({ reason: reasonOf("refit/impossible", { thing: index, by: [hider], left: leftOf(bench, [hider]), words: ["behind"], at: part.at }), assume: () => assume(bench, hider, A_AWAY) });
+    obstacles.push({
+      reason: reasonOf("refit/impossible", {
+        thing: index,
+        by: [hider],
+        left: leftOf(bench, [hider]),
+        words: ["behind"],
+        at: part.at,
+      }),
+      assume: () => assume(bench, hider, A_AWAY),
+    });
   }
   for (const other of moving) {
     if (other === index) continue;
@@ -43,13 +87,35 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
     if (its.behind.length === 0 || isWhereUnknown(bench, its)) continue;
     for (const hider of hiders(bench, its.behind, target, hosts)) {
       if (hosts.includes(hider) || isAssumed(bench, hider, A_ON)) continue;
-      obstacles.push({ reason: reasonOf("refit/impossible", { thing: other, by: [hider], left: leftOf(bench, [hider]), words: ["comes along"], at: its.at }), assume: undefined });
+      obstacles.push({
+        reason: reasonOf("refit/impossible", {
+          thing: other,
+          by: [hider],
+          left: leftOf(bench, [hider]),
+          words: ["comes along"],
+          at: its.at,
+        }),
+        assume: undefined,
+      });
     }
   }
   const closed = closedJoint(bench, part, target);
-  if (closed.length > 0) obstacles.push({ reason: reasonOf("refit/impossible", { thing: index, by: closed, left: leftOf(bench, closed), words: ["closed"], at: part.at }), assume: undefined });
+  if (closed.length > 0)
+    obstacles.push({
+      reason: reasonOf("refit/impossible", {
+        thing: index,
+        by: closed,
+        left: leftOf(bench, closed),
+        words: ["closed"],
+        at: part.at,
+      }),
+      assume: undefined,
+    });
   obstacles.push(...orderedLater(bench, index, around));
-  obstacles.push(...wrongPosition(bench, part, target === ON_BASE || own === ON_BASE ? ON_BASE : target), ...touch(bench, [index], act, around, needs, hazards));
+  obstacles.push(
+    ...wrongPosition(bench, part, target === ON_BASE || own === ON_BASE ? ON_BASE : target),
+    ...touch(bench, [index], act, around, needs, hazards),
+  );
   tooFewPeople(bench, act, index, around);
   refuse(bench, act, around, index, obstacles);
   meet(bench, act, index, own, target, moving, needs, hazards, around);
@@ -57,16 +123,26 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
 
 /** The sub-assembly that it goes to; undefined where it has nothing to go to. */
 function whereTo(bench: Bench, part: Part, own: number, onto: readonly ThingIndex[]): number | undefined {
-  const { machine, state: s } = bench, all = machine.hosts[part.index]!, elsewhere = (h: ThingIndex): boolean => lumpOf(s, h) !== own;
-  const hosts = [...onto, ...all].filter(elsewhere), hung = machine.edges[part.index]!.filter((e) => !e.hangs && elsewhere(e.to)).map((e) => e.to);
+  const { machine, state: s } = bench,
+    all = machine.hosts[part.index]!,
+    elsewhere = (h: ThingIndex): boolean => lumpOf(s, h) !== own;
+  const hosts = [...onto, ...all].filter(elsewhere),
+    hung = machine.edges[part.index]!.filter((e) => !e.hangs && elsewhere(e.to)).map((e) => e.to);
   const parting = bench.events[at(s.offBy, part.index)];
-  const stayed = (h: ThingIndex): boolean => parting !== undefined && !parting.moved.includes(h) && lumpOf(parting.before, h) === parting.from;
+  const stayed = (h: ThingIndex): boolean =>
+    parting !== undefined && !parting.moved.includes(h) && lumpOf(parting.before, h) === parting.from;
   const sides = parting ? hosts.filter(stayed) : hosts;
   // Never taken off by itself: where it belongs is where it rides.
   if (!parting && onto.length === 0 && all.some((h) => lumpOf(s, h) === own)) return own;
   if (all.length === 0 && hung.length === 0) return ON_BASE;
   const onBase = (list: readonly ThingIndex[]): ThingIndex | undefined => list.find((h) => lumpOf(s, h) === ON_BASE);
-  const near = onto[0] ?? onBase(sides) ?? sides[0] ?? onBase(hosts) ?? hosts[0] ?? (all.some((h) => lumpOf(s, h) === own) ? undefined : largest(bench, hung));
+  const near =
+    onto[0] ??
+    onBase(sides) ??
+    sides[0] ??
+    onBase(hosts) ??
+    hosts[0] ??
+    (all.some((h) => lumpOf(s, h) === own) ? undefined : largest(bench, hung));
   return near === undefined ? own : lumpOf(s, near);
 }
 
@@ -75,49 +151,87 @@ function largest(bench: Bench, things: readonly ThingIndex[]): ThingIndex | unde
   const onBase = things.find((h) => lumpOf(bench.state, h) === ON_BASE);
   if (onBase !== undefined || things.length < 2) return onBase ?? things[0];
   const size = new Map<number, number>();
-  for (const part of bench.model.parts) { const lump = lumpOf(bench.state, part.index); size.set(lump, (size.get(lump) ?? 0) + 1); }
+  for (const part of bench.model.parts) {
+    const lump = lumpOf(bench.state, part.index);
+    size.set(lump, (size.get(lump) ?? 0) + 1);
+  }
   return [...things].sort((a, b) => size.get(lumpOf(bench.state, b))! - size.get(lumpOf(bench.state, a))!)[0];
 }
 
 /** Ties that already close the joint that a part has to lie in. */
 function closedJoint(bench: Bench, part: Part, target: number): ThingIndex[] {
   if (!part.between) return [];
-  const { state: s, model } = bench, [a, b] = part.between;
+  const { state: s, model } = bench,
+    [a, b] = part.between;
   if (!a.some((x) => lumpOf(s, x) === target) || !b.some((y) => lumpOf(s, y) === target)) return [];
-  return bench.machine.clamps[part.index]!.filter((tie) => holds(model, s, tie.index) && !tie.passing && !isAssumed(bench, tie.index, A_ON)).map((tie) => tie.index);
+  return bench.machine.clamps[part.index]!.filter(
+    (tie) => holds(model, s, tie.index) && !tie.passing && !isAssumed(bench, tie.index, A_ON),
+  ).map((tie) => tie.index);
 }
 
 /** The unit's `order` holds for a written refit too. */
 function orderedLater(bench: Bench, index: ThingIndex, around: Around): Obstacle[] {
-  const { model, state: s } = bench, obstacles: Obstacle[] = [];
+  const { model, state: s } = bench,
+    obstacles: Obstacle[] = [];
   if (model.orders.length === 0 || bench.computed) return obstacles;
   const scope = model.scopes.get(around.prefix) ?? model.scopes.get("");
   for (const order of model.orders) {
     if (!order.names.some((name) => scope?.get(name.text)?.includes(index))) continue;
-    for (const name of order.after) for (const later of scope?.get(name.text) ?? []) {
-      if (later >= model.parts.length || at(s.lumpBy, later) === NEVER || lumpOf(s, later) === ON_BASE || isAssumed(bench, later, A_ON)) continue;
-      obstacles.push({
-        reason: reasonOf("refit/contradiction", { thing: index, by: [later], words: ["unit order"], at: order.at }),
-        assume: () => assumeOn(bench, later, bench.machine.hosts[later]!),
-      });
-    }
+    for (const name of order.after)
+      for (const later of scope?.get(name.text) ?? []) {
+        if (
+          later >= model.parts.length ||
+          at(s.lumpBy, later) === NEVER ||
+          lumpOf(s, later) === ON_BASE ||
+          isAssumed(bench, later, A_ON)
+        )
+          continue;
+        obstacles.push({
+          reason: reasonOf("refit/contradiction", { thing: index, by: [later], words: ["unit order"], at: order.at }),
+          assume: () => assumeOn(bench, later, bench.machine.hosts[later]!),
+        });
+      }
   }
   return obstacles;
 }
 
-function meet(bench: Bench, act: Act, index: ThingIndex, own: number, target: number, moving: readonly ThingIndex[], needs: Set<number>, hazards: ReadonlySet<ThingIndex>, around: Around): void {
+function meet(
+  bench: Bench,
+  act: Act,
+  index: ThingIndex,
+  own: number,
+  target: number,
+  moving: readonly ThingIndex[],
+  needs: Set<number>,
+  hazards: ReadonlySet<ThingIndex>,
+  around: Around,
+): void {
   const s = bench.state;
   const alone = isAssumed(bench, index, A_AWAY) && at(s.lumpBy, index) === NEVER;
   // The base keeps its name, whichever side moves.
-  const into = own === ON_BASE ? own : target, from = own === ON_BASE ? target : own;
-  const relabelled = alone ? [index] : from === own ? moving : bench.model.parts.filter((p) => at(s.lump, p.index) === from).map((p) => p.index);
+  const into = own === ON_BASE ? own : target,
+    from = own === ON_BASE ? target : own;
+  const relabelled = alone
+    ? [index]
+    : from === own
+      ? moving
+      : bench.model.parts.filter((p) => at(s.lump, p.index) === from).map((p) => p.index);
   for (const part of relabelled) bench.metIn.set(part, around.step);
-  const event = bench.phase === "strip" ? happen(bench, "met", index, act, around, needs, { moved: moving, from: nameOf(s, target), hazards: [...hazards] }) : NEVER;
-  const now = bench.state, left = now.carriers.get(from);
+  const event =
+    bench.phase === "strip"
+      ? happen(bench, "met", index, act, around, needs, {
+          moved: moving,
+          from: nameOf(s, target),
+          hazards: [...hazards],
+        })
+      : NEVER;
+  const now = bench.state,
+    left = now.carriers.get(from);
   bench.state = {
-    ...now, lump: setAll(now.lump, relabelled, alone ? target : into),
+    ...now,
+    lump: setAll(now.lump, relabelled, alone ? target : into),
     carriers: left && !alone ? now.carriers.with(from, { ...left, joined: into }) : now.carriers,
-    metBy: event === NEVER ? now.metBy : set(now.metBy, index, event), lumpBy: event === NEVER ? now.lumpBy : set(now.lumpBy, index, event),
+    metBy: event === NEVER ? now.metBy : set(now.metBy, index, event),
+    lumpBy: event === NEVER ? now.lumpBy : set(now.lumpBy, index, event),
   };
 }
-

@@ -23,7 +23,12 @@ function flag(bench: Bench, thing: ThingIndex, on: number, off = 0): void {
 }
 
 /** Opening this lets these fluids out, unless they were drained, or the line is capped. */
-export function spills(bench: Bench, opened: ThingIndex, fluids: readonly ThingIndex[], needs: Set<number>): Obstacle[] {
+export function spills(
+  bench: Bench,
+  opened: ThingIndex,
+  fluids: readonly ThingIndex[],
+  needs: Set<number>,
+): Obstacle[] {
   const obstacles: Obstacle[] = [];
   for (const fluid of fluids) {
     const by = at(bench.state.drainedBy, fluid);
@@ -31,7 +36,10 @@ export function spills(bench: Bench, opened: ThingIndex, fluids: readonly ThingI
     if (!isAboard(bench, fluid) || bench.phase === "refit" || isCapped(bench, opened)) continue;
     obstacles.push({
       reason: reasonOf("sequence/fluid-aboard", { thing: opened, by: [fluid], at: fluidOf(bench, fluid)?.at }),
-      assume: () => { flag(bench, fluid, DRAINED); assume(bench, fluid, A_DRAINED); },
+      assume: () => {
+        flag(bench, fluid, DRAINED);
+        assume(bench, fluid, A_DRAINED);
+      },
     });
   }
   return obstacles;
@@ -39,26 +47,72 @@ export function spills(bench: Bench, opened: ThingIndex, fluids: readonly ThingI
 
 function isCapped(bench: Bench, opened: ThingIndex): boolean {
   if (has(bench, opened, CAPPED)) return true;
-  return isTie(bench.model, opened) && [...tieOf(bench.model, opened).lowers, ...tieOf(bench.model, opened).uppers].some((part) => has(bench, part, CAPPED));
+  return (
+    isTie(bench.model, opened) &&
+    [...tieOf(bench.model, opened).lowers, ...tieOf(bench.model, opened).uppers].some((part) =>
+      has(bench, part, CAPPED),
+    )
+  );
 }
 
 /** `drain F`, `recover F`: opens what it drains at, and lets it out. */
 export function drain(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
-  const fluid = fluidOf(bench, thing), { model } = bench;
+  const fluid = fluidOf(bench, thing),
+    { model } = bench;
   if (!fluid) return;
-  if (act.verb === "drain" && fluid.recover) report(bench, act.at, [thing], [reasonOf("hazard/not-recovered", { thing, words: [fluid.kind], at: fluid.at })], act, around);
+  if (act.verb === "drain" && fluid.recover)
+    report(
+      bench,
+      act.at,
+      [thing],
+      [reasonOf("hazard/not-recovered", { thing, words: [fluid.kind], at: fluid.at })],
+      act,
+      around,
+    );
   if (!isAboard(bench, thing) && !isAssumed(bench, thing, A_DRAINED)) {
-    report(bench, act.at, [thing], [reasonOf("sequence/already-undone", { thing, words: ["drained"], at: bench.events[at(bench.state.drainedBy, thing)]?.act.at })], act, around);
+    report(
+      bench,
+      act.at,
+      [thing],
+      [
+        reasonOf("sequence/already-undone", {
+          thing,
+          words: ["drained"],
+          at: bench.events[at(bench.state.drainedBy, thing)]?.act.at,
+        }),
+      ],
+      act,
+      around,
+    );
   }
-  const needs = new Set<number>(), hazards = new Set<ThingIndex>(), obstacles: Obstacle[] = touch(bench, [thing], act, around, needs, hazards);
+  const needs = new Set<number>(),
+    hazards = new Set<ThingIndex>(),
+    obstacles: Obstacle[] = touch(bench, [thing], act, around, needs, hazards);
   for (const plug of fluid.drainsAt) {
-    if (!isTie(model, plug) || isOut(model, bench.state, plug)) { if (isTie(model, plug) && at(bench.state.outBy, plug) !== NEVER) needs.add(at(bench.state.outBy, plug)); continue; }
-    const tie = tieOf(model, plug), before = new Set<number>(), lump = lumpOfItem(bench, tie), touched = new Set<ThingIndex>();
-    const stops = [...hidden(bench, tie, lump, act, around), ...wrongPosition(bench, tie, lump), ...touch(bench, [plug], act, around, before, touched)];
+    if (!isTie(model, plug) || isOut(model, bench.state, plug)) {
+      if (isTie(model, plug) && at(bench.state.outBy, plug) !== NEVER) needs.add(at(bench.state.outBy, plug));
+      continue;
+    }
+    const tie = tieOf(model, plug),
+      before = new Set<number>(),
+      lump = lumpOfItem(bench, tie),
+      touched = new Set<ThingIndex>();
+    const stops = [
+      ...hidden(bench, tie, lump, act, around),
+      ...wrongPosition(bench, tie, lump),
+      ...touch(bench, [plug], act, around, before, touched),
+    ];
     refuse(bench, act, around, thing, stops);
     cleared(bench, tie, before);
-    const event = happen(bench, "out", plug, act, around, before, { count: left(model, bench.state, plug), hazards: [...touched] });
-    bench.state = { ...bench.state, out: set(bench.state.out, plug, tie.count), outBy: set(bench.state.outBy, plug, event) };
+    const event = happen(bench, "out", plug, act, around, before, {
+      count: left(model, bench.state, plug),
+      hazards: [...touched],
+    });
+    bench.state = {
+      ...bench.state,
+      out: set(bench.state.out, plug, tie.count),
+      outBy: set(bench.state.outBy, plug, event),
+    };
     needs.add(event);
   }
   refuse(bench, act, around, thing, obstacles);
@@ -70,14 +124,30 @@ export function drain(bench: Bench, act: Act, thing: ThingIndex, around: Around)
 
 /** `fill F`: after every joint of it is made, and after the circuit was pumped out where its kind asks for that. */
 export function fill(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
-  const fluid = fluidOf(bench, thing), { model } = bench;
+  const fluid = fluidOf(bench, thing),
+    { model } = bench;
   if (!fluid) return;
   const isOpen = (tie: ThingIndex): boolean => at(bench.state.out, tie) > 0 && !isAssumed(bench, tie, A_ON | A_OUT);
   const open = model.ties.filter((tie) => tie.opens.includes(thing) && isOpen(tie.index)).map((tie) => tie.index);
   for (const plug of fluid.drainsAt) if (isTie(model, plug) && isOpen(plug)) open.push(plug);
-  if (open.length > 0) report(bench, act.at, [thing, ...open], [reasonOf("refit/impossible", { thing, by: open.slice(0, 1), words: ["open"], at: model.things[open[0]!]!.at })], act, around);
+  if (open.length > 0)
+    report(
+      bench,
+      act.at,
+      [thing, ...open],
+      [reasonOf("refit/impossible", { thing, by: open.slice(0, 1), words: ["open"], at: model.things[open[0]!]!.at })],
+      act,
+      around,
+    );
   if (!bench.computed && needsEvacuation(fluid.kind) && !has(bench, thing, EVACUATED)) {
-    report(bench, act.at, [thing], [reasonOf("refit/impossible", { thing, words: ["evacuate"], at: fluid.at })], act, around);
+    report(
+      bench,
+      act.at,
+      [thing],
+      [reasonOf("refit/impossible", { thing, words: ["evacuate"], at: fluid.at })],
+      act,
+      around,
+    );
   }
   flag(bench, thing, 0, DRAINED);
   forget(bench, thing, A_DRAINED);
@@ -87,7 +157,15 @@ export function fill(bench: Bench, act: Act, thing: ThingIndex, around: Around):
 export function evacuate(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
   const fluid = fluidOf(bench, thing);
   if (!fluid) return;
-  if (fluid.recover && bench.phase === "strip" && isAboard(bench, thing)) report(bench, act.at, [thing], [reasonOf("hazard/not-recovered", { thing, words: [fluid.kind, act.verb], at: fluid.at })], act, around);
+  if (fluid.recover && bench.phase === "strip" && isAboard(bench, thing))
+    report(
+      bench,
+      act.at,
+      [thing],
+      [reasonOf("hazard/not-recovered", { thing, words: [fluid.kind, act.verb], at: fluid.at })],
+      act,
+      around,
+    );
   if (act.verb === "evacuate") flag(bench, thing, EVACUATED);
 }
 
@@ -96,7 +174,14 @@ export function cap(bench: Bench, act: Act, thing: ThingIndex, around: Around): 
   if (!isPart(bench.model, thing) && !isTie(bench.model, thing)) return;
   const on = act.verb === "cap";
   if (on === has(bench, thing, CAPPED)) {
-    report(bench, act.at, [thing], [reasonOf("sequence/already-undone", { thing, words: [on ? "capped" : "not capped"] })], act, around);
+    report(
+      bench,
+      act.at,
+      [thing],
+      [reasonOf("sequence/already-undone", { thing, words: [on ? "capped" : "not capped"] })],
+      act,
+      around,
+    );
     return;
   }
   const needs: number[] = [];

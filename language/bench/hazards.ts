@@ -16,21 +16,35 @@ const isProof = (kind: string): boolean => kindIn(kinds, kind)?.isProof === true
 const stands = (standing: Vector, precaution: number): boolean => at(standing, precaution) !== 0;
 
 /** Touching these things: the precautions that must stand first, and do not. Notes the events that made the others stand. */
-export function touch(bench: Bench, things: readonly ThingIndex[], act: Act, around: Around, needs: Set<number>, hazards: Set<ThingIndex>): Obstacle[] {
-  const { machine } = bench, obstacles: Obstacle[] = [];
+export function touch(
+  bench: Bench,
+  things: readonly ThingIndex[],
+  act: Act,
+  around: Around,
+  needs: Set<number>,
+  hazards: Set<ThingIndex>,
+): Obstacle[] {
+  const { machine } = bench,
+    obstacles: Obstacle[] = [];
   if (bench.model.hazards.length === 0) return obstacles;
-  const due = new Map<Hazard, number>();                         // hazard -> how many of its precautions, from the first
+  const due = new Map<Hazard, number>(); // hazard -> how many of its precautions, from the first
   for (const thing of things) {
-    for (const hazard of machine.hazardsOn[thing] ?? []) if (!due.has(hazard)) due.set(hazard, hazard.precautions.length);
-    if (isTie(bench.model, thing)) for (const hazard of pushedBy(bench, tieOf(bench.model, thing))) if (!due.has(hazard)) due.set(hazard, hazard.precautions.length);
+    for (const hazard of machine.hazardsOn[thing] ?? [])
+      if (!due.has(hazard)) due.set(hazard, hazard.precautions.length);
+    if (isTie(bench.model, thing))
+      for (const hazard of pushedBy(bench, tieOf(bench.model, thing)))
+        if (!due.has(hazard)) due.set(hazard, hazard.precautions.length);
   }
   // What a precaution is behind has to be opened before it can be done: only those before it are due.
-  for (const thing of things) for (const { hazard, before } of machine.guarded[thing] ?? []) due.set(hazard, Math.min(before, due.get(hazard) ?? before));
+  for (const thing of things)
+    for (const { hazard, before } of machine.guarded[thing] ?? [])
+      due.set(hazard, Math.min(before, due.get(hazard) ?? before));
   for (const [hazard, count] of due) {
     hazards.add(hazard.index);
     const missing: number[] = [];
     for (let k = 0; k < count; k++) {
-      const precaution = hazard.precautions[k]!, by = at(bench.state.standing, precaution.number);
+      const precaution = hazard.precautions[k]!,
+        by = at(bench.state.standing, precaution.number);
       if (by === 0) missing.push(precaution.number);
       else if (by > 0) needs.add(by - 1);
     }
@@ -39,7 +53,11 @@ export function touch(bench: Bench, things: readonly ThingIndex[], act: Act, aro
     const thing = things.find((t) => hazard.on.includes(t)) ?? things[0];
     obstacles.push({
       reason: reasonOf(lapsed ? "hazard/lapsed" : "hazard/not-yet", {
-        thing, by: [hazard.index], words: missing.map((n) => bench.model.precautions[n]!.kind), numbers: missing, at: hazard.at,
+        thing,
+        by: [hazard.index],
+        words: missing.map((n) => bench.model.precautions[n]!.kind),
+        numbers: missing,
+        at: hazard.at,
       }),
       assume: () => assumeStanding(bench, hazard, missing, act, around),
     });
@@ -51,7 +69,14 @@ export function touch(bench: Bench, things: readonly ThingIndex[], act: Act, aro
 function assumeStanding(bench: Bench, hazard: Hazard, missing: readonly number[], act: Act, around: Around): void {
   let standing = bench.state.standing;
   for (const number of missing) {
-    const event = bench.phase === "strip" ? happen(bench, "stands", hazard.index, act, around, [], { precautions: [number], hazards: [hazard.index], assumed: true }) : NEVER;
+    const event =
+      bench.phase === "strip"
+        ? happen(bench, "stands", hazard.index, act, around, [], {
+            precautions: [number],
+            hazards: [hazard.index],
+            assumed: true,
+          })
+        : NEVER;
     standing = set(standing, number, event === NEVER ? -1 : event + 1);
   }
   bench.state = { ...bench.state, standing };
@@ -64,7 +89,13 @@ function pushedBy(bench: Bench, tie: Tie): Hazard[] {
   for (const part of [...tie.lowers, ...tie.uppers]) {
     const hazards = bench.machine.pushedBy[part]!;
     if (hazards.length === 0) continue;
-    const others = bench.machine.tiesOf[part]!.some((t) => t.index !== tie.index && !t.passing && holds(bench.model, bench.state, t.index) && at(bench.state.slack, t.index) === TIGHT);
+    const others = bench.machine.tiesOf[part]!.some(
+      (t) =>
+        t.index !== tie.index &&
+        !t.passing &&
+        holds(bench.model, bench.state, t.index) &&
+        at(bench.state.slack, t.index) === TIGHT,
+    );
     if (!others) found.push(...hazards);
   }
   return found;
@@ -75,27 +106,59 @@ export function stand(bench: Bench, act: Act, thing: ThingIndex, around: Around)
   const hazard = bench.model.things[thing];
   if (hazard?.is !== "hazard") return;
   const k = hazard.precautions.findIndex((p) => p.kind === act.verb);
-  if (k < 0) return report(bench, act.at, [thing], [reasonOf("hazard/order", { thing, words: ["undeclared", act.verb], at: hazard.at })], act, around);
-  const { model, state: s } = bench, precaution = hazard.precautions[k]!, needs = new Set<number>(), obstacles: Obstacle[] = [];
+  if (k < 0)
+    return report(
+      bench,
+      act.at,
+      [thing],
+      [reasonOf("hazard/order", { thing, words: ["undeclared", act.verb], at: hazard.at })],
+      act,
+      around,
+    );
+  const { model, state: s } = bench,
+    precaution = hazard.precautions[k]!,
+    needs = new Set<number>(),
+    obstacles: Obstacle[] = [];
   const missing = hazard.precautions.slice(0, k).filter((p) => !stands(s.standing, p.number));
   if (missing.length > 0 && !isAssumed(bench, thing, A_HAZARD)) {
     obstacles.push({
-      reason: reasonOf("hazard/order", { thing, words: ["before", ...missing.map((p) => p.kind)], numbers: missing.map((p) => p.number), at: hazard.at }),
+      reason: reasonOf("hazard/order", {
+        thing,
+        words: ["before", ...missing.map((p) => p.kind)],
+        numbers: missing.map((p) => p.number),
+        at: hazard.at,
+      }),
       assume: () => assume(bench, thing, A_HAZARD),
     });
   }
   const base = model.base[0];
-  const shut = precaution.behind.find((b) => (isPart(model, b)
-    ? base !== undefined && together(s, b, base) && !isAside(s, b) && !isAssumed(bench, b, A_AWAY)
-    : isTie(model, b) && holds(model, s, b) && !isAssumed(bench, b, A_OUT | A_SLACK | A_AWAY)));
+  const shut = precaution.behind.find((b) =>
+    isPart(model, b)
+      ? base !== undefined && together(s, b, base) && !isAside(s, b) && !isAssumed(bench, b, A_AWAY)
+      : isTie(model, b) && holds(model, s, b) && !isAssumed(bench, b, A_OUT | A_SLACK | A_AWAY),
+  );
   if (shut !== undefined) {
-    obstacles.push({ reason: reasonOf("hazard/proof-out-of-reach", { thing, by: [shut], words: [act.verb], at: precaution.at }), assume: () => assume(bench, shut, A_AWAY) });
+    obstacles.push({
+      reason: reasonOf("hazard/proof-out-of-reach", { thing, by: [shut], words: [act.verb], at: precaution.at }),
+      assume: () => assume(bench, shut, A_AWAY),
+    });
   }
-  for (const b of precaution.behind) if (isPart(model, b) && base !== undefined) { const parting = partingOf(s, b, base); if (parting !== NEVER) needs.add(parting); }
-  for (const b of precaution.behind) if (isTie(model, b)) for (const by of [at(s.outBy, b), at(s.slackBy, b)]) if (by !== NEVER) needs.add(by);
-  for (const p of hazard.precautions.slice(0, k)) { const by = at(s.standing, p.number); if (by > 0) needs.add(by - 1); }
+  for (const b of precaution.behind)
+    if (isPart(model, b) && base !== undefined) {
+      const parting = partingOf(s, b, base);
+      if (parting !== NEVER) needs.add(parting);
+    }
+  for (const b of precaution.behind)
+    if (isTie(model, b)) for (const by of [at(s.outBy, b), at(s.slackBy, b)]) if (by !== NEVER) needs.add(by);
+  for (const p of hazard.precautions.slice(0, k)) {
+    const by = at(s.standing, p.number);
+    if (by > 0) needs.add(by - 1);
+  }
   refuse(bench, act, around, thing, obstacles);
-  const event = bench.phase === "strip" ? happen(bench, "stands", thing, act, around, needs, { precautions: [precaution.number], hazards: [thing] }) : NEVER;
+  const event =
+    bench.phase === "strip"
+      ? happen(bench, "stands", thing, act, around, needs, { precautions: [precaution.number], hazards: [thing] })
+      : NEVER;
   let { standing } = bench.state;
   for (const p of missing) standing = set(standing, p.number, -1);
   standing = set(standing, precaution.number, event === NEVER ? -1 : event + 1);
@@ -107,17 +170,30 @@ export function restore(bench: Bench, act: Act, thing: ThingIndex, around: Aroun
   const hazard = bench.model.things[thing];
   if (hazard?.is !== "hazard") return;
   const standing = hazard.precautions.filter((p) => stands(bench.state.standing, p.number)).map((p) => p.number);
-  if (standing.length === 0 && !bench.computed) return report(bench, act.at, [thing], [reasonOf("hazard/lapsed", { thing, words: ["nothing stands"], at: hazard.at })], act, around);
+  if (standing.length === 0 && !bench.computed)
+    return report(
+      bench,
+      act.at,
+      [thing],
+      [reasonOf("hazard/lapsed", { thing, words: ["nothing stands"], at: hazard.at })],
+      act,
+      around,
+    );
   guardsOn(bench, hazard, act, around);
   lapse(bench, hazard, standing, act, around);
   forget(bench, thing, A_HAZARD);
 }
 
 function lapse(bench: Bench, hazard: Hazard, standing: readonly number[], act: Act, around: Around): void {
-  if (bench.phase === "strip" && standing.length > 0) happen(bench, "lapses", hazard.index, act, around, [], { precautions: standing, hazards: [hazard.index] });
+  if (bench.phase === "strip" && standing.length > 0)
+    happen(bench, "lapses", hazard.index, act, around, [], { precautions: standing, hazards: [hazard.index] });
   let next = bench.state.standing;
   for (const number of standing) next = set(next, number, 0);
-  bench.state = { ...bench.state, standing: next, flags: set(bench.state.flags, hazard.index, at(bench.state.flags, hazard.index) | LAPSED) };
+  bench.state = {
+    ...bench.state,
+    standing: next,
+    flags: set(bench.state.flags, hazard.index, at(bench.state.flags, hazard.index) | LAPSED),
+  };
 }
 
 /** A hazard that acts under power: electricity and what turns. */
@@ -125,9 +201,21 @@ function guardsOn(bench: Bench, hazard: Hazard, act: Act, around: Around): void 
   const proof = kindIn(hazardKinds, hazard.kind)?.proofBy ?? [];
   if (!proof.includes("prove-dead") && !proof.includes("try-start")) return;
   const base = bench.model.base[0];
-  const off = bench.machine.guards.filter((guard) => base !== undefined && !isAssumed(bench, guard.index, A_AWAY) && (lumpOf(bench.state, guard.index) !== lumpOf(bench.state, base) || isAside(bench.state, guard.index)));
+  const off = bench.machine.guards.filter(
+    (guard) =>
+      base !== undefined &&
+      !isAssumed(bench, guard.index, A_AWAY) &&
+      (lumpOf(bench.state, guard.index) !== lumpOf(bench.state, base) || isAside(bench.state, guard.index)),
+  );
   if (off.length > 0) {
-    report(bench, act.at, [hazard.index, ...off.map((g) => g.index)], [reasonOf("hazard/guard-off", { thing: hazard.index, by: off.map((g) => g.index), at: off[0]!.at })], act, around);
+    report(
+      bench,
+      act.at,
+      [hazard.index, ...off.map((g) => g.index)],
+      [reasonOf("hazard/guard-off", { thing: hazard.index, by: off.map((g) => g.index), at: off[0]!.at })],
+      act,
+      around,
+    );
   }
 }
 
@@ -135,7 +223,9 @@ function guardsOn(bench: Bench, hazard: Hazard, act: Act, around: Around): void 
 export function turned(bench: Bench, parts: readonly ThingIndex[], act: Act, around: Around): void {
   for (const hazard of bench.model.hazards) {
     if (hazard.source !== "generator") continue;
-    const proofs = hazard.precautions.filter((p) => isProof(p.kind) && stands(bench.state.standing, p.number)).map((p) => p.number);
+    const proofs = hazard.precautions
+      .filter((p) => isProof(p.kind) && stands(bench.state.standing, p.number))
+      .map((p) => p.number);
     if (proofs.length === 0 || !parts.some((part) => drives(bench, part, hazard))) continue;
     lapse(bench, hazard, proofs, act, around);
   }
@@ -147,9 +237,12 @@ function drives(bench: Bench, part: ThingIndex, hazard: Hazard): boolean {
   const concerned = new Set<ThingIndex>();
   for (const thing of [...hazard.on, ...hazard.pushes]) {
     if (isPart(bench.model, thing)) concerned.add(thing);
-    else if (isTie(bench.model, thing)) for (const p of [...tieOf(bench.model, thing).lowers, ...tieOf(bench.model, thing).uppers]) concerned.add(p);
+    else if (isTie(bench.model, thing))
+      for (const p of [...tieOf(bench.model, thing).lowers, ...tieOf(bench.model, thing).uppers]) concerned.add(p);
   }
   if (!isPart(bench.model, part)) return false;
   if (concerned.has(part)) return true;
-  return bench.machine.edges[part]!.some((e) => concerned.has(e.to) && !bench.machine.isBase(e.to) && together(bench.state, part, e.to));
+  return bench.machine.edges[part]!.some(
+    (e) => concerned.has(e.to) && !bench.machine.isBase(e.to) && together(bench.state, part, e.to),
+  );
 }

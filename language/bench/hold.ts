@@ -11,7 +11,8 @@ import { at, set } from "./vector.ts";
 /** `support X with T`: held until `release X`, or until it is taken off. */
 export function support(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
   if (!isPart(bench.model, thing)) return;
-  const event = bench.phase === "strip" ? happen(bench, "held", thing, act, around, []) : NEVER, s = bench.state;
+  const event = bench.phase === "strip" ? happen(bench, "held", thing, act, around, []) : NEVER,
+    s = bench.state;
   bench.state = { ...s, flags: set(s.flags, thing, at(s.flags, thing) | HELD), heldBy: set(s.heldBy, thing, event) };
 }
 
@@ -22,11 +23,16 @@ export function grip(bench: Bench, act: Act, thing: ThingIndex, around: Around):
 
 export function release(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
   if (!isPart(bench.model, thing)) return;
-  const s = bench.state, by = at(s.heldBy, thing);
+  const s = bench.state,
+    by = at(s.heldBy, thing);
   if ((at(s.flags, thing) & HELD) === 0 && bench.phase === "strip") {
     report(bench, act.at, [thing], [reasonOf("sequence/already-undone", { thing, words: ["not held"] })], act, around);
     return;
   }
   if (bench.phase === "strip") happen(bench, "let-go", thing, act, around, by === NEVER ? [] : [by]);
-  bench.state = { ...bench.state, flags: set(bench.state.flags, thing, at(bench.state.flags, thing) & ~HELD), heldBy: set(bench.state.heldBy, thing, NEVER) };
+  bench.state = {
+    ...bench.state,
+    flags: set(bench.state.flags, thing, at(bench.state.flags, thing) & ~HELD),
+    heldBy: set(bench.state.heldBy, thing, NEVER),
+  };
 }

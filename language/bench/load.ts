@@ -17,7 +17,8 @@ export function massKg(part: Part): number | undefined {
 export function massOf(model: Model, parts: Iterable<ThingIndex>): { readonly kg: number; readonly unknown: number } {
   const all = [...parts].map((index) => partOf(model, index));
   const weighed = all.filter((part) => part.unit !== undefined && part.mass !== undefined).map((part) => `${part.id}/`);
-  let kg = 0, unknown = 0;
+  let kg = 0,
+    unknown = 0;
   for (const part of all) {
     if (weighed.some((prefix) => part.prefix.startsWith(prefix))) continue;
     const one = massKg(part);

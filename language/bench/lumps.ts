@@ -11,7 +11,9 @@ export interface Lump {
   readonly joined?: number;
 }
 
-const ROW = 5, SIZE = 1 << ROW, MASK = SIZE - 1;
+const ROW = 5,
+  SIZE = 1 << ROW,
+  MASK = SIZE - 1;
 
 export interface Lumps {
   /** Undefined for the unit on its base, and for numbers that no parting made. */
@@ -40,7 +42,8 @@ function table(rows: readonly (readonly (Lump | undefined)[])[], before: Readonl
     },
     *entries() {
       for (const [lump, is] of [...before].sort((a, b) => a[0] - b[0])) yield [lump, is] as const;
-      for (const [i, row] of rows.entries()) for (const [k, is] of row.entries()) if (is) yield [i * SIZE + k, is] as const;
+      for (const [i, row] of rows.entries())
+        for (const [k, is] of row.entries()) if (is) yield [i * SIZE + k, is] as const;
     },
   };
 }

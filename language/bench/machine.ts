@@ -58,11 +58,17 @@ export function machineOf(model: Model): Machine {
 }
 
 function make(model: Model): Machine {
-  const count = model.things.length, parts = model.parts.length;
+  const count = model.things.length,
+    parts = model.parts.length;
   const lists = <T>(length: number): T[][] => Array.from({ length }, () => []);
-  const edges = lists<Edge>(parts), tiesOf = lists<Tie>(parts), hosts = lists<ThingIndex>(parts), clamps = lists<Tie>(parts);
-  const hazardsOn = lists<Hazard>(count), guarded = lists<{ hazard: Hazard; before: number }>(count);
-  const fluidsIn = lists<ThingIndex>(parts), pushedBy = lists<Hazard>(parts);
+  const edges = lists<Edge>(parts),
+    tiesOf = lists<Tie>(parts),
+    hosts = lists<ThingIndex>(parts),
+    clamps = lists<Tie>(parts);
+  const hazardsOn = lists<Hazard>(count),
+    guarded = lists<{ hazard: Hazard; before: number }>(count);
+  const fluidsIn = lists<ThingIndex>(parts),
+    pushedBy = lists<Hazard>(parts);
 
   const link = (a: ThingIndex, b: ThingIndex, tie: ThingIndex, undone: boolean): void => {
     if (a === b) return;
@@ -82,7 +88,11 @@ function make(model: Model): Machine {
     for (const under of part.rests) link(part.index, under, -1, false);
     // It lies on the first of the two and rides along with it.
     if (part.between) for (const a of part.between[0]) link(part.index, a, -1, false);
-    hosts[part.index]!.push(...part.hosts, ...part.rests, ...(part.between ? [...part.between[0], ...part.between[1]] : []));
+    hosts[part.index]!.push(
+      ...part.hosts,
+      ...part.rests,
+      ...(part.between ? [...part.between[0], ...part.between[1]] : []),
+    );
   }
   for (const part of model.parts) {
     if (!part.between) continue;
@@ -96,15 +106,26 @@ function make(model: Model): Machine {
   for (const hazard of model.hazards) {
     for (const thing of hazard.on) hazardsOn[thing]!.push(hazard);
     hazard.precautions.forEach((precaution, before) => {
-      for (const thing of precaution.behind) if (!guarded[thing]!.some((g) => g.hazard === hazard)) guarded[thing]!.push({ hazard, before });
+      for (const thing of precaution.behind)
+        if (!guarded[thing]!.some((g) => g.hazard === hazard)) guarded[thing]!.push({ hazard, before });
     });
     for (const thing of hazard.pushes) if (isPart(model, thing)) pushedBy[thing]!.push(hazard);
   }
-  for (const fluid of model.fluids) for (const thing of fluid.path) if (isPart(model, thing)) fluidsIn[thing]!.push(fluid.index);
+  for (const fluid of model.fluids)
+    for (const thing of fluid.path) if (isPart(model, thing)) fluidsIn[thing]!.push(fluid.index);
   const base = new Set(model.base);
   return {
-    model, edges, tiesOf, hosts, clamps, hazardsOn, guarded, fluidsIn, pushedBy,
-    guards: model.parts.filter((part) => kindIn(partKinds, part.kind)?.guard === true), isBase: (thing) => base.has(thing),
+    model,
+    edges,
+    tiesOf,
+    hosts,
+    clamps,
+    hazardsOn,
+    guarded,
+    fluidsIn,
+    pushedBy,
+    guards: model.parts.filter((part) => kindIn(partKinds, part.kind)?.guard === true),
+    isBase: (thing) => base.has(thing),
   };
 }
 

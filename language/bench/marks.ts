@@ -14,15 +14,30 @@ import { at } from "./vector.ts";
 export function mark(bench: Bench, act: Act, things: readonly ThingIndex[]): void {
   const label = act.labels[0] ?? "";
   bench.marksAt.set(label, act.at);
-  bench.state = { ...bench.state, marks: new Map(bench.state.marks).set(label, { things, event: bench.events.length }) };
+  bench.state = {
+    ...bench.state,
+    marks: new Map(bench.state.marks).set(label, { things, event: bench.events.length }),
+  };
 }
 
 /** A tie is tagged while it is made: afterwards nobody knows which end belongs where. */
 export function tag(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
   for (const thing of things) {
-    if (!isTie(bench.model, thing) || !isOut(bench.model, bench.state, thing) || isAssumed(bench, thing, A_OUT | A_DOUBT)) continue;
+    if (
+      !isTie(bench.model, thing) ||
+      !isOut(bench.model, bench.state, thing) ||
+      isAssumed(bench, thing, A_OUT | A_DOUBT)
+    )
+      continue;
     const first = bench.events[at(bench.state.outBy, thing)];
-    reportTwice(bench, act, around, thing, first?.around.step, reasonOf("sequence/already-undone", { thing, words: ["tag"], at: first?.act.at ?? tieOf(bench.model, thing).at }));
+    reportTwice(
+      bench,
+      act,
+      around,
+      thing,
+      first?.around.step,
+      reasonOf("sequence/already-undone", { thing, words: ["tag"], at: first?.act.at ?? tieOf(bench.model, thing).at }),
+    );
   }
 }
 
@@ -38,7 +53,10 @@ export function align(bench: Bench, act: Act, around: Around): void {
 /** `align X` may name a part that says `align by "…"`, and needs no earlier mark then. */
 function isKnownAlignment(bench: Bench, label: string, around: Around): boolean {
   const things = bench.model.scopes.get(around.prefix)?.get(label) ?? [];
-  return things.some((thing) => { const t = bench.model.things[thing]!; return t.is === "part" && t.alignBy !== undefined; });
+  return things.some((thing) => {
+    const t = bench.model.things[thing]!;
+    return t.is === "part" && t.alignBy !== undefined;
+  });
 }
 
 /** Marks are due at the first tie made after their parts met: a written refit lines them up before, ours does it by itself. */
@@ -47,9 +65,23 @@ export function lineUp(bench: Bench, act: Act, around: Around): void {
   const s = bench.state;
   for (const [label, { things }] of s.marks) {
     const parts = things.filter((thing) => isPart(bench.model, thing));
-    if (bench.aligned.has(label) || parts.length < 2 || parts.some((p) => isUnknown(bench, p)) || !parts.every((p) => together(s, p, parts[0]!))) continue;
+    if (
+      bench.aligned.has(label) ||
+      parts.length < 2 ||
+      parts.some((p) => isUnknown(bench, p)) ||
+      !parts.every((p) => together(s, p, parts[0]!))
+    )
+      continue;
     if (!parts.some((p) => at(s.lumpBy, p) !== NEVER) || !wereParted(bench, parts)) continue;
-    if (!bench.computed) report(bench, act.at, parts, [reasonOf("refit/mark-unused", { words: [label, "before this"], by: parts, at: bench.marksAt.get(label) })], act, around);
+    if (!bench.computed)
+      report(
+        bench,
+        act.at,
+        parts,
+        [reasonOf("refit/mark-unused", { words: [label, "before this"], by: parts, at: bench.marksAt.get(label) })],
+        act,
+        around,
+      );
     bench.aligned.add(label);
   }
 }

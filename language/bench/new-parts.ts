@@ -12,9 +12,12 @@ import { at, set } from "./vector.ts";
 
 /** Kinds that by their nature should be new: alone they only raise a question. */
 export const isOneTimeKind = (item: Part | Tie): boolean =>
-  item.is === "part" ? kindIn(partKinds, item.kind)?.oneTime === true : !item.fastener && item.uses.length === 0 && kindIn(jointKinds, item.kind)?.oneTime === true;
+  item.is === "part"
+    ? kindIn(partKinds, item.kind)?.oneTime === true
+    : !item.fastener && item.uses.length === 0 && kindIn(jointKinds, item.kind)?.oneTime === true;
 /** Undoing destroys it. */
-export const isDestroyed = (item: Part | Tie): boolean => item.is === "tie" && item.fastener && kindIn(fastenerKinds, item.kind)?.oneWay === true;
+export const isDestroyed = (item: Part | Tie): boolean =>
+  item.is === "tie" && item.fastener && kindIn(fastenerKinds, item.kind)?.oneWay === true;
 export const isAlwaysNew = (item: Part | Tie): boolean => item.renew?.when === "always" || isDestroyed(item);
 
 const itemOf = (bench: Bench, thing: ThingIndex): Part | Tie | undefined => {
@@ -23,7 +26,11 @@ const itemOf = (bench: Bench, thing: ThingIndex): Part | Tie | undefined => {
 };
 
 export function renew(bench: Bench, things: readonly ThingIndex[], scrap = false): void {
-  for (const thing of things) bench.state = { ...bench.state, flags: set(bench.state.flags, thing, at(bench.state.flags, thing) | (scrap ? SCRAP : RENEWED)) };
+  for (const thing of things)
+    bench.state = {
+      ...bench.state,
+      flags: set(bench.state.flags, thing, at(bench.state.flags, thing) | (scrap ? SCRAP : RENEWED)),
+    };
 }
 
 /** `reuse X` insists on the old one. */
@@ -31,9 +38,33 @@ export function reuse(bench: Bench, act: Act, things: readonly ThingIndex[], aro
   for (const thing of things) {
     const item = itemOf(bench, thing);
     if (!item) continue;
-    if ((at(bench.state.flags, thing) & SCRAP) !== 0) report(bench, act.at, [thing], [reasonOf("fastener/one-time-reused", { thing, words: [item.kind, "scrap"], at: item.at })], act, around);
-    else if (isAlwaysNew(item)) report(bench, act.at, [thing], [reasonOf("fastener/one-time-reused", { thing, words: [item.kind], at: item.renew?.at ?? item.at })], act, around);
-    else if (isOneTimeKind(item)) report(bench, act.at, [thing], [reasonOf("refit/seal-reused", { thing, words: [item.kind, "reuse"], at: item.at })], act, around);
+    if ((at(bench.state.flags, thing) & SCRAP) !== 0)
+      report(
+        bench,
+        act.at,
+        [thing],
+        [reasonOf("fastener/one-time-reused", { thing, words: [item.kind, "scrap"], at: item.at })],
+        act,
+        around,
+      );
+    else if (isAlwaysNew(item))
+      report(
+        bench,
+        act.at,
+        [thing],
+        [reasonOf("fastener/one-time-reused", { thing, words: [item.kind], at: item.renew?.at ?? item.at })],
+        act,
+        around,
+      );
+    else if (isOneTimeKind(item))
+      report(
+        bench,
+        act.at,
+        [thing],
+        [reasonOf("refit/seal-reused", { thing, words: [item.kind, "reuse"], at: item.at })],
+        act,
+        around,
+      );
   }
 }
 
@@ -44,19 +75,34 @@ export function reuse(bench: Bench, act: Act, things: readonly ThingIndex[], aro
 export function judgeOldStays(bench: Bench): void {
   const { model, state: s } = bench;
   for (const part of model.parts) {
-    if (!part.between || !isAlwaysNew(part) || at(s.offBy, part.index) !== NEVER || (at(s.flags, part.index) & RENEWED) !== 0) continue;
-    const [ones, others] = part.between, sides = [part.index, ...ones, ...others];
+    if (
+      !part.between ||
+      !isAlwaysNew(part) ||
+      at(s.offBy, part.index) !== NEVER ||
+      (at(s.flags, part.index) & RENEWED) !== 0
+    )
+      continue;
+    const [ones, others] = part.between,
+      sides = [part.index, ...ones, ...others];
     if (sides.some((side) => isUnknown(bench, side) || isAssumed(bench, side, A_DOUBT))) continue;
     const opened = Math.max(NEVER, ...ones.flatMap((one) => others.map((other) => partingOf(s, one, other))));
     const event = bench.events[opened];
     if (!event || event.assumed) continue;
-    report(bench, event.act.at, [part.index], [reasonOf("removal/old-stays", { thing: part.index, at: part.renew?.at ?? part.at })], event.act, event.around);
+    report(
+      bench,
+      event.act.at,
+      [part.index],
+      [reasonOf("removal/old-stays", { thing: part.index, at: part.renew?.at ?? part.at })],
+      event.act,
+      event.around,
+    );
   }
 }
 
 /** Things of a one-time kind that go back in, and nothing says that they are new: a question each. */
 export function questionSeals(bench: Bench, ops: readonly RefitOp[]): void {
-  const isNew = (item: Part | Tie): boolean => item.renew !== undefined || (at(bench.state.flags, item.index) & RENEWED) !== 0;
+  const isNew = (item: Part | Tie): boolean =>
+    item.renew !== undefined || (at(bench.state.flags, item.index) & RENEWED) !== 0;
   const reused = new Set(ops.filter((op) => op.act?.verb === "reuse").flatMap((op) => op.things));
   for (const { event } of ops) {
     if (!event || event.assumed) continue;
@@ -68,7 +114,14 @@ export function questionSeals(bench: Bench, ops: readonly RefitOp[]): void {
     }
     for (const item of asked) {
       if (!isOneTimeKind(item) || isNew(item) || reused.has(item.index)) continue;
-      report(bench, event.act.at, [item.index], [reasonOf("refit/seal-reused", { thing: item.index, words: [item.kind], at: item.at })], event.act, event.around);
+      report(
+        bench,
+        event.act.at,
+        [item.index],
+        [reasonOf("refit/seal-reused", { thing: item.index, words: [item.kind], at: item.at })],
+        event.act,
+        event.around,
+      );
     }
   }
 }

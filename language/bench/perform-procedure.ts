@@ -57,7 +57,8 @@ function stateBefore(model: Model, procedure: Procedure, seen: Set<string>): Ben
       bench.calls.add(needed.id);
       continue;
     }
-    const earlier = stateBefore(model, needed, seen), base = bench ?? earlier;
+    const earlier = stateBefore(model, needed, seen),
+      base = bench ?? earlier;
     // What it finds is told where it is performed for itself; here it only shows what the rest may be an echo of.
     const runner = benchOf(model, base?.state ?? startState(model));
     if (base) {
@@ -81,36 +82,62 @@ function neededBefore(model: Model, procedure: Procedure): readonly string[] {
   for (const other of model.procedures.values()) {
     if (other === procedure || ids.includes(other.id)) continue;
     if (other.refitBy?.text === procedure.id && ids.length === 0) ids.push(other.id);
-    else if (leftUntil(other, procedure).length > 0 && !callsFor(other.body, procedure.id) && !callsFor(other.finish, procedure.id)) ids.push(other.id);
+    else if (
+      leftUntil(other, procedure).length > 0 &&
+      !callsFor(other.body, procedure.id) &&
+      !callsFor(other.finish, procedure.id)
+    )
+      ids.push(other.id);
   }
   return ids;
 }
 
-const leftUntil = (one: Procedure, next: Procedure): readonly Leave[] => one.leaves.filter((leave) => leave.until?.text === next.id);
+const leftUntil = (one: Procedure, next: Procedure): readonly Leave[] =>
+  one.leaves.filter((leave) => leave.until?.text === next.id);
 
 const callsFor = (entries: readonly Entry[], id: string): boolean =>
-  entries.some((entry) => (entry.is === "block" ? callsFor(entry.body, id) : entry.act.verb === "do" && entry.act.names[0]?.text === id));
+  entries.some((entry) =>
+    entry.is === "block" ? callsFor(entry.body, id) : entry.act.verb === "do" && entry.act.names[0]?.text === id,
+  );
 
 /** What another procedure left until this one is put right by this one. */
 function judgeLeftUntil(bench: Bench, procedure: Procedure): void {
   const { model, state: s } = bench;
-  for (const other of model.procedures.values()) for (const leave of leftUntil(other, procedure)) {
-    if (!neededBefore(model, procedure).includes(other.id) || (leave.is !== "out" && leave.is !== "finger-tight")) continue;
-    for (const thing of resolve(bench, leave.names, aroundOf(other))) {
-      if (!isTie(model, thing) || (at(s.out, thing) === 0 && at(s.slack, thing) === TIGHT)) continue;
-      report(bench, procedure.at, [thing], [reasonOf("refit/missing", {
-        thing, words: [at(s.out, thing) > 0 ? "out" : "finger-tight"], numbers: [at(s.out, thing), tieOf(model, thing).count], at: leave.at,
-      })]);
+  for (const other of model.procedures.values())
+    for (const leave of leftUntil(other, procedure)) {
+      if (!neededBefore(model, procedure).includes(other.id) || (leave.is !== "out" && leave.is !== "finger-tight"))
+        continue;
+      for (const thing of resolve(bench, leave.names, aroundOf(other))) {
+        if (!isTie(model, thing) || (at(s.out, thing) === 0 && at(s.slack, thing) === TIGHT)) continue;
+        report(
+          bench,
+          procedure.at,
+          [thing],
+          [
+            reasonOf("refit/missing", {
+              thing,
+              words: [at(s.out, thing) > 0 ? "out" : "finger-tight"],
+              numbers: [at(s.out, thing), tieOf(model, thing).count],
+              at: leave.at,
+            }),
+          ],
+        );
+      }
     }
-  }
 }
 
 /** A part that is not there when the work begins, nor what ties it. */
 function without(model: Model, state: State, part: ThingIndex): State {
   const own = -(wayOff + part);
   let { out } = state;
-  for (const tie of model.ties) if (tie.lowers.includes(part) || tie.uppers.includes(part)) out = set(out, tie.index, tie.count);
-  return { ...state, out, lump: set(state.lump, part, own), carriers: state.carriers.with(own, { carrier: part, from: ON_BASE }) };
+  for (const tie of model.ties)
+    if (tie.lowers.includes(part) || tie.uppers.includes(part)) out = set(out, tie.index, tie.count);
+  return {
+    ...state,
+    out,
+    lump: set(state.lump, part, own),
+    carriers: state.carriers.with(own, { carrier: part, from: ON_BASE }),
+  };
 }
 /** Sub-assemblies of parts that were never there have numbers that no event can have. */
 const wayOff = 1_000_000;
@@ -121,18 +148,22 @@ function settle(bench: Bench, procedure: Procedure): void {
   const one = (start: Start): void => {
     if (start.is === "on-bench") return;
     if (start.is === "with") {
-      for (const name of start.names) for (const thing of resolveName(bench, name.text, around)) {
-        const hazard = bench.model.things[thing]!;
-        if (hazard.is !== "hazard") continue;
-        for (const p of hazard.precautions) if (p.kind === start.precaution) bench.state = { ...bench.state, standing: set(bench.state.standing, p.number, -1) };
-      }
+      for (const name of start.names)
+        for (const thing of resolveName(bench, name.text, around)) {
+          const hazard = bench.model.things[thing]!;
+          if (hazard.is !== "hazard") continue;
+          for (const p of hazard.precautions)
+            if (p.kind === start.precaution)
+              bench.state = { ...bench.state, standing: set(bench.state.standing, p.number, -1) };
+        }
       return;
     }
     for (const thing of resolve(bench, start.names, around)) {
       const s = bench.state;
       if (start.is === "drained") bench.state = { ...s, flags: set(s.flags, thing, at(s.flags, thing) | DRAINED) };
       else if (isPart(bench.model, thing)) bench.state = without(bench.model, s, thing);
-      else if (isTie(bench.model, thing)) bench.state = { ...s, out: set(s.out, thing, start.count ?? tieOf(bench.model, thing).count) };
+      else if (isTie(bench.model, thing))
+        bench.state = { ...s, out: set(s.out, thing, start.count ?? tieOf(bench.model, thing).count) };
     }
   };
   for (const start of procedure.starts) one(start);
@@ -140,16 +171,38 @@ function settle(bench: Bench, procedure: Procedure): void {
 
 /** What was done before is no part of this refit: facts stay, the events that made them so are forgotten. */
 function asStart(model: Model, state: State): State {
-  const none = vector(model.things.length, NEVER), before = new Map<number, Lump>();
+  const none = vector(model.things.length, NEVER),
+    before = new Map<number, Lump>();
   for (const [number, lump] of state.carriers.entries()) {
     const home = lump.from > 0 ? -lump.from : lump.from;
-    before.set(-Math.abs(number), { carrier: lump.carrier, from: home, ...(lump.joined === undefined ? {} : { joined: lump.joined > 0 ? -lump.joined : lump.joined }) });
+    before.set(-Math.abs(number), {
+      carrier: lump.carrier,
+      from: home,
+      ...(lump.joined === undefined ? {} : { joined: lump.joined > 0 ? -lump.joined : lump.joined }),
+    });
   }
-  let lump = state.lump, standing = state.standing;
-  for (const part of model.parts) { const had = at(lump, part.index); if (had > ON_BASE) lump = set(lump, part.index, -had); }
-  for (const precaution of model.precautions) if (at(standing, precaution.number) > 0) standing = set(standing, precaution.number, -1);
+  let lump = state.lump,
+    standing = state.standing;
+  for (const part of model.parts) {
+    const had = at(lump, part.index);
+    if (had > ON_BASE) lump = set(lump, part.index, -had);
+  }
+  for (const precaution of model.precautions)
+    if (at(standing, precaution.number) > 0) standing = set(standing, precaution.number, -1);
   return {
-    ...state, lump, standing, carriers: lumps(before), outBy: none, slackBy: none, lumpBy: none, offBy: none, asideBy: none, heldBy: none, drainedBy: none, metBy: none, inBy: none,
+    ...state,
+    lump,
+    standing,
+    carriers: lumps(before),
+    outBy: none,
+    slackBy: none,
+    lumpBy: none,
+    offBy: none,
+    asideBy: none,
+    heldBy: none,
+    drainedBy: none,
+    metBy: none,
+    inBy: none,
   };
 }
 
@@ -158,28 +211,55 @@ function asStart(model: Model, state: State): State {
 function performStrip(bench: Bench, procedure: Procedure): Performance {
   const { model } = bench;
   bench.state = asStart(model, bench.state);
-  const start = bench.state, around = aroundOf(procedure), leaves = leavesOf(bench, procedure);
+  const start = bench.state,
+    around = aroundOf(procedure),
+    leaves = leavesOf(bench, procedure);
   run(bench, procedure, around, judgeAim);
-  const strip = bench.performed.slice(), by = procedure.refitBy && model.procedures.get(procedure.refitBy.text);
+  const strip = bench.performed.slice(),
+    by = procedure.refitBy && model.procedures.get(procedure.refitBy.text);
   const lacking = by ? lacks(bench, by, procedure) : undefined;
   const result = (of: Partial<Performance>): Performance => ({
-    model, procedure, start, strip, events: bench.events, notes: bench.notes, stripEnd: bench.state, order: undefined, refit: [], written: [], finish: [],
-    endTurn: undefined, end: bench.state, problems: bench.problems, ...of,
+    model,
+    procedure,
+    start,
+    strip,
+    events: bench.events,
+    notes: bench.notes,
+    stripEnd: bench.state,
+    order: undefined,
+    refit: [],
+    written: [],
+    finish: [],
+    endTurn: undefined,
+    end: bench.state,
+    problems: bench.problems,
+    ...of,
   });
   if (by && lacking) {
     // The whole way back rests on what is not done.
-    report(bench, procedure.refitBy ? { ...procedure.at, start: procedure.refitBy.start, end: procedure.refitBy.end } : procedure.at, [], [reasonOf("sequence/needs", { words: [by.title || by.id, lacking], at: by.at })]);
+    report(
+      bench,
+      procedure.refitBy
+        ? { ...procedure.at, start: procedure.refitBy.start, end: procedure.refitBy.end }
+        : procedure.at,
+      [],
+      [reasonOf("sequence/needs", { words: [by.title || by.id, lacking], at: by.at })],
+    );
     return result({});
   }
   judgeAim(bench, procedure, around);
   for (const [name, { on }] of bench.state.temporaries) {
     const where = bench.putAt.get(name);
-    if (where) report(bench, where, on, [reasonOf("refit/temporary-left", { by: on, words: [name], at: model.temporaries.get(name)?.at })]);
+    if (where)
+      report(bench, where, on, [
+        reasonOf("refit/temporary-left", { by: on, words: [name], at: model.temporaries.get(name)?.at }),
+      ]);
   }
   bench.state = { ...bench.state, temporaries: new Map() };
   judgeLeftLoose(bench);
   judgeOldStays(bench);
-  const stripEnd = bench.state, refit = benchAfter(bench, stripEnd);
+  const stripEnd = bench.state,
+    refit = benchAfter(bench, stripEnd);
   if (by) {
     refit.phase = "refit";
     refit.willFit = fitsOf(refit, by);
@@ -187,20 +267,46 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
     refit.calling = [procedure.id];
     run(refit, by, aroundOf(by));
     judgeEnd(refit, start, leaves, procedure.at);
-    return result({ stripEnd, written: refit.performed, finish: finish(refit, procedure), end: refit.state, problems: [...bench.problems, ...withoutEchoes(bench, refit.problems, bench.problems)] });
+    return result({
+      stripEnd,
+      written: refit.performed,
+      finish: finish(refit, procedure),
+      end: refit.state,
+      problems: [...bench.problems, ...withoutEchoes(bench, refit.problems, bench.problems)],
+    });
   }
-  const order = orderOf({
-    model, events: bench.events, notes: bench.notes, stripEnd, procedures: model.procedures,
-    resolve: (names, where) => resolve(bench, names, where), conditionHolds: (entry, where) => entry.kind === "if" ? conditionHolds(bench, entry.condition!, where) : model.chosen.has(entry.key),
-  }, leaves);
+  const order = orderOf(
+    {
+      model,
+      events: bench.events,
+      notes: bench.notes,
+      stripEnd,
+      procedures: model.procedures,
+      resolve: (names, where) => resolve(bench, names, where),
+      conditionHolds: (entry, where) =>
+        entry.kind === "if" ? conditionHolds(bench, entry.condition!, where) : model.chosen.has(entry.key),
+    },
+    leaves,
+  );
   judgeTasks(bench, procedure);
-  const stripProblems = bench.problems.slice(), done = performRefit(refit, order), endTurn = turnBack(refit, leaves, start);
+  const stripProblems = bench.problems.slice(),
+    done = performRefit(refit, order),
+    endTurn = turnBack(refit, leaves, start);
   judgeEnd(refit, start, leaves, procedure.at);
   judgeLeftUntil(refit, procedure);
   questionSeals(bench, order.ops);
   return result({
-    stripEnd, order, refit: done, endTurn, finish: finish(refit, procedure), end: refit.state,
-    problems: [...stripProblems, ...withoutEchoes(bench, [...order.problems, ...refit.problems], stripProblems), ...bench.problems.slice(stripProblems.length)],
+    stripEnd,
+    order,
+    refit: done,
+    endTurn,
+    finish: finish(refit, procedure),
+    end: refit.state,
+    problems: [
+      ...stripProblems,
+      ...withoutEchoes(bench, [...order.problems, ...refit.problems], stripProblems),
+      ...bench.problems.slice(stripProblems.length),
+    ],
   });
 }
 
@@ -213,7 +319,9 @@ export function benchAfter(bench: Bench, state: State): Bench {
 }
 
 function lacks(bench: Bench, by: Procedure, procedure: Procedure): string | undefined {
-  const name = by.needs.flatMap((need) => need.names).find((n) => bench.model.procedures.has(n.text) && !bench.calls.has(n.text) && n.text !== procedure.id);
+  const name = by.needs
+    .flatMap((need) => need.names)
+    .find((n) => bench.model.procedures.has(n.text) && !bench.calls.has(n.text) && n.text !== procedure.id);
   const needed = name && bench.model.procedures.get(name.text);
   return needed && (needed.title || needed.id);
 }
@@ -237,14 +345,18 @@ function finish(bench: Bench, procedure: Procedure): readonly Performed[] {
 // --- a procedure that builds up ------------------------------------------------------------------------------------------------
 
 function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefined): Performance {
-  const { model } = bench, start = bench.state;
+  const { model } = bench,
+    start = bench.state;
   if (before) {
     bench.events.push(...before.events);
     for (const [label, where] of before.marksAt) bench.marksAt.set(label, where);
   }
   let leaves = leavesOf(bench, procedure);
   if (leaves.turned === undefined) {
-    const turned = procedure.needs.flatMap((need) => need.names).flatMap((name) => model.procedures.get(name.text)?.leaves ?? []).find((leave) => leave.is === "turned")?.names[0]?.text;
+    const turned = procedure.needs
+      .flatMap((need) => need.names)
+      .flatMap((name) => model.procedures.get(name.text)?.leaves ?? [])
+      .find((leave) => leave.is === "turned")?.names[0]?.text;
     leaves = { ...leaves, turned };
   }
   bench.phase = "refit";
@@ -258,14 +370,27 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     judgeLeftUntil(bench, procedure);
   }
   return {
-    model, procedure, start, strip: [], events: bench.events, notes: bench.notes, stripEnd: start, order: undefined, refit: [], written, finish: finish(bench, procedure),
-    endTurn: undefined, end: bench.state, problems: withoutEchoes(bench, bench.problems, before?.problems ?? []),
+    model,
+    procedure,
+    start,
+    strip: [],
+    events: bench.events,
+    notes: bench.notes,
+    stripEnd: start,
+    order: undefined,
+    refit: [],
+    written,
+    finish: finish(bench, procedure),
+    endTurn: undefined,
+    end: bench.state,
+    problems: withoutEchoes(bench, bench.problems, before?.problems ?? []),
   };
 }
 
 /** All that a written refit fits, calls included. */
 function fitsOf(bench: Bench, procedure: Procedure): Set<ThingIndex> {
-  const things = new Set<ThingIndex>(), seen = new Set<string>();
+  const things = new Set<ThingIndex>(),
+    seen = new Set<string>();
   const visit = (of: Procedure, prefix: string): void => {
     const key = `${of.id} ${prefix}`;
     if (seen.has(key)) return;
@@ -277,11 +402,14 @@ function fitsOf(bench: Bench, procedure: Procedure): Set<ThingIndex> {
           else inside(entry.body, pieces);
           continue;
         }
-        const around = { ...aroundOf(of), prefix, pieces }, { act } = entry;
+        const around = { ...aroundOf(of), prefix, pieces },
+          { act } = entry;
         if (act.verb === "do") {
-          const called = bench.model.procedures.get(act.names[0]?.text ?? ""), on = act.on.length > 0 ? resolve(bench, act.on, around)[0] : undefined;
+          const called = bench.model.procedures.get(act.names[0]?.text ?? ""),
+            on = act.on.length > 0 ? resolve(bench, act.on, around)[0] : undefined;
           if (called) visit(called, prefixInside(bench.model, on, around));
-        } else if (act.verb === "fit" || act.verb === "tighten" || act.verb === "press") for (const thing of resolve(bench, act.names, around)) things.add(thing);
+        } else if (act.verb === "fit" || act.verb === "tighten" || act.verb === "press")
+          for (const thing of resolve(bench, act.names, around)) things.add(thing);
       }
     };
     inside(of.body, []);
@@ -289,4 +417,3 @@ function fitsOf(bench: Bench, procedure: Procedure): Set<ThingIndex> {
   visit(procedure, "");
   return things;
 }
-

@@ -20,11 +20,13 @@ export function performRefit(bench: Bench, order: RefitOrder, line: readonly num
   bench.phase = "refit";
   bench.computed = true;
   const fits = new Set<ThingIndex>();
-  for (const op of order.ops) for (const thing of op.event ? [...op.event.things, ...op.event.moved] : op.things) fits.add(thing);
+  for (const op of order.ops)
+    for (const thing of op.event ? [...op.event.things, ...op.event.moved] : op.things) fits.add(thing);
   bench.willFit = fits;
   const done: RefitPerformed[] = [];
   for (const number of line) {
-    const op = order.ops[number]!, before = bench.state;
+    const op = order.ops[number]!,
+      before = bench.state;
     bench.turnedTo = undefined;
     performOp(bench, op);
     done.push({ op, turn: bench.turnedTo, before, after: bench.state });
@@ -33,28 +35,56 @@ export function performRefit(bench: Bench, order: RefitOrder, line: readonly num
 }
 
 function performOp(bench: Bench, op: RefitOp): void {
-  const { event, around } = op, thing = op.things[0];
-  if (!event) { if (op.act) perform(bench, op.act, around); return; }
+  const { event, around } = op,
+    thing = op.things[0];
+  if (!event) {
+    if (op.act) perform(bench, op.act, around);
+    return;
+  }
   if (thing === undefined) return;
-  const written = op.act, as = (verb: string, more: Partial<Act> = {}): Act => (written ? { ...written, verb, names: [], ...more } : plainAct(verb, event.act, more));
+  const written = op.act,
+    as = (verb: string, more: Partial<Act> = {}): Act =>
+      written ? { ...written, verb, names: [], ...more } : plainAct(verb, event.act, more);
   switch (op.verb) {
     case "fit":
-      if (isTie(bench.model, thing)) return make(bench, as("fit", { count: op.count, fingerTight: written?.fingerTight ?? false }), thing, around);
-      return fit(bench, as("fit", { count: undefined }), carrierOf(bench, op), around, written ? resolve(bench, written.on, around) : []);
-    case "finger-tighten": return make(bench, as("fit", { count: op.count, fingerTight: true }), thing, around);
-    case "tighten": return make(bench, as("tighten"), thing, around);
-    case "back": return moveBack(bench, as("slide", { back: true }), thing, around);
-    case "aside": return moveAside(bench, as("slide"), thing, around);
-    case "fill": return fill(bench, as("fill"), thing, around);
-    case "cap": case "uncap": return cap(bench, as(op.verb), thing, around);
-    case "undo": return undo(bench, as("undo", { count: op.count }), [thing], around);
-    case "remove": return remove(bench, as("remove"), [thing], around);
-    case "hold": return grip(bench, as("hold"), thing, around);
-    case "support": return support(bench, as("support"), thing, around);
-    case "release": return release(bench, as("release"), thing, around);
-    case "lift": return setStanding(bench, event.precautions, 0);
-    case "stand": return setStanding(bench, event.precautions, -1);
-    case "written": return perform(bench, written!, around);
+      if (isTie(bench.model, thing))
+        return make(bench, as("fit", { count: op.count, fingerTight: written?.fingerTight ?? false }), thing, around);
+      return fit(
+        bench,
+        as("fit", { count: undefined }),
+        carrierOf(bench, op),
+        around,
+        written ? resolve(bench, written.on, around) : [],
+      );
+    case "finger-tighten":
+      return make(bench, as("fit", { count: op.count, fingerTight: true }), thing, around);
+    case "tighten":
+      return make(bench, as("tighten"), thing, around);
+    case "back":
+      return moveBack(bench, as("slide", { back: true }), thing, around);
+    case "aside":
+      return moveAside(bench, as("slide"), thing, around);
+    case "fill":
+      return fill(bench, as("fill"), thing, around);
+    case "cap":
+    case "uncap":
+      return cap(bench, as(op.verb), thing, around);
+    case "undo":
+      return undo(bench, as("undo", { count: op.count }), [thing], around);
+    case "remove":
+      return remove(bench, as("remove"), [thing], around);
+    case "hold":
+      return grip(bench, as("hold"), thing, around);
+    case "support":
+      return support(bench, as("support"), thing, around);
+    case "release":
+      return release(bench, as("release"), thing, around);
+    case "lift":
+      return setStanding(bench, event.precautions, 0);
+    case "stand":
+      return setStanding(bench, event.precautions, -1);
+    case "written":
+      return perform(bench, written!, around);
   }
 }
 

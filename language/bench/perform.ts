@@ -21,39 +21,93 @@ import { turn } from "./turn.ts";
 import { undo } from "./undo.ts";
 
 export function perform(bench: Bench, act: Act, around: Around): void {
-  const things = resolve(bench, act.names, around), before = bench.state, from = bench.events.length, problems = bench.problems.length;
+  const things = resolve(bench, act.names, around),
+    before = bench.state,
+    from = bench.events.length,
+    problems = bench.problems.length;
   apply(bench, act, things, around);
-  bench.performed.push({ act, around, things, from, to: bench.events.length, before, after: bench.state, refused: bench.problems.slice(problems).some((p) => p.act === act) });
+  bench.performed.push({
+    act,
+    around,
+    things,
+    from,
+    to: bench.events.length,
+    before,
+    after: bench.state,
+    refused: bench.problems.slice(problems).some((p) => p.act === act),
+  });
 }
 
 function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
-  const each = (one: (thing: ThingIndex) => void): void => { for (const thing of things) one(thing); };
+  const each = (one: (thing: ThingIndex) => void): void => {
+    for (const thing of things) one(thing);
+  };
   switch (act.verb) {
-    case "undo": case "loosen": case "back-out": return undo(bench, act, things, around);
-    case "remove": case "lift": return remove(bench, act, things, around);
-    case "slide": case "swing": case "open": return each((thing) => (act.back ? moveBack : moveAside)(bench, act, thing, around));
-    case "turn": return turn(bench, act, around);
-    case "rotate": return turned(bench, things, act, around);
-    case "drain": case "recover": return each((thing) => drain(bench, act, thing, around));
-    case "fill": return each((thing) => fill(bench, act, thing, around));
-    case "evacuate": case "purge": return each((thing) => evacuate(bench, act, thing, around));
-    case "cap": case "uncap": return each((thing) => cap(bench, act, thing, around));
-    case "restore": return each((thing) => restore(bench, act, thing, around));
-    case "support": return each((thing) => support(bench, act, thing, around));
-    case "hold": return each((thing) => grip(bench, act, thing, around));
-    case "release": each((thing) => release(bench, act, thing, around)); return turned(bench, things, act, around);
-    case "put": return putOn(bench, act, around);
-    case "take": return takeOff(bench, act, around);
-    case "tag": return tag(bench, act, things, around);
-    case "mark": each((thing) => reachable(bench, act, thing, around)); return mark(bench, act, things);
-    case "work": return each((thing) => reachable(bench, act, thing, around));
-    case "align": return align(bench, act, around);
-    case "apply": return applied(bench, act, around);
-    case "measure": case "inspect": case "test": case "set": return outside(bench, act, around);
-    case "renew": return renew(bench, things);
-    case "scrap": return renew(bench, things, true);
-    case "reuse": return reuse(bench, act, things, around);
-    case "fit": case "tighten": case "press": return putTogether(bench, act, things, around);
+    case "undo":
+    case "loosen":
+    case "back-out":
+      return undo(bench, act, things, around);
+    case "remove":
+    case "lift":
+      return remove(bench, act, things, around);
+    case "slide":
+    case "swing":
+    case "open":
+      return each((thing) => (act.back ? moveBack : moveAside)(bench, act, thing, around));
+    case "turn":
+      return turn(bench, act, around);
+    case "rotate":
+      return turned(bench, things, act, around);
+    case "drain":
+    case "recover":
+      return each((thing) => drain(bench, act, thing, around));
+    case "fill":
+      return each((thing) => fill(bench, act, thing, around));
+    case "evacuate":
+    case "purge":
+      return each((thing) => evacuate(bench, act, thing, around));
+    case "cap":
+    case "uncap":
+      return each((thing) => cap(bench, act, thing, around));
+    case "restore":
+      return each((thing) => restore(bench, act, thing, around));
+    case "support":
+      return each((thing) => support(bench, act, thing, around));
+    case "hold":
+      return each((thing) => grip(bench, act, thing, around));
+    case "release":
+      each((thing) => release(bench, act, thing, around));
+      return turned(bench, things, act, around);
+    case "put":
+      return putOn(bench, act, around);
+    case "take":
+      return takeOff(bench, act, around);
+    case "tag":
+      return tag(bench, act, things, around);
+    case "mark":
+      each((thing) => reachable(bench, act, thing, around));
+      return mark(bench, act, things);
+    case "work":
+      return each((thing) => reachable(bench, act, thing, around));
+    case "align":
+      return align(bench, act, around);
+    case "apply":
+      return applied(bench, act, around);
+    case "measure":
+    case "inspect":
+    case "test":
+    case "set":
+      return outside(bench, act, around);
+    case "renew":
+      return renew(bench, things);
+    case "scrap":
+      return renew(bench, things, true);
+    case "reuse":
+      return reuse(bench, act, things, around);
+    case "fit":
+    case "tighten":
+    case "press":
+      return putTogether(bench, act, things, around);
     default:
       if (isKindOf(precautions, act.verb)) each((thing) => stand(bench, act, thing, around));
   }
@@ -62,7 +116,10 @@ function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Ar
 /** Of several named ties `tighten` means those that are in. */
 function putTogether(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
   const { model } = bench;
-  const some = act.verb === "tighten" && things.length > 1 ? things.filter((t) => !isTie(model, t) || !isOut(model, bench.state, t)) : things;
+  const some =
+    act.verb === "tighten" && things.length > 1
+      ? things.filter((t) => !isTie(model, t) || !isOut(model, bench.state, t))
+      : things;
   const onto = act.on.length > 0 ? resolve(bench, act.on, around) : [];
   for (const thing of some.length > 0 ? some : things) {
     if (isTie(model, thing)) make(bench, act, thing, around);
@@ -73,7 +130,9 @@ function putTogether(bench: Bench, act: Act, things: readonly ThingIndex[], arou
 /** A reading that is outside its limits in this build: what is to be new is new from here on, what is scrapped does not go back. */
 function outside(bench: Bench, act: Act, around: Around): void {
   if (act.id === undefined || !bench.model.chosen.has(`${act.id.text} fails`)) return;
-  for (const then of act.consequences) if (then.is === "renew" || then.is === "scrap") renew(bench, resolve(bench, then.names, around), then.is === "scrap");
+  for (const then of act.consequences)
+    if (then.is === "renew" || then.is === "scrap")
+      renew(bench, resolve(bench, then.names, around), then.is === "scrap");
 }
 
 /** `mark` and `work` ask that the thing can be reached; the computed refit was ordered by that already. */
@@ -85,13 +144,27 @@ function reachable(bench: Bench, act: Act, thing: ThingIndex, around: Around): v
 
 function putOn(bench: Bench, act: Act, around: Around): void {
   const name = act.names[0]?.text ?? "";
-  bench.state = { ...bench.state, temporaries: new Map(bench.state.temporaries).set(name, { on: resolve(bench, act.on, around), event: bench.events.length }) };
+  bench.state = {
+    ...bench.state,
+    temporaries: new Map(bench.state.temporaries).set(name, {
+      on: resolve(bench, act.on, around),
+      event: bench.events.length,
+    }),
+  };
   bench.putAt.set(name, act.at);
 }
 
 function takeOff(bench: Bench, act: Act, around: Around): void {
   const name = act.names[0]?.text ?? "";
-  if (!bench.state.temporaries.has(name)) report(bench, act.at, [], [reasonOf("sequence/already-undone", { words: ["not put", name], at: bench.model.temporaries.get(name)?.at })], act, around);
+  if (!bench.state.temporaries.has(name))
+    report(
+      bench,
+      act.at,
+      [],
+      [reasonOf("sequence/already-undone", { words: ["not put", name], at: bench.model.temporaries.get(name)?.at })],
+      act,
+      around,
+    );
   const next = new Map(bench.state.temporaries);
   next.delete(name);
   bench.state = { ...bench.state, temporaries: next };
@@ -101,6 +174,13 @@ function takeOff(bench: Bench, act: Act, around: Around): void {
 function applied(bench: Bench, act: Act, around: Around): void {
   for (const thing of resolve(bench, act.on, around)) {
     if (!isPart(bench.model, thing) || !partOf(bench.model, thing).dry) continue;
-    report(bench, act.at, [thing], [reasonOf("refit/contradiction", { thing, words: ["dry"], at: partOf(bench.model, thing).at })], act, around);
+    report(
+      bench,
+      act.at,
+      [thing],
+      [reasonOf("refit/contradiction", { thing, words: ["dry"], at: partOf(bench.model, thing).at })],
+      act,
+      around,
+    );
   }
 }

@@ -38,57 +38,115 @@ export function placementOf(performance: Performance): Placement {
   const { model, events } = performance;
   const strip = place(model, [performance.strip.map((each) => ofPerformed(each, events))]);
   const wayBack = place(model, [
-    performance.refit.map(ofRefit), performance.written.map((each) => ofPerformed(each, [])), performance.finish.map((each) => ofPerformed(each, [])),
+    performance.refit.map(ofRefit),
+    performance.written.map((each) => ofPerformed(each, [])),
+    performance.finish.map((each) => ofPerformed(each, [])),
   ]);
   return { strip: strip[0]!, refit: wayBack[0]!, written: wayBack[1]!, finish: wayBack[2]! };
 }
 
 /** Acts that handle a thing as such: a reading or a mark does not. */
-const handling: ReadonlySet<string> = new Set(["undo", "loosen", "back-out", "remove", "lift", "slide", "swing", "open", "fit", "tighten", "press",
-  "support", "release", "hold", "rotate"]);
+const handling: ReadonlySet<string> = new Set([
+  "undo",
+  "loosen",
+  "back-out",
+  "remove",
+  "lift",
+  "slide",
+  "swing",
+  "open",
+  "fit",
+  "tighten",
+  "press",
+  "support",
+  "release",
+  "hold",
+  "rotate",
+]);
 
 function ofPerformed({ act, things, around, from, to }: Performed, events: readonly Event[]): Touch {
-  const own = events.slice(from, to).filter((event) => !event.assumed), handles = handling.has(act.verb) || own.length > 0;
+  const own = events.slice(from, to).filter((event) => !event.assumed),
+    handles = handling.has(act.verb) || own.length > 0;
   const all = [...new Set([...things, ...own.flatMap((event) => event.things)])];
-  return { things: isToldOnly(act.verb) ? [] : all, hazards: own.flatMap((event) => event.hazards), handled: handles ? all : [], step: around.step };
+  return {
+    things: isToldOnly(act.verb) ? [] : all,
+    hazards: own.flatMap((event) => event.hazards),
+    handled: handles ? all : [],
+    step: around.step,
+  };
 }
 
 function ofRefit({ op }: RefitPerformed): Touch {
-  const isAct = op.verb !== "written", verb = op.act?.verb ?? "";
-  return { things: !isAct && isToldOnly(verb) ? [] : op.things, hazards: op.event?.hazards ?? [], handled: isAct || handling.has(verb) ? op.things
-    : [], step: op.around.step };
+  const isAct = op.verb !== "written",
+    verb = op.act?.verb ?? "";
+  return {
+    things: !isAct && isToldOnly(verb) ? [] : op.things,
+    hazards: op.event?.hazards ?? [],
+    handled: isAct || handling.has(verb) ? op.things : [],
+    step: op.around.step,
+  };
 }
 
 /** Readings, words and pictures touch nothing by the bench's rules. */
 const isToldOnly = (verb: string): boolean =>
-  ["measure", "inspect", "test", "note", "photo", "video", "time", "people", "second-check", "hold-point", "danger", "warning", "caution", "notice",
-    "do", "wait"].includes(verb);
+  [
+    "measure",
+    "inspect",
+    "test",
+    "note",
+    "photo",
+    "video",
+    "time",
+    "people",
+    "second-check",
+    "hold-point",
+    "danger",
+    "warning",
+    "caution",
+    "notice",
+    "do",
+    "wait",
+  ].includes(verb);
 
 function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[][] {
-  const machine = machineOf(model), told = new Set<ThingIndex>();
-  let step: StepRun | undefined, toldHere = new Set<ThingIndex>();
-  return sequences.map((touches) => touches.map((touch) => {
-    if (touch.step !== step) { step = touch.step; toldHere = new Set(); }
-    const hazards: ThingIndex[] = [];
-    const due = (hazard: ThingIndex): void => { if (!told.has(hazard)) { told.add(hazard); hazards.push(hazard); } };
-    for (const thing of touch.things) {
-      if (model.things[thing]?.is === "hazard") due(thing);
-      for (const hazard of machine.hazardsOn[thing] ?? []) due(hazard.index);
-    }
-    for (const hazard of touch.hazards) due(hazard);
-    const messages: { things: ThingIndex[]; message: Message }[] = [];
-    for (const thing of touch.handled) {
-      const found = model.things[thing];
-      if (!found || found.is === "hazard" || found.messages.length === 0 || toldHere.has(thing)) continue;
-      toldHere.add(thing);
-      for (const message of found.messages) {
-        const same = messages.find((each) => each.message.signal === message.signal && each.message.text === message.text);
-        if (same) same.things.push(thing);
-        else messages.push({ things: [thing], message });
+  const machine = machineOf(model),
+    told = new Set<ThingIndex>();
+  let step: StepRun | undefined,
+    toldHere = new Set<ThingIndex>();
+  return sequences.map((touches) =>
+    touches.map((touch) => {
+      if (touch.step !== step) {
+        step = touch.step;
+        toldHere = new Set();
       }
-    }
-    return { hazards, messages };
-  }));
+      const hazards: ThingIndex[] = [];
+      const due = (hazard: ThingIndex): void => {
+        if (!told.has(hazard)) {
+          told.add(hazard);
+          hazards.push(hazard);
+        }
+      };
+      for (const thing of touch.things) {
+        if (model.things[thing]?.is === "hazard") due(thing);
+        for (const hazard of machine.hazardsOn[thing] ?? []) due(hazard.index);
+      }
+      for (const hazard of touch.hazards) due(hazard);
+      const messages: { things: ThingIndex[]; message: Message }[] = [];
+      for (const thing of touch.handled) {
+        const found = model.things[thing];
+        if (!found || found.is === "hazard" || found.messages.length === 0 || toldHere.has(thing)) continue;
+        toldHere.add(thing);
+        for (const message of found.messages) {
+          const same = messages.find(
+            (each) => each.message.signal === message.signal && each.message.text === message.text,
+          );
+          if (same) same.things.push(thing);
+          else messages.push({ things: [thing], message });
+        }
+      }
+      return { hazards, messages };
+    }),
+  );
 }
 
 /**
@@ -109,21 +167,37 @@ export function endTurnBefore({ refit }: Performance): number {
  * for a proof, and a senseless figure gives no computed one.
  */
 export function waitOf(hazard: Hazard, precaution: Precaution): RequiredWait | undefined {
-  const charge = isWhereItWaits(hazard, precaution) ? chargeOf(hazard) : undefined, makerWait = precaution.wait ? si(precaution.wait).high : undefined;
+  const charge = isWhereItWaits(hazard, precaution) ? chargeOf(hazard) : undefined,
+    makerWait = precaution.wait ? si(precaution.wait).high : undefined;
   if (!charge && (makerWait === undefined || makerWait < 0)) return undefined;
   return requiredWait({ ...charge, ...(makerWait === undefined || makerWait < 0 ? {} : { makerWait }) });
 }
 
 /** The charge as the figures ask for it. An alternating voltage charges to its crest: so it says, or its source does. */
 export function chargeOf(hazard: Hazard): WaitQuestion | undefined {
-  const voltage = hazard.figures.get("voltage"), capacitance = hazard.figures.get("capacitance"), bleeder = hazard.figures.get("bleeder");
-  if (!voltage || !capacitance || !bleeder || si(voltage).high < 0 || si(capacitance).high <= 0 || si(bleeder).high <= 0) return undefined;
-  const alternating = voltage.unit === "V ac" || (voltage.unit !== "V dc" && (hazard.source === "mains" || hazard.source === "generator"));
+  const voltage = hazard.figures.get("voltage"),
+    capacitance = hazard.figures.get("capacitance"),
+    bleeder = hazard.figures.get("bleeder");
+  if (
+    !voltage ||
+    !capacitance ||
+    !bleeder ||
+    si(voltage).high < 0 ||
+    si(capacitance).high <= 0 ||
+    si(bleeder).high <= 0
+  )
+    return undefined;
+  const alternating =
+    voltage.unit === "V ac" ||
+    (voltage.unit !== "V dc" && (hazard.source === "mains" || hazard.source === "generator"));
   const kind = alternating ? ({ kind: "ac" } as const) : voltage.unit === "V dc" ? ({ kind: "dc" } as const) : {};
   return { voltage: si(voltage).high, ...kind, capacitance: si(capacitance).high, bleeder: si(bleeder).high };
 }
 
 function isWhereItWaits({ precautions }: Hazard, precaution: Precaution): boolean {
-  const place = precautions.find((each) => each.kind === "discharge") ?? precautions.find((each) => each.wait) ?? precautions.find((each) => each.kind === "prove-dead");
+  const place =
+    precautions.find((each) => each.kind === "discharge") ??
+    precautions.find((each) => each.wait) ??
+    precautions.find((each) => each.kind === "prove-dead");
   return place === precaution;
 }

@@ -19,52 +19,70 @@ export interface Look {
 /** What would happen if these, all in one sub-assembly, were taken off together. */
 export function lookAt(bench: Bench, parts: readonly ThingIndex[], s: State = bench.state): Look {
   const { machine, model } = bench;
-  const named = new Set(parts), lump = lumpOf(s, parts[0]!), anchors = anchorsOf(bench, s, lump, named);
+  const named = new Set(parts),
+    lump = lumpOf(s, parts[0]!),
+    anchors = anchorsOf(bench, s, lump, named);
   const fixed = fixedTo(bench, s, anchors, named);
   const moved = dependents(bench, s, named, (part) => fixed(part));
   const held = new Set<ThingIndex>();
-  for (let again = true; again; ) {
+  for (let again = true; again;) {
     again = false;
     held.clear();
-    for (const part of moved) for (const edge of machine.edges[part]!) {
-      if (moved.has(edge.to) || !isLive(model, s, part, edge)) continue;
-      if (edge.tie >= 0 && edge.undone) {
-        // Bolted to what goes and held by the rest only in passing: it comes along.
-        if (!edge.hangs && !named.has(edge.to)) {
-          const its = reach(bench, s, [edge.to], moved, (e) => e.undone);
-          if (comesAlong(bench, s, its, anchors, moved)) {
-            const barred = new Set(anchors);
-            for (const one of dependents(bench, s, its, (p) => moved.has(p) || barred.has(p))) moved.add(one);
-            again = true;
+    for (const part of moved)
+      for (const edge of machine.edges[part]!) {
+        if (moved.has(edge.to) || !isLive(model, s, part, edge)) continue;
+        if (edge.tie >= 0 && edge.undone) {
+          // Bolted to what goes and held by the rest only in passing: it comes along.
+          if (!edge.hangs && !named.has(edge.to)) {
+            const its = reach(bench, s, [edge.to], moved, (e) => e.undone);
+            if (comesAlong(bench, s, its, anchors, moved)) {
+              const barred = new Set(anchors);
+              for (const one of dependents(bench, s, its, (p) => moved.has(p) || barred.has(p))) moved.add(one);
+              again = true;
+            }
           }
+          held.add(edge.tie);
+        } else if (edge.tie < 0 && !edge.hangs && partOf(model, edge.to).rests.includes(part)) {
+          // The upper goes with the lower; it holds it only where it is fixed elsewhere itself.
+          for (const e of machine.edges[edge.to]!)
+            if (e.undone && e.tie >= 0 && e.hangs && !moved.has(e.to) && isLive(model, s, edge.to, e)) held.add(e.tie);
         }
-        held.add(edge.tie);
-      } else if (edge.tie < 0 && !edge.hangs && partOf(model, edge.to).rests.includes(part)) {
-        // The upper goes with the lower; it holds it only where it is fixed elsewhere itself.
-        for (const e of machine.edges[edge.to]!) if (e.undone && e.tie >= 0 && e.hangs && !moved.has(e.to) && isLive(model, s, edge.to, e)) held.add(e.tie);
       }
-    }
   }
   return { moved, held, lump };
 }
 
-function comesAlong(bench: Bench, s: State, its: ReadonlySet<ThingIndex>, anchors: readonly ThingIndex[], moved: ReadonlySet<ThingIndex>): boolean {
+function comesAlong(
+  bench: Bench,
+  s: State,
+  its: ReadonlySet<ThingIndex>,
+  anchors: readonly ThingIndex[],
+  moved: ReadonlySet<ThingIndex>,
+): boolean {
   if (anchors.some((a) => its.has(a))) return false;
   for (const part of its) {
     if (clampOf(bench, part, s).length > 0) return false;
-    for (const e of bench.machine.edges[part]!) if (e.undone && e.hangs && !its.has(e.to) && !moved.has(e.to) && isLive(bench.model, s, part, e)) return false;
+    for (const e of bench.machine.edges[part]!)
+      if (e.undone && e.hangs && !its.has(e.to) && !moved.has(e.to) && isLive(bench.model, s, part, e)) return false;
   }
   return true;
 }
 
 /** These and all that hangs on them, level by level, save what is barred. */
-function dependents(bench: Bench, s: State, from: Iterable<ThingIndex>, barred: (part: ThingIndex) => boolean): Set<ThingIndex> {
-  const seen = new Set<ThingIndex>(from), queue = [...seen];
-  for (let i = 0; i < queue.length; i++) for (const edge of bench.machine.edges[queue[i]!]!) {
-    if (edge.hangs || seen.has(edge.to) || !isLive(bench.model, s, queue[i]!, edge) || barred(edge.to)) continue;
-    seen.add(edge.to);
-    queue.push(edge.to);
-  }
+function dependents(
+  bench: Bench,
+  s: State,
+  from: Iterable<ThingIndex>,
+  barred: (part: ThingIndex) => boolean,
+): Set<ThingIndex> {
+  const seen = new Set<ThingIndex>(from),
+    queue = [...seen];
+  for (let i = 0; i < queue.length; i++)
+    for (const edge of bench.machine.edges[queue[i]!]!) {
+      if (edge.hangs || seen.has(edge.to) || !isLive(bench.model, s, queue[i]!, edge) || barred(edge.to)) continue;
+      seen.add(edge.to);
+      queue.push(edge.to);
+    }
   return seen;
 }
 
@@ -72,22 +90,32 @@ function dependents(bench: Bench, s: State, from: Iterable<ThingIndex>, barred: 
  * Is a part still connected to the anchors without passing the named ones? Asked part by part and remembered: the search climbs from
  * the part towards what it hangs on, so that taking off one of a thousand parts does not walk through the other 999.
  */
-function fixedTo(bench: Bench, s: State, anchors: readonly ThingIndex[], named: ReadonlySet<ThingIndex>): (part: ThingIndex) => boolean {
+function fixedTo(
+  bench: Bench,
+  s: State,
+  anchors: readonly ThingIndex[],
+  named: ReadonlySet<ThingIndex>,
+): (part: ThingIndex) => boolean {
   const known = new Map<ThingIndex, boolean>(anchors.map((a) => [a, true]));
   return (part) => {
     const had = known.get(part);
     if (had !== undefined) return had;
-    const seen = new Set<ThingIndex>([part]), stack = [part];
+    const seen = new Set<ThingIndex>([part]),
+      stack = [part];
     let found = false;
     while (stack.length > 0 && !found) {
-      const here = stack.pop()!, edges = bench.machine.edges[here]!;
+      const here = stack.pop()!,
+        edges = bench.machine.edges[here]!;
       const visit = (edge: Edge): void => {
         if (found || seen.has(edge.to) || named.has(edge.to) || !isLive(bench.model, s, here, edge)) return;
-        if (known.get(edge.to) === true) { found = true; return; }
+        if (known.get(edge.to) === true) {
+          found = true;
+          return;
+        }
         seen.add(edge.to);
         stack.push(edge.to);
       };
-      for (const edge of edges) if (!edge.hangs) visit(edge);            // last in, first out: upwards first
+      for (const edge of edges) if (!edge.hangs) visit(edge); // last in, first out: upwards first
       for (const edge of edges) if (edge.hangs) visit(edge);
     }
     for (const one of seen) known.set(one, found);

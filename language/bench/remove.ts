@@ -17,7 +17,8 @@ import { undo } from "./undo.ts";
 
 /** `remove`, `lift`: each part by itself, or all at once with `together`. A fastener or joint among them is undone. */
 export function remove(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
-  const { model } = bench, parts: ThingIndex[] = [];
+  const { model } = bench,
+    parts: ThingIndex[] = [];
   for (const thing of things) {
     if (isTie(model, thing)) undo(bench, { ...act, verb: "undo" }, [thing], around);
     else if (isPart(model, thing)) parts.push(thing);
@@ -30,9 +31,18 @@ export function remove(bench: Bench, act: Act, things: readonly ThingIndex[], ar
 
 /** `remove 2 of X`: counts them; the part is off when the last one is. */
 function someOf(bench: Bench, act: Act, part: ThingIndex, around: Around): boolean {
-  const { count, countUnknown, at: declared } = partOf(bench.model, part), had = at(bench.state.out, part);
+  const { count, countUnknown, at: declared } = partOf(bench.model, part),
+    had = at(bench.state.out, part);
   const now = act.rest ? count : had + act.count!;
-  if (now > count && !countUnknown) report(bench, act.at, [part], [reasonOf("sequence/over-count", { thing: part, numbers: [act.count!, count - had, count], at: declared })], act, around);
+  if (now > count && !countUnknown)
+    report(
+      bench,
+      act.at,
+      [part],
+      [reasonOf("sequence/over-count", { thing: part, numbers: [act.count!, count - had, count], at: declared })],
+      act,
+      around,
+    );
   bench.state = { ...bench.state, out: set(bench.state.out, part, Math.min(now, count)) };
   return now >= count;
 }
@@ -41,16 +51,27 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
   const { model, machine } = bench;
   const parts = asked.filter((part) => isStillOn(bench, act, part, asked, around));
   if (parts.length === 0) return;
-  const look = lookAt(bench, parts), needs = new Set<number>(), hazards = new Set<ThingIndex>(), obstacles: Obstacle[] = [];
+  const look = lookAt(bench, parts),
+    needs = new Set<number>(),
+    hazards = new Set<ThingIndex>(),
+    obstacles: Obstacle[] = [];
   const elsewhere = parts.filter((part) => lumpOf(bench.state, part) !== look.lump);
-  if (elsewhere.length > 0) obstacles.push({ reason: reasonOf("sequence/blocked", { thing: parts[0]!, by: elsewhere, words: ["not together"] }), assume: undefined });
+  if (elsewhere.length > 0)
+    obstacles.push({
+      reason: reasonOf("sequence/blocked", { thing: parts[0]!, by: elsewhere, words: ["not together"] }),
+      assume: undefined,
+    });
   const held = stillHeld(bench, act, parts, look, around);
   if (held) obstacles.push(held);
   for (const index of parts) {
     const part = partOf(model, index);
     const clamped = clampedBy(bench, act, index, parts, around);
     if (clamped) obstacles.push(clamped);
-    obstacles.push(...hidden(bench, part, look.lump, act, around), ...wrongPosition(bench, part, look.lump), ...touch(bench, [index], act, around, needs, hazards));
+    obstacles.push(
+      ...hidden(bench, part, look.lump, act, around),
+      ...wrongPosition(bench, part, look.lump),
+      ...touch(bench, [index], act, around, needs, hazards),
+    );
     obstacles.push(...spills(bench, index, machine.fluidsIn[index]!, needs));
     tooFewPeople(bench, act, index, around);
     cleared(bench, part, needs);
@@ -64,11 +85,22 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
     for (const hider of hiders(bench, part.behind, look.lump, machine.hosts[index]!, look.moved)) {
       if (hosts.has(hider)) continue;
       obstacles.push({
-        reason: reasonOf("sequence/blocked", { thing: index, by: [hider], left: leftOf(bench, [hider]), words: ["comes along"], at: part.at }),
+        reason: reasonOf("sequence/blocked", {
+          thing: index,
+          by: [hider],
+          left: leftOf(bench, [hider]),
+          words: ["comes along"],
+          at: part.at,
+        }),
         assume: () => (isTie(model, hider) ? assumeOut(bench, hider, act, around) : assume(bench, hider, A_AWAY)),
       });
     }
-    cleared(bench, part, needs, part.behind.filter((hider) => !look.moved.has(hider)));
+    cleared(
+      bench,
+      part,
+      needs,
+      part.behind.filter((hider) => !look.moved.has(hider)),
+    );
   }
   refuse(bench, act, around, parts[0]!, obstacles);
   part(bench, act, parts, around, needs, hazards);
@@ -76,39 +108,84 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
 
 /** Off already: silent where it came along in this very step, or where it was only assumed. */
 function isStillOn(bench: Bench, act: Act, part: ThingIndex, asked: readonly ThingIndex[], around: Around): boolean {
-  const s = bench.state, lump = lumpOf(s, part);
+  const s = bench.state,
+    lump = lumpOf(s, part);
   if (lump === ON_BASE || anchorsOf(bench, s, lump, new Set(asked)).length > 0) return true;
-  if (isAssumed(bench, part, A_OFF)) { forget(bench, part, A_OFF); return false; }
+  if (isAssumed(bench, part, A_OFF)) {
+    forget(bench, part, A_OFF);
+    return false;
+  }
   const before = bench.events[at(s.lumpBy, part)];
   if (!before || before.around.step !== around.step) {
-    report(bench, act.at, [part], [reasonOf("sequence/already-undone", { thing: part, words: ["off"], at: before?.act.at })], act, around);
+    report(
+      bench,
+      act.at,
+      [part],
+      [reasonOf("sequence/already-undone", { thing: part, words: ["off"], at: before?.act.at })],
+      act,
+      around,
+    );
   }
   return false;
 }
 
-function stillHeld(bench: Bench, act: Act, parts: readonly ThingIndex[], look: Look, around: Around): Obstacle | undefined {
+function stillHeld(
+  bench: Bench,
+  act: Act,
+  parts: readonly ThingIndex[],
+  look: Look,
+  around: Around,
+): Obstacle | undefined {
   if (look.held.size === 0 || [...look.held].every((tie) => isAssumed(bench, tie, A_OUT))) return undefined;
-  const set = freeing(bench, parts, look), first = set[0];
+  const set = freeing(bench, parts, look),
+    first = set[0];
   // How it is held is unknown where it was assumed out of the way, or its ties loose: then they are out, and nothing is said again.
-  if (set.length > 0 && (parts.every((part) => isAssumed(bench, part, A_AWAY)) || set.every((tie) => isAssumed(bench, tie, A_OUT | A_SLACK)))) {
+  if (
+    set.length > 0 &&
+    (parts.every((part) => isAssumed(bench, part, A_AWAY)) ||
+      set.every((tie) => isAssumed(bench, tie, A_OUT | A_SLACK)))
+  ) {
     for (const tie of set) assumeOut(bench, tie, act, around);
     return undefined;
   }
   return {
     reason: reasonOf("sequence/still-held", {
-      thing: parts[0]!, by: set, left: leftOf(bench, set), at: first === undefined ? undefined : tieOf(bench.model, first).at,
+      thing: parts[0]!,
+      by: set,
+      left: leftOf(bench, set),
+      at: first === undefined ? undefined : tieOf(bench.model, first).at,
       chain: chainToBase(bench, bench.state, parts[0]!, anchorsOf(bench, bench.state, look.lump, new Set(parts))),
     }),
-    assume: () => { for (const tie of set) assumeOut(bench, tie, act, around); },
+    assume: () => {
+      for (const tie of set) assumeOut(bench, tie, act, around);
+    },
   };
 }
 
-function clampedBy(bench: Bench, act: Act, part: ThingIndex, parts: readonly ThingIndex[], around: Around): Obstacle | undefined {
-  const ties = clampOf(bench, part, bench.state).filter((tie) => !parts.some((p) => tie.lowers.includes(p) || tie.uppers.includes(p)) && !isAssumed(bench, tie.index, A_OUT)
-    && ![...tie.lowers, ...tie.uppers].some((side) => isAssumed(bench, side, A_AWAY))).map((tie) => tie.index);
+function clampedBy(
+  bench: Bench,
+  act: Act,
+  part: ThingIndex,
+  parts: readonly ThingIndex[],
+  around: Around,
+): Obstacle | undefined {
+  const ties = clampOf(bench, part, bench.state)
+    .filter(
+      (tie) =>
+        !parts.some((p) => tie.lowers.includes(p) || tie.uppers.includes(p)) &&
+        !isAssumed(bench, tie.index, A_OUT) &&
+        ![...tie.lowers, ...tie.uppers].some((side) => isAssumed(bench, side, A_AWAY)),
+    )
+    .map((tie) => tie.index);
   if (ties.length === 0) return undefined;
   return {
-    reason: reasonOf("sequence/still-held", { thing: part, by: ties, left: leftOf(bench, ties), words: ["clamped"], at: tieOf(bench.model, ties[0]!).at }),
+    reason: reasonOf("sequence/still-held", {
+      thing: part,
+      by: ties,
+      left: leftOf(bench, ties),
+      words: ["clamped"],
+      at: tieOf(bench.model, ties[0]!).at,
+    }),
     // What lets go in passing lets go when the part that hangs by it leaves: that one is out of the way.
     assume: () => {
       for (const index of ties) {
@@ -122,29 +199,55 @@ function clampedBy(bench: Bench, act: Act, part: ThingIndex, parts: readonly Thi
 
 /** A part's own `lift by 2 people` binds every removal and fit of it, unless a holder carries it. */
 export function tooFewPeople(bench: Bench, act: Act, index: ThingIndex, around: Around): void {
-  const part = partOf(bench.model, index), here = Math.max(act.people ?? 0, around.crew);
+  const part = partOf(bench.model, index),
+    here = Math.max(act.people ?? 0, around.crew);
   if (part.liftPeople === undefined || part.liftPeople <= here || bench.computed) return;
-  report(bench, act.at, [index], [reasonOf("lift/people", { thing: index, numbers: [part.liftPeople, here], at: part.at })], act, around);
+  report(
+    bench,
+    act.at,
+    [index],
+    [reasonOf("lift/people", { thing: index, numbers: [part.liftPeople, here], at: part.at })],
+    act,
+    around,
+  );
 }
 
 /** The parting itself. */
-function part(bench: Bench, act: Act, parts: readonly ThingIndex[], around: Around, needs: Set<number>, hazards: ReadonlySet<ThingIndex>): void {
-  const { machine } = bench, look = lookAt(bench, parts), s = bench.state;
+function part(
+  bench: Bench,
+  act: Act,
+  parts: readonly ThingIndex[],
+  around: Around,
+  needs: Set<number>,
+  hazards: ReadonlySet<ThingIndex>,
+): void {
+  const { machine } = bench,
+    look = lookAt(bench, parts),
+    s = bench.state;
   // Every tie that had to be out for this.
-  for (const index of look.moved) for (const tie of machine.tiesOf[index]!) {
-    const by = at(s.outBy, tie.index);
-    if (by === NEVER) continue;
-    const stayed = (p: ThingIndex): boolean => !look.moved.has(p) && lumpOf(s, p) === look.lump;
-    if (tie.lowers.some(stayed) || tie.uppers.some(stayed)) needs.add(by);
-  }
+  for (const index of look.moved)
+    for (const tie of machine.tiesOf[index]!) {
+      const by = at(s.outBy, tie.index);
+      if (by === NEVER) continue;
+      const stayed = (p: ThingIndex): boolean => !look.moved.has(p) && lumpOf(s, p) === look.lump;
+      if (tie.lowers.some(stayed) || tie.uppers.some(stayed)) needs.add(by);
+    }
   for (const index of parts) {
     const by = at(s.heldBy, index);
     if (by !== NEVER && (at(s.flags, index) & HELD) !== 0) needs.add(by);
   }
-  const event = happen(bench, "off", parts[0]!, act, around, needs, { things: parts, moved: [...look.moved], from: look.lump, hazards: [...hazards] });
+  const event = happen(bench, "off", parts[0]!, act, around, needs, {
+    things: parts,
+    moved: [...look.moved],
+    from: look.lump,
+    hazards: [...hazards],
+  });
   const lump = event + 1;
   bench.state = {
-    ...s, lump: setAll(s.lump, look.moved, lump), lumpBy: setAll(s.lumpBy, look.moved, event), offBy: setAll(s.offBy, parts, event),
+    ...s,
+    lump: setAll(s.lump, look.moved, lump),
+    lumpBy: setAll(s.lumpBy, look.moved, event),
+    offBy: setAll(s.offBy, parts, event),
     carriers: s.carriers.with(lump, { carrier: carrierOf(bench, parts, look), from: look.lump }),
   };
   if (s.assumptions > 0) for (const index of look.moved) forget(bench, index, A_OFF | A_ON);
@@ -153,6 +256,8 @@ function part(bench: Bench, act: Act, parts: readonly ThingIndex[], around: Arou
 /** What the sub-assembly was removed by; in a freed group the part that hung on the base last. */
 function carrierOf(bench: Bench, parts: readonly ThingIndex[], look: Look): ThingIndex {
   if (parts.length === 1) return parts[0]!;
-  const hung = parts.filter((p) => bench.machine.hosts[p]!.some((h) => !look.moved.has(h) && together(bench.state, h, p)));
+  const hung = parts.filter((p) =>
+    bench.machine.hosts[p]!.some((h) => !look.moved.has(h) && together(bench.state, h, p)),
+  );
   return hung[hung.length - 1] ?? parts[parts.length - 1]!;
 }

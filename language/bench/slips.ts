@@ -17,19 +17,34 @@ export interface Slip {
 }
 
 /** Done a second time. `firstStep` is the step in which it was done first; the first time may have been refused itself. */
-export function reportTwice(bench: Bench, act: Act, around: Around, thing: ThingIndex, firstStep: StepRun | undefined, reason: Reason): void {
+export function reportTwice(
+  bench: Bench,
+  act: Act,
+  around: Around,
+  thing: ThingIndex,
+  firstStep: StepRun | undefined,
+  reason: Reason,
+): void {
   if (bench.quiet) return;
-  const first = isAssumed(bench, thing, A_DOUBT) ? bench.problems.findLast((p) => p.about[0] === thing && p.act !== undefined) : undefined;
+  const first = isAssumed(bench, thing, A_DOUBT)
+    ? bench.problems.findLast((p) => p.about[0] === thing && p.act !== undefined)
+    : undefined;
   const never = take(bench, "never", firstStep);
   if (first) {
     // The first time was refused: what rests on that is not said again.
     if (!never) note(bench, "twice", around.step, first);
-    else if (never.problem !== first) { drop(bench, never.problem); extend(bench, first, never.problem.reasons); }
+    else if (never.problem !== first) {
+      drop(bench, never.problem);
+      extend(bench, first, never.problem.reasons);
+    }
     return;
   }
   if (bench.doubled.has(thing)) return;
   bench.doubled.add(thing);
-  if (never) { extend(bench, never.problem, [reason]); return; }
+  if (never) {
+    extend(bench, never.problem, [reason]);
+    return;
+  }
   report(bench, act.at, [thing], [reason], act, around);
   note(bench, "twice", around.step, bench.problems[bench.problems.length - 1]!);
 }
@@ -50,12 +65,22 @@ export function noteTwice(bench: Bench, around: Around): void {
 
 /** Remembers a problem that names ties which nothing undid: the wrong name may turn up later. */
 export function noteNever(bench: Bench, around: Around, problem: Problem): void {
-  if (problem.phase === "strip" && problem.reasons.some((reason) => isNever(bench, reason))) note(bench, "never", around.step, problem);
+  if (problem.phase === "strip" && problem.reasons.some((reason) => isNever(bench, reason)))
+    note(bench, "never", around.step, problem);
 }
 
 function isNever(bench: Bench, reason: Reason): boolean {
-  if (bench.phase === "refit") return (reason.rule === "refit/missing" && ["out", "finger-tight", "loose"].includes(reason.words[0] ?? "")) || (reason.rule === "refit/impossible" && reason.words[0] === "not in");
-  return (reason.rule === "sequence/still-held" || reason.rule === "sequence/blocked" || reason.rule === "hazard/proof-out-of-reach") && reason.by.some((thing) => isTie(bench.model, thing));
+  if (bench.phase === "refit")
+    return (
+      (reason.rule === "refit/missing" && ["out", "finger-tight", "loose"].includes(reason.words[0] ?? "")) ||
+      (reason.rule === "refit/impossible" && reason.words[0] === "not in")
+    );
+  return (
+    (reason.rule === "sequence/still-held" ||
+      reason.rule === "sequence/blocked" ||
+      reason.rule === "hazard/proof-out-of-reach") &&
+    reason.by.some((thing) => isTie(bench.model, thing))
+  );
 }
 
 function note(bench: Bench, is: Slip["is"], step: StepRun | undefined, problem: Problem): void {
@@ -64,7 +89,8 @@ function note(bench: Bench, is: Slip["is"], step: StepRun | undefined, problem: 
 
 /** Of its own step if there is one, else the last; in the refit what is missing shows at the end, outside any step. */
 function take(bench: Bench, is: Slip["is"], step: StepRun | undefined): Slip | undefined {
-  const fits = (slip: Slip): boolean => slip.is === is && slip.phase === bench.phase, near = bench.slips.findLastIndex((slip) => fits(slip) && slip.step === step);
+  const fits = (slip: Slip): boolean => slip.is === is && slip.phase === bench.phase,
+    near = bench.slips.findLastIndex((slip) => fits(slip) && slip.step === step);
   const i = near >= 0 ? near : bench.slips.findLastIndex(fits);
   return i < 0 ? undefined : bench.slips.splice(i, 1)[0];
 }
@@ -72,9 +98,15 @@ function take(bench: Bench, is: Slip["is"], step: StepRun | undefined): Slip | u
 function extend(bench: Bench, problem: Problem, reasons: readonly Reason[]): void {
   const i = bench.problems.indexOf(problem);
   if (i < 0) return;
-  const longer: Problem = { ...problem, reasons: [...problem.reasons, ...reasons], about: [...new Set([...problem.about, ...reasons.flatMap((r) => r.by)])] };
+  const longer: Problem = {
+    ...problem,
+    reasons: [...problem.reasons, ...reasons],
+    about: [...new Set([...problem.about, ...reasons.flatMap((r) => r.by)])],
+  };
   bench.problems[i] = longer;
-  bench.slips.forEach((slip, k) => { if (slip.problem === problem) bench.slips[k] = { ...slip, problem: longer }; });
+  bench.slips.forEach((slip, k) => {
+    if (slip.problem === problem) bench.slips[k] = { ...slip, problem: longer };
+  });
 }
 
 function drop(bench: Bench, problem: Problem): void {

@@ -6,28 +6,42 @@ import type { Bench } from "./bench.ts";
 import type { State } from "./state.ts";
 import { clampOf, isLive, left } from "./ties.ts";
 
-const GROUP = 1e9, PIECE = 1e4, FARTHEST = 999;
+const GROUP = 1e9,
+  PIECE = 1e4,
+  FARTHEST = 999;
 
 /** Ties between `from` and `anchors`, all of which must be undone; empty where nothing that can be undone lies between them. */
-export function smallestSet(bench: Bench, s: State, from: readonly ThingIndex[], anchors: readonly ThingIndex[]): ThingIndex[] {
+export function smallestSet(
+  bench: Bench,
+  s: State,
+  from: readonly ThingIndex[],
+  anchors: readonly ThingIndex[],
+): ThingIndex[] {
   const { model, machine } = bench;
-  const flow = new Map<string, Map<string, number>>();                    // what may still flow
+  const flow = new Map<string, Map<string, number>>(); // what may still flow
   const pipe = (a: string, b: string, capacity: number): void => {
-    let forth = flow.get(a), back = flow.get(b);
+    let forth = flow.get(a),
+      back = flow.get(b);
     if (!forth) flow.set(a, (forth = new Map()));
     if (!back) flow.set(b, (back = new Map()));
     forth.set(b, (forth.get(b) ?? 0) + capacity);
     if (!back.has(a)) back.set(a, 0);
   };
-  const distance = new Map<ThingIndex, number>(from.map((part) => [part, 0])), queue = [...from], ties = new Set<ThingIndex>(), ends = new Set(anchors);
+  const distance = new Map<ThingIndex, number>(from.map((part) => [part, 0])),
+    queue = [...from],
+    ties = new Set<ThingIndex>(),
+    ends = new Set(anchors);
   const neighbours = (part: ThingIndex): { tie: ThingIndex; to: ThingIndex }[] => {
     const list: { tie: ThingIndex; to: ThingIndex }[] = [];
-    for (const edge of machine.edges[part]!) if (edge.tie >= 0 && edge.undone && isLive(model, s, part, edge)) list.push({ tie: edge.tie, to: edge.to });
-    for (const tie of clampOf(bench, part, s)) for (const to of [...tie.lowers, ...tie.uppers]) list.push({ tie: tie.index, to });
+    for (const edge of machine.edges[part]!)
+      if (edge.tie >= 0 && edge.undone && isLive(model, s, part, edge)) list.push({ tie: edge.tie, to: edge.to });
+    for (const tie of clampOf(bench, part, s))
+      for (const to of [...tie.lowers, ...tie.uppers]) list.push({ tie: tie.index, to });
     return list;
   };
   for (let i = 0; i < queue.length; i++) {
-    const part = queue[i]!, far = distance.get(part)!;
+    const part = queue[i]!,
+      far = distance.get(part)!;
     for (const { tie, to } of neighbours(part)) {
       if (!ties.has(tie)) {
         ties.add(tie);
@@ -59,16 +73,23 @@ export function smallestSet(bench: Bench, s: State, from: readonly ThingIndex[],
 
 /** A breadth-first way from source to sink where something may still flow: node -> the one before it. */
 function wayThrough(flow: ReadonlyMap<string, ReadonlyMap<string, number>>): Map<string, string> {
-  const way = new Map<string, string>([["source", ""]]), queue = ["source"];
+  const way = new Map<string, string>([["source", ""]]),
+    queue = ["source"];
   for (let i = 0; i < queue.length && !way.has("sink"); i++) {
-    for (const [to, free] of flow.get(queue[i]!) ?? []) if (free > 0 && !way.has(to)) { way.set(to, queue[i]!); queue.push(to); }
+    for (const [to, free] of flow.get(queue[i]!) ?? [])
+      if (free > 0 && !way.has(to)) {
+        way.set(to, queue[i]!);
+        queue.push(to);
+      }
   }
   return way;
 }
 
 /** From a part to the base, tie by tie: the shortest way over what is undone by an action. */
 export function chainToBase(bench: Bench, s: State, part: ThingIndex, anchors: readonly ThingIndex[]): ThingIndex[] {
-  const ends = new Set(anchors), before = new Map<ThingIndex, { from: ThingIndex; tie: ThingIndex }>(), queue = [part];
+  const ends = new Set(anchors),
+    before = new Map<ThingIndex, { from: ThingIndex; tie: ThingIndex }>(),
+    queue = [part];
   for (let i = 0; i < queue.length; i++) {
     const here = queue[i]!;
     if (ends.has(here)) {
@@ -90,4 +111,5 @@ export function chainToBase(bench: Bench, s: State, part: ThingIndex, anchors: r
 }
 
 /** How many pieces of each are still in. */
-export const leftOf = (bench: Bench, ties: readonly ThingIndex[]): number[] => ties.map((tie) => (tie >= bench.model.parts.length ? left(bench.model, bench.state, tie) : 0));
+export const leftOf = (bench: Bench, ties: readonly ThingIndex[]): number[] =>
+  ties.map((tie) => (tie >= bench.model.parts.length ? left(bench.model, bench.state, tie) : 0));

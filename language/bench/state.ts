@@ -10,13 +10,32 @@ export const NEVER = -1;
 export const ON_BASE = 0;
 
 /** How far a tie is undone that is not out. */
-export const TIGHT = 0, LOOSE = 1, FINGER_TIGHT = 2, BACKED_OUT = 3;
+export const TIGHT = 0,
+  LOOSE = 1,
+  FINGER_TIGHT = 2,
+  BACKED_OUT = 3;
 
 /** Bits of `State.flags`. */
-export const ASIDE = 1, HELD = 2, RENEWED = 4, SCRAP = 8, DRAINED = 16, LAPSED = 32, CAPPED = 64, EVACUATED = 128, SPENT = 256;
+export const ASIDE = 1,
+  HELD = 2,
+  RENEWED = 4,
+  SCRAP = 8,
+  DRAINED = 16,
+  LAPSED = 32,
+  CAPPED = 64,
+  EVACUATED = 128,
+  SPENT = 256;
 
 /** Bits of `State.assumed`: facts that no act made. What rests on them alone is not reported. */
-export const A_OFF = 1, A_OUT = 2, A_ON = 4, A_AWAY = 8, A_SLACK = 16, A_DOUBT = 32, A_HAZARD = 64, A_DRAINED = 128, A_HELD = 256;
+export const A_OFF = 1,
+  A_OUT = 2,
+  A_ON = 4,
+  A_AWAY = 8,
+  A_SLACK = 16,
+  A_DOUBT = 32,
+  A_HAZARD = 64,
+  A_DRAINED = 128,
+  A_HELD = 256;
 
 export interface State {
   /** Part -> its sub-assembly. */
@@ -53,10 +72,29 @@ export interface State {
 
 /** Everything on, tight and full, in the position that it arrives in. */
 export function startState(model: Model): State {
-  const n = model.things.length, none = vector(n, NEVER), zero = vector(n, 0);
+  const n = model.things.length,
+    none = vector(n, NEVER),
+    zero = vector(n, 0);
   return {
-    lump: zero, carriers: lumps(), out: zero, slack: zero, flags: zero, assumed: zero, assumptions: 0, position: model.positions[0] ?? "",
-    standing: vector(model.precautions.length, 0), temporaries: new Map(), marks: new Map(),
-    outBy: none, slackBy: none, lumpBy: none, offBy: none, asideBy: none, heldBy: none, drainedBy: none, metBy: none, inBy: none,
+    lump: zero,
+    carriers: lumps(),
+    out: zero,
+    slack: zero,
+    flags: zero,
+    assumed: zero,
+    assumptions: 0,
+    position: model.positions[0] ?? "",
+    standing: vector(model.precautions.length, 0),
+    temporaries: new Map(),
+    marks: new Map(),
+    outBy: none,
+    slackBy: none,
+    lumpBy: none,
+    offBy: none,
+    asideBy: none,
+    heldBy: none,
+    drainedBy: none,
+    metBy: none,
+    inBy: none,
   };
 }

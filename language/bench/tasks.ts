@@ -10,9 +10,14 @@ export function judgeTasks(bench: Bench, procedure: Procedure): void {
   const known = new Set(bench.problems.map(keyOf));
   for (const task of procedure.tasks) {
     const steps = new Set(task.does.map((name) => name.text));
-    const first = performProcedure(bench.model, procedure.id, { steps }).problems.find((problem) => problem.phase !== "declared" && !known.has(keyOf(problem)));
+    const first = performProcedure(bench.model, procedure.id, { steps }).problems.find(
+      (problem) => problem.phase !== "declared" && !known.has(keyOf(problem)),
+    );
     if (!first) continue;
-    report(bench, task.at, first.about, [reasonOf("sequence/task", { thing: first.about[0], words: [task.title], at: first.at }), ...first.reasons]);
+    report(bench, task.at, first.about, [
+      reasonOf("sequence/task", { thing: first.about[0], words: [task.title], at: first.at }),
+      ...first.reasons,
+    ]);
   }
 }
 

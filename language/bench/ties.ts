@@ -13,20 +13,38 @@ export const left = (model: Model, s: State, tie: ThingIndex): number => tieOf(m
 export const isOut = (model: Model, s: State, tie: ThingIndex): boolean => at(s.out, tie) >= tieOf(model, tie).count;
 
 /** A tie holds while one of its fasteners is in and not backed out. */
-export const holds = (model: Model, s: State, tie: ThingIndex): boolean => !isOut(model, s, tie) && at(s.slack, tie) !== BACKED_OUT;
+export const holds = (model: Model, s: State, tie: ThingIndex): boolean =>
+  !isOut(model, s, tie) && at(s.slack, tie) !== BACKED_OUT;
 
 export function isLive(model: Model, s: State, from: ThingIndex, edge: Edge): boolean {
   return together(s, from, edge.to) && (edge.tie < 0 || holds(model, s, edge.tie));
 }
 
 /** Everything that can be reached from these without passing `barred`, over the edges that `follow` allows. */
-export function reach(bench: Bench, s: State, from: Iterable<ThingIndex>, barred: ReadonlySet<ThingIndex>, follow?: (edge: Edge, from: ThingIndex) => boolean): Set<ThingIndex> {
-  const seen = new Set<ThingIndex>(), queue: ThingIndex[] = [];
-  for (const part of from) if (!barred.has(part) && !seen.has(part)) { seen.add(part); queue.push(part); }
+export function reach(
+  bench: Bench,
+  s: State,
+  from: Iterable<ThingIndex>,
+  barred: ReadonlySet<ThingIndex>,
+  follow?: (edge: Edge, from: ThingIndex) => boolean,
+): Set<ThingIndex> {
+  const seen = new Set<ThingIndex>(),
+    queue: ThingIndex[] = [];
+  for (const part of from)
+    if (!barred.has(part) && !seen.has(part)) {
+      seen.add(part);
+      queue.push(part);
+    }
   for (let i = 0; i < queue.length; i++) {
     const part = queue[i]!;
     for (const edge of bench.machine.edges[part]!) {
-      if (seen.has(edge.to) || barred.has(edge.to) || !isLive(bench.model, s, part, edge) || (follow && !follow(edge, part))) continue;
+      if (
+        seen.has(edge.to) ||
+        barred.has(edge.to) ||
+        !isLive(bench.model, s, part, edge) ||
+        (follow && !follow(edge, part))
+      )
+        continue;
       seen.add(edge.to);
       queue.push(edge.to);
     }
@@ -52,16 +70,17 @@ export function clampOf(bench: Bench, part: ThingIndex, s: State): Tie[] {
 
 /** The event that parted these two, NEVER while they are together or where they were apart from the start. */
 export function partingOf(s: State, a: ThingIndex, b: ThingIndex): number {
-  let x = at(s.lump, a), y = at(s.lump, b);
+  let x = at(s.lump, a),
+    y = at(s.lump, b);
   if (x === y) return NEVER;
-  const leftBy = new Map<number, number>();                 // sub-assembly of a's history -> the parting by which a left it
-  for (let by = NEVER; ; ) {
+  const leftBy = new Map<number, number>(); // sub-assembly of a's history -> the parting by which a left it
+  for (let by = NEVER; ;) {
     leftBy.set(x, by);
     if (x === ON_BASE) break;
     by = x > 0 ? x - 1 : NEVER;
     x = homeOf(s, x);
   }
-  for (let by = NEVER; ; ) {
+  for (let by = NEVER; ;) {
     const other = leftBy.get(y);
     if (other !== undefined) return by === NEVER ? other : other === NEVER ? by : Math.min(by, other);
     if (y === ON_BASE) return NEVER;

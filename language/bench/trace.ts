@@ -38,7 +38,22 @@ export interface Around {
  * stands, lapses: a precaution · held, let-go: a holder from `support` to `release` · gripped: `hold`, kept from turning for the acts of
  * its step on that thing, before which its refit stands too · met: two sides brought together in a strip · in: a tie made in a strip.
  */
-export type EventKind = "out" | "slack" | "off" | "aside" | "back" | "drained" | "capped" | "uncapped" | "stands" | "lapses" | "held" | "let-go" | "gripped" | "met" | "in";
+export type EventKind =
+  | "out"
+  | "slack"
+  | "off"
+  | "aside"
+  | "back"
+  | "drained"
+  | "capped"
+  | "uncapped"
+  | "stands"
+  | "lapses"
+  | "held"
+  | "let-go"
+  | "gripped"
+  | "met"
+  | "in";
 
 export interface Event {
   readonly index: number;
@@ -129,7 +144,22 @@ export interface RefitNote {
  * `release` is the inverse of `held`, `support` that of `let-go`, `hold` the mirrored `gripped`.
  */
 export type RefitVerb =
-  | "fit" | "tighten" | "finger-tighten" | "back" | "aside" | "fill" | "cap" | "uncap" | "lift" | "stand" | "undo" | "remove" | "hold" | "support" | "release" | "written";
+  | "fit"
+  | "tighten"
+  | "finger-tighten"
+  | "back"
+  | "aside"
+  | "fill"
+  | "cap"
+  | "uncap"
+  | "lift"
+  | "stand"
+  | "undo"
+  | "remove"
+  | "hold"
+  | "support"
+  | "release"
+  | "written";
 
 /** An act of the refit: the inverse of an event, or written by the author, or both (claimed). */
 export interface RefitOp {

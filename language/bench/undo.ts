@@ -17,51 +17,111 @@ import { at, set } from "./vector.ts";
 
 /** `undo`, `loosen`, `back-out`. A part among the things is removed instead: "undo the cover" is how the trade speaks. */
 export function undo(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
-  const { model } = bench, wanted = act.rest ? Infinity : (act.count ?? Infinity);
+  const { model } = bench,
+    wanted = act.rest ? Infinity : (act.count ?? Infinity);
   for (const thing of things) {
-    if (isPart(model, thing)) { remove(bench, act, [thing], around); continue; }
+    if (isPart(model, thing)) {
+      remove(bench, act, [thing], around);
+      continue;
+    }
     if (!isTie(model, thing)) continue;
-    const tie = tieOf(model, thing), isIn = left(model, bench.state, thing);
-    if (isIn === 0) { alreadyOut(bench, act, tie, around); continue; }
+    const tie = tieOf(model, thing),
+      isIn = left(model, bench.state, thing);
+    if (isIn === 0) {
+      alreadyOut(bench, act, tie, around);
+      continue;
+    }
     if (act.verb !== "undo" && alreadyLoose(bench, act, tie, around)) continue;
     if (wanted !== Infinity && wanted > isIn && things.length === 1 && !tie.countUnknown) {
-      report(bench, act.at, [thing], [reasonOf("sequence/over-count", { thing, numbers: [wanted, isIn, tie.count], at: tie.at })], act, around);
+      report(
+        bench,
+        act.at,
+        [thing],
+        [reasonOf("sequence/over-count", { thing, numbers: [wanted, isIn, tie.count], at: tie.at })],
+        act,
+        around,
+      );
     }
     bench.stages.delete(thing);
-    const needs = new Set<number>(), hazards = new Set<ThingIndex>(), lump = lumpOfItem(bench, tie);
+    const needs = new Set<number>(),
+      hazards = new Set<ThingIndex>(),
+      lump = lumpOfItem(bench, tie);
     refuse(bench, act, around, thing, [
-      ...hidden(bench, tie, lump, act, around), ...wrongPosition(bench, tie, lump), ...touch(bench, [thing], act, around, needs, hazards),
-      ...(act.verb === "undo" ? spills(bench, thing, tie.opens, needs) : []), ...falls(bench, tie, needs),
+      ...hidden(bench, tie, lump, act, around),
+      ...wrongPosition(bench, tie, lump),
+      ...touch(bench, [thing], act, around, needs, hazards),
+      ...(act.verb === "undo" ? spills(bench, thing, tie.opens, needs) : []),
+      ...falls(bench, tie, needs),
     ]);
     cleared(bench, tie, needs);
-    const slackBy = at(bench.state.slackBy, thing), count = Math.min(isIn, wanted);
+    const slackBy = at(bench.state.slackBy, thing),
+      count = Math.min(isIn, wanted);
     if (slackBy !== NEVER) needs.add(slackBy);
     if (act.verb === "undo" && !isCaptive(tie)) takeOut(bench, act, tie, count, needs, hazards, around);
     else {
       const before = bench.events[slackBy];
       if (act.verb === "undo" && before) {
-        reportTwice(bench, act, around, thing, before.around.step, reasonOf("sequence/already-undone", { thing, words: ["undone"], at: before.act.at }));
+        reportTwice(
+          bench,
+          act,
+          around,
+          thing,
+          before.around.step,
+          reasonOf("sequence/already-undone", { thing, words: ["undone"], at: before.act.at }),
+        );
         continue;
       }
-      if (act.verb === "undo") report(bench, act.at, [thing], [reasonOf("sequence/captive", { thing, at: tie.at })], act, around);
+      if (act.verb === "undo")
+        report(bench, act.at, [thing], [reasonOf("sequence/captive", { thing, at: tie.at })], act, around);
       const backed = act.verb === "back-out";
       // Looser still: the one tightening of the refit answers both, and nothing comes after the first that the second did not ask for.
-      if (bench.phase === "strip" && before && !before.assumed && at(bench.state.slack, thing) !== TIGHT && before.count === count) {
-        bench.state = { ...bench.state, slack: set(bench.state.slack, thing, backed || at(bench.state.slack, thing) === BACKED_OUT ? BACKED_OUT : LOOSE), outBy: backed ? set(bench.state.outBy, thing, slackBy) : bench.state.outBy };
+      if (
+        bench.phase === "strip" &&
+        before &&
+        !before.assumed &&
+        at(bench.state.slack, thing) !== TIGHT &&
+        before.count === count
+      ) {
+        bench.state = {
+          ...bench.state,
+          slack: set(
+            bench.state.slack,
+            thing,
+            backed || at(bench.state.slack, thing) === BACKED_OUT ? BACKED_OUT : LOOSE,
+          ),
+          outBy: backed ? set(bench.state.outBy, thing, slackBy) : bench.state.outBy,
+        };
         continue;
       }
-      const event = happen(bench, "slack", thing, act, around, needs, { count, hazards: [...hazards] }), s = bench.state;
+      const event = happen(bench, "slack", thing, act, around, needs, { count, hazards: [...hazards] }),
+        s = bench.state;
       bench.state = {
-        ...s, slack: set(s.slack, thing, backed ? BACKED_OUT : LOOSE), slackBy: set(s.slackBy, thing, event), outBy: backed ? set(s.outBy, thing, event) : s.outBy,
+        ...s,
+        slack: set(s.slack, thing, backed ? BACKED_OUT : LOOSE),
+        slackBy: set(s.slackBy, thing, event),
+        outBy: backed ? set(s.outBy, thing, event) : s.outBy,
       };
     }
   }
 }
 
-function takeOut(bench: Bench, act: Act, tie: Tie, count: number, needs: Iterable<number>, hazards: ReadonlySet<ThingIndex>, around: Around): void {
-  const event = happen(bench, "out", tie.index, act, around, needs, { count, hazards: [...hazards] }), s = bench.state, out = at(s.out, tie.index) + count;
+function takeOut(
+  bench: Bench,
+  act: Act,
+  tie: Tie,
+  count: number,
+  needs: Iterable<number>,
+  hazards: ReadonlySet<ThingIndex>,
+  around: Around,
+): void {
+  const event = happen(bench, "out", tie.index, act, around, needs, { count, hazards: [...hazards] }),
+    s = bench.state,
+    out = at(s.out, tie.index) + count;
   bench.state = {
-    ...s, out: set(s.out, tie.index, out), outBy: set(s.outBy, tie.index, event), slack: out >= tie.count ? set(s.slack, tie.index, TIGHT) : s.slack,
+    ...s,
+    out: set(s.out, tie.index, out),
+    outBy: set(s.outBy, tie.index, event),
+    slack: out >= tie.count ? set(s.slack, tie.index, TIGHT) : s.slack,
   };
   forget(bench, tie.index, A_ON);
 }
@@ -70,7 +130,14 @@ function takeOut(bench: Bench, act: Act, tie: Tie, count: number, needs: Iterabl
 function alreadyOut(bench: Bench, act: Act, tie: Tie, around: Around): void {
   if (isAssumed(bench, tie.index, A_OUT)) return forget(bench, tie.index, A_OUT);
   const before = bench.events[at(bench.state.outBy, tie.index)];
-  reportTwice(bench, act, around, tie.index, before?.around.step, reasonOf("sequence/already-undone", { thing: tie.index, words: ["undone"], at: before?.act.at }));
+  reportTwice(
+    bench,
+    act,
+    around,
+    tie.index,
+    before?.around.step,
+    reasonOf("sequence/already-undone", { thing: tie.index, words: ["undone"], at: before?.act.at }),
+  );
 }
 
 function alreadyLoose(bench: Bench, act: Act, tie: Tie, around: Around): boolean {
@@ -78,28 +145,52 @@ function alreadyLoose(bench: Bench, act: Act, tie: Tie, around: Around): boolean
   if (now === TIGHT || act.verb !== "loosen" || now !== LOOSE || bench.phase !== "strip") return false;
   const before = bench.events[at(bench.state.slackBy, tie.index)];
   if (before?.assumed !== false) return false;
-  report(bench, act.at, [tie.index], [reasonOf("sequence/already-undone", { thing: tie.index, words: ["loosened"], at: before.act.at })], act, around);
+  report(
+    bench,
+    act.at,
+    [tie.index],
+    [reasonOf("sequence/already-undone", { thing: tie.index, words: ["loosened"], at: before.act.at })],
+    act,
+    around,
+  );
   return true;
 }
 
 /** A part that hangs, or is too heavy for bare hands, must be held before the last group of its ties is touched. */
 function falls(bench: Bench, tie: Tie, needs: Set<number>): Obstacle[] {
   if (bench.phase === "refit" || tie.passing) return [];
-  const { model, machine } = bench, obstacles: Obstacle[] = [];
+  const { model, machine } = bench,
+    obstacles: Obstacle[] = [];
   for (const id of tie.lowers) {
-    const part = partOf(model, id), mass = massKg(part);
+    const part = partOf(model, id),
+      mass = massKg(part);
     if (machine.isBase(id) || !(part.hangs || (mass !== undefined && mass > bareHandsKg))) continue;
-    const last = !machine.tiesOf[id]!.some((t) => t.index !== tie.index && !t.passing && t.lowers.includes(id) && holds(model, bench.state, t.index) && at(bench.state.slack, t.index) === TIGHT);
+    const last = !machine.tiesOf[id]!.some(
+      (t) =>
+        t.index !== tie.index &&
+        !t.passing &&
+        t.lowers.includes(id) &&
+        holds(model, bench.state, t.index) &&
+        at(bench.state.slack, t.index) === TIGHT,
+    );
     if (!last) continue;
     if ((at(bench.state.flags, id) & HELD) !== 0) {
       const by = at(bench.state.heldBy, id);
       if (by !== NEVER) needs.add(by);
       continue;
     }
-    if (part.rests.length > 0 && !part.hangs) continue;               // it lies there by its weight
+    if (part.rests.length > 0 && !part.hangs) continue; // it lies there by its weight
     obstacles.push({
-      reason: reasonOf("sequence/falls", { thing: id, by: [tie.index], numbers: mass === undefined ? [] : [mass], words: [part.hangs ? "hangs" : "heavy"], at: part.at }),
-      assume: () => { bench.state = { ...bench.state, flags: set(bench.state.flags, id, at(bench.state.flags, id) | HELD) }; },
+      reason: reasonOf("sequence/falls", {
+        thing: id,
+        by: [tie.index],
+        numbers: mass === undefined ? [] : [mass],
+        words: [part.hangs ? "hangs" : "heavy"],
+        at: part.at,
+      }),
+      assume: () => {
+        bench.state = { ...bench.state, flags: set(bench.state.flags, id, at(bench.state.flags, id) | HELD) };
+      },
     });
   }
   return obstacles;

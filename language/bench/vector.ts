@@ -1,7 +1,9 @@
 // A vector that is never changed in place: setting one place copies one short row and shares the rest, so that every state of
 // the bench can be kept at no great cost.
 
-const ROW = 5, SIZE = 1 << ROW, MASK = SIZE - 1;
+const ROW = 5,
+  SIZE = 1 << ROW,
+  MASK = SIZE - 1;
 
 export type Vector = readonly (readonly number[])[];
 

@@ -26,7 +26,16 @@ export function walk(bench: Bench, entries: readonly Entry[], around: Around, at
     }
     for (const inner of insideOf(bench, entry, around)) walk(bench, entry.body, inner, atEnd);
     if (entry.kind === "refit") {
-      bench.notes.push({ entries: entry.body, around, step: around.step, procedure: around.procedure, from: 0, to: 0, by: entry.name || undefined, at: entry.at });
+      bench.notes.push({
+        entries: entry.body,
+        around,
+        step: around.step,
+        procedure: around.procedure,
+        from: 0,
+        to: 0,
+        by: entry.name || undefined,
+        at: entry.at,
+      });
     }
   }
 }
@@ -34,19 +43,45 @@ export function walk(bench: Bench, entries: readonly Entry[], around: Around, at
 /** With what around it the body of a block is done, once for each time: never for a branch not taken or for a refit block. */
 export function insideOf(bench: Bench, entry: BlockEntry, around: Around): Around[] {
   switch (entry.kind) {
-    case "step": return [{ ...around, step: stepOf(bench, entry, around) }];
-    case "repeat": return entry.over.map((piece) => ({ ...around, pieces: [...around.pieces, piece] }));
-    case "if": return conditionHolds(bench, entry.condition!, around) ? [{ ...around, given: [...around.given, wordsOf(entry.condition!)] }] : [];
-    case "optional": case "choice": return bench.model.chosen.has(entry.key) ? [{ ...around, given: entry.kind === "optional" ? [...around.given, entry.title] : around.given }] : [];
-    case "either": case "instead": return [around];
-    case "otherwise": return (entry.condition ? conditionHolds(bench, entry.condition, around) : bench.model.chosen.has(entry.key))
-      ? [{ ...around, given: [...around.given, entry.condition ? wordsOf(entry.condition) : "if the reading before fails"] }] : [];
-    case "refit": return [];
+    case "step":
+      return [{ ...around, step: stepOf(bench, entry, around) }];
+    case "repeat":
+      return entry.over.map((piece) => ({ ...around, pieces: [...around.pieces, piece] }));
+    case "if":
+      return conditionHolds(bench, entry.condition!, around)
+        ? [{ ...around, given: [...around.given, wordsOf(entry.condition!)] }]
+        : [];
+    case "optional":
+    case "choice":
+      return bench.model.chosen.has(entry.key)
+        ? [{ ...around, given: entry.kind === "optional" ? [...around.given, entry.title] : around.given }]
+        : [];
+    case "either":
+    case "instead":
+      return [around];
+    case "otherwise":
+      return (entry.condition ? conditionHolds(bench, entry.condition, around) : bench.model.chosen.has(entry.key))
+        ? [
+            {
+              ...around,
+              given: [...around.given, entry.condition ? wordsOf(entry.condition) : "if the reading before fails"],
+            },
+          ]
+        : [];
+    case "refit":
+      return [];
   }
 }
 
 function stepOf(bench: Bench, entry: BlockEntry, around: Around): StepRun {
-  return { number: ++bench.steps, procedure: around.procedure, name: entry.name, title: entry.title, pieces: around.pieces, at: entry.at };
+  return {
+    number: ++bench.steps,
+    procedure: around.procedure,
+    name: entry.name,
+    title: entry.title,
+    pieces: around.pieces,
+    at: entry.at,
+  };
 }
 
 function wordsOf(condition: Condition): string {
@@ -60,7 +95,9 @@ export function conditionHolds(bench: Bench, condition: Condition, around: Aroun
     if (state === "removed") return resolveName(bench, name, around).some((thing) => at(bench.state.offBy, thing) >= 0);
     return around.pieces.includes(name) || bench.model.chosen.has(state === "" ? name : `${name} ${state}`);
   };
-  const is = condition.any ? condition.states.some((s) => one(s.name.text, s.state)) : condition.states.every((s) => one(s.name.text, s.state));
+  const is = condition.any
+    ? condition.states.some((s) => one(s.name.text, s.state))
+    : condition.states.every((s) => one(s.name.text, s.state));
   return is !== condition.unless;
 }
 
@@ -73,20 +110,45 @@ function call(bench: Bench, act: Act, around: Around, atEnd?: AtEnd): void {
   }
   perform(bench, act, around);
   const on = act.on.length > 0 ? resolve(bench, act.on, around)[0] : undefined;
-  const { model } = bench, prefix = prefixInside(model, on, around), here = prefix === "" ? model.unit : model.parts.find((part) => `${part.id}/` === prefix)?.unit;
+  const { model } = bench,
+    prefix = prefixInside(model, on, around),
+    here = prefix === "" ? model.unit : model.parts.find((part) => `${part.id}/` === prefix)?.unit;
   if (here !== undefined && procedure.unit !== here) {
-    report(bench, act.at, on === undefined ? [] : [on], [reasonOf("sequence/other-unit", { thing: on, words: [procedure.title || procedure.id, procedure.unit, here], at: procedure.at })], act, around);
+    report(
+      bench,
+      act.at,
+      on === undefined ? [] : [on],
+      [
+        reasonOf("sequence/other-unit", {
+          thing: on,
+          words: [procedure.title || procedure.id, procedure.unit, here],
+          at: procedure.at,
+        }),
+      ],
+      act,
+      around,
+    );
     return;
   }
   bench.callAt = act.at;
-  run(bench, procedure, {
-    ...around, procedure, prefix, crew: Math.max(around.crew, procedure.crew),
-  }, atEnd, on);
+  run(
+    bench,
+    procedure,
+    {
+      ...around,
+      procedure,
+      prefix,
+      crew: Math.max(around.crew, procedure.crew),
+    },
+    atEnd,
+    on,
+  );
 }
 
 /** A whole procedure, called or as the one asked for. */
 export function run(bench: Bench, procedure: Procedure, around: Around, atEnd?: AtEnd, on?: ThingIndex): void {
-  const called = bench.calling !== undefined, from = bench.events.length;
+  const called = bench.calling !== undefined,
+    from = bench.events.length;
   bench.calling = [...(bench.calling ?? []), procedure.id];
   let here = around;
   if (called) {
@@ -98,7 +160,14 @@ export function run(bench: Bench, procedure: Procedure, around: Around, atEnd?: 
   if (called && bench.phase === "strip") atEnd?.(bench, procedure, here);
   if (procedure.refitBy || procedure.refit.length > 0) {
     bench.notes.push({
-      entries: procedure.refit, around: here, step: undefined, procedure, from, to: bench.events.length, by: procedure.refitBy?.text, at: procedure.refitAt ?? procedure.at,
+      entries: procedure.refit,
+      around: here,
+      step: undefined,
+      procedure,
+      from,
+      to: bench.events.length,
+      by: procedure.refitBy?.text,
+      at: procedure.refitAt ?? procedure.at,
     });
   }
   bench.calling = bench.calling.slice(0, -1);
@@ -106,29 +175,66 @@ export function run(bench: Bench, procedure: Procedure, around: Around, atEnd?: 
 
 /** A needed procedure that was not done is one finding; then it is taken as done, quietly. */
 function neededFirst(bench: Bench, procedure: Procedure, around: Around, atEnd?: AtEnd): void {
-  for (const need of procedure.needs) for (const name of need.names) {
-    const needed = bench.model.procedures.get(name.text);
-    if (!needed || bench.calls.has(needed.id) || bench.calling!.includes(needed.id)) continue;
-    const missed = (): void => report(bench, need.at, [], [reasonOf("sequence/needs", { words: [procedure.title || procedure.id, needed.title || needed.id], at: needed.at })], undefined, around);
-    if (bench.phase !== "strip") { missed(); continue; }
-    const known = bench.state.assumptions > 0 ? bench.state.assumed : undefined;
-    const since = bench.events.length, notes = bench.notes.length, done = bench.performed.length, wasQuiet = bench.quiet;
-    bench.quiet = true;
-    run(bench, needed, { ...around, procedure: needed }, atEnd);
-    bench.quiet = wasQuiet;
-    bench.notes.length = notes;
-    bench.performed.length = done;
-    for (let i = since; i < bench.events.length; i++) bench.events[i] = { ...bench.events[i]!, assumed: true };
-    // Part of what it does was missed before, at an act that asked for it: that is the same mistake.
-    if (!known || !bench.events.slice(since).some((event) => event.things.some((thing) => (at(known, thing) & ~A_DOUBT) !== 0))) missed();
-  }
+  for (const need of procedure.needs)
+    for (const name of need.names) {
+      const needed = bench.model.procedures.get(name.text);
+      if (!needed || bench.calls.has(needed.id) || bench.calling!.includes(needed.id)) continue;
+      const missed = (): void =>
+        report(
+          bench,
+          need.at,
+          [],
+          [
+            reasonOf("sequence/needs", {
+              words: [procedure.title || procedure.id, needed.title || needed.id],
+              at: needed.at,
+            }),
+          ],
+          undefined,
+          around,
+        );
+      if (bench.phase !== "strip") {
+        missed();
+        continue;
+      }
+      const known = bench.state.assumptions > 0 ? bench.state.assumed : undefined;
+      const since = bench.events.length,
+        notes = bench.notes.length,
+        done = bench.performed.length,
+        wasQuiet = bench.quiet;
+      bench.quiet = true;
+      run(bench, needed, { ...around, procedure: needed }, atEnd);
+      bench.quiet = wasQuiet;
+      bench.notes.length = notes;
+      bench.performed.length = done;
+      for (let i = since; i < bench.events.length; i++) bench.events[i] = { ...bench.events[i]!, assumed: true };
+      // Part of what it does was missed before, at an act that asked for it: that is the same mistake.
+      if (
+        !known ||
+        !bench.events.slice(since).some((event) => event.things.some((thing) => (at(known, thing) & ~A_DOUBT) !== 0))
+      )
+        missed();
+    }
 }
 
 /** `starts on bench`: every act needs the parting that put its part there. */
 function onBench(bench: Bench, procedure: Procedure, around: Around, on: ThingIndex | undefined): Around {
   if (on === undefined || !isPart(bench.model, on)) return around;
   if (lumpOf(bench.state, on) === ON_BASE) {
-    report(bench, bench.callAt ?? procedure.at, [on], [reasonOf(bench.phase === "strip" ? "sequence/blocked" : "refit/impossible", { thing: on, words: ["starts on bench", procedure.title || procedure.id], at: procedure.at })], undefined, around);
+    report(
+      bench,
+      bench.callAt ?? procedure.at,
+      [on],
+      [
+        reasonOf(bench.phase === "strip" ? "sequence/blocked" : "refit/impossible", {
+          thing: on,
+          words: ["starts on bench", procedure.title || procedure.id],
+          at: procedure.at,
+        }),
+      ],
+      undefined,
+      around,
+    );
     assume(bench, on, A_DOUBT);
   }
   const by = at(bench.state.lumpBy, on);

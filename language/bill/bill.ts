@@ -45,7 +45,13 @@ export interface BillLine {
 
 export interface Bill {
   readonly units: number;
-  readonly procedures: readonly { readonly id: string; readonly title: string; readonly unit: string; readonly unitTitle: string; readonly build: string }[];
+  readonly procedures: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly unit: string;
+    readonly unitTitle: string;
+    readonly build: string;
+  }[];
   readonly lines: readonly BillLine[];
 }
 
@@ -58,39 +64,65 @@ export interface BillOptions {
 
 /** Throws RangeError for a number of units that is not whole or below 1. */
 export function billOf(performances: readonly Performance[], options: BillOptions): Bill {
-  if (!Number.isInteger(options.units) || options.units < 1) throw new RangeError(`units must be a whole number from 1, got ${options.units}`);
+  if (!Number.isInteger(options.units) || options.units < 1)
+    throw new RangeError(`units must be a whole number from 1, got ${options.units}`);
   const groups = new Map<string, Use[]>();
   for (const performance of performances) {
     for (const use of usesOf(performance, options.beadWaste)) {
-      const key = `${use.grade} ${use.what} ${use.key}`, had = groups.get(key);
+      const key = `${use.grade} ${use.what} ${use.key}`,
+        had = groups.get(key);
       if (had) had.push(use);
       else groups.set(key, [use]);
     }
   }
   const lines = [...groups.values()].map((uses) => lineOf(uses, options.units));
-  const rank = (line: BillLine): number => (line.grade === "certain" ? 0 : 10) + ["part", "fastener", "joint", "consumable", "fluid"].indexOf(line.what);
+  const rank = (line: BillLine): number =>
+    (line.grade === "certain" ? 0 : 10) + ["part", "fastener", "joint", "consumable", "fluid"].indexOf(line.what);
   return {
     units: options.units,
-    procedures: performances.map(({ model, procedure }) => ({ id: procedure.id, title: procedure.title || procedure.id, unit: model.unit,
-      unitTitle: model.title, build: model.build })),
-    lines: lines.map((line, order) => ({ line, order })).sort((a, b) => rank(a.line) - rank(b.line) || a.order - b.order).map(({ line }) => line),
+    procedures: performances.map(({ model, procedure }) => ({
+      id: procedure.id,
+      title: procedure.title || procedure.id,
+      unit: model.unit,
+      unitTitle: model.title,
+      build: model.build,
+    })),
+    lines: lines
+      .map((line, order) => ({ line, order }))
+      .sort((a, b) => rank(a.line) - rank(b.line) || a.order - b.order)
+      .map(({ line }) => line),
   };
 }
 
 function lineOf(uses: readonly Use[], units: number): BillLine {
-  const first = uses[0]!, pack = uses.find((use) => use.pack)?.pack, perUnit = needOf(uses, pack, 1), total = needOf(uses, pack, units);
+  const first = uses[0]!,
+    pack = uses.find((use) => use.pack)?.pack,
+    perUnit = needOf(uses, pack, 1),
+    total = needOf(uses, pack, units);
   const packUnit = pack && !("pieces" in pack) ? { value: pack.high, unit: pack.unit } : undefined;
   return {
-    id: first.id, name: first.name, what: first.what, grade: first.grade,
+    id: first.id,
+    name: first.name,
+    what: first.what,
+    grade: first.grade,
     reasons: [...new Set(uses.map((use) => use.reason).filter((reason) => reason !== undefined))],
-    strips: uses.find((use) => use.strips !== undefined)?.strips, partNo: first.partNo, standard: first.standard, size: first.size, perUnit, total,
-    pack: packUnit ?? (pack && "pieces" in pack ? pack : undefined), packs: pack ? packsOf(total, pack) : undefined, lead: first.lead,
-    shelfLife: first.shelfLife, uses,
+    strips: uses.find((use) => use.strips !== undefined)?.strips,
+    partNo: first.partNo,
+    standard: first.standard,
+    size: first.size,
+    perUnit,
+    total,
+    pack: packUnit ?? (pack && "pieces" in pack ? pack : undefined),
+    packs: pack ? packsOf(total, pack) : undefined,
+    lead: first.lead,
+    shelfLife: first.shelfLife,
+    uses,
   };
 }
 
 function needOf(uses: readonly Use[], pack: Use["pack"], units: number): Need {
-  let pieces = 0, notGiven = 0;
+  let pieces = 0,
+    notGiven = 0;
   const sums = new Map<string, { sum: number; unit: string }>();
   for (const use of uses) {
     if (use.pieces !== undefined) pieces += use.pieces;
@@ -102,16 +134,21 @@ function needOf(uses: readonly Use[], pack: Use["pack"], units: number): Need {
       else sums.set(use.amount.dimension, { sum: si(use.amount).high, unit: wanted ?? use.amount.unit });
     } else notGiven += 1;
   }
-  return { pieces: pieces * units, amounts: [...sums.values()].map(({ sum, unit }) => ({ value: tidy(fromSi(sum * units, unit)), unit })), notGiven };
+  return {
+    pieces: pieces * units,
+    amounts: [...sums.values()].map(({ sum, unit }) => ({ value: tidy(fromSi(sum * units, unit)), unit })),
+    notGiven,
+  };
 }
 
 /** Whole packs, never short. */
 function packsOf(total: Need, pack: NonNullable<Use["pack"]>): NonNullable<BillLine["packs"]> {
-  if ("pieces" in pack) return { count: Math.ceil(total.pieces / pack.pieces), atLeast: total.amounts.length > 0 || total.notGiven > 0 };
+  if ("pieces" in pack)
+    return { count: Math.ceil(total.pieces / pack.pieces), atLeast: total.amounts.length > 0 || total.notGiven > 0 };
   const dimension = findUnit(pack.unit)?.dimension;
   const same = total.amounts.find((amount) => findUnit(amount.unit)?.dimension === dimension);
   // The smaller end of a pack given as a range, or the sum would come out short.
-  const packs = same ? packsFor(toSi(same.value, same.unit), toSi(pack.low, pack.unit)) ?? 0 : 0;
+  const packs = same ? (packsFor(toSi(same.value, same.unit), toSi(pack.low, pack.unit)) ?? 0) : 0;
   const atLeast = total.notGiven > 0 || total.pieces > 0 || total.amounts.length > (same ? 1 : 0);
   return { count: Math.max(packs, 1), atLeast };
 }

@@ -19,7 +19,8 @@ export function fittings(performance: Performance): readonly Fitting[] {
   for (const { op } of performance.refit) found.push(...ofOp(performance, op));
   for (const { act, around, things } of performance.written) {
     if (act.verb !== "fit" && act.verb !== "press") continue;
-    for (const thing of things) found.push({ thing, count: act.count ?? countOf(performance, thing), around, at: act.at });
+    for (const thing of things)
+      found.push({ thing, count: act.count ?? countOf(performance, thing), around, at: act.at });
   }
   return found;
 }
@@ -32,8 +33,13 @@ function ofOp(performance: Performance, op: RefitOp): Fitting[] {
   }
   if (op.verb !== "fit" && op.verb !== "finger-tighten") return [];
   if (event?.kind === "out") return [{ thing: event.thing, count: op.count, around, at: place }];
-  if (event?.kind === "off") return event.things.map((thing) => ({ thing, count: event.things.length === 1
-    ? piecesOff(performance, event.thing, event.count) : countOf(performance, thing), around, at: place }));
+  if (event?.kind === "off")
+    return event.things.map((thing) => ({
+      thing,
+      count: event.things.length === 1 ? piecesOff(performance, event.thing, event.count) : countOf(performance, thing),
+      around,
+      at: place,
+    }));
   return op.things.map((thing) => ({ thing, count: op.count, around, at: place }));
 }
 
@@ -45,11 +51,14 @@ const itemOf = (performance: Performance, thing: ThingIndex): Part | Tie | undef
 const countOf = (performance: Performance, thing: ThingIndex): number => itemOf(performance, thing)?.count ?? 1;
 
 /** A removal that says no number takes all of them. */
-const piecesOff = (performance: Performance, thing: ThingIndex, said: number): number => Math.max(said, said > 1 ? said : countOf(performance, thing));
+const piecesOff = (performance: Performance, thing: ThingIndex, said: number): number =>
+  Math.max(said, said > 1 ? said : countOf(performance, thing));
 
 /** Joints that let go in passing and are made again on the way back, each with the line of the refit that makes it. */
 export function jointsMade(performance: Performance): readonly Fitting[] {
-  const { model } = performance, found: Fitting[] = [], passing = model.ties.filter((tie) => tie.passing && tie.lowers.length > 0 && tie.uppers.length > 0);
+  const { model } = performance,
+    found: Fitting[] = [],
+    passing = model.ties.filter((tie) => tie.passing && tie.lowers.length > 0 && tie.uppers.length > 0);
   if (passing.length === 0) return found;
   const steps = [
     ...performance.refit.map(({ op, before, after }) => ({ around: op.around, at: op.at, before, after })),
@@ -57,8 +66,11 @@ export function jointsMade(performance: Performance): readonly Fitting[] {
   ];
   for (const { around, at: place, before, after } of steps) {
     if (before.lump === after.lump) continue;
-    const isMade = (lump: typeof before.lump, tie: Tie): boolean => tie.lowers.every((low) => tie.uppers.some((up) => at(lump, low) === at(lump, up)));
-    for (const tie of passing) if (!isMade(before.lump, tie) && isMade(after.lump, tie)) found.push({ thing: tie.index, count: tie.count, around, at: place });
+    const isMade = (lump: typeof before.lump, tie: Tie): boolean =>
+      tie.lowers.every((low) => tie.uppers.some((up) => at(lump, low) === at(lump, up)));
+    for (const tie of passing)
+      if (!isMade(before.lump, tie) && isMade(after.lump, tie))
+        found.push({ thing: tie.index, count: tie.count, around, at: place });
   }
   return found;
 }

@@ -13,7 +13,20 @@ export type Grade = "certain" | "worn";
 
 /** Why a thing is new. `kind-not-said` is no rule of the author's: the kind is used once by nature, and nobody said new or old. */
 export type NewReason =
-  | "rule" | "standing-rule" | "destroyed" | "joint-kind" | "act" | "worn" | "damaged" | "as-a-set" | "by-pairs" | "every" | "reading" | "chosen" | "scrap" | "kind-not-said";
+  | "rule"
+  | "standing-rule"
+  | "destroyed"
+  | "joint-kind"
+  | "act"
+  | "worn"
+  | "damaged"
+  | "as-a-set"
+  | "by-pairs"
+  | "every"
+  | "reading"
+  | "chosen"
+  | "scrap"
+  | "kind-not-said";
 
 export interface NewThing {
   readonly thing: ThingIndex;
@@ -36,7 +49,9 @@ export function saidActs(performance: Performance): readonly SaidAct[] {
   const { strip, refit, written, finish } = performance;
   return [
     ...strip.map(({ act, around, things }): SaidAct => ({ act, around, things, half: "strip" })),
-    ...refit.flatMap(({ op }): SaidAct[] => (op.act ? [{ act: op.act, around: op.around, things: op.things, half: "refit" }] : [])),
+    ...refit.flatMap(({ op }): SaidAct[] =>
+      op.act ? [{ act: op.act, around: op.around, things: op.things, half: "refit" }] : [],
+    ),
     ...written.map(({ act, around, things }): SaidAct => ({ act, around, things, half: "refit" })),
     ...finish.map(({ act, around, things }): SaidAct => ({ act, around, things, half: "finish" })),
   ];
@@ -44,7 +59,9 @@ export function saidActs(performance: Performance): readonly SaidAct[] {
 
 /** What must be new, by thing; of two reasons the more certain one. */
 export function newThings(performance: Performance): ReadonlyMap<ThingIndex, NewThing> {
-  const { model } = performance, found = new Map<ThingIndex, NewThing>(), reused = new Set<ThingIndex>();
+  const { model } = performance,
+    found = new Map<ThingIndex, NewThing>(),
+    reused = new Set<ThingIndex>();
   const put = (thing: ThingIndex, grade: Grade, reason: NewReason, strips?: number): void => {
     const had = found.get(thing);
     if (!had || (had.grade === "worn" && grade === "certain")) found.set(thing, { thing, grade, reason, strips });
@@ -53,7 +70,8 @@ export function newThings(performance: Performance): ReadonlyMap<ThingIndex, New
   for (const { act, things } of acts) if (act.verb === "reuse") for (const thing of things) reused.add(thing);
   for (const item of [...model.parts, ...model.ties]) {
     const rule = ruleOf(item);
-    if (rule && !(reused.has(item.index) && rule.reason === "kind-not-said")) put(item.index, rule.grade, rule.reason, rule.strips);
+    if (rule && !(reused.has(item.index) && rule.reason === "kind-not-said"))
+      put(item.index, rule.grade, rule.reason, rule.strips);
   }
   for (const { act, around, things } of acts) {
     if (act.verb === "renew") for (const thing of things) put(thing, "certain", "act");
@@ -61,23 +79,35 @@ export function newThings(performance: Performance): ReadonlyMap<ThingIndex, New
     for (const consequence of act.consequences) {
       // In a build where this reading fails there is no doubt.
       const grade = act.id !== undefined && model.chosen.has(`${act.id.text} fails`) ? "certain" : "worn";
-      if (consequence.is === "renew" || consequence.is === "scrap") for (const thing of namedThings(model, consequence.names, around)) put(thing, grade, "reading");
-      if (consequence.is === "choose") for (const thing of namedThings(model, consequence.names, around)) put(thing, "worn", "chosen");
+      if (consequence.is === "renew" || consequence.is === "scrap")
+        for (const thing of namedThings(model, consequence.names, around)) put(thing, grade, "reading");
+      if (consequence.is === "choose")
+        for (const thing of namedThings(model, consequence.names, around)) put(thing, "worn", "chosen");
     }
   }
   return found;
 }
 
 function ruleOf(item: Part | Tie): Omit<NewThing, "thing"> | undefined {
-  const of = (grade: Grade, reason: NewReason, strips: number | undefined = undefined): Omit<NewThing, "thing"> => ({ grade, reason, strips });
+  const of = (grade: Grade, reason: NewReason, strips?: number): Omit<NewThing, "thing"> => ({
+    grade,
+    reason,
+    strips,
+  });
   if (isDestroyed(item)) return of("certain", "destroyed");
   if (isAlwaysNew(item)) return of("certain", item.renew?.said === false ? "standing-rule" : "rule");
   const rule = item.renew;
   if (rule) {
     switch (rule.when) {
-      case "always": return of("certain", "rule");
-      case "worn": case "damaged": case "as-a-set": case "by-pairs": return of("worn", rule.when);
-      case "every": return of("worn", "every", rule.strips);
+      case "always":
+        return of("certain", "rule");
+      case "worn":
+      case "damaged":
+      case "as-a-set":
+      case "by-pairs":
+        return of("worn", rule.when);
+      case "every":
+        return of("worn", "every", rule.strips);
     }
   }
   if (item.is === "tie" && item.reuseTimes !== undefined) return of("worn", "every", item.reuseTimes);

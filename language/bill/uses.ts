@@ -38,67 +38,122 @@ export interface Use {
 
 /** In the order of doing; a use is one piece or one application. */
 export function usesOf(performance: Performance, beadWaste: number): readonly Use[] {
-  const { model } = performance, made = fittings(performance), fresh = newThings(performance), uses: Use[] = [];
-  const renewed = new Set<ThingIndex>(), ownLine = new Set(made.map(({ thing }) => thing));
+  const { model } = performance,
+    made = fittings(performance),
+    fresh = newThings(performance),
+    uses: Use[] = [];
+  const renewed = new Set<ThingIndex>(),
+    ownLine = new Set(made.map(({ thing }) => thing));
   for (const fitting of made) {
     const item = model.things[fitting.thing];
     if (item?.is !== "part" && item?.is !== "tie") continue;
     const rule = fresh.get(fitting.thing);
-    if (rule) { renewed.add(fitting.thing); uses.push(spare(performance, item, rule, fitting.count, fitting)); }
+    if (rule) {
+      renewed.add(fitting.thing);
+      uses.push(spare(performance, item, rule, fitting.count, fitting));
+    }
     if (item.is === "tie") {
-      uses.push(...washersOf(performance, item, fresh, fitting, ownLine), ...lockerAndLubricant(performance, item, fitting),
-        ...usedUp(performance, item, fitting, beadWaste));
+      uses.push(
+        ...washersOf(performance, item, fresh, fitting, ownLine),
+        ...lockerAndLubricant(performance, item, fitting),
+        ...usedUp(performance, item, fitting, beadWaste),
+      );
     }
   }
-  for (const fitting of jointsMade(performance)) uses.push(...usedUp(performance, model.things[fitting.thing] as Tie, fitting, beadWaste));
+  for (const fitting of jointsMade(performance))
+    uses.push(...usedUp(performance, model.things[fitting.thing] as Tie, fitting, beadWaste));
   uses.push(...byActs(performance, renewed), ...fills(performance));
   return uses;
 }
 
-interface Place { readonly around: Around; readonly at: Span }
+interface Place {
+  readonly around: Around;
+  readonly at: Span;
+}
 
-const placeOf = ({ around, at }: Place): Pick<Use, "procedure" | "step" | "at"> => ({ procedure: around.procedure.id, step: around.step?.title ?? "", at });
+const placeOf = ({ around, at }: Place): Pick<Use, "procedure" | "step" | "at"> => ({
+  procedure: around.procedure.id,
+  step: around.step?.title ?? "",
+  at,
+});
 
 /** A part or a fastener bought as itself. Pieces of one declaration are one line. */
 function spare(performance: Performance, item: Part | Tie, rule: NewThing, count: number, place: Place): Use {
-  const { model } = performance, name = item.piece === "" ? item.name : item.name.slice(0, item.name.length - item.piece.length).trimEnd() || item.name;
+  const { model } = performance,
+    name =
+      item.piece === "" ? item.name : item.name.slice(0, item.name.length - item.piece.length).trimEnd() || item.name;
   return {
-    key: item.partNo !== undefined && item.partNo !== "" ? `no ${item.partNo}` : `${model.unit} ${item.prefix}${item.declared}`,
-    id: `${item.prefix}${item.declared}`, name,
-    what: item.is === "part" ? "part" : item.fastener ? "fastener" : "joint", grade: rule.grade, reason: rule.reason, strips: rule.strips,
-    pieces: count, amount: undefined,
-    pack: undefined, partNo: item.partNo, standard: item.standard, size: sizeText(item), lead: undefined, shelfLife: undefined,
-    on: unitPartOf(performance, item.prefix), ...placeOf(place),
+    key:
+      item.partNo !== undefined && item.partNo !== ""
+        ? `no ${item.partNo}`
+        : `${model.unit} ${item.prefix}${item.declared}`,
+    id: `${item.prefix}${item.declared}`,
+    name,
+    what: item.is === "part" ? "part" : item.fastener ? "fastener" : "joint",
+    grade: rule.grade,
+    reason: rule.reason,
+    strips: rule.strips,
+    pieces: count,
+    amount: undefined,
+    pack: undefined,
+    partNo: item.partNo,
+    standard: item.standard,
+    size: sizeText(item),
+    lead: undefined,
+    shelfLife: undefined,
+    on: unitPartOf(performance, item.prefix),
+    ...placeOf(place),
   };
 }
 
 /** The unit part that a thing is inside, in words: stores tell two alike spares of two sub-assemblies apart by it. */
-const unitPartOf = ({ model }: Performance, prefix: string): string => (prefix === "" ? ""
-  : model.parts.find((part) => `${part.id}/` === prefix)?.name ?? prefix);
+const unitPartOf = ({ model }: Performance, prefix: string): string =>
+  prefix === "" ? "" : (model.parts.find((part) => `${part.id}/` === prefix)?.name ?? prefix);
 
 /** Washers follow their screw: as many as go with the pieces that are fitted. One that is fitted by a line of its own is counted there. */
-function washersOf(performance: Performance, tie: Tie, fresh: ReadonlyMap<ThingIndex, NewThing>, fitting: Fitting, ownLine: ReadonlySet<ThingIndex>): Use[] {
+function washersOf(
+  performance: Performance,
+  tie: Tie,
+  fresh: ReadonlyMap<ThingIndex, NewThing>,
+  fitting: Fitting,
+  ownLine: ReadonlySet<ThingIndex>,
+): Use[] {
   return tie.washers.flatMap(({ part, count }) => {
-    const rule = ownLine.has(part) ? undefined : fresh.get(part), washer = performance.model.parts[part];
-    return rule && washer ? [spare(performance, washer, rule, Math.ceil(count * fitting.count / Math.max(tie.count, 1)), fitting)] : [];
+    const rule = ownLine.has(part) ? undefined : fresh.get(part),
+      washer = performance.model.parts[part];
+    return rule && washer
+      ? [spare(performance, washer, rule, Math.ceil((count * fitting.count) / Math.max(tie.count, 1)), fitting)]
+      : [];
   });
 }
 
 function lockerAndLubricant(performance: Performance, tie: Tie, fitting: Fitting): Use[] {
-  return [tie.threadLocker, tie.lubricant].flatMap((name) => name ? [stores(performance, name.text, { on: tie.name, place: fitting })] : []);
+  return [tie.threadLocker, tie.lubricant].flatMap((name) =>
+    name ? [stores(performance, name.text, { on: tie.name, place: fitting })] : [],
+  );
 }
 
 /** What a joint uses up when it is made: the shop's consumables where the author names them, else the general words of its kind. */
 function usedUp(performance: Performance, tie: Tie, fitting: Fitting, beadWaste: number): Use[] {
   if (tie.fastener) return [];
-  const kind = kindIn(jointKinds, tie.kind), names = tie.uses.length > 0 ? tie.uses.map((name) => name.text) : kind?.uses ?? [];
+  const kind = kindIn(jointKinds, tie.kind),
+    names = tie.uses.length > 0 ? tie.uses.map((name) => name.text) : (kind?.uses ?? []);
   const volume = tie.bead ? beadAmount(tie.bead.width, tie.bead.length, beadWaste) : undefined;
-  return names.map((name, i) => stores(performance, name, {
-    on: tie.name, place: fitting, amount: i === 0 ? volume : undefined,
-    // A clamp or a tie is one a joint; a paste is measured.
-    pieces: kind?.oneTime === true || (kind?.appliedBefore === false && kind.remade === "with new"
-      && !performance.model.library.consumables.has(name)) ? fitting.count : undefined,
-  }));
+  return names.map((name, i) =>
+    stores(performance, name, {
+      on: tie.name,
+      place: fitting,
+      amount: i === 0 ? volume : undefined,
+      // A clamp or a tie is one a joint; a paste is measured.
+      pieces:
+        kind?.oneTime === true ||
+        (kind?.appliedBefore === false &&
+          kind.remade === "with new" &&
+          !performance.model.library.consumables.has(name))
+          ? fitting.count
+          : undefined,
+    }),
+  );
 }
 
 interface StoresOf {
@@ -115,46 +170,95 @@ function stores(performance: Performance, name: string, of: StoresOf): Use {
   const known = performance.model.library.consumables.get(name);
   const pieces = of.pieces ?? (known?.pack && "pieces" in known.pack && of.amount === undefined ? 1 : undefined);
   return {
-    key: known?.partNo ? `no ${known.partNo}` : name, id: name, name: known?.name || of.name || name.replaceAll("-", " "),
-    what: of.what ?? "consumable", grade: of.grade ?? "certain",
-    reason: undefined, strips: undefined, pieces, amount: of.amount, pack: known?.pack, partNo: known?.partNo, standard: known?.standard, size: undefined,
-    lead: known?.lead, shelfLife: known?.shelfLife, on: of.on, ...placeOf(of.place),
+    key: known?.partNo ? `no ${known.partNo}` : name,
+    id: name,
+    name: known?.name || of.name || name.replaceAll("-", " "),
+    what: of.what ?? "consumable",
+    grade: of.grade ?? "certain",
+    reason: undefined,
+    strips: undefined,
+    pieces,
+    amount: of.amount,
+    pack: known?.pack,
+    partNo: known?.partNo,
+    standard: known?.standard,
+    size: undefined,
+    lead: known?.lead,
+    shelfLife: known?.shelfLife,
+    on: of.on,
+    ...placeOf(of.place),
   };
 }
 
 /** `apply C to X`, `clean X with C`, `purge F with C`; `renew X` of what is not fitted by any line of the refit; spares that a reading may ask for. */
 function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>): Use[] {
-  const { model } = performance, uses: Use[] = [], named = new Set<ThingIndex>(fitted), fresh = newThings(performance);
-  const nameOf = (things: readonly ThingIndex[]): string => things.map((thing) => model.things[thing]?.name ?? "").filter(Boolean).join(", ");
+  const { model } = performance,
+    uses: Use[] = [],
+    named = new Set<ThingIndex>(fitted),
+    fresh = newThings(performance);
+  const nameOf = (things: readonly ThingIndex[]): string =>
+    things
+      .map((thing) => model.things[thing]?.name ?? "")
+      .filter(Boolean)
+      .join(", ");
   const wears = new Set<string>();
   for (const { act, around, things } of saidActs(performance)) {
     const place = { around, at: act.at };
-    if (act.verb === "apply") for (const name of act.names) uses.push(stores(performance, name.text,
-      { on: namesText(performance, act.on, around), place, amount: shelfAmount(act.amount) }));
-    else if (act.tool && model.library.consumables.has(act.tool.text)) uses.push(stores(performance, act.tool.text, { on: nameOf(things), place }));
+    if (act.verb === "apply")
+      for (const name of act.names)
+        uses.push(
+          stores(performance, name.text, {
+            on: namesText(performance, act.on, around),
+            place,
+            amount: shelfAmount(act.amount),
+          }),
+        );
+    else if (act.tool && model.library.consumables.has(act.tool.text))
+      uses.push(stores(performance, act.tool.text, { on: nameOf(things), place }));
     for (const thing of act.verb === "renew" || act.verb === "scrap" ? things : []) {
-      const item = model.things[thing], rule = fresh.get(thing);
+      const item = model.things[thing],
+        rule = fresh.get(thing);
       if (!rule || named.has(thing) || (item?.is !== "part" && item?.is !== "tie")) continue;
       named.add(thing);
       uses.push(spare(performance, item, rule, act.count ?? item.count, place));
     }
     for (const hazard of things.map((thing) => model.things[thing])) {
       if (hazard?.is !== "hazard") continue;
-      for (const wear of hazard.wear) if (model.library.consumables.has(wear.text)
-        && !wears.has(wear.text)) { wears.add(wear.text); uses.push(stores(performance, wear.text, { on: hazard.name, place })); }
+      for (const wear of hazard.wear)
+        if (model.library.consumables.has(wear.text) && !wears.has(wear.text)) {
+          wears.add(wear.text);
+          uses.push(stores(performance, wear.text, { on: hazard.name, place }));
+        }
     }
   }
   for (const { thing, grade, reason, strips } of fresh.values()) {
     const item = model.things[thing];
-    if ((reason !== "reading" && reason !== "chosen") || named.has(thing) || (item?.is !== "part" && item?.is !== "tie")) continue;
-    uses.push(spare(performance, item, { thing, grade, reason, strips }, item.count,
-      { around: { procedure: performance.procedure, prefix: "", pieces: [], step: undefined, crew: 1, bench: undefined, given: [] }, at: item.at }));
+    if (
+      (reason !== "reading" && reason !== "chosen") ||
+      named.has(thing) ||
+      (item?.is !== "part" && item?.is !== "tie")
+    )
+      continue;
+    uses.push(
+      spare(performance, item, { thing, grade, reason, strips }, item.count, {
+        around: {
+          procedure: performance.procedure,
+          prefix: "",
+          pieces: [],
+          step: undefined,
+          crew: 1,
+          bench: undefined,
+          given: [],
+        },
+        at: item.at,
+      }),
+    );
   }
   return uses;
 }
 
-const shelfAmount = (amount: Quantity | undefined): Quantity | undefined => amount && ["volume", "mass", "length"].includes(amount.dimension)
-  ? amount : undefined;
+const shelfAmount = (amount: Quantity | undefined): Quantity | undefined =>
+  amount && ["volume", "mass", "length"].includes(amount.dimension) ? amount : undefined;
 
 function namesText(performance: Performance, names: readonly Name[], around: Around): string {
   const scope = performance.model.scopes.get(around.prefix);
@@ -163,28 +267,41 @@ function namesText(performance: Performance, names: readonly Name[], around: Aro
 
 /** Fluids that are filled on the way back. */
 function fills(performance: Performance): Use[] {
-  const { model } = performance, uses: Use[] = [];
+  const { model } = performance,
+    uses: Use[] = [];
   const fill = (thing: ThingIndex, said: Quantity | undefined, place: Place): void => {
     const fluid = model.things[thing];
     if (fluid?.is !== "fluid") return;
-    uses.push(stores(performance, fluid.uses?.text ?? fluid.id, { on: fluid.name, place, amount: said ?? fluid.volume ?? fluid.amount,
-      what: fluid.uses ? "consumable" : "fluid", name: fluid.uses ? "" : fluid.name }));
+    uses.push(
+      stores(performance, fluid.uses?.text ?? fluid.id, {
+        on: fluid.name,
+        place,
+        amount: said ?? fluid.volume ?? fluid.amount,
+        what: fluid.uses ? "consumable" : "fluid",
+        name: fluid.uses ? "" : fluid.name,
+      }),
+    );
   };
   for (const { op } of performance.refit) {
-    if (op.verb === "fill" || (op.verb === "written" && op.act?.verb === "fill")) for (const thing of op.things) fill(thing,
-      shelfAmount(op.act?.amount), { around: op.around, at: op.at });
+    if (op.verb === "fill" || (op.verb === "written" && op.act?.verb === "fill"))
+      for (const thing of op.things) fill(thing, shelfAmount(op.act?.amount), { around: op.around, at: op.at });
   }
-  for (const { act, around, things } of performance.written) if (act.verb === "fill") for (const thing of things) fill(thing,
-    shelfAmount(act.amount), { around, at: act.at });
+  for (const { act, around, things } of performance.written)
+    if (act.verb === "fill") for (const thing of things) fill(thing, shelfAmount(act.amount), { around, at: act.at });
   return uses;
 }
 
 /** The size as it is ordered: `M8x35`, `183.82 x 2.62 mm`, with class or grade. */
 export function sizeText(item: Part | Tie): string | undefined {
-  const { size } = item, parts: string[] = [], thread = threadText(item);
+  const { size } = item,
+    parts: string[] = [],
+    thread = threadText(item);
   if (thread !== undefined) parts.push(thread);
   else if (size && !("designation" in size) && size.length > 0) parts.push(planeText(size));
-  if (item.is === "tie") { if (item.propertyClass) parts.push(item.propertyClass); else if (item.grade) parts.push(item.grade); }
+  if (item.is === "tie") {
+    if (item.propertyClass) parts.push(item.propertyClass);
+    else if (item.grade) parts.push(item.grade);
+  }
   return parts.length > 0 ? parts.join(" ") : undefined;
 }
 
@@ -195,10 +312,14 @@ export function threadText({ size }: Part | Tie): string | undefined {
 }
 
 const lengthText = (metres: number, system: "metric" | "unified" | "pipe"): string =>
-  system === "metric" ? `x${Number((metres * 1000).toPrecision(6))}` : ` x ${quantityOf(metres / 0.0254, "in", 3).written.replace(/\.?0+ in$/, " in")}`;
+  system === "metric"
+    ? `x${Number((metres * 1000).toPrecision(6))}`
+    : ` x ${quantityOf(metres / 0.0254, "in", 3).written.replace(/\.?0+ in$/, " in")}`;
 
 function planeText(size: readonly Quantity[]): string {
-  const unit = size[size.length - 1]!.unit, same = size.every((each) => each.unit === unit);
-  return same ? `${size.map((each) => each.written.slice(0, each.written.length - unit.length).trim()).join(" x ")} ${unit}`
+  const unit = size[size.length - 1]!.unit,
+    same = size.every((each) => each.unit === unit);
+  return same
+    ? `${size.map((each) => each.written.slice(0, each.written.length - unit.length).trim()).join(" x ")} ${unit}`
     : size.map((each) => each.written).join(" x ");
 }

@@ -2,7 +2,13 @@
 
 import { assumptionsFrom } from "../figures/assumptions.ts";
 import { cautions } from "../figures/cautions.ts";
-import { isFigureError, type Figure, type FigureError, type FigureResult, type ResultValue } from "../figures/figure.ts";
+import {
+  isFigureError,
+  type Figure,
+  type FigureError,
+  type FigureResult,
+  type ResultValue,
+} from "../figures/figure.ts";
 import { figures, findFigure } from "../figures/registry.ts";
 import { convertValue } from "../quantities/quantity.ts";
 import { findUnit } from "../quantities/units.ts";
@@ -21,7 +27,10 @@ export function figureNamed(name: string): Figure | FigureError {
   const found = findFigure(name);
   if (found !== undefined) return found;
   const near = nearestWords(name, figureNames);
-  return { says: `${name} is no figure${near.length > 0 ? `: did you mean ${near.join(" or ")}` : ""}`, nearest: near.length > 0 ? near : figureNames };
+  return {
+    says: `${name} is no figure${near.length > 0 ? `: did you mean ${near.join(" or ")}` : ""}`,
+    nearest: near.length > 0 ? near : figureNames,
+  };
 }
 
 const isFigure = (value: Figure | FigureError): value is Figure => "run" in value;
@@ -45,12 +54,16 @@ export function answerWords(name: string, words: readonly string[], wishes: Wish
 /** Answers a question of a sheet: name and inputs by name. */
 export function answerAsked(asked: AskedQuestion): Answer | Unanswered {
   const figure = figureNamed(asked.name);
-  const answer = isFigure(figure) ? answerWith(figure, readNamed(figure, asked.inputs ?? {}), asked) : unanswered(asked.name, figure);
+  const answer = isFigure(figure)
+    ? answerWith(figure, readNamed(figure, asked.inputs ?? {}), asked)
+    : unanswered(asked.name, figure);
   return asked.id === undefined ? answer : { id: asked.id, ...answer };
 }
 
 /** Why a sheet of questions cannot be read at all. */
-export interface SheetProblem { readonly problem: string }
+export interface SheetProblem {
+  readonly problem: string;
+}
 
 /**
  * Answers a sheet of questions in its own order. A question that has no answer stands in its place with the reason; only a text that is no sheet is a
@@ -77,9 +90,12 @@ export function answerSheet(text: string): readonly (Answer | Unanswered)[] | Sh
 function answerWith(figure: Figure, question: Question | FigureError, wishes: Wishes): Answer | Unanswered {
   if (isProblem(question)) return unanswered(figure.name, question);
   const { assumptions, problems } = assumptionsFrom(wishes.assumptions ?? {});
-  if (problems.length > 0) return unanswered(
-    figure.name, { says: problems.map((one) => one.says).join("; "), nearest: problems.map((one) => one.name) }, question,
-  );
+  if (problems.length > 0)
+    return unanswered(
+      figure.name,
+      { says: problems.map((one) => one.says).join("; "), nearest: problems.map((one) => one.name) },
+      question,
+    );
   const result = figure.run(question.inputs, assumptions);
   if (isFigureError(result)) return unanswered(figure.name, result, question);
   return answered(figure, question, result, wishes.system);
@@ -90,12 +106,18 @@ function answered(figure: Figure, question: Question, result: FigureResult, syst
     name: figure.name,
     title: figure.title,
     inputs: { ...question.written },
-    values: result.values.map((one) => inSystem(one, system)).map(({ name, value, unit }) => ({
-      name, value: tidy(value), ...(unit === undefined ? {} : { unit }),
-    })),
+    values: result.values
+      .map((one) => inSystem(one, system))
+      .map(({ name, value, unit }) => ({
+        name,
+        value: tidy(value),
+        ...(unit === undefined ? {} : { unit }),
+      })),
     formula: result.formula,
     steps: result.steps.map(({ text, value, unit }) => ({
-      text, ...(value === undefined ? {} : { value: tidyOne(value) }), ...(unit === undefined ? {} : { unit }),
+      text,
+      ...(value === undefined ? {} : { value: tidyOne(value) }),
+      ...(unit === undefined ? {} : { unit }),
     })),
     assumptions: [...result.assumptions],
     validity: figure.validity,
@@ -109,17 +131,26 @@ function inSystem(result: ResultValue, system: Wishes["system"]): ResultValue {
   const unit = result.unit === undefined ? undefined : findUnit(result.unit);
   if (system === undefined || unit?.counterpart?.system !== system) return result;
   const to = unit.counterpart.unit;
-  const of = (value: number | string): number | string => (typeof value === "number" ? convertValue(value, unit.name, to) : value);
-  return { name: result.name, value: typeof result.value === "object" ? result.value.map(of) : of(result.value), unit: to };
+  const of = (value: number | string): number | string =>
+    typeof value === "number" ? convertValue(value, unit.name, to) : value;
+  return {
+    name: result.name,
+    value: typeof result.value === "object" ? result.value.map(of) : of(result.value),
+    unit: to,
+  };
 }
 
 function unanswered(name: string, error: FigureError, question?: Question): Unanswered {
   return {
-    name, ...(question === undefined ? {} : { inputs: { ...question.written } }), error: { says: error.says, nearest: [...(error.nearest ?? [])] },
+    name,
+    ...(question === undefined ? {} : { inputs: { ...question.written } }),
+    error: { says: error.says, nearest: [...(error.nearest ?? [])] },
     caution: cautions.general,
   };
 }
 
 /** Twelve figures are more than any of the formulas holds; the rest is the arithmetic's own noise. */
-const tidyOne = (value: number | string): number | string => (typeof value === "number" ? Number(value.toPrecision(12)) : value);
-const tidy = (value: ResultValue["value"]): number | string | (number | string)[] => (typeof value === "object" ? value.map(tidyOne) : tidyOne(value));
+const tidyOne = (value: number | string): number | string =>
+  typeof value === "number" ? Number(value.toPrecision(12)) : value;
+const tidy = (value: ResultValue["value"]): number | string | (number | string)[] =>
+  typeof value === "object" ? value.map(tidyOne) : tidyOne(value);

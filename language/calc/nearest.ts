@@ -8,11 +8,16 @@ export function nearestWords(wrong: string, words: readonly string[]): readonly 
   const wanted = wrong.toLowerCase();
   const scored = words.map((word, at) => {
     const plain = word.toLowerCase();
-    const begins = wanted.length >= 2 && (plain.startsWith(wanted) || wanted.startsWith(plain) || plain.split("-").includes(wanted));
+    const begins =
+      wanted.length >= 2 && (plain.startsWith(wanted) || wanted.startsWith(plain) || plain.split("-").includes(wanted));
     return { word, at, score: begins ? 0.5 : edits(wanted, plain) };
   });
   const limit = Math.max(1, Math.floor(wrong.length / 3));
-  return scored.filter((one) => one.score <= limit).sort((a, b) => a.score - b.score || a.at - b.at).slice(0, 3).map((one) => one.word);
+  return scored
+    .filter((one) => one.score <= limit)
+    .sort((a, b) => a.score - b.score || a.at - b.at)
+    .slice(0, 3)
+    .map((one) => one.word);
 }
 
 /** Letters changed, added or left out between two words, neighbours swapped counting once. */

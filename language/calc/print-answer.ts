@@ -29,13 +29,23 @@ function shownNumber(value: number): string {
 
 /** One answer: what was asked, the results, formula, steps, assumptions, validity, source and caution. */
 export function printAnswer(answer: Answer, heading: Heading): string {
-  const inputs = Object.entries(answer.inputs).map(([name, text]) => [name, Array.isArray(text) ? text.join(", ") : text] as const);
+  const inputs = Object.entries(answer.inputs).map(
+    ([name, text]) => [name, Array.isArray(text) ? text.join(", ") : text] as const,
+  );
   const blocks = [
     block("Given", table(inputs), heading),
     block("Result", table(answer.values.map((value) => [value.name, shownValue(value)] as const)), heading),
     block("Formula", wrapped(answer.formula), heading),
-    block("Steps", answer.steps.flatMap((step, at) => hanging(`${at + 1}. `, `${step.text}${stepValue(step)}`)), heading),
-    block("Assumed", answer.assumptions.flatMap((one) => wrapped(one)), heading),
+    block(
+      "Steps",
+      answer.steps.flatMap((step, at) => hanging(`${at + 1}. `, `${step.text}${stepValue(step)}`)),
+      heading,
+    ),
+    block(
+      "Assumed",
+      answer.assumptions.flatMap((one) => wrapped(one)),
+      heading,
+    ),
     block("Holds for", wrapped(answer.validity), heading),
     block("Source", wrapped(answer.source), heading),
     block("Caution", wrapped(answer.caution), heading),
@@ -44,7 +54,8 @@ export function printAnswer(answer: Answer, heading: Heading): string {
 }
 
 /** The value of a step behind its text, where it has one. */
-const stepValue = ({ value, unit }: Answer["steps"][number]): string => (value === undefined ? "" : `: ${shownValue({ name: "", value, unit })}`);
+const stepValue = ({ value, unit }: Answer["steps"][number]): string =>
+  value === undefined ? "" : `: ${shownValue({ name: "", value, unit })}`;
 
 /** Why a question has no answer, and the nearest that would have one. */
 export function printUnanswered({ error }: Unanswered): string {
@@ -55,14 +66,22 @@ export function printUnanswered({ error }: Unanswered): string {
 /** The list of figures: name and title of each. */
 export function printList(figures: readonly Figure[]): string {
   const widest = Math.max(...figures.map((figure) => figure.name.length));
-  return [...figures].sort((a, b) => (a.name < b.name ? -1 : 1)).map((figure) => `${figure.name.padEnd(widest)}  ${figure.title}\n`).join("");
+  return [...figures]
+    .sort((a, b) => (a.name < b.name ? -1 : 1))
+    .map((figure) => `${figure.name.padEnd(widest)}  ${figure.title}\n`)
+    .join("");
 }
 
 /** What a figure takes, with examples: for a name without a question. */
 export function printFigure(figure: Figure, heading: Heading): string {
   const line = (wanted: FigureArgument): readonly [string, string] => {
-    const takes = isDimension(wanted.takes) || wanted.takes === "word" ? ` ${takesClause(wanted).slice(wanted.name.length + 1)}` : "";
-    const left = wanted.optional ? `; may be left out${wanted.default === undefined ? "" : ` (${wanted.default})`}` : "";
+    const takes =
+      isDimension(wanted.takes) || wanted.takes === "word"
+        ? ` ${takesClause(wanted).slice(wanted.name.length + 1)}`
+        : "";
+    const left = wanted.optional
+      ? `; may be left out${wanted.default === undefined ? "" : ` (${wanted.default})`}`
+      : "";
     return [wanted.name, `${wanted.about}${takes}${left}`];
   };
   return [
@@ -70,23 +89,33 @@ export function printFigure(figure: Figure, heading: Heading): string {
     block("Takes", table(figure.arguments.map(line)), heading),
     block("Holds for", wrapped(figure.validity), heading),
     block("Source", wrapped(figure.source), heading),
-    block("Try", figure.examples.map((example) => `stripdown calc ${figure.name} ${example}`), heading),
+    block(
+      "Try",
+      figure.examples.map((example) => `stripdown calc ${figure.name} ${example}`),
+      heading,
+    ),
   ].join("");
 }
 
 function block(name: string, lines: readonly string[], heading: Heading): string {
-  return lines.map((line, at) => `${at === 0 ? heading(name) + " ".repeat(MARGIN - name.length) : " ".repeat(MARGIN)}${line}\n`).join("");
+  return lines
+    .map((line, at) => `${at === 0 ? heading(name) + " ".repeat(MARGIN - name.length) : " ".repeat(MARGIN)}${line}\n`)
+    .join("");
 }
 
 /** Two columns, the second broken into lines under itself. */
 function table(rows: readonly (readonly [string, string])[]): readonly string[] {
   const widest = Math.max(0, ...rows.map(([name]) => name.length));
-  return rows.flatMap(([name, text]) => wrapped(text, WIDTH - MARGIN - widest - 2).map((line, at) => `${(at === 0 ? name : "").padEnd(widest)}  ${line}`));
+  return rows.flatMap(([name, text]) =>
+    wrapped(text, WIDTH - MARGIN - widest - 2).map((line, at) => `${(at === 0 ? name : "").padEnd(widest)}  ${line}`),
+  );
 }
 
 /** A text behind a mark, its further lines set in under its first. */
 function hanging(mark: string, text: string): readonly string[] {
-  return wrapped(text, WIDTH - MARGIN - mark.length).map((line, at) => `${at === 0 ? mark : " ".repeat(mark.length)}${line}`);
+  return wrapped(text, WIDTH - MARGIN - mark.length).map(
+    (line, at) => `${at === 0 ? mark : " ".repeat(mark.length)}${line}`,
+  );
 }
 
 /** Breaks a text at blanks, so that no line is longer than the width unless one word is. */

@@ -8,10 +8,17 @@ const given = z.union([z.string(), z.number()]);
 export const askedQuestion = z.strictObject({
   id: z.string().optional().describe("A mark of the asker's own; it stands in the answer again"),
   name: z.string().describe("Name of the figure, as listed by calc --list"),
-  inputs: z.record(z.string(), z.union([given, z.array(given)])).optional()
-    .describe("Inputs by the names of the arguments, each a text with its unit (560 V); a list where one may stand several times; a number where it takes one"),
+  inputs: z
+    .record(z.string(), z.union([given, z.array(given)]))
+    .optional()
+    .describe(
+      "Inputs by the names of the arguments, each a text with its unit (560 V); a list where one may stand several times; a number where it takes one",
+    ),
   assumptions: z.record(z.string(), given).optional().describe("Settings over the default assumptions, by name"),
-  system: z.enum(["metric", "us"]).optional().describe("System of units for the results; as the figure has them if left out"),
+  system: z
+    .enum(["metric", "us"])
+    .optional()
+    .describe("System of units for the results; as the figure has them if left out"),
 });
 
 /** A sheet of questions: a list, or an object that holds one. */
@@ -26,9 +33,17 @@ export const answer = z.strictObject({
   name: z.string(),
   title: z.string(),
   inputs: echoed,
-  values: z.array(z.strictObject({ name: z.string(), value, unit: z.string().optional() })).describe("Results, the main one first"),
+  values: z
+    .array(z.strictObject({ name: z.string(), value, unit: z.string().optional() }))
+    .describe("Results, the main one first"),
   formula: z.string(),
-  steps: z.array(z.strictObject({ text: z.string(), value: z.union([z.number(), z.string()]).optional(), unit: z.string().optional() })),
+  steps: z.array(
+    z.strictObject({
+      text: z.string(),
+      value: z.union([z.number(), z.string()]).optional(),
+      unit: z.string().optional(),
+    }),
+  ),
   assumptions: z.array(z.string()).describe("What was taken for granted because nobody said it"),
   validity: z.string().describe("Where the formula holds"),
   source: z.string(),
@@ -40,7 +55,10 @@ export const unansweredQuestion = z.strictObject({
   id: z.string().optional(),
   name: z.string(),
   inputs: echoed.optional(),
-  error: z.strictObject({ says: z.string(), nearest: z.array(z.string()).describe("The nearest valid spellings, units or sizes") }),
+  error: z.strictObject({
+    says: z.string(),
+    nearest: z.array(z.string()).describe("The nearest valid spellings, units or sizes"),
+  }),
   caution: z.string(),
 });
 

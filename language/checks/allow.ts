@@ -24,13 +24,19 @@ export function linesOfFile(file: SourceFile): Lines {
 const form = /^#\s*allow\s+([a-z][a-z-]*\/[a-z][a-z-]*)\s*(?::\s*(.*))?$/;
 
 export function allowsOf(file: SourceFile): Allow[] {
-  const allows: Allow[] = [], { comments, tokens } = file.tree.scan;
+  const allows: Allow[] = [],
+    { comments, tokens } = file.tree.scan;
   for (const comment of comments) {
     const match = form.exec(file.text.slice(comment.start, comment.end).trim());
     if (!match) continue;
     // At the end of a line it speaks of that line, alone of the next line that says something.
     const line = comment.ownLine ? (tokens[comment.before]?.line ?? comment.line + 1) : comment.line;
-    allows.push({ code: match[1]!, reason: (match[2] ?? "").trim(), at: { file: file.path, start: comment.start, end: comment.end }, line });
+    allows.push({
+      code: match[1]!,
+      reason: (match[2] ?? "").trim(),
+      at: { file: file.path, start: comment.start, end: comment.end },
+      line,
+    });
   }
   return allows;
 }
@@ -51,23 +57,39 @@ export interface AllowContext {
 }
 
 /** Takes away what is allowed, one finding for each allow, and reports those that allow nothing. */
-export function applyAllows(findings: readonly Finding[], files: ReadonlyMap<string, SourceFile>, context: AllowContext): Allowed {
-  const kept: Finding[] = [], used = new Set<Allow>(), byFile = new Map<string, Allow[]>();
-  for (const file of files.values()) { const allows = allowsOf(file); if (allows.length > 0) byFile.set(file.path, allows); }
+export function applyAllows(
+  findings: readonly Finding[],
+  files: ReadonlyMap<string, SourceFile>,
+  context: AllowContext,
+): Allowed {
+  const kept: Finding[] = [],
+    used = new Set<Allow>(),
+    byFile = new Map<string, Allow[]>();
+  for (const file of files.values()) {
+    const allows = allowsOf(file);
+    if (allows.length > 0) byFile.set(file.path, allows);
+  }
   if (byFile.size === 0) return { findings: [...findings], used: [] };
   for (const finding of findings) {
-    const file = files.get(finding.at.file), line = file ? positionAt(linesOfFile(file), finding.at.start).line : -1;
-    const allow = byFile.get(finding.at.file)?.find((a) => a.line === line && a.code === finding.code && a.reason !== "" && !used.has(a));
-    if (allow) used.add(allow); else kept.push(finding);
+    const file = files.get(finding.at.file),
+      line = file ? positionAt(linesOfFile(file), finding.at.start).line : -1;
+    const allow = byFile
+      .get(finding.at.file)
+      ?.find((a) => a.line === line && a.code === finding.code && a.reason !== "" && !used.has(a));
+    if (allow) used.add(allow);
+    else kept.push(finding);
   }
-  for (const [path, allows] of byFile) for (const allow of allows) {
-    const say = (code: string, says: string): void => {
-      const check = context.check(code)!, severity = context.severity(check);
-      if (severity !== "off") kept.push({ code, severity, says, at: allow.at, because: [], fixes: [], builds: [] });
-    };
-    if (!context.check(allow.code)) say("allow/unknown", `${allow.code} is no check, so this allows nothing`);
-    else if (allow.reason === "") say("allow/no-reason", `allow ${allow.code} needs its reason behind a colon`);
-    else if (!used.has(allow) && context.complete(files.get(path)!)) say("allow/unused", `${allow.code} is not found here, so this allows nothing`);
-  }
+  for (const [path, allows] of byFile)
+    for (const allow of allows) {
+      const say = (code: string, says: string): void => {
+        const check = context.check(code)!,
+          severity = context.severity(check);
+        if (severity !== "off") kept.push({ code, severity, says, at: allow.at, because: [], fixes: [], builds: [] });
+      };
+      if (!context.check(allow.code)) say("allow/unknown", `${allow.code} is no check, so this allows nothing`);
+      else if (allow.reason === "") say("allow/no-reason", `allow ${allow.code} needs its reason behind a colon`);
+      else if (!used.has(allow) && context.complete(files.get(path)!))
+        say("allow/unused", `${allow.code} is not found here, so this allows nothing`);
+    }
   return { findings: kept, used: [...used] };
 }

@@ -24,7 +24,8 @@ export function benchCheck(wording: Wording): Check {
     ...facts,
     reason,
     problem(problem, context) {
-      const before = (subject ?? cannot)(problem, context), first = reason(problem.reasons[0]!, context);
+      const before = (subject ?? cannot)(problem, context),
+        first = reason(problem.reasons[0]!, context);
       const severity = severityOf?.(problem);
       return {
         at: problem.at,
@@ -39,24 +40,41 @@ export function benchCheck(wording: Wording): Check {
 
 /** "Casing cannot come off", by the verb of the act that was refused. */
 export function cannot(problem: Problem, context: BenchContext): string {
-  const thing = problem.reasons[0]?.thing ?? problem.about[0], named = problem.about[0] ?? thing;
+  const thing = problem.reasons[0]?.thing ?? problem.about[0],
+    named = problem.about[0] ?? thing;
   if (named === undefined) return "";
   return `${context.name(named)} ${cannotWords[problem.act?.verb ?? ""] ?? "cannot be worked on"}`;
 }
 
 const cannotWords: Readonly<Record<string, string>> = {
-  remove: "cannot come off", lift: "cannot be lifted off", undo: "cannot be undone", loosen: "cannot be loosened", "back-out": "cannot be backed out",
-  slide: "cannot be slid aside", swing: "cannot be swung aside", open: "cannot be opened", drain: "cannot be drained", recover: "cannot be recovered",
-  fit: "cannot go on", tighten: "cannot be tightened", press: "cannot be pressed on", mark: "cannot be marked", fill: "cannot be filled",
+  remove: "cannot come off",
+  lift: "cannot be lifted off",
+  undo: "cannot be undone",
+  loosen: "cannot be loosened",
+  "back-out": "cannot be backed out",
+  slide: "cannot be slid aside",
+  swing: "cannot be swung aside",
+  open: "cannot be opened",
+  drain: "cannot be drained",
+  recover: "cannot be recovered",
+  fit: "cannot go on",
+  tighten: "cannot be tightened",
+  press: "cannot be pressed on",
+  mark: "cannot be marked",
+  fill: "cannot be filled",
 };
 
 /** The chain from the thing to the base, one link a tie. */
 function chainOf(reason: Reason, context: BenchContext): { says: string; at?: BenchContext["model"]["at"] }[] {
-  const links: { says: string; at?: BenchContext["model"]["at"] }[] = [], { chain } = reason;
+  const links: { says: string; at?: BenchContext["model"]["at"] }[] = [],
+    { chain } = reason;
   for (let i = 1; i + 1 < chain.length; i += 2) {
     const tie = context.model.things[chain[i]!]!;
     if (tie.is !== "tie" || reason.by.includes(tie.index)) continue;
-    links.push({ says: `${context.name(chain[i - 1]!)} is joined to ${context.name(chain[i + 1]!)} by ${context.name(tie.index)}`, at: tie.at });
+    links.push({
+      says: `${context.name(chain[i - 1]!)} is joined to ${context.name(chain[i + 1]!)} by ${context.name(tie.index)}`,
+      at: tie.at,
+    });
   }
   return links;
 }
@@ -70,18 +88,27 @@ export function listed(items: readonly string[], last = "and"): string {
 
 /** "2 of 4 Lid screws", or the name alone for one. */
 export function stillIn(reason: Reason, context: BenchContext): string {
-  return listed(reason.by.map((thing, i) => {
-    const of = context.model.things[thing]!, left = reason.left[i] ?? 0;
-    return of.is === "tie" && of.count > 1 ? `${left} of ${of.count} ${context.name(thing)}` : context.name(thing);
-  }));
+  return listed(
+    reason.by.map((thing, i) => {
+      const of = context.model.things[thing]!,
+        left = reason.left[i] ?? 0;
+      return of.is === "tie" && of.count > 1 ? `${left} of ${of.count} ${context.name(thing)}` : context.name(thing);
+    }),
+  );
 }
 
 /** A new line before the act, indented as it is. Undefined where the act does not open its line. */
 export function lineBefore(act: Act, text: string, context: BenchContext): TextEdit | undefined {
   const source = context.project.files.get(act.at.file)?.text;
   if (source === undefined) return undefined;
-  const start = source.lastIndexOf("\n", act.at.start - 1) + 1, indent = source.slice(start, act.at.start);
-  return { file: act.at.file, start: act.at.start, end: act.at.start, text: /^\s*$/.test(indent) ? `${text}\n${indent}` : `${text}  ` };
+  const start = source.lastIndexOf("\n", act.at.start - 1) + 1,
+    indent = source.slice(start, act.at.start);
+  return {
+    file: act.at.file,
+    start: act.at.start,
+    end: act.at.start,
+    text: /^\s*$/.test(indent) ? `${text}\n${indent}` : `${text}  `,
+  };
 }
 
 /** Name of a thing as this act may write it; undefined for a thing of another unit. */
@@ -92,10 +119,16 @@ export function written(thing: ThingIndex, problem: Problem, context: BenchConte
 }
 
 /** Offers lines to put before the act. They are the author's to check, so never certain. */
-export function insertFix(problem: Problem, context: BenchContext, title: string, lines: readonly (string | undefined)[]): readonly Fix[] {
+export function insertFix(
+  problem: Problem,
+  context: BenchContext,
+  title: string,
+  lines: readonly (string | undefined)[],
+): readonly Fix[] {
   if (!problem.act || lines.length === 0 || lines.some((line) => line === undefined)) return [];
   const source = context.project.files.get(problem.act.at.file)?.text ?? "";
-  const lineStart = source.lastIndexOf("\n", problem.act.at.start - 1) + 1, indent = /^\s*/.exec(source.slice(lineStart, problem.act.at.start))?.[0] ?? "";
+  const lineStart = source.lastIndexOf("\n", problem.act.at.start - 1) + 1,
+    indent = /^\s*/.exec(source.slice(lineStart, problem.act.at.start))?.[0] ?? "";
   const edit = lineBefore(problem.act, lines.join(`\n${indent}`), context);
   return edit ? [{ title, edits: [edit], certain: false }] : [];
 }

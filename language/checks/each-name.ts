@@ -29,13 +29,15 @@ function dueOf(entry: Entry, context: string, earlier: string): Due {
   // Only behind `from` does the word before it matter.
   const key = context === "from" && earlier === "repeat" ? "repeat from" : context;
   let due = byContext.get(key);
-  if (due === undefined) byContext.set(key, (due = dueName(entry.place, entry.word, context, earlier, isPrecaution(entry.word))));
+  if (due === undefined)
+    byContext.set(key, (due = dueName(entry.place, entry.word, context, earlier, isPrecaution(entry.word))));
   return due;
 }
 
 /** Names in heads that could not be read are left out, and so is the body of a procedure whose unit is unknown. */
 export function eachName(project: Project, file: SourceFile, visitor: NameVisitor): void {
-  const { tokens } = file.tree.scan, seen = project.seen(file.path);
+  const { tokens } = file.tree.scan,
+    seen = project.seen(file.path);
   for (const item of file.tree.items) top(item);
 
   function top(item: Item): void {
@@ -43,14 +45,16 @@ export function eachName(project: Project, file: SourceFile, visitor: NameVisito
     if (word === undefined) return;
     if (word === "procedure") {
       visitor.enter?.(undefined, undefined, item);
-      const id = unitOfProcedure(file, item), declaration = id === undefined ? undefined : seen.get(id)?.find((one) => one.word === "unit");
+      const id = unitOfProcedure(file, item),
+        declaration = id === undefined ? undefined : seen.get(id)?.find((one) => one.word === "unit");
       if (!item.broken) head(item);
-      if (!declaration) return;                        // the unit is what is unknown: of its parts nothing can be said
+      if (!declaration) return; // the unit is what is unknown: of its parts nothing can be said
       visitor.enter?.(unitNames(project.files.get(declaration.file)!, declaration.item), declaration.id, item);
       walk(item.block?.items ?? []);
       return;
     }
-    if (word === "unit") visitor.enter?.(unitNames(file, item), tokens[item.arguments[0]?.first ?? item.first]!.text, item);
+    if (word === "unit")
+      visitor.enter?.(unitNames(file, item), tokens[item.arguments[0]?.first ?? item.first]!.text, item);
     else visitor.enter?.(undefined, undefined, item);
     if (word === "use") return;
     if (!item.broken) head(item);
@@ -67,24 +71,44 @@ export function eachName(project: Project, file: SourceFile, visitor: NameVisito
 
   /** The names of one head. */
   function head(item: Item): void {
-    const { word } = item.entry!, end = item.block ? item.block.first : item.last + 1;
-    let context = word, earlier = "", next = 0;
+    const { word } = item.entry!,
+      end = item.block ? item.block.first : item.last + 1;
+    let context = word,
+      earlier = "",
+      next = 0;
     for (let i = item.first + 1; i < end; i++) {
       while (next < item.arguments.length && item.arguments[next]!.last < i) next++;
       const argument = item.arguments[next];
       if (argument === undefined || argument.first > i) {
         const text = tokens[i]!.text;
-        if (text !== "," && text !== "of" && text !== "and" && text !== "or" && text !== "fails" && text !== "removed") { earlier = context; context = text; }
+        if (
+          text !== "," &&
+          text !== "of" &&
+          text !== "and" &&
+          text !== "or" &&
+          text !== "fails" &&
+          text !== "removed"
+        ) {
+          earlier = context;
+          context = text;
+        }
         continue;
       }
       i = argument.last;
       if (argument.declares) visitor.declares?.(tokens[argument.first]!, item);
       if (argument.declares || (argument.slot !== "name" && argument.slot !== "item")) {
-        if (argument.slot === "string") { earlier = context; context = word; }
+        if (argument.slot === "string") {
+          earlier = context;
+          context = word;
+        }
         continue;
       }
-      const token = tokens[argument.first]!, due = dueOf(item.entry!, context, earlier);
-      if (word === "inspect" && context === "inspect" && tokens[i + 1]?.text === "on" && i + 1 < end) { visitor.declares?.(token, item); continue; }
+      const token = tokens[argument.first]!,
+        due = dueOf(item.entry!, context, earlier);
+      if (word === "inspect" && context === "inspect" && tokens[i + 1]?.text === "on" && i + 1 < end) {
+        visitor.declares?.(token, item);
+        continue;
+      }
       visitor.name(token, due === "condition" ? conditionDue(tokens[i + 1]?.text, i + 1 < end) : due, item);
     }
   }

@@ -4,7 +4,15 @@
 import type { SourceFile } from "../names/project.ts";
 import type { Span } from "../findings/finding.ts";
 import { kept } from "../model/kept.ts";
-import { dimensions, findUnit, isProblem, makeQuantity, type Dimension, type Quantity, type QuantityProblem } from "../quantities/index.ts";
+import {
+  dimensions,
+  findUnit,
+  isProblem,
+  makeQuantity,
+  type Dimension,
+  type Quantity,
+  type QuantityProblem,
+} from "../quantities/index.ts";
 import { eachItem, type Argument, type Item } from "../syntax/index.ts";
 
 export interface FigureSaid {
@@ -19,7 +27,11 @@ export interface FigureSaid {
   readonly at: Span;
 }
 
-const dueBySlot = new Map<string, readonly Dimension[]>([...dimensions.map((one): [string, readonly Dimension[]] => [one, [one]]), ["any", []], ["stage", ["torque", "angle"]]]);
+const dueBySlot = new Map<string, readonly Dimension[]>([
+  ...dimensions.map((one): [string, readonly Dimension[]] => [one, [one]]),
+  ["any", []],
+  ["stage", ["torque", "angle"]],
+]);
 const known = kept<SourceFile, readonly FigureSaid[]>();
 
 export function figuresIn(file: SourceFile): readonly FigureSaid[] {
@@ -27,13 +39,15 @@ export function figuresIn(file: SourceFile): readonly FigureSaid[] {
 }
 
 function read(file: SourceFile): FigureSaid[] {
-  const found: FigureSaid[] = [], { tokens } = file.tree.scan;
+  const found: FigureSaid[] = [],
+    { tokens } = file.tree.scan;
   eachItem(file.tree.items, (item) => {
     if (!item.entry || item.broken) return;
     for (const argument of item.arguments) {
       const due = dueBySlot.get(argument.slot);
       if (!due) continue;
-      const start = tokens[argument.first]!.startOffset, end = tokens[argument.last]!.endOffset! + 1;
+      const start = tokens[argument.first]!.startOffset,
+        end = tokens[argument.last]!.endOffset! + 1;
       const text = file.text.slice(start, end);
       found.push({ item, argument, due, ...figureOf(file, argument, text), text, at: { file: file.path, start, end } });
     }
@@ -58,11 +72,16 @@ function figureOf(file: SourceFile, argument: Argument, text: string): Read {
 }
 
 /** The figure as written, whatever it measures. */
-function figureFrom(file: SourceFile, argument: Argument): { readonly made: Quantity | QuantityProblem; readonly unit: string } {
+function figureFrom(
+  file: SourceFile,
+  argument: Argument,
+): { readonly made: Quantity | QuantityProblem; readonly unit: string } {
   const { tokens } = file.tree.scan;
-  let at = argument.first, unit = "";
+  let at = argument.first,
+    unit = "";
   const one = (): Quantity | QuantityProblem => {
-    const first = tokens[at++]!.image, sign = at <= argument.last ? tokens[at]!.text : "";
+    const first = tokens[at++]!.image,
+      sign = at <= argument.last ? tokens[at]!.text : "";
     let second: string | undefined;
     if (sign === ".." || sign === "±") {
       second = tokens[at + 1]?.image;
@@ -70,7 +89,12 @@ function figureFrom(file: SourceFile, argument: Argument): { readonly made: Quan
     }
     const own = at <= argument.last ? tokens[at++]!.image : "";
     if (unit === "") unit = own;
-    return makeQuantity({ first, second, form: sign === ".." ? "range" : sign === "±" ? "plus-minus" : "single", unit: own });
+    return makeQuantity({
+      first,
+      second,
+      form: sign === ".." ? "range" : sign === "±" ? "plus-minus" : "single",
+      unit: own,
+    });
   };
   const main = one();
   if (isProblem(main) || at > argument.last || tokens[at]!.text !== "(") return { made: main, unit };

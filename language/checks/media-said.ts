@@ -18,12 +18,23 @@ const address = /^[a-z][a-z0-9+.-]+:/i;
 
 export function mediaIn(file: SourceFile, world: World): MediaSaid[] {
   if (!file.text.includes("photo") && !file.text.includes("video")) return [];
-  const found: MediaSaid[] = [], { tokens } = file.tree.scan;
+  const found: MediaSaid[] = [],
+    { tokens } = file.tree.scan;
   eachItem(file.tree.items, (item) => {
-    const word = item.entry?.word, argument = item.arguments[0];
+    const word = item.entry?.word,
+      argument = item.arguments[0];
     if ((word !== "photo" && word !== "video") || item.broken || argument?.slot !== "string") return;
-    const token = tokens[argument.first]!, written = textOf(token), isAddress = address.test(written), path = isAddress ? written : world.resolve(file.path, written);
-    found.push({ written, what: word === "photo" ? "picture" : "recording", path, inside: !isAddress && world.inside(path), at: { file: file.path, start: token.startOffset, end: token.endOffset! + 1 } });
+    const token = tokens[argument.first]!,
+      written = textOf(token),
+      isAddress = address.test(written),
+      path = isAddress ? written : world.resolve(file.path, written);
+    found.push({
+      written,
+      what: word === "photo" ? "picture" : "recording",
+      path,
+      inside: !isAddress && world.inside(path),
+      at: { file: file.path, start: token.startOffset, end: token.endOffset! + 1 },
+    });
   });
   return found;
 }

@@ -12,22 +12,39 @@ export function mergeFindings(raw: readonly Raw[], buildsOf: (unit: string) => r
   const groups = new Map<string, Raw[]>();
   for (const one of [...raw].sort(byPlace)) {
     // A name that nothing has is one mistake, however often it is used: said at its first use, the others are among the reasons.
-    const key = one.code === "names/unknown" ? `${one.code} ${one.says}` : `${one.code} ${one.at.file} ${one.at.start}`, list = groups.get(key);
-    if (list) list.push(one); else groups.set(key, [one]);
+    const key = one.code === "names/unknown" ? `${one.code} ${one.says}` : `${one.code} ${one.at.file} ${one.at.start}`,
+      list = groups.get(key);
+    if (list) list.push(one);
+    else groups.set(key, [one]);
   }
-  const missed = new Set<string>(), findings: Finding[] = [], lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [];
-  const isWithin = (at: Raw["at"], whole: Raw["at"]): boolean => at.file === whole.file && at.start >= whole.start && at.end <= whole.end;
+  const missed = new Set<string>(),
+    findings: Finding[] = [],
+    lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [];
+  const isWithin = (at: Raw["at"], whole: Raw["at"]): boolean =>
+    at.file === whole.file && at.start >= whole.start && at.end <= whole.end;
   for (const list of groups.values()) {
-    const first = list[0]!, { restsOn } = first;
+    const first = list[0]!,
+      { restsOn } = first;
     // What a declaration lacks is said at the declaration, and not again at each line that asks for it.
-    if (restsOn && [...groups.values()].some(([other]) => other!.code.startsWith("hazard/") && isWithin(other!.at, restsOn))) continue;
+    if (
+      restsOn &&
+      [...groups.values()].some(([other]) => other!.code.startsWith("hazard/") && isWithin(other!.at, restsOn))
+    )
+      continue;
     if (missedOnce.test(first.code)) {
-      const about = list.flatMap((one) => one.about), isNew = about.length === 0 || about.some((id) => !missed.has(`${first.code} ${id}`));
+      const about = list.flatMap((one) => one.about),
+        isNew = about.length === 0 || about.some((id) => !missed.has(`${first.code} ${id}`));
       for (const id of about) missed.add(`${first.code} ${id}`);
       if (!isNew) continue;
     }
     // The same was missing in a procedure that this one shares acts with: said there, and this place among its reasons.
-    const { lack } = first, before = lack && lacks.find((one) => lack.what.isSubsetOf(one.lack.what) && one.lack.performed.values().some((id) => lack.performed.has(id)));
+    const { lack } = first,
+      before =
+        lack &&
+        lacks.find(
+          (one) =>
+            lack.what.isSubsetOf(one.lack.what) && one.lack.performed.values().some((id) => lack.performed.has(id)),
+        );
     if (before) {
       const had = findings[before.place]!;
       findings[before.place] = { ...had, because: [...had.because, { says: first.says, at: first.at }] };
@@ -48,10 +65,24 @@ function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => re
   const others = [...new Set(list.map((one) => one.who))].filter((who) => who !== first.who && who !== "");
   const says = others.length === 0 ? first.says : `${first.says} (the same for ${listed(shortened(others))})`;
   const { build: _build, unit, who: _who, about: _about, lack: _lack, restsOn: _restsOn, ...finding } = first;
-  const found = new Set(list.map((one) => one.build)), all = buildsOf(unit);
-  const builds = found.has(undefined) || all.length < 2 || all.every((b) => found.has(b.name)) ? [] : [smallestCondition(all, found)];
-  const places = new Map(list.slice(1).filter((one) => one.at.start !== first.at.start || one.at.file !== first.at.file).map((one) => [`${one.at.file} ${one.at.start}`, one.at]));
-  return { ...finding, says, builds, because: [...finding.because, ...[...places.values()].map((at) => ({ says: "used here too", at }))] };
+  const found = new Set(list.map((one) => one.build)),
+    all = buildsOf(unit);
+  const builds =
+    found.has(undefined) || all.length < 2 || all.every((b) => found.has(b.name))
+      ? []
+      : [smallestCondition(all, found)];
+  const places = new Map(
+    list
+      .slice(1)
+      .filter((one) => one.at.start !== first.at.start || one.at.file !== first.at.file)
+      .map((one) => [`${one.at.file} ${one.at.start}`, one.at]),
+  );
+  return {
+    ...finding,
+    says,
+    builds,
+    because: [...finding.because, ...[...places.values()].map((at) => ({ says: "used here too", at }))],
+  };
 }
 
 /** "Cap 2", "Cap 3", "Cap 4" as "Cap 2 to Cap 4". */
@@ -60,27 +91,37 @@ function shortened(names: readonly string[]): string[] {
   for (let i = 0; i < names.length; i++) {
     let j = i;
     while (j + 1 < names.length && isNext(names[j]!, names[j + 1]!)) j++;
-    if (j - i >= 2) { out.push(`${names[i]} to ${names[j]}`); i = j; }
-    else out.push(names[i]!);
+    if (j - i >= 2) {
+      out.push(`${names[i]} to ${names[j]}`);
+      i = j;
+    } else out.push(names[i]!);
   }
   return out;
 }
 function isNext(a: string, b: string): boolean {
-  const x = /^(.*\s)(\d+)$/.exec(a), y = /^(.*\s)(\d+)$/.exec(b);
+  const x = /^(.*\s)(\d+)$/.exec(a),
+    y = /^(.*\s)(\d+)$/.exec(b);
   return x !== null && y !== null && x[1] === y[1] && Number(x[2]) + 1 === Number(y[2]);
 }
 
 /** The fewest choices under which it is always found; the name of a whole build where fewer do not say it. */
 export function smallestCondition(all: readonly Build[], found: ReadonlySet<string | undefined>): string {
   const keys = [...new Set(all.flatMap((b) => [...b.chosen]))];
-  const varies = ({ key, is }: { key: string; is: boolean }): boolean => all.some((b) => b.chosen.has(key) === is) && all.some((b) => b.chosen.has(key) !== is);
-  const literals = keys.flatMap((key) => [{ key, is: true }, { key, is: false }]).filter(varies);
+  const varies = ({ key, is }: { key: string; is: boolean }): boolean =>
+    all.some((b) => b.chosen.has(key) === is) && all.some((b) => b.chosen.has(key) !== is);
+  const literals = keys
+    .flatMap((key) => [
+      { key, is: true },
+      { key, is: false },
+    ])
+    .filter(varies);
   const holds = (set: readonly { key: string; is: boolean }[]): boolean => {
     const those = all.filter((b) => set.every(({ key, is }) => b.chosen.has(key) === is));
     return those.length > 0 && those.every((b) => found.has(b.name));
   };
   // What is fitted is easier to check at the machine than what is not, so that conditions without a "without" come first.
-  const pairs = literals.flatMap((a, i) => literals.slice(i + 1).map((b) => [a, b])), sets = [...literals.map((one) => [one]), ...pairs];
+  const pairs = literals.flatMap((a, i) => literals.slice(i + 1).map((b) => [a, b])),
+    sets = [...literals.map((one) => [one]), ...pairs];
   const negatives = (set: readonly { is: boolean }[]): number => set.filter(({ is }) => !is).length;
   const smallest = sets.filter(holds).sort((a, b) => a.length - b.length || negatives(a) - negatives(b))[0];
   if (!smallest) return all.find((b) => found.has(b.name))?.name ?? "";
@@ -92,4 +133,9 @@ export function smallestCondition(all: readonly Build[], found: ReadonlySet<stri
 }
 
 /** Keys of optional blocks and choices hold a place; the reader sees what they are. */
-const readable = (key: string): string => (key.startsWith("optional ") ? "the optional part" : key.startsWith("either ") || key.startsWith("or ") ? "the other choice" : key);
+const readable = (key: string): string =>
+  key.startsWith("optional ")
+    ? "the optional part"
+    : key.startsWith("either ") || key.startsWith("or ")
+      ? "the other choice"
+      : key;

@@ -5,7 +5,8 @@ const allowed = (length: number): number => (length <= 2 ? 0 : length <= 5 ? 1 :
 
 /** The nearest of these names, undefined where none is near enough. Equal ones: the first in alphabetical order. */
 export function nearestName(wanted: string, candidates: Iterable<string>): string | undefined {
-  let best: string | undefined, fewest = allowed(wanted.length) + 1;
+  let best: string | undefined,
+    fewest = allowed(wanted.length) + 1;
   const low = wanted.toLowerCase();
   for (const candidate of candidates) {
     if (candidate === wanted || Math.abs(candidate.length - wanted.length) >= fewest + 1) continue;
@@ -20,7 +21,8 @@ export function nearestName(wanted: string, candidates: Iterable<string>): strin
 
 /** Letters changed, added, left out or swapped between two words; any number over the limit once that is passed. */
 function slips(a: string, b: string, limit: number): number {
-  let before: number[] = [], last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  let before: number[] = [],
+    last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
     let least = i;

@@ -11,11 +11,25 @@ import { unitOfProcedure } from "./space-of-names.ts";
 import { surveyOf } from "./survey-of-names.ts";
 
 /** Names that the bench takes no notice of: what is wrong with them changes nothing that it performs. */
-const noMatter: ReadonlySet<Due> = new Set<Due>(["tool", "stores", "role", "table", "hazard type", "kind", "kind or thing", "any"]);
+const noMatter: ReadonlySet<Due> = new Set<Due>([
+  "tool",
+  "stores",
+  "role",
+  "table",
+  "hazard type",
+  "kind",
+  "kind or thing",
+  "any",
+]);
 const code = "names/unknown";
 
 /** `from` is the offset that doubt begins at; what the refit and the end of the procedure show is in doubt wherever it stands. */
-interface Doubt { readonly file: string; readonly start: number; readonly end: number; readonly from: number }
+interface Doubt {
+  readonly file: string;
+  readonly start: number;
+  readonly end: number;
+  readonly from: number;
+}
 
 /**
  * Takes from a problem of the bench the reasons that rest on a name that nothing has: what is left of it, or undefined. A refused act
@@ -23,21 +37,31 @@ interface Doubt { readonly file: string; readonly start: number; readonly end: n
  * itself is not reported as an error, nothing is taken.
  */
 export function withoutDoubt(project: Project, settings: Settings): (problem: Problem) => Problem | undefined {
-  const asked = settings.severity[code], doubts = asked === undefined || asked === "error" ? doubtsOf(project) : [];
+  const asked = settings.severity[code],
+    doubts = asked === undefined || asked === "error" ? doubtsOf(project) : [];
   if (doubts.length === 0) return (problem) => problem;
   return (problem) => {
-    const { at } = problem, doubtful = ({ rule }: Reason): boolean => {
-      if (rule === "sequence/falls" || !/^(?:sequence|removal|refit)\//.test(rule)) return false;
-      return doubts.some((doubt) => doubt.file === at.file && at.start >= doubt.start && at.end <= doubt.end && (at.start >= doubt.from || !rule.startsWith("sequence/")));
-    };
-    const reasons = problem.reasons.filter((reason) => !doubtful(reason)), [first] = reasons;
+    const { at } = problem,
+      doubtful = ({ rule }: Reason): boolean => {
+        if (rule === "sequence/falls" || !/^(?:sequence|removal|refit)\//.test(rule)) return false;
+        return doubts.some(
+          (doubt) =>
+            doubt.file === at.file &&
+            at.start >= doubt.start &&
+            at.end <= doubt.end &&
+            (at.start >= doubt.from || !rule.startsWith("sequence/")),
+        );
+      };
+    const reasons = problem.reasons.filter((reason) => !doubtful(reason)),
+      [first] = reasons;
     return reasons.length === problem.reasons.length ? problem : first && { ...problem, rule: first.rule, reasons };
   };
 }
 
 /** What the bench stumbles over in a file: unknown names, unless the author has them allowed, and lines that could not be read. */
 function unknownIn(project: Project, file: SourceFile): readonly { readonly start: number; readonly end: number }[] {
-  const unknown = surveyOf(project, file).unknown.filter((one) => !noMatter.has(one.due)), isAllowed = unknown.length > 0 && allowsOf(file).some((allow) => allow.code === code);
+  const unknown = surveyOf(project, file).unknown.filter((one) => !noMatter.has(one.due)),
+    isAllowed = unknown.length > 0 && allowsOf(file).some((allow) => allow.code === code);
   return [...(isAllowed ? [] : unknown), ...file.tree.errors].sort((a, b) => a.start - b.start);
 }
 
@@ -53,19 +77,33 @@ interface Doubtful {
 }
 
 function doubtsOf(project: Project): Doubt[] {
-  const procedures: Doubtful[] = [], doubtfulUnits = new Set<Declaration>();
+  const procedures: Doubtful[] = [],
+    doubtfulUnits = new Set<Declaration>();
   let found = false;
   for (const file of project.files.values()) {
-    const unknown = unknownIn(project, file), seen = project.seen(file.path);
+    const unknown = unknownIn(project, file),
+      seen = project.seen(file.path);
     found ||= unknown.length > 0;
-    const named = (id: string, word: Declaration["word"]): Declaration | undefined => seen.get(id)?.find((d) => d.word === word);
+    const named = (id: string, word: Declaration["word"]): Declaration | undefined =>
+      seen.get(id)?.find((d) => d.word === word);
     for (const declaration of file.declarations) {
-      const { word, item } = declaration, { tokens } = file.tree.scan, start = tokens[item.first]!.startOffset, end = tokens[item.last]!.endOffset! + 1;
+      const { word, item } = declaration,
+        { tokens } = file.tree.scan,
+        start = tokens[item.first]!.startOffset,
+        end = tokens[item.last]!.endOffset! + 1;
       const first = unknown.find((one) => one.start >= start && one.end <= end);
       if (word === "unit" && first) doubtfulUnits.add(declaration);
       if (word !== "procedure") continue;
       const calls = [...callsIn(tokens, item)].flatMap((id) => named(id, "procedure") ?? []);
-      procedures.push({ declaration, file: file.path, start, end, unit: named(unitOfProcedure(file, item) ?? "", "unit"), calls, from: first?.start });
+      procedures.push({
+        declaration,
+        file: file.path,
+        start,
+        end,
+        unit: named(unitOfProcedure(file, item) ?? "", "unit"),
+        calls,
+        from: first?.start,
+      });
     }
   }
   if (!found) return [];

@@ -37,7 +37,8 @@ export function checkTable(all: readonly Check[]): CheckTable {
 
 export function benchContext(table: CheckTable, base: CheckContext, model: Model): BenchContext {
   const context: BenchContext = {
-    ...base, model,
+    ...base,
+    model,
     name: (thing) => model.things[thing]?.name ?? "",
     because: (reason: Reason): Because => {
       const says = table.byCode(reason.rule)?.reason?.(reason, context) ?? reason.words.join(" ");
@@ -47,12 +48,36 @@ export function benchContext(table: CheckTable, base: CheckContext, model: Model
   return context;
 }
 
-function finish(check: Check, draft: Draft, settings: Settings, of: { build: string | undefined; unit: string; who?: string; about?: readonly string[]; lack?: Raw["lack"]; restsOn?: Span | undefined }): Raw | undefined {
+function finish(
+  check: Check,
+  draft: Draft,
+  settings: Settings,
+  of: {
+    build: string | undefined;
+    unit: string;
+    who?: string;
+    about?: readonly string[];
+    lack?: Raw["lack"];
+    restsOn?: Span | undefined;
+  },
+): Raw | undefined {
   const severity = severityOf(check, settings, draft.severity);
   if (severity === "off") return undefined;
   return {
-    code: check.code, severity, says: draft.says, at: draft.at, because: draft.because ?? [], fixes: draft.fixes ?? [], builds: [],
-    ...(draft.tag === undefined ? {} : { tag: draft.tag }), build: of.build, unit: of.unit, who: of.who ?? "", about: of.about ?? [], lack: of.lack, restsOn: of.restsOn,
+    code: check.code,
+    severity,
+    says: draft.says,
+    at: draft.at,
+    because: draft.because ?? [],
+    fixes: draft.fixes ?? [],
+    builds: [],
+    ...(draft.tag === undefined ? {} : { tag: draft.tag }),
+    build: of.build,
+    unit: of.unit,
+    who: of.who ?? "",
+    about: of.about ?? [],
+    lack: of.lack,
+    restsOn: of.restsOn,
   };
 }
 
@@ -60,28 +85,54 @@ export function checkFile(table: CheckTable, file: SourceFile, context: CheckCon
   const found: Raw[] = [];
   for (const error of file.tree.errors) {
     const at: Span = { file: file.path, start: error.start, end: error.end };
-    const fixes = error.fix ? [{ title: error.fix.title, certain: error.fix.certain, edits: error.fix.edits.map((edit) => ({ file: file.path, ...edit })) }] : [];
-    found.push({ code: error.code, severity: "error", says: error.says, at, because: [], fixes, builds: [], build: undefined, unit: "", who: "", about: [], lack: undefined, restsOn: undefined });
+    const fixes = error.fix
+      ? [
+          {
+            title: error.fix.title,
+            certain: error.fix.certain,
+            edits: error.fix.edits.map((edit) => ({ file: file.path, ...edit })),
+          },
+        ]
+      : [];
+    found.push({
+      code: error.code,
+      severity: "error",
+      says: error.says,
+      at,
+      because: [],
+      fixes,
+      builds: [],
+      build: undefined,
+      unit: "",
+      who: "",
+      about: [],
+      lack: undefined,
+      restsOn: undefined,
+    });
   }
   for (const check of table.all) {
     if (!check.file) continue;
-    for (const draft of check.file(file, context)) push(found, finish(check, draft, context.settings, { build: undefined, unit: "" }));
+    for (const draft of check.file(file, context))
+      push(found, finish(check, draft, context.settings, { build: undefined, unit: "" }));
   }
   return found;
 }
 
 export function checkModel(table: CheckTable, model: Model, context: CheckContext): Raw[] {
-  const found: Raw[] = [], bench = benchContext(table, context, model);
+  const found: Raw[] = [],
+    bench = benchContext(table, context, model);
   for (const problem of declaredProblems(model)) push(found, wordProblem(table, problem, bench, context.settings));
   for (const check of table.all) {
     if (!check.model) continue;
-    for (const draft of check.model(model, bench)) push(found, finish(check, draft, context.settings, { build: model.build, unit: model.unit }));
+    for (const draft of check.model(model, bench))
+      push(found, finish(check, draft, context.settings, { build: model.build, unit: model.unit }));
   }
   return found;
 }
 
 export function checkPerformance(table: CheckTable, performance: Performance, context: CheckContext): Raw[] {
-  const found: Raw[] = [], bench = benchContext(table, context, performance.model);
+  const found: Raw[] = [],
+    bench = benchContext(table, context, performance.model);
   const left = doubtsOf(context);
   for (const problem of performance.problems) {
     const remains = left(problem);
@@ -89,7 +140,11 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
   }
   for (const check of table.all) {
     if (!check.performance) continue;
-    for (const draft of check.performance(performance, bench)) push(found, finish(check, draft, context.settings, { build: performance.model.build, unit: performance.model.unit }));
+    for (const draft of check.performance(performance, bench))
+      push(
+        found,
+        finish(check, draft, context.settings, { build: performance.model.build, unit: performance.model.unit }),
+      );
   }
   return found;
 }
@@ -109,7 +164,9 @@ function doubtsOf({ project, settings }: CheckContext): Doubts {
 const performed = kept<Performance, ReadonlySet<string>>();
 function performedIn(performance: Performance): ReadonlySet<string> {
   return performed(performance, () => {
-    const { procedure } = performance, acts = [...performance.strip, ...performance.written], needs = procedure.needs.flatMap((need) => need.names.map((name) => name.text));
+    const { procedure } = performance,
+      acts = [...performance.strip, ...performance.written],
+      needs = procedure.needs.flatMap((need) => need.names.map((name) => name.text));
     return new Set([procedure.id, ...needs, ...acts.map(({ around }) => around.procedure.id)]);
   });
 }
@@ -117,31 +174,62 @@ function performedIn(performance: Performance): ReadonlySet<string> {
 /** What a refused act lacked; undefined where it is no such thing. */
 function lackOf(problem: Problem, context: BenchContext): ReadonlySet<string> | undefined {
   // By declaration: a part of a unit inside has another name in the unit around it.
-  const idOf = (thing: ThingIndex): string => { const { at, piece } = context.model.things[thing]!; return `${at.file} ${at.start} ${piece}`; };
+  const idOf = (thing: ThingIndex): string => {
+    const { at, piece } = context.model.things[thing]!;
+    return `${at.file} ${at.start} ${piece}`;
+  };
   const lacks = problem.reasons.map(({ rule, thing, by, words }) => {
     const ids = (rule === "hazard/order" && thing !== undefined ? [thing] : by).map(idOf).join();
     switch (rule) {
-      case "sequence/still-held": case "sequence/blocked": case "sequence/fluid-aboard": return `open ${ids}`;
-      case "hazard/not-yet": return `precautions ${ids} ${words.join()}`;
-      case "hazard/order": return words[0] === "before" ? `precautions ${ids} ${words.slice(1).join()}` : `declared ${ids} ${words.join()}`;
-      case "hazard/proof-out-of-reach": return `open ${ids}`;
-      case "refit/mark-unmade": return `mark ${context.model.unit} ${words[0] ?? ""}`;
-      case "removal/missing": case "removal/never-undone": case "removal/old-stays": return thing === undefined ? undefined : `open ${idOf(thing)}`;
-      default: return undefined;
+      case "sequence/still-held":
+      case "sequence/blocked":
+      case "sequence/fluid-aboard":
+        return `open ${ids}`;
+      case "hazard/not-yet":
+        return `precautions ${ids} ${words.join()}`;
+      case "hazard/order":
+        return words[0] === "before"
+          ? `precautions ${ids} ${words.slice(1).join()}`
+          : `declared ${ids} ${words.join()}`;
+      case "hazard/proof-out-of-reach":
+        return `open ${ids}`;
+      case "refit/mark-unmade":
+        return `mark ${context.model.unit} ${words[0] ?? ""}`;
+      case "removal/missing":
+      case "removal/never-undone":
+      case "removal/old-stays":
+        return thing === undefined ? undefined : `open ${idOf(thing)}`;
+      default:
+        return undefined;
     }
   });
   return lacks.every((lack) => lack !== undefined) ? new Set(lacks) : undefined;
 }
 
-function wordProblem(table: CheckTable, problem: Problem, context: BenchContext, settings: Settings, performance?: Performance): Raw | undefined {
+function wordProblem(
+  table: CheckTable,
+  problem: Problem,
+  context: BenchContext,
+  settings: Settings,
+  performance?: Performance,
+): Raw | undefined {
   const check = table.byCode(problem.rule);
   if (!check?.problem) throw new Error(`no check words ${problem.rule}`);
-  const what = performance && lackOf(problem, context), [reason] = problem.reasons;
-  const undeclared = reason?.rule === "hazard/order" && reason.words[0] === "undeclared" && reason.thing !== undefined ? context.model.things[reason.thing]!.whole : undefined;
+  const what = performance && lackOf(problem, context),
+    [reason] = problem.reasons;
+  const undeclared =
+    reason?.rule === "hazard/order" && reason.words[0] === "undeclared" && reason.thing !== undefined
+      ? context.model.things[reason.thing]!.whole
+      : undefined;
   const things = problem.about.map((thing) => context.model.things[thing]!);
   return finish(check, check.problem(problem, context), settings, {
-    build: context.model.build, unit: context.model.unit, who: things[0] ? things[0].name : "",
-    about: things.length > 0 ? things.map((t) => `${context.model.unit} ${t.id}`) : problem.reasons.flatMap((r) => r.words.slice(0, 1)),
+    build: context.model.build,
+    unit: context.model.unit,
+    who: things[0] ? things[0].name : "",
+    about:
+      things.length > 0
+        ? things.map((t) => `${context.model.unit} ${t.id}`)
+        : problem.reasons.flatMap((r) => r.words.slice(0, 1)),
     lack: performance === undefined || what === undefined ? undefined : { what, performed: performedIn(performance) },
     restsOn: undeclared,
   });
@@ -150,4 +238,3 @@ function wordProblem(table: CheckTable, problem: Problem, context: BenchContext,
 function push<T>(list: T[], one: T | undefined): void {
   if (one !== undefined) list.push(one);
 }
-

@@ -14,8 +14,13 @@ export const weight = (severity: Severity | "off"): number => weights[severity];
 export const isGuarded = (code: string): boolean => /^(?:hazard|lift|syntax)\//.test(code);
 
 /** `own` is what the check says for this one finding, where it speaks at two weights. */
-export function severityOf(check: Pick<Check, "code" | "severity">, settings: Settings, own: Severity | undefined): Severity | "off" {
-  const set = settings.severity[check.code], base = own ?? check.severity;
+export function severityOf(
+  check: Pick<Check, "code" | "severity">,
+  settings: Settings,
+  own: Severity | undefined,
+): Severity | "off" {
+  const set = settings.severity[check.code],
+    base = own ?? check.severity;
   if (set === undefined) return base;
   return isGuarded(check.code) && weight(set) < weight(base) ? base : set;
 }

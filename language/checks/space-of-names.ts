@@ -41,8 +41,12 @@ export interface ProcedureNames {
 const thingWords: ReadonlySet<string> = new Set(["part", "fastener", "joint", "fluid", "hazard"]);
 
 /** The name that an item declares, with its place. */
-export function declaredName(source: SourceFile, item: Item): { readonly text: string; readonly start: number; readonly end: number } | undefined {
-  const argument = item.arguments.find((one) => one.declares), token = argument && source.tree.scan.tokens[argument.first];
+export function declaredName(
+  source: SourceFile,
+  item: Item,
+): { readonly text: string; readonly start: number; readonly end: number } | undefined {
+  const argument = item.arguments.find((one) => one.declares),
+    token = argument && source.tree.scan.tokens[argument.first];
   return token && { text: token.text, start: token.startOffset, end: token.endOffset! + 1 };
 }
 
@@ -54,22 +58,40 @@ export function unitNames(source: SourceFile, item: Item): UnitNames {
 }
 
 function readUnit(source: SourceFile, item: Item): UnitNames {
-  const { tokens } = source.tree.scan, things = new Map<string, Named[]>(), positions = new Set<string>(), choices = new Set<string>(), temporaries = new Set<string>(), doubtful = new Set<string>();
+  const { tokens } = source.tree.scan,
+    things = new Map<string, Named[]>(),
+    positions = new Set<string>(),
+    choices = new Set<string>(),
+    temporaries = new Set<string>(),
+    doubtful = new Set<string>();
   const visit = (items: readonly Item[], under: readonly Item[]): void => {
     for (const one of items) {
       const word = one.entry?.word;
-      if (word === undefined || one.broken) for (let i = one.first; i <= (one.block ? one.block.first - 1 : one.last); i++) doubtful.add(tokens[i]!.text);
-      if (word === undefined) { if (one.block) eachItem(one.block.items, (inner) => { for (let i = inner.first; i <= inner.last; i++) doubtful.add(tokens[i]!.text); }); continue; }
-      if (word === "if" || word === "unless") { if (one.block) visit(one.block.items, [...under, one]); continue; }
+      if (word === undefined || one.broken)
+        for (let i = one.first; i <= (one.block ? one.block.first - 1 : one.last); i++) doubtful.add(tokens[i]!.text);
+      if (word === undefined) {
+        if (one.block)
+          eachItem(one.block.items, (inner) => {
+            for (let i = inner.first; i <= inner.last; i++) doubtful.add(tokens[i]!.text);
+          });
+        continue;
+      }
+      if (word === "if" || word === "unless") {
+        if (one.block) visit(one.block.items, [...under, one]);
+        continue;
+      }
       for (const argument of one.arguments) {
         if (!argument.declares) continue;
-        const token = tokens[argument.first]!, id = token.text;
+        const token = tokens[argument.first]!,
+          id = token.text;
         if (word === "positions") positions.add(id);
         else if (word === "variants" || word === "option") choices.add(id);
         else if (word === "temporary") temporaries.add(id);
         else if (thingWords.has(word)) {
-          const named = { id, word, item: one, source, start: token.startOffset, end: token.endOffset! + 1, under }, list = things.get(id);
-          if (list) list.push(named); else things.set(id, [named]);
+          const named = { id, word, item: one, source, start: token.startOffset, end: token.endOffset! + 1, under },
+            list = things.get(id);
+          if (list) list.push(named);
+          else things.set(id, [named]);
         }
       }
     }
@@ -85,11 +107,13 @@ export function piecesOf(names: UnitNames, id: string, asked: readonly string[] 
   for (const named of names.things.get(id) ?? []) {
     let known = true;
     eachItem(named.item.block?.items ?? [], (one) => {
-      const word = one.entry?.word, line = { item: one, source: named.source };
+      const word = one.entry?.word,
+        line = { item: one, source: named.source };
       if (word === "like") known = false;
       else if (word === "pieces") for (const label of readSpan(cursorOf(line))) labels.add(label);
       else if (word === "count") {
-        const { per } = readCount(line), of = per === undefined ? undefined : piecesOf(names, per, [...asked, id]);
+        const { per } = readCount(line),
+          of = per === undefined ? undefined : piecesOf(names, per, [...asked, id]);
         if (per !== undefined && of === undefined) known = false;
         for (const label of of ?? []) labels.add(label);
       }
@@ -118,9 +142,16 @@ function readProcedures(project: Project): Map<string, ProcedureNames> {
       const { readings, steps } = names;
       eachItem(declaration.item.block?.items ?? [], (item) => {
         const word = item.entry?.word;
-        if (word === "step" || word === "task") { const name = declaredName(source, item); if (name) steps.add(name.text); }
-        else if (word === "measure" || word === "test") { const name = declaredName(source, item); if (name) readings.add(name.text); }
-        else if (word === "inspect") { const name = takeName(cursorOf({ item, source })); if (name) readings.add(name.text); }
+        if (word === "step" || word === "task") {
+          const name = declaredName(source, item);
+          if (name) steps.add(name.text);
+        } else if (word === "measure" || word === "test") {
+          const name = declaredName(source, item);
+          if (name) readings.add(name.text);
+        } else if (word === "inspect") {
+          const name = takeName(cursorOf({ item, source }));
+          if (name) readings.add(name.text);
+        }
       });
     }
   }

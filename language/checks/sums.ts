@@ -14,7 +14,10 @@ export interface Sum {
 }
 
 export function sumLines(sum: Sum, at?: Span): Because[] {
-  const lines: Because[] = [at ? { says: sum.formula, at } : { says: sum.formula }, ...(sum.steps ?? []).map((says) => ({ says }))];
+  const lines: Because[] = [
+    at ? { says: sum.formula, at } : { says: sum.formula },
+    ...(sum.steps ?? []).map((says) => ({ says })),
+  ];
   if (sum.assumptions && sum.assumptions.length > 0) lines.push({ says: `it rests on ${sum.assumptions.join(", ")}` });
   lines.push({ says: `source: ${sum.source}; the maker's data come first` });
   return lines;

@@ -31,7 +31,9 @@ export interface Survey {
 }
 
 type Words = Declaration["word"];
-const allKinds: ReadonlySet<string> = new Set([partKinds, fastenerKinds, jointKinds, fluidKinds, hazardKinds].flatMap((table) => Object.keys(table)));
+const allKinds: ReadonlySet<string> = new Set(
+  [partKinds, fastenerKinds, jointKinds, fluidKinds, hazardKinds].flatMap((table) => Object.keys(table)),
+);
 const thingClasses: ReadonlySet<string> = new Set(["part", "fastener", "joint", "fluid", "hazard"]);
 
 const surveys = kept<Project, Map<string, Survey>>();
@@ -87,17 +89,25 @@ function usesAllRead(project: Project, file: SourceFile): boolean {
 type Found = "known" | "silent" | { readonly is: string | undefined; readonly candidates: readonly string[] };
 
 function read(project: Project, file: SourceFile): Survey {
-  const { tokens } = file.tree.scan, seen = project.seen(file.path), complete = usesAllRead(project, file);
-  const unknown: Unknown[] = [], used = new Set<string>(), fileDoubtful = new Set<string>();
+  const { tokens } = file.tree.scan,
+    seen = project.seen(file.path),
+    complete = usesAllRead(project, file);
+  const unknown: Unknown[] = [],
+    used = new Set<string>(),
+    fileDoubtful = new Set<string>();
   // The unit that names are looked up in; undefined at the top of a file and where the unit is unknown.
   let unit: UnitNames | undefined, unitId: string | undefined;
 
   for (const item of file.tree.items) {
     if (item.entry && !item.broken) continue;
-    for (let i = item.first; i <= (item.block ? item.block.first - 1 : item.last); i++) fileDoubtful.add(tokens[i]!.text);
+    for (let i = item.first; i <= (item.block ? item.block.first - 1 : item.last); i++)
+      fileDoubtful.add(tokens[i]!.text);
   }
   eachName(project, file, {
-    enter(names, id) { unit = names; unitId = id; },
+    enter(names, id) {
+      unit = names;
+      unitId = id;
+    },
     name,
   });
   return { unknown, used };
@@ -107,7 +117,9 @@ function read(project: Project, file: SourceFile): Survey {
   }
 
   function name(token: Token, due: FullDue, item: Item): void {
-    const { text } = token, dot = text.indexOf("."), id = dot < 0 ? text : text.slice(0, dot);
+    const { text } = token,
+      dot = text.indexOf("."),
+      id = dot < 0 ? text : text.slice(0, dot);
     used.add(id);
     if (due === "any") return;
     const found = find(id, due, item);
@@ -116,20 +128,34 @@ function read(project: Project, file: SourceFile): Survey {
       return;
     }
     if (found === "silent") return;
-    unknown.push({ text, start: token.startOffset, end: token.endOffset! + 1, due: due === "reading" || due === "choice" ? "condition" : due, ...found, pieces: undefined, unit: unitTitle() });
+    unknown.push({
+      text,
+      start: token.startOffset,
+      end: token.endOffset! + 1,
+      due: due === "reading" || due === "choice" ? "condition" : due,
+      ...found,
+      pieces: undefined,
+      unit: unitTitle(),
+    });
   }
 
   function piece(token: Token, id: string, label: string, due: FullDue): void {
     const pieces = unit!.things.has(id) ? piecesOf(unit!, id) : undefined;
     if (!pieces || pieces.has(label)) return;
     unknown.push({
-      text: token.text, start: token.startOffset, end: token.endOffset! + 1, due: due === "reading" || due === "choice" ? "thing" : due, is: undefined,
-      candidates: [...pieces].map((piece) => `${id}.${piece}`), pieces: [...pieces], unit: unitTitle(),
+      text: token.text,
+      start: token.startOffset,
+      end: token.endOffset! + 1,
+      due: due === "reading" || due === "choice" ? "thing" : due,
+      is: undefined,
+      candidates: [...pieces].map((piece) => `${id}.${piece}`),
+      pieces: [...pieces],
+      unit: unitTitle(),
     });
   }
 
   function unitTitle(): string | undefined {
-    return unitId === undefined ? undefined : declared("unit", unitId)?.name ?? unitId;
+    return unitId === undefined ? undefined : (declared("unit", unitId)?.name ?? unitId);
   }
 
   function find(id: string, due: FullDue, item: Item): Found {
@@ -137,55 +163,109 @@ function read(project: Project, file: SourceFile): Survey {
     if (thing && (due === "thing" || (due === "part" && thing[0]!.word === "part"))) return "known";
     const is = thing?.[0]?.word ?? seen.get(id)?.[0]?.word;
     const wrong = (candidates: Iterable<string>): Found =>
-      (unit?.doubtful.has(id) ?? false) || fileDoubtful.has(id) || (is === undefined && !complete && !local.has(due)) ? "silent" : { is, candidates: [...candidates] };
+      (unit?.doubtful.has(id) ?? false) || fileDoubtful.has(id) || (is === undefined && !complete && !local.has(due))
+        ? "silent"
+        : { is, candidates: [...candidates] };
     const things = (words: readonly string[]): Found => {
-      if (!unit) return "silent";                      // a type at the top: its names mean something where it is taken over
-      return thing?.some((one) => words.includes(one.word)) ? "known" : wrong([...unit.things].filter(([, list]) => list.some((one) => words.includes(one.word))).map(([name]) => name));
+      if (!unit) return "silent"; // a type at the top: its names mean something where it is taken over
+      return thing?.some((one) => words.includes(one.word))
+        ? "known"
+        : wrong(
+            [...unit.things].filter(([, list]) => list.some((one) => words.includes(one.word))).map(([name]) => name),
+          );
     };
     const library = (words: readonly Words[]): Found =>
-      seen.get(id)?.some((one) => words.includes(one.word)) ? "known" : wrong([...seen].filter(([name, list]) => name !== "" && list.some((one) => words.includes(one.word))).map(([name]) => name));
+      seen.get(id)?.some((one) => words.includes(one.word))
+        ? "known"
+        : wrong(
+            [...seen]
+              .filter(([name, list]) => name !== "" && list.some((one) => words.includes(one.word)))
+              .map(([name]) => name),
+          );
     switch (due) {
-      case "part": return things(["part"]);
-      case "thing": return thing ? "known" : things([...thingClasses]);
-      case "fluid": return things(["fluid"]);
-      case "hazard": return things(["hazard"]);
-      case "position": return !unit ? "silent" : unit.positions.has(id) ? "known" : wrong(unit.positions);
-      case "step": return unitId === undefined ? "silent" : named().steps.has(id) ? "known" : wrong(named().steps);
-      case "step or thing": return thing || named().steps.has(id) ? "known" : unit ? wrong([...named().steps, ...unit.things.keys()]) : "silent";
-      case "procedure": return library(["procedure"]);
-      case "procedure or step": return named().steps.has(id) ? "known" : library(["procedure"]);
-      case "unit": return library(["unit"]);
-      case "role": return library(["role"]);
-      case "table": return library(["torque-table"]);
-      case "hazard type": return library(["hazard"]);
-      case "temporary": return unit?.temporaries.has(id) ? "known" : library(["temporary"]);
+      case "part":
+        return things(["part"]);
+      case "thing":
+        return thing ? "known" : things([...thingClasses]);
+      case "fluid":
+        return things(["fluid"]);
+      case "hazard":
+        return things(["hazard"]);
+      case "position":
+        return !unit ? "silent" : unit.positions.has(id) ? "known" : wrong(unit.positions);
+      case "step":
+        return unitId === undefined ? "silent" : named().steps.has(id) ? "known" : wrong(named().steps);
+      case "step or thing":
+        return thing || named().steps.has(id)
+          ? "known"
+          : unit
+            ? wrong([...named().steps, ...unit.things.keys()])
+            : "silent";
+      case "procedure":
+        return library(["procedure"]);
+      case "procedure or step":
+        return named().steps.has(id) ? "known" : library(["procedure"]);
+      case "unit":
+        return library(["unit"]);
+      case "role":
+        return library(["role"]);
+      case "table":
+        return library(["torque-table"]);
+      case "hazard type":
+        return library(["hazard"]);
+      case "temporary":
+        return unit?.temporaries.has(id) ? "known" : library(["temporary"]);
       // A tool may also be something of the unit, or something used up: a guide stud, a cleaner.
-      case "tool": return thing || unit?.temporaries.has(id) ? "known" : library(["tool", "consumable", "temporary"]);
-      case "stores": return thing ? "known" : library(["consumable"]);
-      case "washer": return !unit || thing?.some((one) => one.word === "part") || declared("consumable", id) ? "known" : wrong([...unit.things].filter(([, list]) => list[0]!.word === "part").map(([name]) => name));
-      case "kind": return allKinds.has(id) ? "known" : wrong(allKinds);
+      case "tool":
+        return thing || unit?.temporaries.has(id) ? "known" : library(["tool", "consumable", "temporary"]);
+      case "stores":
+        return thing ? "known" : library(["consumable"]);
+      case "washer":
+        return !unit || thing?.some((one) => one.word === "part") || declared("consumable", id)
+          ? "known"
+          : wrong([...unit.things].filter(([, list]) => list[0]!.word === "part").map(([name]) => name));
+      case "kind":
+        return allKinds.has(id) ? "known" : wrong(allKinds);
       case "kind or thing": {
         if (allKinds.has(id) || thing) return "known";
         if (unit) return wrong([...unit.things.keys(), ...allKinds]);
         // At the top of a file it may speak of things of any unit that takes the file in.
-        return [...project.files.values()].some((source) => source.declarations.some((one) => one.word === "unit" && unitNames(source, one.item).things.has(id))) ? "known" : wrong(allKinds);
+        return [...project.files.values()].some((source) =>
+          source.declarations.some((one) => one.word === "unit" && unitNames(source, one.item).things.has(id)),
+        )
+          ? "known"
+          : wrong(allKinds);
       }
-      case "like": return like(id, item, wrong);
-      case "condition": case "choice": {
+      case "like":
+        return like(id, item, wrong);
+      case "condition":
+      case "choice": {
         if (unit?.choices.has(id) || allChoices(project).has(id)) return "known";
         return unit ? wrong(unit.choices) : "silent";
       }
-      case "reading": return named().readings.has(id) ? "known" : named().readings.size === 0 && procedureElsewhere() ? "silent" : wrong(named().readings);
-      case "any": return "known";
+      case "reading":
+        return named().readings.has(id)
+          ? "known"
+          : named().readings.size === 0 && procedureElsewhere()
+            ? "silent"
+            : wrong(named().readings);
+      case "any":
+        return "known";
     }
   }
 
   /** A type of the same word, in the unit or at the top of a file. */
   function like(id: string, item: Item, wrong: (candidates: Iterable<string>) => Found): Found {
-    const word = item.entry!.place, inUnit = unit?.things.get(id)?.some((one) => one.word === word) ?? false;
+    const word = item.entry!.place,
+      inUnit = unit?.things.get(id)?.some((one) => one.word === word) ?? false;
     if (inUnit || ((word === "fastener" || word === "hazard") && declared(word, id))) return "known";
-    const own = unit ? [...unit.things].filter(([, list]) => list.some((one) => one.word === word)).map(([name]) => name) : [];
-    return wrong([...own, ...[...seen].filter(([name, list]) => name !== "" && list.some((one) => one.word === word)).map(([name]) => name)]);
+    const own = unit
+      ? [...unit.things].filter(([, list]) => list.some((one) => one.word === word)).map(([name]) => name)
+      : [];
+    return wrong([
+      ...own,
+      ...[...seen].filter(([name, list]) => name !== "" && list.some((one) => one.word === word)).map(([name]) => name),
+    ]);
   }
 
   function named(): ReturnType<typeof procedureNames> {
@@ -199,4 +279,16 @@ function read(project: Project, file: SourceFile): Survey {
 }
 
 /** What is declared in the unit or its procedures, never in a file that is taken in. */
-const local: ReadonlySet<FullDue> = new Set(["part", "thing", "fluid", "hazard", "position", "kind", "kind or thing", "step", "step or thing", "reading", "choice"] as const);
+const local: ReadonlySet<FullDue> = new Set([
+  "part",
+  "thing",
+  "fluid",
+  "hazard",
+  "position",
+  "kind",
+  "kind or thing",
+  "step",
+  "step or thing",
+  "reading",
+  "choice",
+] as const);

@@ -18,7 +18,8 @@ const judgedIn = kept<Model, Map<Assumptions, readonly JudgedTorque[]>>();
 
 /** In the order of the ties. Worked out once a model: several checks ask. */
 export function judgedTorques(model: Model, context: Pick<BenchContext, "settings">): readonly JudgedTorque[] {
-  const assumptions = assumptionsOf(context.settings), known = judgedIn(model, () => new Map());
+  const assumptions = assumptionsOf(context.settings),
+    known = judgedIn(model, () => new Map());
   let judged = known.get(assumptions);
   if (!judged) known.set(assumptions, (judged = [...judge(model, assumptions)]));
   return judged;
@@ -28,10 +29,15 @@ function* judge(model: Model, assumptions: Assumptions): Iterable<JudgedTorque> 
   for (const tie of model.ties) {
     const className = tie.propertyClass ?? tie.grade;
     if (!tie.fastener || !tie.size || className === undefined) continue;
-    const friction = tie.figures.get("friction"), own = typeof friction === "number" ? { frictionThread: friction, frictionHead: friction } : {};
+    const friction = tie.figures.get("friction"),
+      own = typeof friction === "number" ? { frictionThread: friction, frictionHead: friction } : {};
     for (const torque of tie.torques) {
       if (!torque.value) continue;
-      const judged = assessTorque(highest(torque.value), { size: tie.size, className, head: tie.drive?.kind === "hex-socket" ? "socket-cap" : "hex", ...own }, assumptions);
+      const judged = assessTorque(
+        highest(torque.value),
+        { size: tie.size, className, head: tie.drive?.kind === "hex-socket" ? "socket-cap" : "hex", ...own },
+        assumptions,
+      );
       if (!isFigureError(judged)) yield { tie, torque, judged };
     }
   }

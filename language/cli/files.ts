@@ -1,6 +1,17 @@
 // The disk: the only place that reads and writes files. Texts come in decoded, outputs go out whole or not at all.
 
-import { existsSync, globSync, mkdirSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  globSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
 import type { World } from "../workspace/world.ts";
 import { CannotRun } from "./command.ts";
@@ -17,19 +28,33 @@ export function readText(path: string): ReturnType<World["read"]> {
     const stat = statSync(path);
     if (stat.isDirectory()) return { problem: "unreadable", says: "it is a folder" };
     if (!stat.isFile()) return { problem: "unreadable", says: "it is no plain file" };
-    if (stat.size > largestFile) return { problem: "unreadable", says: `it is too large (${Math.ceil(stat.size / 1048576)} MB, at most ${largestFile / 1048576} MB are read)` };
+    if (stat.size > largestFile)
+      return {
+        problem: "unreadable",
+        says: `it is too large (${Math.ceil(stat.size / 1048576)} MB, at most ${largestFile / 1048576} MB are read)`,
+      };
     bytes = readFileSync(path);
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     if (code === "ENOENT" || code === "ENOTDIR") return { problem: "missing" };
-    return { problem: "unreadable", says: code === "EACCES" || code === "EPERM" ? "no permission to read it" : code === "ELOOP" ? "its link leads in a circle" : "it cannot be opened" };
+    return {
+      problem: "unreadable",
+      says:
+        code === "EACCES" || code === "EPERM"
+          ? "no permission to read it"
+          : code === "ELOOP"
+            ? "its link leads in a circle"
+            : "it cannot be opened",
+    };
   }
   return decode(bytes);
 }
 
 export function decode(bytes: Uint8Array): ReturnType<World["read"]> {
-  const encoding = bytes[0] === 0xff && bytes[1] === 0xfe ? "utf-16le" : bytes[0] === 0xfe && bytes[1] === 0xff ? "utf-16be" : "utf-8";
-  if (encoding === "utf-8" && bytes.includes(0)) return { problem: "unreadable", says: "it is no text file (it holds a byte of value 0)" };
+  const encoding =
+    bytes[0] === 0xff && bytes[1] === 0xfe ? "utf-16le" : bytes[0] === 0xfe && bytes[1] === 0xff ? "utf-16be" : "utf-8";
+  if (encoding === "utf-8" && bytes.includes(0))
+    return { problem: "unreadable", says: "it is no text file (it holds a byte of value 0)" };
   try {
     return { text: new TextDecoder(encoding, { fatal: true }).decode(bytes) };
   } catch {
@@ -48,22 +73,36 @@ export function projectFolder(from: string): string {
 /** A world on disk, bounded by these folders: nothing outside is read, whatever a link says. */
 export function diskWorld(folders: readonly string[], overlay: ReadonlyMap<string, string> = new Map()): World {
   const roots = folders.map((folder) => slashes(real(folder)));
-  const inside = (path: string): boolean => { const at = slashes(real(path)); return roots.some((root) => at === root || at.startsWith(root.endsWith("/") ? root : `${root}/`)); };
+  const inside = (path: string): boolean => {
+    const at = slashes(real(path));
+    return roots.some((root) => at === root || at.startsWith(root.endsWith("/") ? root : `${root}/`));
+  };
   return {
     read(path) {
       const text = overlay.get(path);
       if (text !== undefined) return { text };
       return readText(path);
     },
-    exists: (path) => { try { return statSync(path).isFile(); } catch { return false; } },
+    exists: (path) => {
+      try {
+        return statSync(path).isFile();
+      } catch {
+        return false;
+      }
+    },
     inside,
-    resolve: (fromFile, written) => slashes(isAbsolute(written) ? resolve(written) : resolve(dirname(fromFile), written)),
+    resolve: (fromFile, written) =>
+      slashes(isAbsolute(written) ? resolve(written) : resolve(dirname(fromFile), written)),
   };
 }
 
 /** Links resolved as far as the path exists. */
 function real(path: string): string {
-  try { return realpathSync.native(path); } catch { /* falls through: a part of it does not exist */ }
+  try {
+    return realpathSync.native(path);
+  } catch {
+    /* falls through: a part of it does not exist */
+  }
   const parent = dirname(path);
   return parent === path ? path : join(real(parent), basename(path));
 }
@@ -74,14 +113,22 @@ export function findFiles(given: readonly string[], cwd: string, ending = ".stri
   for (const one of given) {
     const path = resolve(cwd, one);
     if (existsSync(path)) {
-      if (!statSync(path).isDirectory()) { found.add(slashes(path)); continue; }
+      if (!statSync(path).isDirectory()) {
+        found.add(slashes(path));
+        continue;
+      }
       const inside = below(path, ending);
       if (inside.length === 0) throw new CannotRun(`${one}: there is no ${ending} file in this folder`);
       for (const file of inside) found.add(slashes(file));
       continue;
     }
-    const matched = /[*?[{]/.test(one) ? globSync(one, { cwd, exclude: (name) => skipped.has(basename(name)) }).filter((m) => m.endsWith(ending)) : [];
-    if (matched.length === 0) { found.add(slashes(path)); continue; }
+    const matched = /[*?[{]/.test(one)
+      ? globSync(one, { cwd, exclude: (name) => skipped.has(basename(name)) }).filter((m) => m.endsWith(ending))
+      : [];
+    if (matched.length === 0) {
+      found.add(slashes(path));
+      continue;
+    }
     for (const match of matched) found.add(slashes(resolve(cwd, match)));
   }
   return [...found].sort();
@@ -90,10 +137,12 @@ export function findFiles(given: readonly string[], cwd: string, ending = ".stri
 const skipped = new Set(["node_modules", ".git"]);
 
 function below(folder: string, ending: string): string[] {
-  const found: string[] = [], seen = new Set<string>(), queue = [folder];
+  const found: string[] = [],
+    seen = new Set<string>(),
+    queue = [folder];
   for (const here of queue) {
     const at = real(here);
-    if (seen.has(at)) continue;                                    // a link in a circle
+    if (seen.has(at)) continue; // a link in a circle
     seen.add(at);
     for (const entry of readdirSync(here, { withFileTypes: true })) {
       const path = join(here, entry.name);
@@ -105,12 +154,19 @@ function below(folder: string, ending: string): string[] {
   return found.sort();
 }
 function isFolder(path: string): boolean {
-  try { return statSync(path).isDirectory(); } catch { return false; }
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false;
+  }
 }
 
 /** A path as the user sees it: relative where that does not lead upwards out of everything. */
 export function shownFrom(cwd: string): (path: string) => string {
-  return (path) => { const short = slashes(relative(cwd, path)); return short === "" ? "." : short.startsWith("../../../") ? slashes(path) : short; };
+  return (path) => {
+    const short = slashes(relative(cwd, path));
+    return short === "" ? "." : short.startsWith("../../../") ? slashes(path) : short;
+  };
 }
 
 // --- writing -----------------------------------------------------------------------------------------------------------------
@@ -127,19 +183,30 @@ function readMade(folder: string): Record<string, string> {
   try {
     const list: unknown = JSON.parse(readFileSync(join(folder, madeList), "utf8"));
     return list !== null && typeof list === "object" && !Array.isArray(list) ? (list as Record<string, string>) : {};
-  } catch { return {}; }
+  } catch {
+    return {};
+  }
 }
 
 /**
  * Writes an output whole or not at all: beside it first, then renamed. A file that this tool did not make, or that was changed
  * since, is not written over unless `force`.
  */
-export async function writeOutput(path: string, content: string | Uint8Array, force: boolean, shown: string): Promise<void> {
-  const folder = dirname(path), name = basename(path), made = readMade(folder);
+export async function writeOutput(
+  path: string,
+  content: string | Uint8Array,
+  force: boolean,
+  shown: string,
+): Promise<void> {
+  const folder = dirname(path),
+    name = basename(path),
+    made = readMade(folder);
   if (existsSync(path) && !force) {
     const old = readFileSync(path);
     if (made[name] !== (await hashOf(old)) && !old.equals(Buffer.from(content))) {
-      throw new CannotRun(`${shown} is there already and was not made by this tool, or was changed since: give another name, or --force to write over it`);
+      throw new CannotRun(
+        `${shown} is there already and was not made by this tool, or was changed since: give another name, or --force to write over it`,
+      );
     }
   }
   const list = Object.entries({ ...made, [name]: await hashOf(content) }).sort(([a], [b]) => (a < b ? -1 : 1));
@@ -152,7 +219,8 @@ export async function writeOutput(path: string, content: string | Uint8Array, fo
 
 /** Writes a file that is the author's from then on; one that is there already stays, unless `force`. */
 export function writeNew(path: string, text: string, force: boolean, shown: string): void {
-  if (existsSync(path) && !force) throw new CannotRun(`${shown} is there already: give another name, or --force to write over it`);
+  if (existsSync(path) && !force)
+    throw new CannotRun(`${shown} is there already: give another name, or --force to write over it`);
   writing(shown, () => {
     mkdirSync(dirname(path), { recursive: true });
     replaceFile(path, text);
@@ -161,14 +229,21 @@ export function writeNew(path: string, text: string, force: boolean, shown: stri
 
 /** Turns what the disk refuses into words. */
 function writing(shown: string, write: () => void): void {
-  try { write(); } catch (error) {
+  try {
+    write();
+  } catch (error) {
     const code = (error as NodeJS.ErrnoException).code ?? "";
     throw new CannotRun(`${shown} cannot be written: ${refusals[code] ?? "the disk refused it"}`);
   }
 }
 const refusals: Readonly<Record<string, string>> = {
-  EACCES: "no permission", EPERM: "no permission", EROFS: "no permission", ENOSPC: "the disk is full",
-  ENOTDIR: "a file stands where a folder is needed", EEXIST: "a file stands where a folder is needed", EISDIR: "a folder of this name stands there",
+  EACCES: "no permission",
+  EPERM: "no permission",
+  EROFS: "no permission",
+  ENOSPC: "the disk is full",
+  ENOTDIR: "a file stands where a folder is needed",
+  EEXIST: "a file stands where a folder is needed",
+  EISDIR: "a folder of this name stands there",
 };
 
 /** Writes beside and renames, so that a reader never sees half a file and a failure leaves the old one. */

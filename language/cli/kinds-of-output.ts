@@ -15,16 +15,26 @@ export interface KindsCommand {
 }
 
 export function kindsCommand(of: KindsCommand): Command {
-  const { kinds, ...rest } = of, words = Object.keys(kinds), commands = new Map(Object.entries(kinds).map(([word, kind]) => [word, outputCommand({ ...rest, ...kind })]));
+  const { kinds, ...rest } = of,
+    words = Object.keys(kinds),
+    commands = new Map(Object.entries(kinds).map(([word, kind]) => [word, outputCommand({ ...rest, ...kind })]));
   const first = commands.get(words[0]!)!;
   return command({
-    name: of.name, summary: of.summary, usage: `${of.name} ${words.join("|")} [FILE | FOLDER | GLOB | -]…`, example: of.example, options: first.options,
+    name: of.name,
+    summary: of.summary,
+    usage: `${of.name} ${words.join("|")} [FILE | FOLDER | GLOB | -]…`,
+    example: of.example,
+    options: first.options,
     run: (args, io) => {
-      const [word, ...positionals] = args.positionals, chosen = word === undefined ? undefined : commands.get(word);
+      const [word, ...positionals] = args.positionals,
+        chosen = word === undefined ? undefined : commands.get(word);
       if (!chosen) {
         const near = word === undefined ? [] : nearestWords(word, words);
-        throw new CannotRun(word === undefined ? `${of.name} what? It is one of ${words.join(", ")}`
-          : `${of.name} ${word}: ${near.length > 0 ? `did you mean ${near.join(" or ")}?` : `it is one of ${words.join(", ")}, then the files`}`);
+        throw new CannotRun(
+          word === undefined
+            ? `${of.name} what? It is one of ${words.join(", ")}`
+            : `${of.name} ${word}: ${near.length > 0 ? `did you mean ${near.join(" or ")}?` : `it is one of ${words.join(", ")}, then the files`}`,
+        );
       }
       return chosen.run({ ...args, positionals }, io);
     },

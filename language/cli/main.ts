@@ -34,9 +34,14 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
   try {
     return await dispatch(argv, io);
   } catch (error) {
-    if (error instanceof CannotRun) { io.err(`stripdown: ${error.message}\n`); return 2; }
+    if (error instanceof CannotRun) {
+      io.err(`stripdown: ${error.message}\n`);
+      return 2;
+    }
     const fault = error instanceof Error ? error.message.split("\n")[0] : String(error);
-    io.err(`stripdown: this is a fault of the tool, not of your file (${fault}). Please report it with the file that shows it.\n`);
+    io.err(
+      `stripdown: this is a fault of the tool, not of your file (${fault}). Please report it with the file that shows it.\n`,
+    );
     if (process.env["STRIPDOWN_TRACE"] && error instanceof Error) io.err(`${error.stack}\n`);
     return 2;
   }
@@ -44,30 +49,53 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
 
 async function dispatch(argv: readonly string[], io: Io): Promise<number> {
   const [name, ...rest] = argv;
-  if (name === "--version" || name === "-V") { io.out(`stripdown ${version}\n`); return 0; }
-  if (name === undefined || name === "--help" || name === "-h" || (name === "help" && rest.length === 0)) { io.out(await overview()); return name === undefined ? 2 : 0; }
+  if (name === "--version" || name === "-V") {
+    io.out(`stripdown ${version}\n`);
+    return 0;
+  }
+  if (name === undefined || name === "--help" || name === "-h" || (name === "help" && rest.length === 0)) {
+    io.out(await overview());
+    return name === undefined ? 2 : 0;
+  }
   if (name === "help") return dispatch([rest[0]!, "--help"], io);
   const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (!load) {
     const near = nearestWords(name, Object.keys(commands));
-    throw new CannotRun(`there is no command ${name}${near.length > 0 ? `: did you mean ${near.join(" or ")}?` : ": stripdown --help lists them"}`);
+    throw new CannotRun(
+      `there is no command ${name}${near.length > 0 ? `: did you mean ${near.join(" or ")}?` : ": stripdown --help lists them"}`,
+    );
   }
   const { default: command } = await load();
-  if (rest.includes("--help") || rest.includes("-h")) { io.out(help(command)); return 0; }
+  if (rest.includes("--help") || rest.includes("-h")) {
+    io.out(help(command));
+    return 0;
+  }
   return command.run(parseArguments(command, rest), io);
 }
 
 /** `--name value`, `--name=value`, `--name`; everything behind `--` is an argument. */
 export function parseArguments(command: Command, argv: readonly string[]): ParsedArgs {
-  const positionals: string[] = [], options = new Map<string, string | true>(), known = new Map<string, CommandOption>(command.options.map((o) => [o.name, o]));
+  const positionals: string[] = [],
+    options = new Map<string, string | true>(),
+    known = new Map<string, CommandOption>(command.options.map((o) => [o.name, o]));
   for (let i = 0; i < argv.length; i++) {
     const arg = argv[i]!;
-    if (arg === "--") { positionals.push(...argv.slice(i + 1)); break; }
-    if (!arg.startsWith("--") || arg === "-") { positionals.push(arg); continue; }
-    const equals = arg.indexOf("="), name = arg.slice(2, equals < 0 ? undefined : equals), option = known.get(name);
+    if (arg === "--") {
+      positionals.push(...argv.slice(i + 1));
+      break;
+    }
+    if (!arg.startsWith("--") || arg === "-") {
+      positionals.push(arg);
+      continue;
+    }
+    const equals = arg.indexOf("="),
+      name = arg.slice(2, equals < 0 ? undefined : equals),
+      option = known.get(name);
     if (!option) {
       const near = nearestWords(name, [...known.keys()]);
-      throw new CannotRun(`${command.name} has no option --${name}${near.length > 0 ? `: did you mean --${near[0]}?` : `: ${command.name} --help lists them`}`);
+      throw new CannotRun(
+        `${command.name} has no option --${name}${near.length > 0 ? `: did you mean --${near[0]}?` : `: ${command.name} --help lists them`}`,
+      );
     }
     if (option.value === undefined) {
       if (equals >= 0) throw new CannotRun(`--${name} takes no value`);
@@ -82,17 +110,33 @@ export function parseArguments(command: Command, argv: readonly string[]): Parse
 }
 
 function help(command: Command): string {
-  const rows = [...command.options, { name: "help", about: "This text" }].map((o) => [`--${o.name}${"value" in o && o.value !== undefined ? ` ${o.value}` : ""}`, o.about] as const);
+  const rows = [...command.options, { name: "help", about: "This text" }].map(
+    (o) => [`--${o.name}${"value" in o && o.value !== undefined ? ` ${o.value}` : ""}`, o.about] as const,
+  );
   const width = Math.min(30, Math.max(...rows.map(([left]) => left.length)) + 2);
-  const row = ([left, right]: readonly [string, string]): string => `  ${left.length >= width ? `${left}\n  ${" ".repeat(width)}` : left.padEnd(width)}${right}`;
-  return [command.summary, "", `  stripdown ${command.usage}`, "", ...rows.map(row), "", `Example: ${command.example}`, ""].join("\n");
+  const row = ([left, right]: readonly [string, string]): string =>
+    `  ${left.length >= width ? `${left}\n  ${" ".repeat(width)}` : left.padEnd(width)}${right}`;
+  return [
+    command.summary,
+    "",
+    `  stripdown ${command.usage}`,
+    "",
+    ...rows.map(row),
+    "",
+    `Example: ${command.example}`,
+    "",
+  ].join("\n");
 }
 
 async function overview(): Promise<string> {
-  const loaded = await Promise.all(Object.values(commands).map((load) => load())), width = Math.max(...loaded.map(({ default: c }) => c.name.length)) + 2;
+  const loaded = await Promise.all(Object.values(commands).map((load) => load())),
+    width = Math.max(...loaded.map(({ default: c }) => c.name.length)) + 2;
   return [
-    "stripdown: machine strip-down and refit procedures, proved on a model of the bench", "",
-    ...loaded.map(({ default: c }) => `  ${c.name.padEnd(width)}${c.summary}`), "",
-    "stripdown COMMAND --help tells more. Exit status: 0 clean, 1 findings, 2 could not run.", "",
+    "stripdown: machine strip-down and refit procedures, proved on a model of the bench",
+    "",
+    ...loaded.map(({ default: c }) => `  ${c.name.padEnd(width)}${c.summary}`),
+    "",
+    "stripdown COMMAND --help tells more. Exit status: 0 clean, 1 findings, 2 could not run.",
+    "",
   ].join("\n");
 }

@@ -31,14 +31,28 @@ export function outputCommand(of: OutputCommand): Command {
     usage: `${of.name} [FILE | FOLDER | GLOB | -]…`,
     example: of.example,
     options: [
-      { name: "procedure", value: "ID", about: "This procedure alone (several: ID,ID); else all that no other of them does" },
-      { name: "build", value: "NAME", about: "The build of the unit, as its variants and options are called: late-62 with heater" },
+      {
+        name: "procedure",
+        value: "ID",
+        about: "This procedure alone (several: ID,ID); else all that no other of them does",
+      },
+      {
+        name: "build",
+        value: "NAME",
+        about: "The build of the unit, as its variants and options are called: late-62 with heater",
+      },
       ...(of.options ?? []),
-      ...(of.formats.length > 1 ? [{ name: "as", value: of.formats.join("|"), about: `The format (${of.formats[0]} if not said)` }] : []),
+      ...(of.formats.length > 1
+        ? [{ name: "as", value: of.formats.join("|"), about: `The format (${of.formats[0]} if not said)` }]
+        : []),
       ...(of.formats.includes("json") ? [{ name: "json", about: "The same as --as json" }] : []),
       { name: "to", value: "FILE", about: "Write to this file, whole or not at all; else to standard output" },
       { name: "system", value: "metric|us", about: "The units that come first; the other stand beside them" },
-      { name: "wording", value: "LANGUAGE", about: `The language of the printed words: ${Object.keys(wordings).join(", ")}` },
+      {
+        name: "wording",
+        value: "LANGUAGE",
+        about: `The language of the printed words: ${Object.keys(wordings).join(", ")}`,
+      },
       { name: "date", value: "TEXT", about: "The date to print; none if not said" },
       { name: "force", about: "Write over a file that this tool did not make" },
       { name: "quiet", about: "Do not say what was written, or what is open" },
@@ -48,47 +62,83 @@ export function outputCommand(of: OutputCommand): Command {
 }
 
 async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number> {
-  const format = formatOf(of, args), system = systemOf(args), wording = wordingOf(args), more = of.settings?.(args) ?? {};
-  const project = await runProject(args, io), { checked, show } = project;
+  const format = formatOf(of, args),
+    system = systemOf(args),
+    wording = wordingOf(args),
+    more = of.settings?.(args) ?? {};
+  const project = await runProject(args, io),
+    { checked, show } = project;
   for (const { path, says } of checked.unreadable) io.err(`${show(path)}: ${says}\n`);
   if (checked.unreadable.length > 0) return 2;
   const open = checked.findings.filter((finding) => finding.severity !== "hint").length;
-  const input: OutputInput = { performances: chosen(project, args), texts: new Map([...checked.project.files].map(([path, file]) => [path, file.text])), openFindings: open };
-  const options: OutputOptions = {
-    wording, system: system ?? project.settings.system, showPath: show, picture: (path, from) => readPicture(project.world, from, path),
-    ...(option(args, "date") === undefined ? {} : { date: option(args, "date")! }), ...more,
+  const input: OutputInput = {
+    performances: chosen(project, args),
+    texts: new Map([...checked.project.files].map(([path, file]) => [path, file.text])),
+    openFindings: open,
   };
-  const output = await of.load(), text = output.formats[format]!.write(output.data(input, options), options), to = option(args, "to");
+  const options: OutputOptions = {
+    wording,
+    system: system ?? project.settings.system,
+    showPath: show,
+    picture: (path, from) => readPicture(project.world, from, path),
+    ...(option(args, "date") === undefined ? {} : { date: option(args, "date")! }),
+    ...more,
+  };
+  const output = await of.load(),
+    text = output.formats[format]!.write(output.data(input, options), options),
+    to = option(args, "to");
   if (to === undefined) io.out(text);
   else {
     const path = resolve(project.cwd, to);
     await writeOutput(path, text, isOn(args, "force"), show(path));
     if (!isOn(args, "quiet")) io.out(`Written: ${show(path)}\n`);
   }
-  if (open > 0 && !isOn(args, "quiet")) io.err(`${open === 1 ? "1 finding is" : `${open} findings are`} open, so this is a draft: stripdown check tells them\n`);
+  if (open > 0 && !isOn(args, "quiet"))
+    io.err(
+      `${open === 1 ? "1 finding is" : `${open} findings are`} open, so this is a draft: stripdown check tells them\n`,
+    );
   return checked.findings.some(({ severity }) => severity === "error" || severity === "warning") ? 1 : 0;
 }
 
 /** The procedures asked for, each in one build: the plain one, or the one named. */
 function chosen({ checked, roots }: ProjectRun, args: ParsedArgs): Performance[] {
-  const asked = new Set(roots), wanted = option(args, "procedure")?.split(",").map((id) => id.trim());
-  const mine = checked.performances.filter(({ procedure }) => asked.has(procedure.at.file)), ids = [...new Set(mine.map(({ procedure }) => procedure.id))];
+  const asked = new Set(roots),
+    wanted = option(args, "procedure")
+      ?.split(",")
+      .map((id) => id.trim());
+  const mine = checked.performances.filter(({ procedure }) => asked.has(procedure.at.file)),
+    ids = [...new Set(mine.map(({ procedure }) => procedure.id))];
   if (ids.length === 0) throw new CannotRun("no procedure stands in these files");
   for (const id of wanted ?? []) {
     if (ids.includes(id)) continue;
     const near = nearestWords(id, ids);
-    throw new CannotRun(`no procedure is called ${id}: ${near.length > 0 ? `did you mean ${near.join(" or ")}?` : `there is ${ids.join(", ")}`}`);
+    throw new CannotRun(
+      `no procedure is called ${id}: ${near.length > 0 ? `did you mean ${near.join(" or ")}?` : `there is ${ids.join(", ")}`}`,
+    );
   }
-  const done = new Set(wanted ? [] : mine.flatMap((performance) => performance.strip.map(({ around }) => around.procedure.id).filter((id) => id !== performance.procedure.id)));
-  const build = option(args, "build"), picked = new Map<string, Performance>();
+  const done = new Set(
+    wanted
+      ? []
+      : mine.flatMap((performance) =>
+          performance.strip.map(({ around }) => around.procedure.id).filter((id) => id !== performance.procedure.id),
+        ),
+  );
+  const build = option(args, "build"),
+    picked = new Map<string, Performance>();
   for (const performance of mine) {
-    const { procedure, model } = performance, key = `${procedure.at.file}\n${procedure.id}`;
+    const { procedure, model } = performance,
+      key = `${procedure.at.file}\n${procedure.id}`;
     if (wanted ? !wanted.includes(procedure.id) : done.has(procedure.id)) continue;
-    if (build === undefined || model.build === "" ? !picked.has(key) : model.build === build) picked.set(key, performance);
+    if (build === undefined || model.build === "" ? !picked.has(key) : model.build === build)
+      picked.set(key, performance);
   }
   if (picked.size === 0) {
     const builds = [...new Set(mine.map(({ model }) => model.build).filter((name) => name !== ""))];
-    throw new CannotRun(builds.length === 0 || build === undefined ? "no procedure is left to write" : `there is no build ${build}: it is one of ${builds.join("; ")}`);
+    throw new CannotRun(
+      builds.length === 0 || build === undefined
+        ? "no procedure is left to write"
+        : `there is no build ${build}: it is one of ${builds.join("; ")}`,
+    );
   }
   return [...picked.values()];
 }

@@ -9,8 +9,10 @@ import { decode, readText } from "./files.ts";
 /** Written at once and whole: a pipe that closes early (`| head`) ends the program quietly. */
 function write(fd: number, text: string): void {
   const bytes = Buffer.from(text);
-  for (let at = 0; at < bytes.length; ) {
-    try { at += writeSync(fd, bytes, at); } catch (error) {
+  for (let at = 0; at < bytes.length;) {
+    try {
+      at += writeSync(fd, bytes, at);
+    } catch (error) {
       const code = (error as NodeJS.ErrnoException).code;
       if (code === "EAGAIN") continue;
       if (code === "EPIPE") process.exit(0);
@@ -29,12 +31,14 @@ const io: Io = {
     const chunks: Buffer[] = [];
     for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
     const read = decode(Buffer.concat(chunks));
-    if (!("text" in read)) throw new CannotRun(`standard input: ${read.problem === "missing" ? "there is none" : read.says}`);
+    if (!("text" in read))
+      throw new CannotRun(`standard input: ${read.problem === "missing" ? "there is none" : read.says}`);
     return read.text;
   },
   readFile: async (path) => {
     const read = readText(path);
-    if (!("text" in read)) throw new CannotRun(`${path}: ${read.problem === "missing" ? "there is no such file" : read.says}`);
+    if (!("text" in read))
+      throw new CannotRun(`${path}: ${read.problem === "missing" ? "there is no such file" : read.says}`);
     return read.text;
   },
   colour: process.stdout.isTTY === true && colourWanted,

@@ -31,20 +31,34 @@ interface Prepared extends Omit<ProjectRun, "checked"> {
 }
 
 async function prepare(args: ParsedArgs, io: Io): Promise<Prepared> {
-  const cwd = io.cwd ?? process.cwd(), given = args.positionals.length > 0 ? args.positionals : ["."], overlay = new Map<string, string>();
+  const cwd = io.cwd ?? process.cwd(),
+    given = args.positionals.length > 0 ? args.positionals : ["."],
+    overlay = new Map<string, string>();
   if (given.includes("-")) overlay.set(slashes(join(cwd, standardInput)), await io.readStdin());
-  const roots = [...new Set([...findFiles(given.filter((g) => g !== "-"), cwd), ...overlay.keys()])].sort();
-  const folders = new Set(given.map((one) => {
-    const path = resolve(cwd, one === "-" ? "." : one.replace(/[*?[{].*$/, ""));
-    return projectFolder(existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path));
-  }));
-  const { settings, findings: ofSettings, texts } = await settingsOf([...folders]), world = diskWorld(boundaries([...folders], roots), overlay);
+  const roots = [
+    ...new Set([
+      ...findFiles(
+        given.filter((g) => g !== "-"),
+        cwd,
+      ),
+      ...overlay.keys(),
+    ]),
+  ].sort();
+  const folders = new Set(
+    given.map((one) => {
+      const path = resolve(cwd, one === "-" ? "." : one.replace(/[*?[{].*$/, ""));
+      return projectFolder(existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path));
+    }),
+  );
+  const { settings, findings: ofSettings, texts } = await settingsOf([...folders]),
+    world = diskWorld(boundaries([...folders], roots), overlay);
   return { ofSettings, texts, settings, world, roots, cwd, show: shownFrom(cwd) };
 }
 
 /** The whole project checked, with its models and performances, for commands that make something of them. */
 export async function runProject(args: ParsedArgs, io: Io): Promise<ProjectRun> {
-  const { ofSettings, ...prepared } = await prepare(args, io), { settings, world, roots } = prepared;
+  const { ofSettings, ...prepared } = await prepare(args, io),
+    { settings, world, roots } = prepared;
   const checked = withProgress(io, (between) => checkProject(world, roots, { settings, ...between }));
   return { ...prepared, checked: { ...checked, findings: [...ofSettings, ...checked.findings] } };
 }
@@ -55,15 +69,23 @@ export interface SurveyRun extends Omit<ProjectRun, "checked"> {
 
 /** The findings alone: any number of files, one after the other. `unknowns` collects the figures that nobody gave. */
 export async function runSurvey(args: ParsedArgs, io: Io, unknowns?: string[]): Promise<SurveyRun> {
-  const { ofSettings, ...prepared } = await prepare(args, io), { settings, world, roots } = prepared;
-  const checked = withProgress(io, (between) => checkMany(world, roots, { settings, ...between, ...(unknowns ? { unknowns } : {}) }));
+  const { ofSettings, ...prepared } = await prepare(args, io),
+    { settings, world, roots } = prepared;
+  const checked = withProgress(io, (between) =>
+    checkMany(world, roots, { settings, ...between, ...(unknowns ? { unknowns } : {}) }),
+  );
   return { ...prepared, checked: { ...checked, findings: [...ofSettings, ...checked.findings] } };
 }
 
 function withProgress<T>(io: Io, run: (options: { between?: (done: number, of: number) => void }) => T): T {
   if (!io.progress) return run({});
   let shown = false;
-  const result = run({ between: progress((text) => { shown = true; io.err(text); }) });
+  const result = run({
+    between: progress((text) => {
+      shown = true;
+      io.err(text);
+    }),
+  });
   if (shown) io.err("\r\u001b[K");
   return result;
 }
@@ -77,17 +99,26 @@ function nearestFolder(path: string): string {
 /** The project's folders. A file given alone, with no `stripdown.json` above it, may use its neighbours: the folder above its own. */
 function boundaries(folders: readonly string[], roots: readonly string[]): string[] {
   const all = new Set(folders);
-  for (const folder of folders) if (!existsSync(join(folder, "stripdown.json")) && roots.some((root) => dirname(root) === slashes(folder))) all.add(dirname(folder));
+  for (const folder of folders)
+    if (!existsSync(join(folder, "stripdown.json")) && roots.some((root) => dirname(root) === slashes(folder)))
+      all.add(dirname(folder));
   return [...all];
 }
 
 /** The settings of the first folder that has some, with what is odd about them and the text that those findings speak of. */
-async function settingsOf(folders: readonly string[]): Promise<{ settings: Settings; findings: readonly Finding[]; texts: ReadonlyMap<string, string> }> {
+async function settingsOf(
+  folders: readonly string[],
+): Promise<{ settings: Settings; findings: readonly Finding[]; texts: ReadonlyMap<string, string> }> {
   for (const folder of folders) {
-    const path = slashes(join(folder, "stripdown.json")), text = readText(path);
-    if (!("text" in text)) { if (text.problem === "unreadable") throw new CannotRun(`${path}: ${text.says}`); continue; }
+    const path = slashes(join(folder, "stripdown.json")),
+      text = readText(path);
+    if (!("text" in text)) {
+      if (text.problem === "unreadable") throw new CannotRun(`${path}: ${text.says}`);
+      continue;
+    }
     // Loaded only where there are settings: a single file mostly has none, and start-up time is felt.
-    const { readSettings } = await import("../workspace/settings-schema.ts"), read = readSettings(text.text, path);
+    const { readSettings } = await import("../workspace/settings-schema.ts"),
+      read = readSettings(text.text, path);
     if ("problem" in read) throw new CannotRun(`${path}: ${read.problem}`);
     return { ...read, texts: new Map([[path, text.text]]) };
   }

@@ -25,7 +25,8 @@ export const SERVICE_WORKSHEET: TimeTable = {
   id: "worksheet",
   method: "design-for-service worksheet",
   basis: "skilled bench work on a small instrument, hand tools",
-  source: "Disassembly worksheet, pressure recorder, Design for Six Sigma: a Roadmap for Product Development, p. 374 (read)",
+  source:
+    "Disassembly worksheet, pressure recorder, Design for Six Sigma: a Roadmap for Product Development, p. 374 (read)",
   rows: [
     time("fetch and put back a tool", "code 5700", 4.2),
     time("set a removed item aside", "code 5500", 1.4),
@@ -77,22 +78,86 @@ export const ASSEMBLY_HANDLING: TimeTable = {
   basis: "one part in the hand, bench assembly",
   source: "Mechanical Assemblies, ch. 15, Fig. 15-1 (read)",
   rows: [
-    time("handling code 00", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 1.13),
-    time("handling code 10", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 1.5),
-    time("handling code 20", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 1.8),
-    time("handling code 30", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 1.95),
-    time("handling code 01", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 1.43),
-    time("handling code 11", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 1.8),
-    time("handling code 21", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 2.1),
-    time("handling code 31", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 2.25),
-    time("handling code 02", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 1.69),
-    time("handling code 12", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 2.06),
-    time("handling code 22", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 2.36),
-    time("handling code 32", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 2.51),
-    time("handling code 03", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 1.84),
-    time("handling code 13", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 2.25),
-    time("handling code 23", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 2.57),
-    time("handling code 33", "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness", 2.73),
+    time(
+      "handling code 00",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      1.13,
+    ),
+    time(
+      "handling code 10",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      1.5,
+    ),
+    time(
+      "handling code 20",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      1.8,
+    ),
+    time(
+      "handling code 30",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      1.95,
+    ),
+    time(
+      "handling code 01",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      1.43,
+    ),
+    time(
+      "handling code 11",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      1.8,
+    ),
+    time(
+      "handling code 21",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      2.1,
+    ),
+    time(
+      "handling code 31",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      2.25,
+    ),
+    time(
+      "handling code 02",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      1.69,
+    ),
+    time(
+      "handling code 12",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      2.06,
+    ),
+    time(
+      "handling code 22",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      2.36,
+    ),
+    time(
+      "handling code 32",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      2.51,
+    ),
+    time(
+      "handling code 03",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      1.84,
+    ),
+    time(
+      "handling code 13",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      2.25,
+    ),
+    time(
+      "handling code 23",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      2.57,
+    ),
+    time(
+      "handling code 33",
+      "first digit: total symmetry under 360, to 540, to 720, 720°; second: size and thickness",
+      2.73,
+    ),
   ],
 };
 
@@ -167,7 +232,12 @@ export const MAINTENANCE_ELEMENTS: TimeTable = {
 
 /** Every table above, the ones read first. */
 export const TIME_TABLES: readonly TimeTable[] = [
-  SERVICE_WORKSHEET, MEASURED_STRIP, ASSEMBLY_HANDLING, ASSEMBLY_INSERTION, FLANGE_BOLT_UP, MAINTENANCE_ELEMENTS,
+  SERVICE_WORKSHEET,
+  MEASURED_STRIP,
+  ASSEMBLY_HANDLING,
+  ASSEMBLY_INSERTION,
+  FLANGE_BOLT_UP,
+  MAINTENANCE_ELEMENTS,
 ];
 
 function time(action: string, condition: string, seconds: number, standing: Standing = "read"): ActionTime {

@@ -41,39 +41,101 @@ export const defaultAssumptions: Assumptions = {
 };
 
 export const assumptionEntries: readonly AssumptionEntry[] = [
-  { name: "friction-thread", from: 0.04, to: 0.4, about: "coefficient of friction in the thread, lightly oiled steel",
-    source: "VDI 2230-1, friction class B (read second-hand)" },
-  { name: "friction-head", from: 0.04, to: 0.4, about: "coefficient of friction under the head or nut",
-    source: "VDI 2230-1, friction class B (read second-hand)" },
-  { name: "yield-share", from: 0.3, to: 1, about: "share of the yield stress that tightening may use, tension and torsion together",
-    source: "VDI 2230-1: 0.9" },
+  {
+    name: "friction-thread",
+    from: 0.04,
+    to: 0.4,
+    about: "coefficient of friction in the thread, lightly oiled steel",
+    source: "VDI 2230-1, friction class B (read second-hand)",
+  },
+  {
+    name: "friction-head",
+    from: 0.04,
+    to: 0.4,
+    about: "coefficient of friction under the head or nut",
+    source: "VDI 2230-1, friction class B (read second-hand)",
+  },
+  {
+    name: "yield-share",
+    from: 0.3,
+    to: 1,
+    about: "share of the yield stress that tightening may use, tension and torsion together",
+    source: "VDI 2230-1: 0.9",
+  },
   { name: "surface", words: ["dry", "oiled"], about: "state of the thread as fitted", source: "common practice" },
-  { name: "joint", words: ["hard", "soft"], about: "metal on metal (hard) or with a gasket or seal between (soft)", source: "common practice" },
-  { name: "nut-factor", from: 0.08, to: 0.4, about: "K in T = K F d, zinc-plated or as received",
-    source: "Shigley's Mechanical Engineering Design, Table 8-15: 0.20" },
-  { name: "proof-share", from: 0.3, to: 1, about: "share of the proof load in torque by nut factor",
-    source: "published inch torque tables: 0.75 of proof, for joints to be undone" },
-  { name: "tightening-factor", from: 1, to: 4, about: "largest over smallest preload at one torque (torque wrench, friction estimated)",
-    source: "VDI 2230-1 Table A8, from memory: 1.6 to 2.0 for a torque wrench" },
-  { name: "least-torque-share", from: 0.05, to: 0.9, about: "share of the torque at the yield share under which a torque is flagged as low",
-    source: "common practice" },
-  { name: "modulus-steel", from: 180e9, to: 220e9, about: "modulus of elasticity of a steel bolt, Pa", source: "textbook: 205 GPa" },
-  { name: "bead-waste", from: 0, to: 1, about: "sealant that stays in the nozzle and the pack", source: "published sealant calculators: 0.05 to 0.10" },
+  {
+    name: "joint",
+    words: ["hard", "soft"],
+    about: "metal on metal (hard) or with a gasket or seal between (soft)",
+    source: "common practice",
+  },
+  {
+    name: "nut-factor",
+    from: 0.08,
+    to: 0.4,
+    about: "K in T = K F d, zinc-plated or as received",
+    source: "Shigley's Mechanical Engineering Design, Table 8-15: 0.20",
+  },
+  {
+    name: "proof-share",
+    from: 0.3,
+    to: 1,
+    about: "share of the proof load in torque by nut factor",
+    source: "published inch torque tables: 0.75 of proof, for joints to be undone",
+  },
+  {
+    name: "tightening-factor",
+    from: 1,
+    to: 4,
+    about: "largest over smallest preload at one torque (torque wrench, friction estimated)",
+    source: "VDI 2230-1 Table A8, from memory: 1.6 to 2.0 for a torque wrench",
+  },
+  {
+    name: "least-torque-share",
+    from: 0.05,
+    to: 0.9,
+    about: "share of the torque at the yield share under which a torque is flagged as low",
+    source: "common practice",
+  },
+  {
+    name: "modulus-steel",
+    from: 180e9,
+    to: 220e9,
+    about: "modulus of elasticity of a steel bolt, Pa",
+    source: "textbook: 205 GPa",
+  },
+  {
+    name: "bead-waste",
+    from: 0,
+    to: 1,
+    about: "sealant that stays in the nozzle and the pack",
+    source: "published sealant calculators: 0.05 to 0.10",
+  },
 ];
 
 /** A setting that was not taken, and why, in a clause. */
-export interface AssumptionProblem { readonly name: string; readonly says: string }
+export interface AssumptionProblem {
+  readonly name: string;
+  readonly says: string;
+}
 
 /**
  * The defaults with the settings over them. A name that is unknown, a value of the wrong kind or one outside its limits is reported and
  * the default stands.
  */
-export function assumptionsFrom(settings: Readonly<Record<string,
-  number | string>>): { readonly assumptions: Assumptions; readonly problems: readonly AssumptionProblem[] } {
-  const taken: Record<string, number | string> = { ...defaultAssumptions }, problems: AssumptionProblem[] = [];
+export function assumptionsFrom(settings: Readonly<Record<string, number | string>>): {
+  readonly assumptions: Assumptions;
+  readonly problems: readonly AssumptionProblem[];
+} {
+  const taken: Record<string, number | string> = { ...defaultAssumptions },
+    problems: AssumptionProblem[] = [];
   for (const [name, value] of Object.entries(settings)) {
     const entry = assumptionEntries.find((each) => each.name === name);
-    if (!entry) problems.push({ name, says: `${name} is no assumption of the figures: they are ${assumptionEntries.map((each) => each.name).join(", ")}` });
+    if (!entry)
+      problems.push({
+        name,
+        says: `${name} is no assumption of the figures: they are ${assumptionEntries.map((each) => each.name).join(", ")}`,
+      });
     else if (entry.words) {
       if (typeof value === "string" && entry.words.includes(value)) taken[name] = value;
       else problems.push({ name, says: `${name} is ${entry.words.join(" or ")}, not ${value}` });

@@ -2,7 +2,21 @@
 
 import type { Assumptions } from "./assumptions.ts";
 import { assumed } from "./assumptions.ts";
-import { aidCaution, argument, isFigureError, missing, numberIn, plain, result, siIn, sizeIn, step, textIn, type Figure, type FigureError } from "./figure.ts";
+import {
+  aidCaution,
+  argument,
+  isFigureError,
+  missing,
+  numberIn,
+  plain,
+  result,
+  siIn,
+  sizeIn,
+  step,
+  textIn,
+  type Figure,
+  type FigureError,
+} from "./figure.ts";
 import { threadOf } from "./threads.ts";
 
 export type BeadShape = "round" | "half-round" | "rectangle" | "triangle";
@@ -14,10 +28,14 @@ export type BeadShape = "round" | "half-round" | "rectangle" | "triangle";
  */
 export function beadSection(shape: BeadShape, width: number, depth = width): number {
   switch (shape) {
-    case "round": return Math.PI / 4 * width * width;
-    case "half-round": return Math.PI / 8 * width * width;
-    case "rectangle": return width * depth;
-    case "triangle": return width * depth / 2;
+    case "round":
+      return (Math.PI / 4) * width * width;
+    case "half-round":
+      return (Math.PI / 8) * width * width;
+    case "rectangle":
+      return width * depth;
+    case "triangle":
+      return (width * depth) / 2;
   }
 }
 
@@ -30,7 +48,8 @@ export const packLength = (pack: number, section: number, waste = 0): number => 
 /** Whole packs for a volume, never short: ceil(volume (1 + waste) / pack). Units: m³, m³, share of 1. Error: `undefined` for a pack that is not above 0. */
 export function packsFor(volume: number, pack: number, waste = 0): number | undefined {
   if (!(pack > 0) || !(volume >= 0) || !Number.isFinite(volume)) return undefined;
-  const due = volume * (1 + waste) / pack, whole = Math.round(due);
+  const due = (volume * (1 + waste)) / pack,
+    whole = Math.round(due);
   // A sum that is whole but for its last bits is not a pack more.
   return whole >= 1 && Math.abs(due - whole) <= 1e-12 * due ? whole : Math.ceil(due);
 }
@@ -39,20 +58,31 @@ export function packsFor(volume: number, pack: number, waste = 0): number | unde
  * Gap in an engaged thread, pi d2 l c: a lower bound of thread-locker, for the flanks must be wetted too. Units: m, m, m -> m³.
  * Source: geometry; no open table of doses could be found, so none is given.
  */
-export const threadGapVolume = (pitchDiameter: number, engaged: number, clearance: number): number => Math.PI * pitchDiameter * engaged * clearance;
+export const threadGapVolume = (pitchDiameter: number, engaged: number, clearance: number): number =>
+  Math.PI * pitchDiameter * engaged * clearance;
 
 /** Facts for hints about thread-locker. Source: a maker's questions and answers (read): cure with metal and without air; removal of strong grades. */
 export const threadLockerFacts = { fullCureSeconds: 86_400, removalKelvin: { low: 505.37, high: 588.71 } } as const;
 
 /** Break-free and run-on torque on a 3/8-16 bolt by strength, N·m. Source: an encyclopedia article on thread-locking fluid (read). */
-export const threadLockerTorque = { low: [7, 3], medium: [12, 6], "medium-oil-tolerant": [20, 7], high: [25, 25] } as const;
+export const threadLockerTorque = {
+  low: [7, 3],
+  medium: [12, 6],
+  "medium-oil-tolerant": [20, 7],
+  high: [25, 25],
+} as const;
 
 export const beadFigure: Figure = {
   name: "bead",
   title: "Sealant for a bead, and packs",
   arguments: [
-    argument("width", "length", "width or diameter of the bead"), argument("length", "length", "of the joint"),
-    argument("shape", "word", "cross-section", { optional: true, default: "round", words: ["round", "half-round", "rectangle", "triangle"] }),
+    argument("width", "length", "width or diameter of the bead"),
+    argument("length", "length", "of the joint"),
+    argument("shape", "word", "cross-section", {
+      optional: true,
+      default: "round",
+      words: ["round", "half-round", "rectangle", "triangle"],
+    }),
     argument("depth", "length", "of a rectangle or triangle", { optional: true, default: "the width" }),
     argument("count", "number", "joints like it", { optional: true, default: "1" }),
     argument("pack", "volume", "content of a pack", { optional: true, default: "volume only" }),
@@ -62,20 +92,32 @@ export const beadFigure: Figure = {
   source: "a sealant maker's consumption guide (read); geometry",
   examples: ["3 mm 640 mm", "3 mm 640 mm count 12 pack 50 ml"],
   run(inputs, assumptions: Assumptions) {
-    const lacking = missing(beadFigure, inputs), width = siIn(inputs, "width"), length = siIn(inputs, "length");
-    if (lacking || width === undefined || length === undefined) return lacking ?? { says: "bead needs a width and a length" };
-    const count = numberIn(inputs, "count") ?? 1, waste = siIn(inputs, "waste") ?? assumptions["bead-waste"], pack = siIn(inputs, "pack");
+    const lacking = missing(beadFigure, inputs),
+      width = siIn(inputs, "width"),
+      length = siIn(inputs, "length");
+    if (lacking || width === undefined || length === undefined)
+      return lacking ?? { says: "bead needs a width and a length" };
+    const count = numberIn(inputs, "count") ?? 1,
+      waste = siIn(inputs, "waste") ?? assumptions["bead-waste"],
+      pack = siIn(inputs, "pack");
     if (!(width > 0) || !(length > 0) || !(count > 0)) return { says: "width, length and count are above 0" };
-    const section = beadSection((textIn(inputs, "shape") ?? "round") as BeadShape, width, siIn(inputs, "depth")), volume = beadVolume(section, length) * count;
+    const section = beadSection((textIn(inputs, "shape") ?? "round") as BeadShape, width, siIn(inputs, "depth")),
+      volume = beadVolume(section, length) * count;
     const packs = pack === undefined ? undefined : packsFor(volume, pack, waste);
     if (pack !== undefined && packs === undefined) return { says: "pack: a volume above 0 is due" };
     return {
       values: [
-        result("volume in the joint", volume, "ml"), result("volume with waste", volume * (1 + waste), "ml"),
-        ...(packs === undefined ? [] : [plain("packs", packs), result("one pack lays", packLength(pack!, section, waste), "m")]),
+        result("volume in the joint", volume, "ml"),
+        result("volume with waste", volume * (1 + waste), "ml"),
+        ...(packs === undefined
+          ? []
+          : [plain("packs", packs), result("one pack lays", packLength(pack!, section, waste), "m")]),
       ],
-      formula: "V = A x L x n; packs = ceil(V (1 + waste) / pack)", steps: [step("cross-section, as volume a metre", section * 1e6, "ml")],
-      assumptions: inputs["waste"] === undefined ? [assumed(assumptions, "bead-waste")] : [], source: beadFigure.source, caution: aidCaution,
+      formula: "V = A x L x n; packs = ceil(V (1 + waste) / pack)",
+      steps: [step("cross-section, as volume a metre", section * 1e6, "ml")],
+      assumptions: inputs["waste"] === undefined ? [assumed(assumptions, "bead-waste")] : [],
+      source: beadFigure.source,
+      caution: aidCaution,
     };
   },
 };
@@ -84,7 +126,8 @@ export const threadLockerFigure: Figure = {
   name: "thread-locker",
   title: "Gap in a thread, the least that thread-locker must fill",
   arguments: [
-    argument("size", "size", "the thread"), argument("engaged", "length", "engaged length", { optional: true, default: "0.8 of the diameter" }),
+    argument("size", "size", "the thread"),
+    argument("engaged", "length", "engaged length", { optional: true, default: "0.8 of the diameter" }),
     argument("clearance", "length", "mean radial gap", { optional: true, default: "0.10 mm" }),
     argument("count", "number", "fasteners", { optional: true, default: "1" }),
   ],
@@ -92,17 +135,25 @@ export const threadLockerFigure: Figure = {
   source: "geometry; no open table of doses was found",
   examples: ["M8"],
   run(inputs) {
-    const lacking = missing(threadLockerFigure, inputs), size = sizeIn(inputs, "size");
+    const lacking = missing(threadLockerFigure, inputs),
+      size = sizeIn(inputs, "size");
     if (lacking || !size) return lacking ?? { says: "thread-locker needs a thread size" };
     const thread = threadOf(size);
     if (isFigureError(thread)) return thread satisfies FigureError;
-    const engaged = siIn(inputs, "engaged") ?? 0.8 * thread.diameter, clearance = siIn(inputs, "clearance") ?? 1e-4, count = numberIn(inputs, "count") ?? 1;
-    const volume = threadGapVolume(thread.pitchDiameter, engaged, clearance) * count, notes: string[] = [];
+    const engaged = siIn(inputs, "engaged") ?? 0.8 * thread.diameter,
+      clearance = siIn(inputs, "clearance") ?? 1e-4,
+      count = numberIn(inputs, "count") ?? 1;
+    const volume = threadGapVolume(thread.pitchDiameter, engaged, clearance) * count,
+      notes: string[] = [];
     if (inputs["engaged"] === undefined) notes.push("engaged length 0.8 of the diameter");
     if (inputs["clearance"] === undefined) notes.push("radial gap 0.10 mm");
     return {
-      values: [result("gap, at least", volume, "ml")], formula: "V = pi d2 l c", steps: [step("pitch diameter", thread.pitchDiameter * 1e3, "mm")],
-      assumptions: notes, source: threadLockerFigure.source, caution: aidCaution,
+      values: [result("gap, at least", volume, "ml")],
+      formula: "V = pi d2 l c",
+      steps: [step("pitch diameter", thread.pitchDiameter * 1e3, "mm")],
+      assumptions: notes,
+      source: threadLockerFigure.source,
+      caution: aidCaution,
     };
   },
 };

@@ -84,7 +84,12 @@ export function energyAboveLimitVoltage(capacitance: number, voltage: number): n
  *
  * Units: V, V, F, s -> ohm, W. Throws RangeError unless V0 > V1 > 0, C > 0 and t > 0. Source: the discharge formula, solved for R.
  */
-export function bleederForTime(from: number, to: number, capacitance: number, seconds: number): { readonly resistance: number; readonly power: number } {
+export function bleederForTime(
+  from: number,
+  to: number,
+  capacitance: number,
+  seconds: number,
+): { readonly resistance: number; readonly power: number } {
   requirePositive("final voltage", to);
   requirePositive("capacitance", capacitance);
   requirePositive("time", seconds);

@@ -3,7 +3,8 @@
 import { aidCaution } from "./figure.ts";
 
 /** What a figure is about, for the caution that it carries. */
-export type CautionTopic = "general" | "electrical" | "stored-energy" | "lifting" | "slings" | "heat" | "magnets" | "noise" | "times" | "scores";
+export type CautionTopic =
+  "general" | "electrical" | "stored-energy" | "lifting" | "slings" | "heat" | "magnets" | "noise" | "times" | "scores";
 
 /** The caution of each topic, beginning with the one that stands under every figure. */
 export const cautions: Readonly<Record<CautionTopic, string>> = {

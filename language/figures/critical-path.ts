@@ -46,8 +46,18 @@ export function criticalPath(tasks: readonly PathTask[]): CriticalPath | undefin
   const total = Math.max(0, ...earlyFinish.values());
   const lateFinish = new Map<string, number>();
   for (const task of [...order].reverse()) {
-    lateFinish.set(task.name, Math.min(total, ...followers.get(task.name)!.map((next) => lateFinish.get(next.name)! - next.time)));
+    lateFinish.set(
+      task.name,
+      Math.min(total, ...followers.get(task.name)!.map((next) => lateFinish.get(next.name)! - next.time)),
+    );
   }
   const slack = new Map(tasks.map((task) => [task.name, lateFinish.get(task.name)! - earlyFinish.get(task.name)!]));
-  return { total, critical: tasks.filter((task) => Math.abs(slack.get(task.name)!) < 1e-9 * Math.max(1, total)).map((task) => task.name), earlyFinish, slack };
+  return {
+    total,
+    critical: tasks
+      .filter((task) => Math.abs(slack.get(task.name)!) < 1e-9 * Math.max(1, total))
+      .map((task) => task.name),
+    earlyFinish,
+    slack,
+  };
 }

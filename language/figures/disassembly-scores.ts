@@ -2,7 +2,8 @@
 // Step counts and summed times are shown together; the indices are laid down for named products only, and a score here is no label.
 
 /** What a person does, as far as counting steps goes. */
-export type CountedAct = "isolate mains" | "part off" | "change tool" | "take first tool" | "lay tool down" | "fastener out" | "unplug";
+export type CountedAct =
+  "isolate mains" | "part off" | "change tool" | "take first tool" | "lay tool down" | "fastener out" | "unplug";
 
 /** Acts that end a step. A first tool taken up, a tool laid down, a fastener or a plug undone end none. */
 const ENDS_STEP: Readonly<Record<CountedAct, boolean>> = {
@@ -69,9 +70,20 @@ export const FASTENER_POINTS: Readonly<Record<FastenerStanding, number>> = { reu
 
 /** Tools that the EU ecodesign rules call basic. Source: Regulation (EU) 2023/1670, definition 50, as quoted (read). */
 export const BASIC_TOOLS: readonly string[] = [
-  "screwdriver for slotted, cross recess and hexalobular heads", "hexagon socket key", "combination wrench", "combination pliers",
+  "screwdriver for slotted, cross recess and hexalobular heads",
+  "hexagon socket key",
+  "combination wrench",
+  "combination pliers",
   "pliers for stripping and crimping",
-  "half-round nose pliers", "diagonal cutters", "multigrip pliers", "locking pliers", "prying lever", "tweezers", "magnifying glass", "spudger", "pick",
+  "half-round nose pliers",
+  "diagonal cutters",
+  "multigrip pliers",
+  "locking pliers",
+  "prying lever",
+  "tweezers",
+  "magnifying glass",
+  "spudger",
+  "pick",
 ];
 
 /** The six scores of the EU index, 1 to 5 points each. */
@@ -89,7 +101,10 @@ export interface EuScores {
  * Units: points -> points. Valid for smartphones and slate tablets. Source: Regulation (EU) 2023/1669, Annex IV point 5 (read second-hand).
  */
 export function euIndex(scores: EuScores): number {
-  return 0.25 * scores.depth + 0.15 * (scores.fasteners + scores.tools + scores.spareParts + scores.softwareUpdates + scores.information);
+  return (
+    0.25 * scores.depth +
+    0.15 * (scores.fasteners + scores.tools + scores.spareParts + scores.softwareUpdates + scores.information)
+  );
 }
 
 /**
@@ -115,7 +130,8 @@ export const FRENCH_COEFFICIENTS = {
 
 /** Score of a criterion of the French index out of 20: sum of sub-score x coefficient. Throws RangeError unless there are as many of both. Source: as above. */
 export function frenchCriterion(subScores: readonly number[], coefficients: readonly number[]): number {
-  if (subScores.length !== coefficients.length) throw new RangeError(`${coefficients.length} sub-scores are due, got ${subScores.length}`);
+  if (subScores.length !== coefficients.length)
+    throw new RangeError(`${coefficients.length} sub-scores are due, got ${subScores.length}`);
   return subScores.reduce((sum, score, at) => sum + score * coefficients[at]!, 0);
 }
 
@@ -137,13 +153,47 @@ export function joinClass(kind: string): JoinClass | undefined {
 
 /** Our own mapping of kinds to the classes. */
 export const JOIN_CLASSES: readonly (readonly [kind: string, join: JoinClass])[] = [
-  ...([
-    "screw", "bolt", "nut", "lock-nut", "stud", "set-screw", "captive-screw", "plug", "clip-nut", "clip", "circlip", "connector", "terminal", "gland",
-    "hose", "pipe-union",
-    "screwed", "slide-fit", "spline", "dowel", "taper", "magnetic", "press-fit", "spring",
-  ] as const).map((kind) => [kind, "A"] as const),
-  ...([
-    "cable-tie", "split-pin", "tab-washer", "pinch-clamp", "gasket", "sealant", "lock-wire", "rivet", "splice", "stake",
-  ] as const).map((kind) => [kind, "B"] as const),
+  ...(
+    [
+      "screw",
+      "bolt",
+      "nut",
+      "lock-nut",
+      "stud",
+      "set-screw",
+      "captive-screw",
+      "plug",
+      "clip-nut",
+      "clip",
+      "circlip",
+      "connector",
+      "terminal",
+      "gland",
+      "hose",
+      "pipe-union",
+      "screwed",
+      "slide-fit",
+      "spline",
+      "dowel",
+      "taper",
+      "magnetic",
+      "press-fit",
+      "spring",
+    ] as const
+  ).map((kind) => [kind, "A"] as const),
+  ...(
+    [
+      "cable-tie",
+      "split-pin",
+      "tab-washer",
+      "pinch-clamp",
+      "gasket",
+      "sealant",
+      "lock-wire",
+      "rivet",
+      "splice",
+      "stake",
+    ] as const
+  ).map((kind) => [kind, "B"] as const),
   ...(["weld", "solder", "shrink-fit", "adhesive"] as const).map((kind) => [kind, "C"] as const),
 ];

@@ -9,7 +9,12 @@ import { aidCaution, argument, missing, plain, step, quantityIn, siIn, sizeIn, t
 
 /** The kinds that a drive of the language may mean in the table: a cross recess of type H or Z is in both. */
 const kindsOf: Readonly<Record<string, readonly DriveKind[]>> = {
-  hex: ["hex"], square: ["square"], "hex-socket": ["hex-socket"], hexalobular: ["hexalobular"], "cross-ph": ["cross", "cross-ph"], "cross-pz": ["cross"],
+  hex: ["hex"],
+  square: ["square"],
+  "hex-socket": ["hex-socket"],
+  hexalobular: ["hexalobular"],
+  "cross-ph": ["cross", "cross-ph"],
+  "cross-pz": ["cross"],
 };
 
 /** Width across flats in m of a row; `undefined` for a numbered drive. */
@@ -29,11 +34,16 @@ let byThread: ReadonlyMap<string, readonly DriveRow[]> | undefined;
 const sameWidth = (a: number, b: number): boolean => Math.abs(a - b) <= 0.005 * b;
 
 /** A drive as declared: its width in m, or the number of a hexalobular or cross recess. */
-export interface DriveSize { readonly width?: number | undefined; readonly number?: number | undefined }
+export interface DriveSize {
+  readonly width?: number | undefined;
+  readonly number?: number | undefined;
+}
 
 const fits = (row: DriveRow, size: DriveSize): boolean => {
   const width = rowWidth(row);
-  return width === undefined ? size.number !== undefined && Number(row.size) === size.number : size.width !== undefined && sameWidth(size.width, width);
+  return width === undefined
+    ? size.number !== undefined && Number(row.size) === size.number
+    : size.width !== undefined && sameWidth(size.width, width);
 };
 
 /** Threads that a tool size may mean, with the standards that say so. Source: the head standards, through the table. */
@@ -57,7 +67,8 @@ export function driveFinding(size: ThreadSize, drive: string, given: DriveSize):
   const rows = rowsForThread(size.nominal, drive);
   if (rows.length === 0 || rows.some((row) => fits(row, given))) return undefined;
   return {
-    usual: unique(rows.map(shownSize)), threads: unique(threadsForDrive(drive, given).map((row) => row.thread)),
+    usual: unique(rows.map(shownSize)),
+    threads: unique(threadsForDrive(drive, given).map((row) => row.thread)),
     source: unique(rows.map((row) => row.standard)).join(", "),
   };
 }
@@ -75,15 +86,37 @@ function shownSize(row: DriveRow): string {
 export const heavyHexWidth = (diameter: number): number => 1.5 * diameter + 0.003175;
 
 /** Hexalobular sockets by number: diameters over and between the lobes in mm. Source: ISO 10664 (read through a published table). */
-export const hexalobularSockets: ReadonlyMap<number, { readonly over: number; readonly between: number }> = new Map([
-  [6, 1.75, 1.205], [8, 2.4, 1.67], [10, 2.8, 1.98], [15, 3.35, 2.35], [20, 3.95, 2.75], [25, 4.5, 3.16], [30, 5.6, 3.95], [40, 6.75, 4.76], [45, 7.93, 5.55],
-  [50, 8.95, 6.36], [55, 11.35, 7.92], [60, 13.45, 9.48], [70, 15.7, 11.08], [80, 17.75, 12.64], [90, 20.2, 14.22], [100, 22.4, 15.81],
-].map(([number, over, between]) => [number!, { over: over!, between: between! }]));
+export const hexalobularSockets: ReadonlyMap<number, { readonly over: number; readonly between: number }> = new Map(
+  [
+    [6, 1.75, 1.205],
+    [8, 2.4, 1.67],
+    [10, 2.8, 1.98],
+    [15, 3.35, 2.35],
+    [20, 3.95, 2.75],
+    [25, 4.5, 3.16],
+    [30, 5.6, 3.95],
+    [40, 6.75, 4.76],
+    [45, 7.93, 5.55],
+    [50, 8.95, 6.36],
+    [55, 11.35, 7.92],
+    [60, 13.45, 9.48],
+    [70, 15.7, 11.08],
+    [80, 17.75, 12.64],
+    [90, 20.2, 14.22],
+    [100, 22.4, 15.81],
+  ].map(([number, over, between]) => [number!, { over: over!, between: between! }]),
+);
 
 /** Cross recesses by number: wing width b and gap g in mm. Source: ISO 4757 (read through a published table). */
-export const crossRecesses: ReadonlyMap<number, { readonly wing: number; readonly gap: number }> = new Map([
-  [0, 0.61, 0.81], [1, 0.97, 1.27], [2, 1.47, 2.29], [3, 2.41, 3.81], [4, 3.48, 5.08],
-].map(([number, wing, gap]) => [number!, { wing: wing!, gap: gap! }]));
+export const crossRecesses: ReadonlyMap<number, { readonly wing: number; readonly gap: number }> = new Map(
+  [
+    [0, 0.61, 0.81],
+    [1, 0.97, 1.27],
+    [2, 1.47, 2.29],
+    [3, 2.41, 3.81],
+    [4, 3.48, 5.08],
+  ].map(([number, wing, gap]) => [number!, { wing: wing!, gap: gap! }]),
+);
 
 /** Cross recess driver by screw gauge of wood and sheet screws. Source: published trade pages; machine screws differ at #10 (ASME B18.6.3: 2). */
 export function driverForGauge(gauge: number): number | undefined {
@@ -96,23 +129,37 @@ const driveWords = ["hex", "hex-socket", "hexalobular", "square", "cross-ph", "c
 export const spannerFigure: Figure = {
   name: "spanner",
   title: "Tool size of a thread",
-  arguments: [argument("size", "size", "the thread"), argument("drive", "word", "what the tool grips", { optional: true, default: "hex", words: driveWords })],
+  arguments: [
+    argument("size", "size", "the thread"),
+    argument("drive", "word", "what the tool grips", { optional: true, default: "hex", words: driveWords }),
+  ],
   validity: "standard heads; makers use others, flange and small-series heads above all",
-  source: "ISO 272, ISO 4014, ISO 4032, ISO 4762, ISO 4757, ISO 10664, ASME B18.2, B18.3, B18.6.3 and those named (read through published tables)",
+  source:
+    "ISO 272, ISO 4014, ISO 4032, ISO 4762, ISO 4757, ISO 10664, ASME B18.2, B18.3, B18.6.3 and those named (read through published tables)",
   examples: ["M6", "M8 hexalobular", "3/8-16"],
   run(inputs) {
-    const lacking = missing(spannerFigure, inputs), size = sizeIn(inputs, "size"), drive = textIn(inputs, "drive") ?? "hex";
+    const lacking = missing(spannerFigure, inputs),
+      size = sizeIn(inputs, "size"),
+      drive = textIn(inputs, "drive") ?? "hex";
     if (lacking || !size) return lacking ?? { says: "spanner needs a thread size" };
     const rows = rowsForThread(size.nominal, drive);
     if (rows.length === 0) {
-      return { says: `no table gives ${size.nominal} with drive ${drive}`, nearest: driveWords.filter((word) => rowsForThread(size.nominal, word).length > 0) };
+      return {
+        says: `no table gives ${size.nominal} with drive ${drive}`,
+        nearest: driveWords.filter((word) => rowsForThread(size.nominal, word).length > 0),
+      };
     }
     return {
-      values: unique(rows.map(shownSize)).map((shown) => plain(shown, unique(rows.filter((row) => shownSize(row) === shown).map(named)))),
-      formula: "from the table", steps: [step("heads looked up", rows.length)],
-      assumptions: rows.some((row) => row.status === "memory") ? rows.filter((row) => row.status === "memory").map((row) => `${row.standard}: from memory`)
+      values: unique(rows.map(shownSize)).map((shown) =>
+        plain(shown, unique(rows.filter((row) => shownSize(row) === shown).map(named))),
+      ),
+      formula: "from the table",
+      steps: [step("heads looked up", rows.length)],
+      assumptions: rows.some((row) => row.status === "memory")
+        ? rows.filter((row) => row.status === "memory").map((row) => `${row.standard}: from memory`)
         : [],
-      source: spannerFigure.source, caution: aidCaution,
+      source: spannerFigure.source,
+      caution: aidCaution,
     };
   },
 };
@@ -122,19 +169,34 @@ export const threadFromSpannerFigure: Figure = {
   title: "Threads that a tool size may mean",
   arguments: [
     argument("width", "length", "width across flats", { optional: true, default: "give a number instead" }),
-    argument("number", "number", "hexalobular or cross recess number", { optional: true, default: "give a width instead" }),
+    argument("number", "number", "hexalobular or cross recess number", {
+      optional: true,
+      default: "give a width instead",
+    }),
     argument("drive", "word", "what the tool grips", { optional: true, default: "hex", words: driveWords }),
   ],
-  validity: spannerFigure.validity, source: spannerFigure.source, examples: ["10 mm", "9/16 in", "number 30 drive hexalobular"],
+  validity: spannerFigure.validity,
+  source: spannerFigure.source,
+  examples: ["10 mm", "9/16 in", "number 30 drive hexalobular"],
   run(inputs) {
-    const drive = textIn(inputs, "drive") ?? "hex", width = siIn(inputs, "width"), number = typeof inputs["number"] === "number" ? inputs["number"] : undefined;
+    const drive = textIn(inputs, "drive") ?? "hex",
+      width = siIn(inputs, "width"),
+      number = typeof inputs["number"] === "number" ? inputs["number"] : undefined;
     if (width === undefined && number === undefined) return { says: "thread-from-spanner needs a width or a number" };
-    const rows = threadsForDrive(drive, { width, number }), written = quantityIn(inputs, "width")?.written ?? String(number);
-    if (rows.length === 0) return { says: `no table gives a thread for drive ${drive} ${written}`, nearest: nearestSizes(drive, width) };
+    const rows = threadsForDrive(drive, { width, number }),
+      written = quantityIn(inputs, "width")?.written ?? String(number);
+    if (rows.length === 0)
+      return { says: `no table gives a thread for drive ${drive} ${written}`, nearest: nearestSizes(drive, width) };
     return {
-      values: unique(rows.map((row) => row.thread)).map((thread) => plain(thread, unique(rows.filter((row) => row.thread === thread).map(named)))),
-      formula: "from the table", steps: [step("tool size looked up", written)],
-      assumptions: rows.filter((row) => row.status === "memory").map((row) => `${row.thread} by ${row.standard}: from memory`), source: spannerFigure.source,
+      values: unique(rows.map((row) => row.thread)).map((thread) =>
+        plain(thread, unique(rows.filter((row) => row.thread === thread).map(named))),
+      ),
+      formula: "from the table",
+      steps: [step("tool size looked up", written)],
+      assumptions: rows
+        .filter((row) => row.status === "memory")
+        .map((row) => `${row.thread} by ${row.standard}: from memory`),
+      source: spannerFigure.source,
       caution: aidCaution,
     };
   },

@@ -3,7 +3,14 @@
 import { argument, numberIn, plain, result, step, type Figure } from "./figure.ts";
 import { hazardFigure, highest, highestIn, lowest, shown } from "./hazard-figure.ts";
 import { STATIC_FIELD_LIMITS, magnetKeepOut, magnetPull } from "./magnets.ts";
-import { GAS_ENERGY_NOTICE, STANDARD_GRAVITY, TNT_ENERGY, gasEnergy, heightEnergy, springEnergy } from "./stored-energy.ts";
+import {
+  GAS_ENERGY_NOTICE,
+  STANDARD_GRAVITY,
+  TNT_ENERGY,
+  gasEnergy,
+  heightEnergy,
+  springEnergy,
+} from "./stored-energy.ts";
 
 /** Pressure of the surroundings that gauge pressures count from, Pa. */
 const ATMOSPHERE = 101325;
@@ -16,7 +23,10 @@ export const spring: Figure = hazardFigure({
   arguments: [
     argument("force", "force", "force of the spring at that deflection"),
     argument("deflection", "length", "deflection from free, at the force given"),
-    argument("until", "length", "deflection at which it lets go of the energy", { optional: true, default: "0 mm: let out fully" }),
+    argument("until", "length", "deflection at which it lets go of the energy", {
+      optional: true,
+      default: "0 mm: let out fully",
+    }),
   ],
   validity: "springs with a straight characteristic; not disc springs or gas springs",
   source: "Textbook: E = k (x2² - x1²)/2",
@@ -28,7 +38,11 @@ export const spring: Figure = hazardFigure({
     const rate = force / x2;
     const energy = springEnergy(rate, x2, x1);
     return {
-      values: [result("energy", energy, "J"), plain("spring rate", rate / 1000, "N/mm"), result("same as 1 kg falling", energy / STANDARD_GRAVITY, "m")],
+      values: [
+        result("energy", energy, "J"),
+        plain("spring rate", rate / 1000, "N/mm"),
+        result("same as 1 kg falling", energy / STANDARD_GRAVITY, "m"),
+      ],
       formula: "E = k (x2² - x1²) / 2, k = F / x2",
       steps: [
         step(`k = ${shown(force)} N / ${shown(x2 * 1000)} mm = ${shown(rate / 1000)} N/mm`),
@@ -52,7 +66,10 @@ export const fall: Figure = hazardFigure({
     const [mass, height] = [highest(inputs, "mass"), highest(inputs, "height")];
     const energy = heightEnergy(mass, height);
     return {
-      values: [result("energy", energy, "J"), plain("speed at the floor", Math.sqrt(2 * STANDARD_GRAVITY * height), "m/s")],
+      values: [
+        result("energy", energy, "J"),
+        plain("speed at the floor", Math.sqrt(2 * STANDARD_GRAVITY * height), "m/s"),
+      ],
       formula: "E = m g h",
       steps: [step(`${shown(mass)} kg x 9.80665 m/s² x ${shown(height)} m = ${shown(energy)} J`)],
     };
@@ -67,22 +84,34 @@ export const gas: Figure = hazardFigure({
   arguments: [
     argument("pressure", "pressure", "gauge pressure"),
     argument("volume", "volume", "volume of the gas"),
-    argument("heat-ratio", "number", "ratio of the specific heats, above 1", { optional: true, default: "1.4 (air, nitrogen)" }),
+    argument("heat-ratio", "number", "ratio of the specific heats, above 1", {
+      optional: true,
+      default: "1.4 (air, nitrogen)",
+    }),
   ],
-  validity: "ideal gas above an atmosphere of 1.01325 bar; the three models differ by nearly two, so the one used is named",
-  source: "Isentropic and isothermal: two pneumatic test pages (read); Brode from memory; 100 kJ and 4.62 kJ/g: UC Berkeley EH&S (read)",
+  validity:
+    "ideal gas above an atmosphere of 1.01325 bar; the three models differ by nearly two, so the one used is named",
+  source:
+    "Isentropic and isothermal: two pneumatic test pages (read); Brode from memory; 100 kJ and 4.62 kJ/g: UC Berkeley EH&S (read)",
   examples: ["8 bar 50 L"],
   answer(inputs) {
     const pressure = highest(inputs, "pressure") + ATMOSPHERE;
     const volume = highest(inputs, "volume");
     const ratio = numberIn(inputs, "heat-ratio") ?? 1.4;
-    const of = (model: "isentropic" | "brode" | "isothermal"): number => gasEnergy(model, pressure, ATMOSPHERE, volume, ratio);
+    const of = (model: "isentropic" | "brode" | "isothermal"): number =>
+      gasEnergy(model, pressure, ATMOSPHERE, volume, ratio);
     const most = Math.max(of("isentropic"), of("brode"), of("isothermal"));
-    const steps = [step(`p1 = ${shown(pressure / 1e5)} bar absolute, p2 = 1.013 bar, V = ${shown(volume * 1000)} L, k = ${shown(ratio)}`)];
+    const steps = [
+      step(
+        `p1 = ${shown(pressure / 1e5)} bar absolute, p2 = 1.013 bar, V = ${shown(volume * 1000)} L, k = ${shown(ratio)}`,
+      ),
+    ];
     if (most > GAS_ENERGY_NOTICE) steps.push(step("Over 100 kJ: called highly hazardous by the rule cited"));
     return {
       values: [
-        result("largest of the models", most, "kJ"), result("isentropic", of("isentropic"), "kJ"), result("Brode", of("brode"), "kJ"),
+        result("largest of the models", most, "kJ"),
+        result("isentropic", of("isentropic"), "kJ"),
+        result("Brode", of("brode"), "kJ"),
         result("isothermal", of("isothermal"), "kJ"),
         result("same as TNT", most / TNT_ENERGY, "g"),
       ],
@@ -113,7 +142,10 @@ export const magnetPullFigure: Figure = hazardFigure({
     return {
       values: [result("pull", force, "N"), result("as the weight of", force / STANDARD_GRAVITY, "kg")],
       formula: "F = B² A / (2 µ0)",
-      steps: [step(`A = ${shown(area * 1e4)} cm²`), step(`(${shown(flux)} T)² x ${shown(area)} m² / (2 x 1.257e-6 H/m) = ${shown(force)} N`)],
+      steps: [
+        step(`A = ${shown(area * 1e4)} cm²`),
+        step(`(${shown(flux)} T)² x ${shown(area)} m² / (2 x 1.257e-6 H/m) = ${shown(force)} N`),
+      ],
     };
   },
 });
@@ -133,14 +165,18 @@ export const magnetDistance: Figure = hazardFigure({
   examples: ["1300 mT 20 cm3"],
   answer(inputs) {
     const [remanence, volume, limit] = [
-      highest(inputs, "remanence"), highest(inputs, "volume"), inputs["limit"] === undefined ? STATIC_FIELD_LIMITS.implant : lowest(inputs, "limit"),
+      highest(inputs, "remanence"),
+      highest(inputs, "volume"),
+      inputs["limit"] === undefined ? STATIC_FIELD_LIMITS.implant : lowest(inputs, "limit"),
     ];
     const distance = magnetKeepOut(remanence, volume, limit);
     return {
       values: [result("keep out to", Math.ceil(distance * 100 - 1e-9) / 100, "cm")],
       formula: "d = (Br V / (2 pi B))^(1/3), from the nearest face",
       steps: [
-        step(`(${shown(remanence)} T x ${shown(volume * 1e6)} cm³ / (2 pi x ${shown(limit * 1000)} mT))^(1/3) = ${shown(distance * 100)} cm, rounded up`),
+        step(
+          `(${shown(remanence)} T x ${shown(volume * 1e6)} cm³ / (2 pi x ${shown(limit * 1000)} mT))^(1/3) = ${shown(distance * 100)} cm, rounded up`,
+        ),
       ],
       assumptions: inputs["limit"] === undefined ? ["limit 0.5 mT, people with an implant"] : [],
     };

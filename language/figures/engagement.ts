@@ -1,6 +1,18 @@
 // How far a screw must go in, how long it should be, and whether a used locking nut still grips. SI. It flags lengths; it chooses none.
 
-import { aidCaution, argument, isFigureError, missing, plain, result, siIn, sizeIn, step, textIn, type Figure } from "./figure.ts";
+import {
+  aidCaution,
+  argument,
+  isFigureError,
+  missing,
+  plain,
+  result,
+  siIn,
+  sizeIn,
+  step,
+  textIn,
+  type Figure,
+} from "./figure.ts";
 import { selfLockingLimits } from "./self-locking-nuts.ts";
 import { threadOf } from "./threads.ts";
 
@@ -10,18 +22,28 @@ export type TappedMaterial = "steel" | "cast-iron" | "brass" | "aluminium";
  * Least engaged length in diameters. Steel 1.0 (read; makers ask up to 1.25), aluminium 2.0 (read; others 1.5 to 2.0), cast iron and brass 1.5
  * (common practice, from memory). Source: thread engagement guides and an engine maker's manual.
  */
-export const leastEngagement: Readonly<Record<TappedMaterial, number>> = { steel: 1, "cast-iron": 1.5, brass: 1.5, aluminium: 2 };
+export const leastEngagement: Readonly<Record<TappedMaterial, number>> = {
+  steel: 1,
+  "cast-iron": 1.5,
+  brass: 1.5,
+  aluminium: 2,
+};
 
 /**
  * Engaged length at which bolt and equally strong internal thread give way together, Le = (D - 0.938194 P)² / (D - 0.64952 P). Units: m -> m.
  * Source: published engagement calculation (its print leaves out the P in the numerator).
  */
-export const engagementLength = (diameter: number, pitch: number): number => (diameter - 0.938194 * pitch) ** 2 / (diameter - 0.64952 * pitch);
+export const engagementLength = (diameter: number, pitch: number): number =>
+  (diameter - 0.938194 * pitch) ** 2 / (diameter - 0.64952 * pitch);
 
 /** The same in a weaker material: Le x tensile strength of the bolt / of the tapped material. Units: m, Pa, Pa -> m. */
-export const engagementInWeaker = (length: number, boltStrength: number, tappedStrength: number): number => length * Math.max(1, boltStrength / tappedStrength);
+export const engagementInWeaker = (length: number, boltStrength: number, tappedStrength: number): number =>
+  length * Math.max(1, boltStrength / tappedStrength);
 
-export interface LengthRange { readonly least: number; readonly most: number }
+export interface LengthRange {
+  readonly least: number;
+  readonly most: number;
+}
 
 /**
  * Plausible nominal length of a screw in a tapped hole: grip + engagement .. grip + engagement + 3 d. Units: m. Below: it may not hold; above:
@@ -36,8 +58,10 @@ export const screwLength = (grip: number, diameter: number, material: TappedMate
  * Plausible nominal length of a bolt with a nut: grip + 0.8 d nut + 1 pitch .. grip + 0.9 d nut + 5 pitches. Units: m.
  * Source: Naval Ships' Technical Manual ch. 075 as quoted (1 to 5 threads through the nut); nut height 0.8 to 0.9 d.
  */
-export const boltLength = (grip: number, diameter: number, pitch: number): LengthRange =>
-  ({ least: grip + 0.8 * diameter + pitch, most: grip + 0.9 * diameter + 5 * pitch });
+export const boltLength = (grip: number, diameter: number, pitch: number): LengthRange => ({
+  least: grip + 0.8 * diameter + pitch,
+  most: grip + 0.9 * diameter + 5 * pitch,
+});
 
 /** A length outside its plausible range; `undefined` says nothing. Half a millimetre either way is left to rounding. */
 export const lengthFinding = (length: number, range: LengthRange): "short" | "long" | undefined =>
@@ -47,20 +71,28 @@ export const engagementFigure: Figure = {
   name: "engagement",
   title: "Thread engagement and plausible screw length",
   arguments: [
-    argument("size", "size", "the thread"), argument("grip", "length", "sum of the plates it passes", { optional: true, default: "engagement only" }),
-    argument("into", "word", "what the thread is cut in, or a nut",
-      { optional: true, default: "steel", words: ["steel", "cast-iron", "brass", "aluminium", "nut"] }),
+    argument("size", "size", "the thread"),
+    argument("grip", "length", "sum of the plates it passes", { optional: true, default: "engagement only" }),
+    argument("into", "word", "what the thread is cut in, or a nut", {
+      optional: true,
+      default: "steel",
+      words: ["steel", "cast-iron", "brass", "aluminium", "nut"],
+    }),
   ],
   validity: "standard threads, full profile; chamfers and countersinks add to the length",
-  source: "published thread engagement guides; Naval Ships' Technical Manual ch. 075 as quoted; length ranges common practice",
+  source:
+    "published thread engagement guides; Naval Ships' Technical Manual ch. 075 as quoted; length ranges common practice",
   examples: ["M8 20 mm", "M10 30 mm aluminium"],
   run(inputs) {
-    const lacking = missing(engagementFigure, inputs), size = sizeIn(inputs, "size");
+    const lacking = missing(engagementFigure, inputs),
+      size = sizeIn(inputs, "size");
     if (lacking || !size) return lacking ?? { says: "engagement needs a thread size" };
     const thread = threadOf(size);
     if (isFigureError(thread)) return thread;
-    const into = textIn(inputs, "into") ?? "steel", grip = siIn(inputs, "grip"), { diameter, pitch } = thread;
-    const material = into === "nut" ? undefined : into as TappedMaterial;
+    const into = textIn(inputs, "into") ?? "steel",
+      grip = siIn(inputs, "grip"),
+      { diameter, pitch } = thread;
+    const material = into === "nut" ? undefined : (into as TappedMaterial);
     const values = [result("equal-strength engagement", engagementLength(diameter, pitch), "mm")];
     if (material) values.unshift(result("least engagement", leastEngagement[material] * diameter, "mm"));
     if (grip !== undefined) {
@@ -70,10 +102,13 @@ export const engagementFigure: Figure = {
       if (found) values.push(plain("finding", `${found === "short" ? "shorter" : "longer"} than plausible`));
     }
     return {
-      values, formula: "Le = (D - 0.938194 P)² / (D - 0.64952 P); length = grip + engagement to + 3 d, or grip + nut + 1 to 5 pitches",
+      values,
+      formula:
+        "Le = (D - 0.938194 P)² / (D - 0.64952 P); length = grip + engagement to + 3 d, or grip + nut + 1 to 5 pitches",
       steps: [step("share of the diameter", engagementLength(diameter, pitch) / diameter)],
       assumptions: textIn(inputs, "into") === undefined ? ["tapped in steel"] : [],
-      source: engagementFigure.source, caution: aidCaution,
+      source: engagementFigure.source,
+      caution: aidCaution,
     };
   },
 };
@@ -81,23 +116,38 @@ export const engagementFigure: Figure = {
 export const lockingNutFigure: Figure = {
   name: "locking-nut",
   title: "Least drag of a used self-locking nut",
-  arguments: [argument("size", "size", "unified thread of the nut"),
-    argument("torque", "torque", "drag measured without axial load", { optional: true, default: "limit only" })],
-  validity: "two threads through the nut, no axial load, torque to start it turning again; the army's and the civil limits are two sets, never mixed",
+  arguments: [
+    argument("size", "size", "unified thread of the nut"),
+    argument("torque", "torque", "drag measured without axial load", { optional: true, default: "limit only" }),
+  ],
+  validity:
+    "two threads through the nut, no axial load, torque to start it turning again; the army's and the civil limits are two sets, never mixed",
   source: "TM 1-1500-204-23-6 Table 2-8 (US Army); AC 43.13-1B Table 7-2 (US FAA)",
   examples: ["1/2-20 17 lbf·in"],
   run(inputs) {
-    const lacking = missing(lockingNutFigure, inputs), size = sizeIn(inputs, "size"), measured = siIn(inputs, "torque");
+    const lacking = missing(lockingNutFigure, inputs),
+      size = sizeIn(inputs, "size"),
+      measured = siIn(inputs, "torque");
     if (lacking || !size) return lacking ?? { says: "locking-nut needs a thread size" };
     const limits = selfLockingLimits(size.designation.split(" ")[0]!);
     if (isFigureError(limits)) return limits;
     const values = [];
     if (limits.breakaway !== undefined) values.push(result("least breakaway torque, army", limits.breakaway, "lbf·in"));
-    if (limits.prevailing !== undefined) values.push(result("least prevailing torque, civil aviation", limits.prevailing, "lbf·in"));
+    if (limits.prevailing !== undefined)
+      values.push(result("least prevailing torque, civil aviation", limits.prevailing, "lbf·in"));
     if (measured !== undefined) {
-      const below = [limits.breakaway, limits.prevailing].filter((limit) => limit !== undefined && measured < limit * (1 - 1e-9)).length;
+      const below = [limits.breakaway, limits.prevailing].filter(
+        (limit) => limit !== undefined && measured < limit * (1 - 1e-9),
+      ).length;
       if (below > 0) values.push(plain("finding", "under the least drag: renew the nut"));
     }
-    return { values, formula: "from the table", steps: [step("thread looked up", size.designation)], assumptions: [], source: lockingNutFigure.source, caution: aidCaution };
+    return {
+      values,
+      formula: "from the table",
+      steps: [step("thread looked up", size.designation)],
+      assumptions: [],
+      source: lockingNutFigure.source,
+      caution: aidCaution,
+    };
   },
 };

@@ -39,7 +39,11 @@ export interface ResultValue {
   readonly unit: string | undefined;
 }
 
-export interface ResultStep { readonly text: string; readonly value: number | string | undefined; readonly unit: string | undefined }
+export interface ResultStep {
+  readonly text: string;
+  readonly value: number | string | undefined;
+  readonly unit: string | undefined;
+}
 
 export interface FigureResult {
   /** The main one first. */
@@ -53,7 +57,10 @@ export interface FigureResult {
 }
 
 /** A question that has no answer: a size outside the tables, a unit of another kind, a missing argument. A value, never thrown. */
-export interface FigureError { readonly says: string; readonly nearest?: readonly string[] }
+export interface FigureError {
+  readonly says: string;
+  readonly nearest?: readonly string[];
+}
 
 export interface Figure {
   /** As typed behind `calc`; letters, digits and hyphens. */
@@ -74,7 +81,12 @@ export const isFigureError = (result: object): result is FigureError => "says" i
 export const aidCaution = "An aid only: the maker's data, local codes and licensed or authorised persons come first";
 
 /** Declares an argument; the units come from the table of units. */
-export function argument(name: string, takes: Takes, about: string, more: Omit<FigureArgument, "name" | "takes" | "about" | "units"> = {}): FigureArgument {
+export function argument(
+  name: string,
+  takes: Takes,
+  about: string,
+  more: Omit<FigureArgument, "name" | "takes" | "about" | "units"> = {},
+): FigureArgument {
   return { name, about, takes, ...more, units: isDimension(takes) ? acceptedUnits(takes) : [] };
 }
 
@@ -83,7 +95,10 @@ export const isDimension = (takes: Takes): takes is Dimension => takes in dimens
 /** Canonical names of the units that a figure takes, those of the language first. */
 function acceptedUnits(dimension: Dimension): readonly string[] {
   const usual = usualUnits(dimension);
-  return [...usual, ...units.filter((unit) => unit.dimension === dimension && !usual.includes(unit.name)).map((unit) => unit.name)];
+  return [
+    ...usual,
+    ...units.filter((unit) => unit.dimension === dimension && !usual.includes(unit.name)).map((unit) => unit.name),
+  ];
 }
 
 /**
@@ -101,7 +116,8 @@ export function readArgument(wanted: FigureArgument, text: string): ArgumentValu
     return number ? number.value : { says: `${name}: "${text}" is no number; ${wanted.about}` };
   }
   if (takes === "word") {
-    const words = wanted.words ?? [], found = words.find((word) => word.toLowerCase() === text.trim().toLowerCase());
+    const words = wanted.words ?? [],
+      found = words.find((word) => word.toLowerCase() === text.trim().toLowerCase());
     return found ?? { says: `${name}: "${text}" is not among ${words.join(", ")}`, nearest: words };
   }
   if (takes === "class" || takes === "text") return text.trim();
@@ -110,8 +126,10 @@ export function readArgument(wanted: FigureArgument, text: string): ArgumentValu
   return { says: `${name}: ${quantity.problem}`, ...(quantity.nearest ? { nearest: quantity.nearest } : {}) };
 }
 
-const isQuantity = (value: unknown): value is Quantity => typeof value === "object" && value !== null && "dimension" in value;
-const isSize = (value: unknown): value is ThreadSize => typeof value === "object" && value !== null && "designation" in value;
+const isQuantity = (value: unknown): value is Quantity =>
+  typeof value === "object" && value !== null && "dimension" in value;
+const isSize = (value: unknown): value is ThreadSize =>
+  typeof value === "object" && value !== null && "designation" in value;
 
 /** The argument as a quantity, a size, a text or a number; `undefined` when it was left out or is of another shape. */
 export function quantityIn(inputs: FigureInputs, name: string): Quantity | undefined {
@@ -140,15 +158,24 @@ export function siIn(inputs: FigureInputs, name: string, end: "low" | "high" = "
 /** Every value of an argument that may stand several times. */
 export function listIn(inputs: FigureInputs, name: string): readonly ArgumentValue[] {
   const value = inputs[name];
-  return value === undefined ? [] : Array.isArray(value) ? value as readonly ArgumentValue[] : [value as ArgumentValue];
+  return value === undefined
+    ? []
+    : Array.isArray(value)
+      ? (value as readonly ArgumentValue[])
+      : [value as ArgumentValue];
 }
 
 /** The first argument that is due and was not given, as an error; `undefined` when all are there. */
 export function missing(figure: Pick<Figure, "name" | "arguments">, inputs: FigureInputs): FigureError | undefined {
   const lacking = figure.arguments.find((wanted) => !wanted.optional && inputs[wanted.name] === undefined);
   if (!lacking) return undefined;
-  const takes = isDimension(lacking.takes) ? `${dimensionNames[lacking.takes].title} in ${usualUnits(lacking.takes).join(", ")}` : lacking.about;
-  return { says: `${figure.name} needs ${lacking.name}: ${takes}`, ...(lacking.words ? { nearest: lacking.words } : {}) };
+  const takes = isDimension(lacking.takes)
+    ? `${dimensionNames[lacking.takes].title} in ${usualUnits(lacking.takes).join(", ")}`
+    : lacking.about;
+  return {
+    says: `${figure.name} needs ${lacking.name}: ${takes}`,
+    ...(lacking.words ? { nearest: lacking.words } : {}),
+  };
 }
 
 /** A value of a result, from SI into a unit of the table. */

@@ -2,7 +2,12 @@
 // Above a box an assessment is asked for; below it the guide promises nothing, and neither does this.
 
 /** Height of the hands. */
-export type HandHeight = "shoulder height and above" | "elbow to shoulder" | "knuckle to elbow" | "mid lower leg to knuckle" | "below mid lower leg";
+export type HandHeight =
+  | "shoulder height and above"
+  | "elbow to shoulder"
+  | "knuckle to elbow"
+  | "mid lower leg to knuckle"
+  | "below mid lower leg";
 
 /** One row of the filter, kg. */
 export interface FilterRow {
@@ -21,7 +26,11 @@ export const FILTER_ROWS: readonly FilterRow[] = [
 ];
 
 /** Starting or stopping and keeping a load moving by hand, kgf, and the distance without a rest, m. Source: HSE guide; HSE research report 228 (read). */
-export const PUSH_PULL = { startOrStop: { men: 20, women: 15 }, keepMoving: { men: 10, women: 7 }, distanceWithoutRest: 20 } as const;
+export const PUSH_PULL = {
+  startOrStop: { men: 20, women: 15 },
+  keepMoving: { men: 10, women: 7 },
+  distanceWithoutRest: 20,
+} as const;
 
 /** Reference masses of ISO 11228-1, kg: ideal conditions (read through a teaching note), women 20 to 45 (read; ages from memory), scope from 3 kg (read). */
 export const ISO_REFERENCE_MASS = { ideal: 25, women: 20, scopeFrom: 3 } as const;

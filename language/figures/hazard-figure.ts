@@ -77,5 +77,8 @@ export function outsideTable(figure: string, size: string, nearest: readonly str
 
 /** The two sizes of a table nearest to a wanted one, the smaller first. */
 export function nearestSizes(sizes: readonly number[], wanted: number): readonly number[] {
-  return [...sizes].sort((x, y) => Math.abs(x - wanted) - Math.abs(y - wanted)).slice(0, 2).sort((x, y) => x - y);
+  return [...sizes]
+    .sort((x, y) => Math.abs(x - wanted) - Math.abs(y - wanted))
+    .slice(0, 2)
+    .sort((x, y) => x - y);
 }

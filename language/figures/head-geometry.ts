@@ -1,7 +1,19 @@
 // Where a bolt head or nut bears: bearing diameters and clearance holes, and the pressure under them. Tables in mm, functions in SI.
 
 import { rounded } from "../quantities/quantity.ts";
-import { aidCaution, argument, isFigureError, missing, plain, step, result, siIn, sizeIn, textIn, type Figure } from "./figure.ts";
+import {
+  aidCaution,
+  argument,
+  isFigureError,
+  missing,
+  plain,
+  step,
+  result,
+  siIn,
+  sizeIn,
+  textIn,
+  type Figure,
+} from "./figure.ts";
 import { threadOf, type Thread } from "./threads.ts";
 import { findUnifiedThread } from "./unified-threads.ts";
 
@@ -19,7 +31,8 @@ interface BearingRow {
 }
 
 /** By nominal diameter in mm. Sources: ISO 4014, ISO 4762, ISO 273 (M4 to M24 read through published tables, the others from memory). */
-export const bearingRows: ReadonlyMap<number, BearingRow> = new Map(rows(`
+export const bearingRows: ReadonlyMap<number, BearingRow> = new Map(
+  rows(`
   1.6 2.27 2.72 1.7 1.8 2 memory
   2 3.07 3.48 2.2 2.4 2.6 memory
   2.5 4.07 4.18 2.7 2.9 3.1 memory
@@ -40,17 +53,25 @@ export const bearingRows: ReadonlyMap<number, BearingRow> = new Map(rows(`
   24 33.61 34.81 25 26 28 read
   27 38 - 28 30 32 memory
   30 42.75 - 31 33 35 memory
-  36 51.11 - 37 39 42 memory`));
+  36 51.11 - 37 39 42 memory`),
+);
 
 function rows(text: string): [number, BearingRow][] {
-  return text.trim().split("\n").map((line) => {
-    const [d, hex, cap, close, medium, loose, status] = line.trim().split(" ");
-    const row: BearingRow = {
-      hex: Number(hex), cap: cap === "-" ? undefined : Number(cap), close: Number(close), medium: Number(medium), loose: Number(loose),
-      status: status === "read" ? "read" : "memory",
-    };
-    return [Number(d), row];
-  });
+  return text
+    .trim()
+    .split("\n")
+    .map((line) => {
+      const [d, hex, cap, close, medium, loose, status] = line.trim().split(" ");
+      const row: BearingRow = {
+        hex: Number(hex),
+        cap: cap === "-" ? undefined : Number(cap),
+        close: Number(close),
+        medium: Number(medium),
+        loose: Number(loose),
+        status: status === "read" ? "read" : "memory",
+      };
+      return [Number(d), row];
+    });
 }
 
 /** Where a head bears; diameters in m. */
@@ -76,19 +97,29 @@ export function bearingOf(thread: Thread, head: HeadKind): Bearing | undefined {
     const hole = findUnifiedThread(thread.designation.split(" ")[0]!)?.clearance.normalInches;
     if (!hole) return undefined;
     const outer = 0.95 * inchHeadWidth * thread.diameter;
-    return { ...bearing(outer, hole * 0.0254), assumption: "bearing face 0.95 of a head 1.5 d wide (ASME B18.2.1, from memory)" };
+    return {
+      ...bearing(outer, hole * 0.0254),
+      assumption: "bearing face 0.95 of a head 1.5 d wide (ASME B18.2.1, from memory)",
+    };
   }
   const row = bearingRows.get(Number((thread.diameter * 1e3).toPrecision(6)));
   if (!row) return undefined;
   const outer = head === "socket-cap" && row.cap !== undefined ? row.cap : row.hex;
-  const substituted = head === "socket-cap" && row.cap === undefined ? "bearing face of a hexagon head taken for the socket head" : undefined;
+  const substituted =
+    head === "socket-cap" && row.cap === undefined
+      ? "bearing face of a hexagon head taken for the socket head"
+      : undefined;
   return { ...bearing(outer / 1e3, row.medium / 1e3), assumption: substituted };
 }
 
-const bearing = (outer: number, hole: number): Omit<Bearing, "assumption"> => ({ outer, hole, mean: (outer + hole) / 2 });
+const bearing = (outer: number, hole: number): Omit<Bearing, "assumption"> => ({
+  outer,
+  hole,
+  mean: (outer + hole) / 2,
+});
 
 /** Bearing area under a head, pi/4 (dw² - dh²). Units: m, m -> m². Source: VDI 2230-1 (read second-hand). */
-export const bearingArea = (outer: number, hole: number): number => Math.PI / 4 * (outer * outer - hole * hole);
+export const bearingArea = (outer: number, hole: number): number => (Math.PI / 4) * (outer * outer - hole * hole);
 
 /** Pressure under a head, p = F / A. Units: N, m, m -> Pa. Source: VDI 2230-1 (read second-hand). */
 export const bearingPressure = (force: number, outer: number, hole: number): number => force / bearingArea(outer, hole);
@@ -97,14 +128,18 @@ export const bearingFigure: Figure = {
   name: "bearing",
   title: "Clearance holes, bearing of the head and pressure under it",
   arguments: [
-    argument("size", "size", "the thread"), argument("preload", "force", "force under the head", { optional: true, default: "sizes only" }),
+    argument("size", "size", "the thread"),
+    argument("preload", "force", "force under the head", { optional: true, default: "sizes only" }),
     argument("head", "word", "shape of the head", { optional: true, default: "hex", words: ["hex", "socket-cap"] }),
   ],
   validity: "metric M1.6 to M36, unified sizes with a clearance hole in the table; plain heads without washer",
-  source: "ISO 4014, ISO 4762, ISO 273, ASME B18.2.8 (read through published tables; below M4 and above M24 from memory)",
+  source:
+    "ISO 4014, ISO 4762, ISO 273, ASME B18.2.8 (read through published tables; below M4 and above M24 from memory)",
   examples: ["M10", "M10 29.6 kN"],
   run(inputs) {
-    const lacking = missing(bearingFigure, inputs), size = sizeIn(inputs, "size"), preload = siIn(inputs, "preload");
+    const lacking = missing(bearingFigure, inputs),
+      size = sizeIn(inputs, "size"),
+      preload = siIn(inputs, "preload");
     if (lacking || !size) return lacking ?? { says: "bearing needs a thread size" };
     const thread = threadOf(size);
     if (isFigureError(thread)) return thread;
@@ -114,15 +149,28 @@ export const bearingFigure: Figure = {
     const holes = thread.unified?.clearance;
     return {
       values: [
-        ...(preload === undefined ? [] : [result("pressure under the head", bearingPressure(preload, under.outer, under.hole), "MPa")]),
-        result("outer bearing diameter, least", under.outer, "mm"), result("mean friction diameter DKm", under.mean, "mm"),
-        plain("clearance holes close, medium, loose",
-          row && thread.system === "metric" ? `${row.close}, ${row.medium}, ${row.loose} mm` : holes ? `${holes.close}, ${holes.normal}, ${holes.loose}`
-          : `${rounded(under.hole * 1e3)} mm`),
+        ...(preload === undefined
+          ? []
+          : [result("pressure under the head", bearingPressure(preload, under.outer, under.hole), "MPa")]),
+        result("outer bearing diameter, least", under.outer, "mm"),
+        result("mean friction diameter DKm", under.mean, "mm"),
+        plain(
+          "clearance holes close, medium, loose",
+          row && thread.system === "metric"
+            ? `${row.close}, ${row.medium}, ${row.loose} mm`
+            : holes
+              ? `${holes.close}, ${holes.normal}, ${holes.loose}`
+              : `${rounded(under.hole * 1e3)} mm`,
+        ),
       ],
-      formula: "DKm = (dw + dh) / 2; p = F / (pi/4 (dw² - dh²))", steps: [step("clearance hole reckoned with", under.hole * 1e3, "mm")],
-      assumptions: [...(under.assumption === undefined ? [] : [under.assumption]), ...(row?.status === "memory" ? ["bearing figures from memory"] : [])],
-      source: bearingFigure.source, caution: aidCaution,
+      formula: "DKm = (dw + dh) / 2; p = F / (pi/4 (dw² - dh²))",
+      steps: [step("clearance hole reckoned with", under.hole * 1e3, "mm")],
+      assumptions: [
+        ...(under.assumption === undefined ? [] : [under.assumption]),
+        ...(row?.status === "memory" ? ["bearing figures from memory"] : []),
+      ],
+      source: bearingFigure.source,
+      caution: aidCaution,
     };
   },
 };

@@ -18,7 +18,8 @@ export const touch: Figure = hazardFigure({
     argument("material", "word", "material of the surface", { words: Object.keys(TOUCH_LIMITS) }),
     argument("surface", "temperature", "temperature of the surface", { optional: true, default: "no comparison" }),
   ],
-  validity: "brief deliberate touch at 25 °C surroundings; at a class limit the class of the longer time up to it holds",
+  validity:
+    "brief deliberate touch at 25 °C surroundings; at a class limit the class of the longer time up to it holds",
   source: "IEC 62368-1 touch table, class TS1, after ISO 13732-1:2006, as quoted from a laboratory's brief (read)",
   examples: ["5 s bare metal", "5 s bare metal 72 °C"],
   answer(inputs) {
@@ -28,8 +29,15 @@ export const touch: Figure = hazardFigure({
     const steps = [step(`${material}, ${shown(seconds)} s: the row has ${limit} °C`)];
     const surface = highestIn(inputs, "surface");
     const over = surface !== undefined && surface - ZERO_CELSIUS > limit + 1e-9;
-    if (over) steps.push(step(`${shown(surface - ZERO_CELSIUS)} °C is over the limit by ${shown(surface - ZERO_CELSIUS - limit)} K`));
-    return { values: [plain("limit", limit, "°C"), ...(over ? [plain("finding", "over the limit")] : [])], formula: "row of the table", steps };
+    if (over)
+      steps.push(
+        step(`${shown(surface - ZERO_CELSIUS)} °C is over the limit by ${shown(surface - ZERO_CELSIUS - limit)} K`),
+      );
+    return {
+      values: [plain("limit", limit, "°C"), ...(over ? [plain("finding", "over the limit")] : [])],
+      formula: "row of the table",
+      steps,
+    };
   },
 });
 
@@ -50,18 +58,25 @@ export const cooling: Figure = hazardFigure({
   examples: ["90 °C 70 °C 10 min 48 °C 20 °C"],
   answer(inputs) {
     const [first, second, seconds, to, surroundings] = [
-      highest(inputs, "first"), highest(inputs, "second"), highest(inputs, "between"), lowest(inputs, "down-to"), highest(inputs, "surroundings"),
+      highest(inputs, "first"),
+      highest(inputs, "second"),
+      highest(inputs, "between"),
+      lowest(inputs, "down-to"),
+      highest(inputs, "surroundings"),
     ];
     const rate = coolingRate(first, second, surroundings, seconds);
     const time = coolingTime(first, to, surroundings, rate);
     return {
       values: [
-        result("time from the first reading", time, "min"), result("time from the second reading", Math.max(0, time - seconds), "min"),
+        result("time from the first reading", time, "min"),
+        result("time from the second reading", Math.max(0, time - seconds), "min"),
         plain("cooling rate", rate * 60, "1/min"),
       ],
       formula: "t = ln((T0 - Ta)/(T - Ta)) / k, k = ln((T0 - Ta)/(T1 - Ta)) / t1",
       steps: [
-        step(`k = ln(${shown(first - surroundings)} K / ${shown(second - surroundings)} K) / ${shown(seconds / 60)} min = ${shown(rate * 60)} 1/min`),
+        step(
+          `k = ln(${shown(first - surroundings)} K / ${shown(second - surroundings)} K) / ${shown(seconds / 60)} min = ${shown(rate * 60)} 1/min`,
+        ),
         step(`t = ln(${shown(first - surroundings)} K / ${shown(to - surroundings)} K) / k = ${shown(time / 60)} min`),
       ],
     };
@@ -76,7 +91,11 @@ export const noise: Figure = hazardFigure({
   arguments: [
     argument("level", "number", "level in dB(A)"),
     argument("stay", "time", "time in the noise", { optional: true, default: "8 h" }),
-    argument("rule", "word", "whose rule", { words: ["osha", "niosh"], optional: true, default: "niosh, the stricter" }),
+    argument("rule", "word", "whose rule", {
+      words: ["osha", "niosh"],
+      optional: true,
+      default: "niosh, the stricter",
+    }),
   ],
   validity: "steady noise",
   source: "29 CFR 1910.95 appendix A; NIOSH criterion (read through pages)",
@@ -87,7 +106,9 @@ export const noise: Figure = hazardFigure({
     const stay = highestIn(inputs, "stay") ?? 8 * 3600;
     const dose = noiseDose(level, stay, rule);
     const steps = [
-      step(`T = 8 h / 2^((${shown(level)} - ${rule.criterion}) / ${rule.exchange}) = ${shown(noiseTime(level, rule) / 3600)} h`),
+      step(
+        `T = 8 h / 2^((${shown(level)} - ${rule.criterion}) / ${rule.exchange}) = ${shown(noiseTime(level, rule) / 3600)} h`,
+      ),
       step(`100 x ${shown(stay / 3600)} h / T = ${shown(dose)} %`),
     ];
     if (dose > 100) steps.push(step("Over the full dose of the rule"));
@@ -96,7 +117,8 @@ export const noise: Figure = hazardFigure({
       formula: "T = 8 h / 2^((L - Lc)/q), dose = 100 t / T",
       steps,
       assumptions: [
-        ...(inputs["stay"] === undefined ? ["8 h in the noise"] : []), ...(inputs["rule"] === undefined ? ["NIOSH criterion: 85 dB(A), 3 dB"] : []),
+        ...(inputs["stay"] === undefined ? ["8 h in the noise"] : []),
+        ...(inputs["rule"] === undefined ? ["NIOSH criterion: 85 dB(A), 3 dB"] : []),
       ],
     };
   },

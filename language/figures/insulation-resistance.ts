@@ -18,7 +18,10 @@ export const ISOLATION_PER_VOLT = { dc: 100, ac: 500, combined: 500, combinedDou
  */
 export function isolationMinimum(volts: number, kind: IsolationKind, doublyProtected = false): number {
   if (!(volts >= 0)) throw new RangeError(`voltage must not be negative, got ${volts}`);
-  return volts * (kind === "combined" && doublyProtected ? ISOLATION_PER_VOLT.combinedDoublyProtected : ISOLATION_PER_VOLT[kind]);
+  return (
+    volts *
+    (kind === "combined" && doublyProtected ? ISOLATION_PER_VOLT.combinedDoublyProtected : ISOLATION_PER_VOLT[kind])
+  );
 }
 
 /** Test voltage, V dc, and least resistance, ohm, of one row of the installation table. */
@@ -28,7 +31,11 @@ export interface InsulationTest {
 }
 
 /** Insulation test of installations. Source: IEC 60364-6 as printed by a railway authority (its first row is headed "up to 50 V"; read). */
-export const INSTALLATION_INSULATION: { readonly extraLow: InsulationTest; readonly to500: InsulationTest; readonly over500: InsulationTest } = {
+export const INSTALLATION_INSULATION: {
+  readonly extraLow: InsulationTest;
+  readonly to500: InsulationTest;
+  readonly over500: InsulationTest;
+} = {
   extraLow: { testVoltage: 250, minimum: 0.5e6 },
   to500: { testVoltage: 500, minimum: 1e6 },
   over500: { testVoltage: 1000, minimum: 1e6 },

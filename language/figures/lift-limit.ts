@@ -48,11 +48,22 @@ export interface LiftLimit {
  * Units: 1, kg -> kg. Throws RangeError unless people is a whole number from 1. Source: {@link TEAM_SOURCE}.
  */
 export function teamLimit(
-  people: number, each: number | readonly number[] = ONE_PERSON_BEST,
-): { readonly kilograms: number; readonly counted: 1 | 2 | 3; readonly share: number; readonly basis: string; readonly source: string } {
-  if (!Number.isInteger(people) || people < 1) throw new RangeError(`people must be a whole number from 1, got ${people}`);
+  people: number,
+  each: number | readonly number[] = ONE_PERSON_BEST,
+): {
+  readonly kilograms: number;
+  readonly counted: 1 | 2 | 3;
+  readonly share: number;
+  readonly basis: string;
+  readonly source: string;
+} {
+  if (!Number.isInteger(people) || people < 1)
+    throw new RangeError(`people must be a whole number from 1, got ${people}`);
   const counted = Math.min(people, 3) as 1 | 2 | 3;
-  const single = typeof each === "number" ? Array.from({ length: counted }, () => each) : [...each].sort((a, b) => a - b).slice(0, counted);
+  const single =
+    typeof each === "number"
+      ? Array.from({ length: counted }, () => each)
+      : [...each].sort((a, b) => a - b).slice(0, counted);
   const share = TEAM_SHARES[counted];
   const sum = single.reduce((total, one) => total + one, 0);
   const basis =
@@ -72,10 +83,15 @@ export function teamLimit(
  * Source: {@link NIOSH_SOURCE}; {@link TEAM_SOURCE}. The HSE factors were published with the HSE base; with the lower NIOSH base the result is the
  * stricter one.
  */
-export function liftLimit(people: number, situation: LiftSituation = {}, constants: NioshConstants = "metric"): LiftLimit {
-  const best: Lift = constants === "metric"
-    ? { reach: 0.25, height: 0.75, travel: 0.25, twist: 0, perMinute: 0.2, duration: "short", coupling: "good" }
-    : { reach: 0.254, height: 0.762, travel: 0.254, twist: 0, perMinute: 0.2, duration: "short", coupling: "good" };
+export function liftLimit(
+  people: number,
+  situation: LiftSituation = {},
+  constants: NioshConstants = "metric",
+): LiftLimit {
+  const best: Lift =
+    constants === "metric"
+      ? { reach: 0.25, height: 0.75, travel: 0.25, twist: 0, perMinute: 0.2, duration: "short", coupling: "good" }
+      : { reach: 0.254, height: 0.762, travel: 0.254, twist: 0, perMinute: 0.2, duration: "short", coupling: "good" };
   const given = (Object.keys(best) as (keyof Lift)[]).filter((key) => situation[key] !== undefined);
   const multipliers = liftMultipliers({ ...best, ...defined(situation) }, constants);
   const eachAlone = weightLimitFrom(multipliers, constants);
@@ -87,10 +103,17 @@ export function liftLimit(people: number, situation: LiftSituation = {}, constan
   ];
   if (team.counted > 1) {
     const who = people > 3 ? `${people} people, reckoned as 3` : `${people} people`;
-    steps.push(`${who}: ${team.counted} x ${round(eachAlone)} kg x ${team.counted === 2 ? "2/3" : "1/2"} = ${round(team.kilograms)} kg`);
+    steps.push(
+      `${who}: ${team.counted} x ${round(eachAlone)} kg x ${team.counted === 2 ? "2/3" : "1/2"} = ${round(team.kilograms)} kg`,
+    );
   }
   const atBest = "taken at its best, so that the true guideline can only be lower";
-  const assumed = given.length === 0 ? `${atBest}: ${ONE_PERSON_BASIS}` : given.length < Object.keys(best).length ? `what is not given is ${atBest}` : "as given";
+  const assumed =
+    given.length === 0
+      ? `${atBest}: ${ONE_PERSON_BASIS}`
+      : given.length < Object.keys(best).length
+        ? `what is not given is ${atBest}`
+        : "as given";
   return {
     kilograms: team.kilograms,
     eachAlone,

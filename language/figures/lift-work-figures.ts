@@ -9,7 +9,9 @@ import { si } from "../quantities/quantity.ts";
 
 /** Upper ends in SI of an argument that may stand several times. */
 const highs = (inputs: FigureInputs, name: string): readonly number[] =>
-  listIn(inputs, name).flatMap((value) => (typeof value === "object" && "dimension" in value ? [si(value).high] : typeof value === "number" ? [value] : []));
+  listIn(inputs, name).flatMap((value) =>
+    typeof value === "object" && "dimension" in value ? [si(value).high] : typeof value === "number" ? [value] : [],
+  );
 
 /** Duration class of a pattern of work and recovery. */
 export const liftDurationFigure: Figure = hazardFigure({
@@ -26,7 +28,8 @@ export const liftDurationFigure: Figure = hazardFigure({
   answer(inputs) {
     const [work, recovery] = [highs(inputs, "work"), highs(inputs, "recovery")];
     const pattern = work.flatMap((seconds, at): WorkStretch[] => [
-      { kind: "work", seconds }, ...(recovery[at] === undefined ? [] : [{ kind: "recovery" as const, seconds: recovery[at] }]),
+      { kind: "work", seconds },
+      ...(recovery[at] === undefined ? [] : [{ kind: "recovery" as const, seconds: recovery[at] }]),
     ]);
     const found = liftDuration(pattern);
     if (found === undefined) return { says: "lift-duration: more than 8 h of lifting is beyond the equation" };
@@ -46,7 +49,10 @@ export const liftRate: Figure = hazardFigure({
   name: "lift-rate",
   title: "Lifting rate with breaks",
   topic: "lifting",
-  arguments: [argument("rate", "number", "lifts a minute while lifting"), argument("worked", "time", "time worked in each 15 min")],
+  arguments: [
+    argument("rate", "number", "lifts a minute while lifting"),
+    argument("worked", "time", "time worked in each 15 min"),
+  ],
   validity: "work that comes and goes in each quarter of an hour",
   source: `${NIOSH_SOURCE}, section 1.3.5.5`,
   examples: ["10 8 min"],
@@ -54,7 +60,8 @@ export const liftRate: Figure = hazardFigure({
     const [rate, minutes] = [numberIn(inputs, "rate")!, highest(inputs, "worked") / 60];
     const counted = adjustedFrequency(rate, minutes);
     return {
-      values: [plain("rate that counts", counted, "lifts/min")], formula: "F = rate x minutes / 15",
+      values: [plain("rate that counts", counted, "lifts/min")],
+      formula: "F = rate x minutes / 15",
       steps: [step(`${shown(rate)} x ${shown(minutes)} / 15 = ${shown(counted)}`)],
     };
   },
@@ -65,7 +72,10 @@ export const liftReach: Figure = hazardFigure({
   name: "lift-reach",
   title: "Reach from the width of a box",
   topic: "lifting",
-  arguments: [argument("width", "length", "width of the box, away from the body"), argument("height", "length", "floor to hands")],
+  arguments: [
+    argument("width", "length", "width of the box, away from the body"),
+    argument("height", "length", "floor to hands"),
+  ],
   validity: "where the reach cannot be measured; box held at its middle",
   source: `${NIOSH_SOURCE}, section 1.3.1`,
   examples: ["40 cm 60 cm"],
@@ -86,11 +96,12 @@ export const liftGrip: Figure = hazardFigure({
   title: "Quality of the grip",
   topic: "lifting",
   arguments: [
-    argument("object", "word", "what is gripped; a bulky one is hard to hold round", { words: ["container", "loose object", "bulky object"] }),
-    argument(
-      "hold", "word", "good handles or a hand right round, fingers bent 90° under it, or neither",
-      { words: ["good", "fingers flexed", "fingers not flexed"] },
-    ),
+    argument("object", "word", "what is gripped; a bulky one is hard to hold round", {
+      words: ["container", "loose object", "bulky object"],
+    }),
+    argument("hold", "word", "good handles or a hand right round, fingers bent 90° under it, or neither", {
+      words: ["good", "fingers flexed", "fingers not flexed"],
+    }),
     argument("length", "length", "length of a container along the body", { optional: true, default: "up to 40 cm" }),
     argument("height", "length", "height of a container", { optional: true, default: "up to 30 cm" }),
   ],
@@ -101,15 +112,24 @@ export const liftGrip: Figure = hazardFigure({
   examples: ["container good", "container fingers flexed length 60 cm", "loose object fingers not flexed"],
   answer(inputs) {
     const object = textIn(inputs, "object");
-    const hold = textIn(inputs, "hold") === "fingers flexed" ? "fingers flexed 90°" : textIn(inputs, "hold") as "good" | "fingers not flexed";
+    const hold =
+      textIn(inputs, "hold") === "fingers flexed"
+        ? "fingers flexed 90°"
+        : (textIn(inputs, "hold") as "good" | "fingers not flexed");
     const [length, height] = [highestIn(inputs, "length"), highestIn(inputs, "height")];
     const grip = gripCoupling({
-      object: object === "container" ? "container" : "loose object", hold, bulky: object === "bulky object",
-      ...(length === undefined ? {} : { length }), ...(height === undefined ? {} : { height }),
+      object: object === "container" ? "container" : "loose object",
+      hold,
+      bulky: object === "bulky object",
+      ...(length === undefined ? {} : { length }),
+      ...(height === undefined ? {} : { height }),
     });
     return {
-      values: [plain("grip", grip)], formula: "decision tree",
-      steps: [step(`${object}, ${hold}${length === undefined && height === undefined ? "" : ", size as given"}: ${grip}`)],
+      values: [plain("grip", grip)],
+      formula: "decision tree",
+      steps: [
+        step(`${object}, ${hold}${length === undefined && height === undefined ? "" : ", size as given"}: ${grip}`),
+      ],
     };
   },
 });
@@ -123,10 +143,11 @@ export const liftJobs: Figure = hazardFigure({
     argument("load", "mass", "load of a task", { many: true }),
     argument("rate", "number", "lifts a minute of that task", { many: true }),
     argument("limit", "mass", "its limit without the frequency multiplier", { many: true }),
-    argument(
-      "duration", "word", "short up to 1 h, moderate up to 2 h, long up to 8 h",
-      { words: ["short", "moderate", "long"], optional: true, default: "short" },
-    ),
+    argument("duration", "word", "short up to 1 h, moderate up to 2 h, long up to 8 h", {
+      words: ["short", "moderate", "long"],
+      optional: true,
+      default: "short",
+    }),
   ],
   validity: "tasks done in turn by one person, hands from 75 cm up at the start of each lift",
   source: `${NIOSH_SOURCE}, section 2.4`,
@@ -134,12 +155,21 @@ export const liftJobs: Figure = hazardFigure({
   answer(inputs) {
     const [loads, rates, limits] = [highs(inputs, "load"), highs(inputs, "rate"), highs(inputs, "limit")];
     if (loads.length !== rates.length || loads.length !== limits.length) {
-      return { says: `lift-jobs: every task needs a load, a rate and a limit; given are ${loads.length}, ${rates.length} and ${limits.length}` };
+      return {
+        says: `lift-jobs: every task needs a load, a rate and a limit; given are ${loads.length}, ${rates.length} and ${limits.length}`,
+      };
     }
-    if (limits.some((limit) => !(limit > 0))) return { says: "lift-jobs: a limit of zero has no index: no load is recommended there at all" };
-    const tasks = loads.map((load, at) => ({ name: String(at + 1), load, perMinute: rates[at]!, frequencyIndependentLimit: limits[at]! }));
+    if (limits.some((limit) => !(limit > 0)))
+      return { says: "lift-jobs: a limit of zero has no index: no load is recommended there at all" };
+    const tasks = loads.map((load, at) => ({
+      name: String(at + 1),
+      load,
+      perMinute: rates[at]!,
+      frequencyIndependentLimit: limits[at]!,
+    }));
     const { index, order } = compositeLiftingIndex(tasks, (textIn(inputs, "duration") ?? "short") as LiftDuration);
-    if (index === undefined) return { says: "lift-jobs: the rates together are above the table: no load is recommended at that pace" };
+    if (index === undefined)
+      return { says: "lift-jobs: the rates together are above the table: no load is recommended at that pace" };
     return {
       values: [plain("composite lifting index", index), plain("tasks from the heaviest", order)],
       formula: "CLI = STLI1 + sum of FILIi (1/FM(F1 + … + Fi) - 1/FM(F1 + … + Fi-1))",

@@ -28,6 +28,7 @@ export function magnetPull(fluxDensity: number, area: number): number {
  * Not valid with iron yokes or coils, which can carry the field farther. Source: dipole field, textbook; limit: ICNIRP.
  */
 export function magnetKeepOut(remanence: number, volume: number, limit: number = STATIC_FIELD_LIMITS.implant): number {
-  if (!(remanence > 0 && volume > 0 && limit > 0)) throw new RangeError("remanence, volume and field limit must be above zero");
+  if (!(remanence > 0 && volume > 0 && limit > 0))
+    throw new RangeError("remanence, volume and field limit must be above zero");
   return Math.cbrt((remanence * volume) / (2 * Math.PI * limit));
 }

@@ -8,24 +8,35 @@ export const TMU_SECONDS = 0.036;
 export type Standing = "read" | "computed" | "memory";
 
 /** Distances of the reach and move tables, in. The first holds for 3/4 in and less. */
-export const MOTION_INCHES: readonly number[] = [0.75, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30];
+export const MOTION_INCHES: readonly number[] = [
+  0.75, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30,
+];
 
 /** Reach in TMU by case, one for each of MOTION_INCHES. Source: MTM-1 tables, a university page (read). */
 export const REACH: readonly MotionColumn[] = [
   {
-    code: "R-A", about: "reach to a fixed place or the other hand",
+    code: "R-A",
+    about: "reach to a fixed place or the other hand",
     tmu: [2, 2.5, 4, 5.3, 6.1, 6.5, 7, 7.4, 7.9, 8.3, 8.7, 9.6, 10.5, 11.4, 12.3, 13.1, 14, 14.9, 15.8, 16.7, 17.5],
   },
   {
-    code: "R-B", about: "reach to a single object",
-    tmu: [2, 2.5, 4, 5.3, 6.4, 7.8, 8.6, 9.3, 10.1, 10.8, 11.5, 12.9, 14.4, 15.8, 17.2, 18.6, 20.1, 21.5, 22.9, 24.4, 25.8],
+    code: "R-B",
+    about: "reach to a single object",
+    tmu: [
+      2, 2.5, 4, 5.3, 6.4, 7.8, 8.6, 9.3, 10.1, 10.8, 11.5, 12.9, 14.4, 15.8, 17.2, 18.6, 20.1, 21.5, 22.9, 24.4, 25.8,
+    ],
   },
   {
-    code: "R-C/D", about: "reach to a jumbled, very small or delicate object",
-    tmu: [2, 3.6, 5.9, 7.3, 8.4, 9.4, 10.1, 10.8, 11.5, 12.2, 12.9, 14.2, 15.6, 17, 18.4, 19.8, 21.2, 22.5, 23.9, 25.3, 26.7],
+    code: "R-C/D",
+    about: "reach to a jumbled, very small or delicate object",
+    tmu: [
+      2, 3.6, 5.9, 7.3, 8.4, 9.4, 10.1, 10.8, 11.5, 12.2, 12.9, 14.2, 15.6, 17, 18.4, 19.8, 21.2, 22.5, 23.9, 25.3,
+      26.7,
+    ],
   },
   {
-    code: "R-E", about: "reach out of the way",
+    code: "R-E",
+    about: "reach out of the way",
     tmu: [2, 2.4, 3.8, 5.3, 6.8, 7.4, 8, 8.7, 9.3, 9.9, 10.5, 11.8, 13, 14.2, 15.5, 16.7, 18, 19.2, 20.4, 21.7, 22.9],
   },
 ];
@@ -33,21 +44,35 @@ export const REACH: readonly MotionColumn[] = [
 /** Move up to 2.5 lb in TMU by case, one for each of MOTION_INCHES. Source: as above (read). */
 export const MOVE: readonly MotionColumn[] = [
   {
-    code: "M-A", about: "move to the other hand or a stop",
-    tmu: [2, 2.5, 3.6, 4.9, 6.1, 7.3, 8.1, 8.9, 9.7, 10.5, 11.3, 12.9, 14.4, 16, 17.6, 19.2, 20.8, 22.4, 24, 25.5, 27.1],
+    code: "M-A",
+    about: "move to the other hand or a stop",
+    tmu: [
+      2, 2.5, 3.6, 4.9, 6.1, 7.3, 8.1, 8.9, 9.7, 10.5, 11.3, 12.9, 14.4, 16, 17.6, 19.2, 20.8, 22.4, 24, 25.5, 27.1,
+    ],
   },
   {
-    code: "M-B", about: "move to a rough place",
-    tmu: [2, 2.9, 4.6, 5.7, 6.9, 8, 8.9, 9.7, 10.6, 11.5, 12.2, 13.4, 14.6, 15.8, 17, 18.2, 19.4, 20.6, 21.8, 23.1, 24.3],
+    code: "M-B",
+    about: "move to a rough place",
+    tmu: [
+      2, 2.9, 4.6, 5.7, 6.9, 8, 8.9, 9.7, 10.6, 11.5, 12.2, 13.4, 14.6, 15.8, 17, 18.2, 19.4, 20.6, 21.8, 23.1, 24.3,
+    ],
   },
   {
-    code: "M-C", about: "move to an exact place",
-    tmu: [2, 3.4, 5.2, 6.7, 8, 9.2, 10.3, 11.1, 11.8, 12.7, 13.5, 15.2, 16.9, 18.7, 20.4, 22.1, 23.8, 25.5, 27.3, 29, 30.7],
+    code: "M-C",
+    about: "move to an exact place",
+    tmu: [
+      2, 3.4, 5.2, 6.7, 8, 9.2, 10.3, 11.1, 11.8, 12.7, 13.5, 15.2, 16.9, 18.7, 20.4, 22.1, 23.8, 25.5, 27.3, 29, 30.7,
+    ],
   },
 ];
 
 /** Weight allowance of a move: time x factor + constant TMU, for loads up to so many pounds in one hand. Source: textbook table (read where marked). */
-export const MOVE_WEIGHTS: readonly { readonly upToPounds: number; readonly factor: number; readonly constant: number; readonly standing: Standing }[] = [
+export const MOVE_WEIGHTS: readonly {
+  readonly upToPounds: number;
+  readonly factor: number;
+  readonly constant: number;
+  readonly standing: Standing;
+}[] = [
   { upToPounds: 2.5, factor: 1, constant: 0, standing: "read" },
   { upToPounds: 7.5, factor: 1.06, constant: 2.2, standing: "read" },
   { upToPounds: 12.5, factor: 1.11, constant: 3.9, standing: "memory" },
@@ -65,9 +90,21 @@ export const TURN_DEGREES: readonly number[] = [30, 45, 60, 75, 90, 105, 120, 13
 
 /** Turn of the hand in TMU by effort, one for each of TURN_DEGREES. Source: MTM-1 data card 2019 (read). */
 export const TURN: readonly MotionColumn[] = [
-  { code: "T-S", about: "turn the hand, small, up to 1 daN or kg (2 lb)", tmu: [2.8, 3.5, 4.1, 4.8, 5.4, 6.1, 6.8, 7.4, 8.1, 8.7, 9.4] },
-  { code: "T-M", about: "turn the hand, medium, 1 to 5 daN or kg", tmu: [4.4, 5.5, 6.5, 7.5, 8.5, 9.6, 10.6, 11.6, 12.7, 13.7, 14.8] },
-  { code: "T-L", about: "turn the hand, large, 5 to 16 daN or kg", tmu: [8.4, 10.5, 12.3, 14.4, 16.2, 18.3, 20.4, 22.2, 24.3, 26.1, 28.2] },
+  {
+    code: "T-S",
+    about: "turn the hand, small, up to 1 daN or kg (2 lb)",
+    tmu: [2.8, 3.5, 4.1, 4.8, 5.4, 6.1, 6.8, 7.4, 8.1, 8.7, 9.4],
+  },
+  {
+    code: "T-M",
+    about: "turn the hand, medium, 1 to 5 daN or kg",
+    tmu: [4.4, 5.5, 6.5, 7.5, 8.5, 9.6, 10.6, 11.6, 12.7, 13.7, 14.8],
+  },
+  {
+    code: "T-L",
+    about: "turn the hand, large, 5 to 16 daN or kg",
+    tmu: [8.4, 10.5, 12.3, 14.4, 16.2, 18.3, 20.4, 22.2, 24.3, 26.1, 28.2],
+  },
 ];
 
 /** A motion with one time. */
@@ -142,7 +179,10 @@ export function motionTime(column: MotionColumn, inches: number): number | undef
 /**
  * Move with a weight: time x factor + constant. Units: TMU, lb in one hand -> TMU; undefined above 47.5 lb. Source: MTM-1 weight allowance.
  */
-export function moveWithWeight(tmu: number, pounds: number): { readonly tmu: number; readonly standing: Standing } | undefined {
+export function moveWithWeight(
+  tmu: number,
+  pounds: number,
+): { readonly tmu: number; readonly standing: Standing } | undefined {
   const row = MOVE_WEIGHTS.find((one) => pounds <= one.upToPounds + 1e-9);
   return row === undefined ? undefined : { tmu: tmu * row.factor + row.constant, standing: row.standing };
 }

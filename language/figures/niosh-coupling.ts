@@ -16,7 +16,12 @@ export interface Grip {
 
 /** Sizes of a container that is optimal, and of a handle of good design, m. Source: NIOSH 94-110, pp. 17-18, through a page-by-page specification (read). */
 export const OPTIMAL_CONTAINER = { lengthMost: 0.4, heightMost: 0.3 } as const;
-export const GOOD_HANDLE = { diameterLeast: 0.019, diameterMost: 0.038, lengthLeast: 0.115, clearanceLeast: 0.05 } as const;
+export const GOOD_HANDLE = {
+  diameterLeast: 0.019,
+  diameterMost: 0.038,
+  lengthLeast: 0.115,
+  clearanceLeast: 0.05,
+} as const;
 
 /**
  * Grip by the decision tree: a container longer than 40 cm or higher than 30 cm and a bulky loose object are poor; else good, fair with the fingers
@@ -26,7 +31,10 @@ export const GOOD_HANDLE = { diameterLeast: 0.019, diameterMost: 0.038, lengthLe
  */
 export function gripCoupling({ object, hold, length = 0, height = 0, bulky = false }: Grip): Coupling {
   if (!(length >= 0 && height >= 0)) throw new RangeError("length and height must not be negative");
-  const optimal = object === "container" ? length <= OPTIMAL_CONTAINER.lengthMost + 1e-9 && height <= OPTIMAL_CONTAINER.heightMost + 1e-9 : !bulky;
+  const optimal =
+    object === "container"
+      ? length <= OPTIMAL_CONTAINER.lengthMost + 1e-9 && height <= OPTIMAL_CONTAINER.heightMost + 1e-9
+      : !bulky;
   if (!optimal) return "poor";
   switch (hold) {
     case "good":

@@ -15,7 +15,8 @@ import {
 } from "./niosh-multipliers.ts";
 
 /** Where the equation comes from, as printed. */
-export const NIOSH_SOURCE = "Revised NIOSH lifting equation, DHHS (NIOSH) 94-110, rev. 9/2021 (read through a page-by-page specification)";
+export const NIOSH_SOURCE =
+  "Revised NIOSH lifting equation, DHHS (NIOSH) 94-110, rev. 9/2021 (read through a page-by-page specification)";
 
 /** Lifts for which the equation gives no result. Source: NIOSH 94-110, section 1.2. */
 export const NIOSH_NOT_FOR: readonly string[] = [
@@ -113,8 +114,10 @@ export function compositeLiftingIndex(
   constants: NioshConstants = "metric",
 ): { readonly index: number | undefined; readonly order: readonly string[] } {
   if (tasks.length === 0) throw new RangeError("a composite index needs at least one task");
-  const multiplier = (task: LiftTask, rate: number): number => frequencyMultiplier(rate, duration, task.originHeight ?? 0.762, constants);
-  const single = (task: LiftTask): number => task.load / (task.frequencyIndependentLimit * multiplier(task, task.perMinute));
+  const multiplier = (task: LiftTask, rate: number): number =>
+    frequencyMultiplier(rate, duration, task.originHeight ?? 0.762, constants);
+  const single = (task: LiftTask): number =>
+    task.load / (task.frequencyIndependentLimit * multiplier(task, task.perMinute));
   const sorted = [...tasks].sort((a, b) => single(b) - single(a));
   let index = single(sorted[0]!);
   let rate = sorted[0]!.perMinute;

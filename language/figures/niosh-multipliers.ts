@@ -16,12 +16,30 @@ const POUND = 0.45359237;
 /** Constants of the equation, lengths in the set's own unit (cm or in) and load in kg or lb. Source: NIOSH 94-110 (rev. 9/2021), section 1.3. */
 export const NIOSH = {
   metric: {
-    unit: 0.01, mass: 1, load: 23, horizontal: 25, horizontalMost: 63, vertical: 75, verticalRate: 0.003, verticalMost: 175, travelLeast: 25,
-    travelMost: 175, travel: 4.5,
+    unit: 0.01,
+    mass: 1,
+    load: 23,
+    horizontal: 25,
+    horizontalMost: 63,
+    vertical: 75,
+    verticalRate: 0.003,
+    verticalMost: 175,
+    travelLeast: 25,
+    travelMost: 175,
+    travel: 4.5,
   },
   us: {
-    unit: INCH, mass: POUND, load: 51, horizontal: 10, horizontalMost: 25, vertical: 30, verticalRate: 0.0075, verticalMost: 70, travelLeast: 10,
-    travelMost: 70, travel: 1.8,
+    unit: INCH,
+    mass: POUND,
+    load: 51,
+    horizontal: 10,
+    horizontalMost: 25,
+    vertical: 30,
+    verticalRate: 0.0075,
+    verticalMost: 70,
+    travelLeast: 10,
+    travelMost: 70,
+    travel: 1.8,
   },
 } as const;
 
@@ -98,7 +116,9 @@ export const FREQUENCY_ROWS: readonly number[] = [0.2, 0.5, 1, 2, 3, 4, 5, 6, 7,
  * Frequency multipliers below 75 cm ("low") and from 75 cm ("high"), one for each of FREQUENCY_ROWS. Source: NIOSH 94-110, Table 5, through three
  * public programs that agree.
  */
-export const FREQUENCY_TABLE: Readonly<Record<LiftDuration, { readonly low: readonly number[]; readonly high: readonly number[] }>> = {
+export const FREQUENCY_TABLE: Readonly<
+  Record<LiftDuration, { readonly low: readonly number[]; readonly high: readonly number[] }>
+> = {
   short: {
     low: [1, 0.97, 0.94, 0.91, 0.88, 0.84, 0.8, 0.75, 0.7, 0.6, 0.52, 0.45, 0.41, 0.37, 0, 0, 0],
     high: [1, 0.97, 0.94, 0.91, 0.88, 0.84, 0.8, 0.75, 0.7, 0.6, 0.52, 0.45, 0.41, 0.37, 0.34, 0.31, 0.28],
@@ -117,7 +137,12 @@ export const FREQUENCY_TABLE: Readonly<Record<LiftDuration, { readonly low: read
  * Frequency multiplier FM of Table 5, linear between its rows; `height` is that of the hands at the origin.
  * Units: lifts a minute, m -> 1. Throws RangeError for a negative rate. Source: NIOSH 94-110, Table 5 and p. 7 (interpolation).
  */
-export function frequencyMultiplier(perMinute: number, duration: LiftDuration, height: number, constants: NioshConstants = "metric"): number {
+export function frequencyMultiplier(
+  perMinute: number,
+  duration: LiftDuration,
+  height: number,
+  constants: NioshConstants = "metric",
+): number {
   if (!(perMinute >= 0)) throw new RangeError(`rate must not be negative, got ${perMinute}`);
   const column = FREQUENCY_TABLE[duration][isHigh(height, constants) ? "high" : "low"];
   const rate = Math.max(perMinute, FREQUENCY_LEAST);
@@ -131,7 +156,8 @@ export function frequencyMultiplier(perMinute: number, duration: LiftDuration, h
 
 /** Rate that counts where the work is not continuous: lifts a minute times the minutes worked in 15, over 15. Source: NIOSH 94-110, section 1.3.5.5. */
 export function adjustedFrequency(perMinute: number, minutesIn15: number): number {
-  if (!(minutesIn15 >= 0 && minutesIn15 <= 15)) throw new RangeError(`minutes in 15 must lie from 0 to 15, got ${minutesIn15}`);
+  if (!(minutesIn15 >= 0 && minutesIn15 <= 15))
+    throw new RangeError(`minutes in 15 must lie from 0 to 15, got ${minutesIn15}`);
   return (perMinute * minutesIn15) / 15;
 }
 

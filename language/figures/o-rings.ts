@@ -25,12 +25,23 @@ export interface NearestORing {
  */
 export function nearestORings(inside: number, section: number, count = 3): readonly NearestORing[] {
   const scored = oRings.map((ring) => {
-    const insideOff = inside - ring.inside / 1e3, sectionOff = section - ring.section / 1e3;
-    const withinTolerance = Math.abs(insideOff) <= ring.insideTolerance / 1e3 * (1 + 1e-9) && Math.abs(sectionOff) <= ring.sectionTolerance / 1e3 * (1 + 1e-9);
-    return { ring, insideOff, sectionOff, withinTolerance, score: Math.abs(insideOff) / inside + 4 * Math.abs(sectionOff) / section };
+    const insideOff = inside - ring.inside / 1e3,
+      sectionOff = section - ring.section / 1e3;
+    const withinTolerance =
+      Math.abs(insideOff) <= (ring.insideTolerance / 1e3) * (1 + 1e-9) &&
+      Math.abs(sectionOff) <= (ring.sectionTolerance / 1e3) * (1 + 1e-9);
+    return {
+      ring,
+      insideOff,
+      sectionOff,
+      withinTolerance,
+      score: Math.abs(insideOff) / inside + (4 * Math.abs(sectionOff)) / section,
+    };
   });
   scored.sort((a, b) => a.score - b.score || (a.ring.dash < b.ring.dash ? -1 : 1));
-  return scored.slice(0, count).map(({ ring, insideOff, sectionOff, withinTolerance }) => ({ ring, insideOff, sectionOff, withinTolerance }));
+  return scored
+    .slice(0, count)
+    .map(({ ring, insideOff, sectionOff, withinTolerance }) => ({ ring, insideOff, sectionOff, withinTolerance }));
 }
 
 export type GlandKind = "static-radial" | "static-face" | "dynamic-radial";
@@ -46,19 +57,30 @@ export interface Gland {
 
 /** Source: a published seal design guide, read through a public data table. Section, depth, squeeze, squeeze in %, groove width. */
 export const glands: Readonly<Record<GlandKind, readonly Gland[]>> = {
-  "static-radial": glandRows(`1.02 .69 .76 .18 .41 19 37 1.52, 1.27 .89 .99 .20 .46 17 34 1.91, 1.52 1.07 1.19 .25 .53 18 33 2.29, 1.78 1.27 1.40 .30 .58 18 32 2.41,
+  "static-radial":
+    glandRows(`1.02 .69 .76 .18 .41 19 37 1.52, 1.27 .89 .99 .20 .46 17 34 1.91, 1.52 1.07 1.19 .25 .53 18 33 2.29, 1.78 1.27 1.40 .30 .58 18 32 2.41,
     2.62 2.03 2.18 .36 .66 14 25 3.56, 3.53 2.79 2.95 .48 .84 14 23 4.57, 5.33 4.32 4.47 .74 1.14 14 21 7.11, 6.99 5.72 5.97 .86 1.42 13 20 9.40`),
-  "static-face": glandRows(`1.02 .69 .76 .18 .41 19 37 1.52, 1.27 .86 .97 .23 .48 19 36 1.91, 1.52 1.07 1.17 .28 .53 19 33 2.29, 1.78 1.24 1.37 .33 .61 19 33 2.41,
+  "static-face":
+    glandRows(`1.02 .69 .76 .18 .41 19 37 1.52, 1.27 .86 .97 .23 .48 19 36 1.91, 1.52 1.07 1.17 .28 .53 19 33 2.29, 1.78 1.24 1.37 .33 .61 19 33 2.41,
     2.62 1.91 2.06 .48 .79 19 29 3.56, 3.53 2.54 2.74 .69 1.09 20 30 4.57, 5.33 3.94 4.19 1.02 1.52 20 28 7.11, 6.99 5.21 5.42 1.37 1.93 20 27 9.40`),
-  "dynamic-radial": glandRows(`1.02 .79 .84 .10 .30 11 28 1.60, 1.27 .99 1.04 .15 .36 13 26 1.85, 1.52 1.19 1.24 .20 .41 14 25 2.13, 1.78 1.40 1.45 .25 .46 15 25 2.41,
+  "dynamic-radial":
+    glandRows(`1.02 .79 .84 .10 .30 11 28 1.60, 1.27 .99 1.04 .15 .36 13 26 1.85, 1.52 1.19 1.24 .20 .41 14 25 2.13, 1.78 1.40 1.45 .25 .46 15 25 2.41,
     2.62 2.21 2.29 .25 .48 10 18 3.68, 3.53 3.02 3.12 .30 .61 9 17 4.70, 5.33 4.65 4.78 .43 .81 8.5 15 7.24, 6.99 5.94 6.10 .74 1.19 10.5 17 9.52`),
 };
 
 function glandRows(text: string): readonly Gland[] {
   return text.split(",").map((row) => {
-    const [section, depthMin, depthMax, low, high, lowPercent, highPercent, width] = row.trim().split(/\s+/).map(Number) as [number, number, number, number,
-      number, number, number, number];
-    return { section, depth: [depthMin, depthMax], squeeze: [low, high], squeezePercent: [lowPercent, highPercent], width };
+    const [section, depthMin, depthMax, low, high, lowPercent, highPercent, width] = row
+      .trim()
+      .split(/\s+/)
+      .map(Number) as [number, number, number, number, number, number, number, number];
+    return {
+      section,
+      depth: [depthMin, depthMax],
+      squeeze: [low, high],
+      squeezePercent: [lowPercent, highPercent],
+      width,
+    };
   });
 }
 
@@ -69,34 +91,56 @@ export const squeeze = (section: number, depth: number): number => (section - de
 export const glandFor = (kind: GlandKind, section: number): Gland | undefined =>
   glands[kind].find((gland) => Math.abs(gland.section / 1e3 - section) <= 0.02 * section);
 
-export interface SqueezeFinding { readonly is: "little" | "much"; readonly squeeze: number; readonly range: readonly [number, number] }
+export interface SqueezeFinding {
+  readonly is: "little" | "much";
+  readonly squeeze: number;
+  readonly range: readonly [number, number];
+}
 
 /** A squeeze outside the published range of its gland kind; `undefined` says nothing, also for a section that is not standard. */
 export function squeezeFinding(kind: GlandKind, section: number, depth: number): SqueezeFinding | undefined {
   const gland = glandFor(kind, section);
   if (!gland) return undefined;
-  const share = squeeze(section, depth), range = [gland.squeezePercent[0] / 100, gland.squeezePercent[1] / 100] as const;
-  return share < range[0] ? { is: "little", squeeze: share, range } : share > range[1] ? { is: "much", squeeze: share, range } : undefined;
+  const share = squeeze(section, depth),
+    range = [gland.squeezePercent[0] / 100, gland.squeezePercent[1] / 100] as const;
+  return share < range[0]
+    ? { is: "little", squeeze: share, range }
+    : share > range[1]
+      ? { is: "much", squeeze: share, range }
+      : undefined;
 }
 
 export const oRingFigure: Figure = {
   name: "o-ring",
   title: "Nearest standard O-ring",
-  arguments: [argument("inside", "length", "inside diameter as measured"), argument("section", "length", "section as measured")],
+  arguments: [
+    argument("inside", "length", "inside diameter as measured"),
+    argument("section", "length", "section as measured"),
+  ],
   validity: "sizes -001 to -445; a used ring has set and swollen, so measure a new one or the groove",
   source: "ISO 3601-1 class A, SAE AS568 (read through published tables)",
   examples: ["183.8 mm 2.6 mm"],
   run(inputs) {
-    const lacking = missing(oRingFigure, inputs), inside = siIn(inputs, "inside"), section = siIn(inputs, "section");
-    if (lacking || inside === undefined || section === undefined) return lacking ?? { says: "o-ring needs an inside diameter and a section" };
+    const lacking = missing(oRingFigure, inputs),
+      inside = siIn(inputs, "inside"),
+      section = siIn(inputs, "section");
+    if (lacking || inside === undefined || section === undefined)
+      return lacking ?? { says: "o-ring needs an inside diameter and a section" };
     if (inside <= 0 || section <= 0) return { says: "inside diameter and section are above 0" };
-    const near = nearestORings(inside, section), first = near[0]!;
+    const near = nearestORings(inside, section),
+      first = near[0]!;
     return {
-      values: near.map(({ ring, withinTolerance }) => plain(ring.dash,
-        `${ring.inside} x ${ring.section} mm${withinTolerance ? "" : ", outside its tolerance"}`)),
+      values: near.map(({ ring, withinTolerance }) =>
+        plain(ring.dash, `${ring.inside} x ${ring.section} mm${withinTolerance ? "" : ", outside its tolerance"}`),
+      ),
       formula: "least difference, the section before the diameter",
-      steps: [step("inside diameter off by", first.insideOff * 1e3, "mm"), step("section off by", first.sectionOff * 1e3, "mm")],
-      assumptions: [], source: oRingFigure.source, caution: aidCaution,
+      steps: [
+        step("inside diameter off by", first.insideOff * 1e3, "mm"),
+        step("section off by", first.sectionOff * 1e3, "mm"),
+      ],
+      assumptions: [],
+      source: oRingFigure.source,
+      caution: aidCaution,
     };
   },
 };
@@ -105,27 +149,47 @@ export const squeezeFigure: Figure = {
   name: "o-ring-squeeze",
   title: "Squeeze of an O-ring in its groove",
   arguments: [
-    argument("section", "length", "section of the ring"), argument("depth", "length", "groove depth with the gap"),
-    argument("gland", "word", "how it seals", { optional: true, default: "static-radial", words: ["static-radial", "static-face", "dynamic-radial"] }),
+    argument("section", "length", "section of the ring"),
+    argument("depth", "length", "groove depth with the gap"),
+    argument("gland", "word", "how it seals", {
+      optional: true,
+      default: "static-radial",
+      words: ["static-radial", "static-face", "dynamic-radial"],
+    }),
   ],
   validity: "standard sections, nominal sizes, elastomer rings, no swell",
   source: "a published seal design guide (read through a public data table)",
   examples: ["3.53 mm 2.8 mm", "2.62 mm 2 mm static-face"],
   run(inputs) {
-    const lacking = missing(squeezeFigure, inputs), section = siIn(inputs, "section"), depth = siIn(inputs, "depth"),
+    const lacking = missing(squeezeFigure, inputs),
+      section = siIn(inputs, "section"),
+      depth = siIn(inputs, "depth"),
       kind = (textIn(inputs, "gland") ?? "static-radial") as GlandKind;
-    if (lacking || section === undefined || depth === undefined) return lacking ?? { says: "o-ring-squeeze needs a section and a depth" };
+    if (lacking || section === undefined || depth === undefined)
+      return lacking ?? { says: "o-ring-squeeze needs a section and a depth" };
     if (section <= 0 || depth <= 0) return { says: "section and depth are above 0" };
-    const gland = glandFor(kind, section), finding = squeezeFinding(kind, section, depth);
-    if (!gland) return { says: `${rounded(section * 1e3, 3)} mm is no standard section`, nearest: glands[kind].map((each) => `${each.section} mm`) };
+    const gland = glandFor(kind, section),
+      finding = squeezeFinding(kind, section, depth);
+    if (!gland)
+      return {
+        says: `${rounded(section * 1e3, 3)} mm is no standard section`,
+        nearest: glands[kind].map((each) => `${each.section} mm`),
+      };
     return {
       values: [
-        result("squeeze", squeeze(section, depth), "%"), plain("published range", `${gland.squeezePercent[0]}..${gland.squeezePercent[1]}`, "%"),
-        plain("groove depth", `${gland.depth[0]}..${gland.depth[1]}`, "mm"), plain("groove width", gland.width, "mm"),
-        ...(finding ? [plain("finding", finding.is === "little" ? "less squeeze than the range" : "more squeeze than the range")] : []),
+        result("squeeze", squeeze(section, depth), "%"),
+        plain("published range", `${gland.squeezePercent[0]}..${gland.squeezePercent[1]}`, "%"),
+        plain("groove depth", `${gland.depth[0]}..${gland.depth[1]}`, "mm"),
+        plain("groove width", gland.width, "mm"),
+        ...(finding
+          ? [plain("finding", finding.is === "little" ? "less squeeze than the range" : "more squeeze than the range")]
+          : []),
       ],
-      formula: "squeeze = (section - depth) / section", steps: [step("section - depth", (section - depth) * 1e3, "mm")], assumptions: textIn(inputs, "gland") === undefined ? ["static, radial"] : [],
-      source: squeezeFigure.source, caution: aidCaution,
+      formula: "squeeze = (section - depth) / section",
+      steps: [step("section - depth", (section - depth) * 1e3, "mm")],
+      assumptions: textIn(inputs, "gland") === undefined ? ["static, radial"] : [],
+      source: squeezeFigure.source,
+      caution: aidCaution,
     };
   },
 };

@@ -1,7 +1,13 @@
 // The wait after isolation: the longest of the maker's, the time to 60 V dc and the time to 0.2 J.
 // The one function that checks, hovers and the manual ask. It only ever lengthens a wait, and no wait stands for a proof.
 
-import { LIMIT_ENERGY, LIMIT_VOLTAGE_DC, capacitorEnergy, dischargeTime, voltageAtEnergy } from "./capacitor-discharge.ts";
+import {
+  LIMIT_ENERGY,
+  LIMIT_VOLTAGE_DC,
+  capacitorEnergy,
+  dischargeTime,
+  voltageAtEnergy,
+} from "./capacitor-discharge.ts";
 import { crestVoltage, type SupplyKind } from "./voltage-limits.ts";
 
 /**
@@ -75,7 +81,9 @@ export function requiredWait(question: WaitQuestion): RequiredWait {
     steps.push(`V0 = ${figure(voltage)} V x sqrt(2) = ${figure(startVoltage)} V, the crest of the alternating voltage`);
   }
   if (voltage !== undefined && question.kind === undefined) {
-    steps.push(`V0 = ${figure(voltage)} V, taken as direct; an alternating voltage charges to its crest, 1.414 times as much: write V ac`);
+    steps.push(
+      `V0 = ${figure(voltage)} V, taken as direct; an alternating voltage charges to its crest, 1.414 times as much: write V ac`,
+    );
   }
   if (makerWait !== undefined) {
     parts.push({ of: "maker", name: "the maker's wait", seconds: makerWait, nominalSeconds: makerWait });
@@ -89,7 +97,9 @@ export function requiredWait(question: WaitQuestion): RequiredWait {
     const c = capacitance * WAIT_MARGINS.capacitance;
     const r = bleeder * WAIT_MARGINS.resistance;
     const [cText, rText, rc] = [`${figure(c * 1e6)} µF`, `${figure(r / 1e3)} kΩ`, `${figure(r * c)} s`];
-    steps.push(`C = ${figure(capacitance * 1e6)} µF x 1.2 = ${cText}, R = ${figure(bleeder / 1e3)} kΩ x 1.05 = ${rText}, R C = ${rc}`);
+    steps.push(
+      `C = ${figure(capacitance * 1e6)} µF x 1.2 = ${cText}, R = ${figure(bleeder / 1e3)} kΩ x 1.05 = ${rText}, R C = ${rc}`,
+    );
     const toVoltage: WaitPart = {
       of: "to-60-V",
       name: "to 60 V dc",
@@ -104,16 +114,20 @@ export function requiredWait(question: WaitQuestion): RequiredWait {
       nominalSeconds: dischargeTime(startVoltage, voltageAtEnergy(capacitance, LIMIT_ENERGY), bleeder, capacitance),
     };
     parts.push(toVoltage, toEnergy);
-    const times = (part: WaitPart): string => `${figure(part.seconds)} s (${figure(part.nominalSeconds)} s at nominal values)`;
+    const times = (part: WaitPart): string =>
+      `${figure(part.seconds)} s (${figure(part.nominalSeconds)} s at nominal values)`;
     steps.push(`To 60 V dc: ${rc} x ln(${figure(startVoltage)} / 60) = ${times(toVoltage)}`);
     steps.push(`0.2 J is left at sqrt(2 x 0.2 J / ${cText}) = ${figure(low)} V`);
     steps.push(`To 0.2 J: ${rc} x ln(${figure(startVoltage)} / ${figure(low)}) = ${times(toEnergy)}`);
   }
   const decidedBy = parts.reduce<WaitPart | undefined>(
-    (longest, part) => (longest === undefined || part.seconds > longest.seconds ? part : longest), undefined,
+    (longest, part) => (longest === undefined || part.seconds > longest.seconds ? part : longest),
+    undefined,
   );
   if (decidedBy !== undefined && parts.length > 1) {
-    steps.push(`The longest is the wait ${decidedBy.of === "maker" ? "of the maker" : decidedBy.name}: ${figure(decidedBy.seconds)} s`);
+    steps.push(
+      `The longest is the wait ${decidedBy.of === "maker" ? "of the maker" : decidedBy.name}: ${figure(decidedBy.seconds)} s`,
+    );
   }
   return {
     seconds: decidedBy?.seconds,
@@ -130,7 +144,8 @@ export function requiredWait(question: WaitQuestion): RequiredWait {
 /** Refuses what no machine has: negative or endless figures, and a capacitance or bleeder of zero. */
 function requireSense({ makerWait, voltage, capacitance, bleeder }: WaitQuestion): void {
   const refuse = (name: string, value: number | undefined, fits: (value: number) => boolean): void => {
-    if (value !== undefined && !(Number.isFinite(value) && fits(value))) throw new RangeError(`${name} cannot be ${value}`);
+    if (value !== undefined && !(Number.isFinite(value) && fits(value)))
+      throw new RangeError(`${name} cannot be ${value}`);
   };
   refuse("the maker's wait", makerWait, (value) => value >= 0);
   refuse("voltage", voltage, (value) => value >= 0);

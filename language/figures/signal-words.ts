@@ -12,7 +12,10 @@ export type Likelihood = "will" | "could";
  * Signal word of a message, and whether the safety alert symbol stands before it.
  * Source: ANSI Z535.6 through three pages on signal words (read).
  */
-export function signalWord(likelihood: Likelihood, consequence: Consequence): { readonly word: SignalWord; readonly alertSymbol: boolean } {
+export function signalWord(
+  likelihood: Likelihood,
+  consequence: Consequence,
+): { readonly word: SignalWord; readonly alertSymbol: boolean } {
   switch (consequence) {
     case "death or serious injury":
       return { word: likelihood === "will" ? "DANGER" : "WARNING", alertSymbol: true };
@@ -31,7 +34,11 @@ export const GHS_PICTOGRAMS: readonly { readonly code: string; readonly name: st
   { code: "GHS04", name: "gas cylinder", for: "gases under pressure" },
   { code: "GHS05", name: "corrosion", for: "skin corrosion 1, eye damage 1, corrosive to metals" },
   { code: "GHS06", name: "skull and crossbones", for: "acute toxicity 1-3" },
-  { code: "GHS07", name: "exclamation mark", for: "acute toxicity 4, skin and eye irritation 2, skin sensitisation, STOT SE 3" },
+  {
+    code: "GHS07",
+    name: "exclamation mark",
+    for: "acute toxicity 4, skin and eye irritation 2, skin sensitisation, STOT SE 3",
+  },
   { code: "GHS08", name: "health hazard", for: "respiratory sensitisation, CMR, STOT, aspiration" },
   { code: "GHS09", name: "environment", for: "aquatic hazard" },
 ];

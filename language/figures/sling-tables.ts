@@ -64,7 +64,12 @@ export function uniformLoadLimit(single: number, legs: number, beta: number): nu
 }
 
 /** Limit by the table row, tonnes; undefined for a size or angle outside the table. Units: mm, rad. Throws RangeError unless legs is 1 to 4. */
-export function slingTableLimit(table: readonly SlingRow[], size: number, legs: number, beta: number): number | undefined {
+export function slingTableLimit(
+  table: readonly SlingRow[],
+  size: number,
+  legs: number,
+  beta: number,
+): number | undefined {
   const found = table.find((one) => one.size === size);
   if (found === undefined || legFactor(legs, beta) === undefined) return undefined;
   const steep = (beta * 180) / Math.PI <= 45 + 1e-9;
@@ -105,6 +110,14 @@ export function chainTemperatureFactor(celsius: number): number {
 /** Proof load of special grabs and tackle over the rated load: 125 %. Source: 29 CFR 1926.251(a)(4) (read). */
 export const TACKLE_PROOF = 1.25;
 
-function row(size: number, one: number, twoTo45: number, twoTo60: number, threeTo45: number, threeTo60: number, endless?: number): SlingRow {
+function row(
+  size: number,
+  one: number,
+  twoTo45: number,
+  twoTo60: number,
+  threeTo45: number,
+  threeTo60: number,
+  endless?: number,
+): SlingRow {
   return { size, one, twoTo45, twoTo60, threeTo45, threeTo60, endless };
 }

@@ -12,8 +12,10 @@ export type AngleConvention = "from horizontal" | "from vertical" | "between leg
 
 /** Angle of a leg from the horizontal, rad. Throws RangeError outside 0 to 90° (0 to 180° between legs). Source: geometry. */
 export function angleFromHorizontal(angle: number, convention: AngleConvention): number {
-  const result = convention === "from horizontal" ? angle : Math.PI / 2 - (convention === "between legs" ? angle / 2 : angle);
-  if (!(angle >= 0 && result >= -1e-12 && result <= Math.PI / 2 + 1e-12)) throw new RangeError(`an angle of ${angle} rad ${convention} is none of a sling leg`);
+  const result =
+    convention === "from horizontal" ? angle : Math.PI / 2 - (convention === "between legs" ? angle / 2 : angle);
+  if (!(angle >= 0 && result >= -1e-12 && result <= Math.PI / 2 + 1e-12))
+    throw new RangeError(`an angle of ${angle} rad ${convention} is none of a sling leg`);
   return result;
 }
 
@@ -45,20 +47,32 @@ export const SLING_SOURCE =
  * Throws RangeError for a negative load, fewer than one leg or an angle outside 0 < a <= 90°. Valid for equal legs and a centre of gravity below the
  * hook. Source: {@link SLING_SOURCE}.
  */
-export function slingTension(load: number, legs: number, angle: number, legsCarrying: number = Math.min(legs, 3)): SlingTension {
+export function slingTension(
+  load: number,
+  legs: number,
+  angle: number,
+  legsCarrying: number = Math.min(legs, 3),
+): SlingTension {
   if (!(load >= 0)) throw new RangeError(`load must not be negative, got ${load}`);
   if (!Number.isInteger(legs) || legs < 1 || !(legsCarrying >= 1 && legsCarrying <= legs)) {
     throw new RangeError(`legs must be a whole number from 1, got ${legs}`);
   }
-  if (!(angle > 0 && angle <= Math.PI / 2 + 1e-12)) throw new RangeError(`the angle from the horizontal must lie above 0 and up to 90°, got ${angle} rad`);
+  if (!(angle > 0 && angle <= Math.PI / 2 + 1e-12))
+    throw new RangeError(`the angle from the horizontal must lie above 0 and up to 90°, got ${angle} rad`);
   const factor = 1 / Math.sin(angle);
   const tension = (load / legsCarrying) * factor;
   const degrees = round((angle * 180) / Math.PI);
   const steps = [`Load factor 1/sin ${degrees}° = ${round(factor)}`];
-  if (legsCarrying < legs) steps.push(`${legs} legs, ${legsCarrying} counted: a stiff load may hang on ${legsCarrying} of them`);
+  if (legsCarrying < legs)
+    steps.push(`${legs} legs, ${legsCarrying} counted: a stiff load may hang on ${legsCarrying} of them`);
   steps.push(`T = W / ${legsCarrying} x ${round(factor)} = ${round(tension / (load || 1))} W`);
   return {
-    tension, factor, legsCounted: legsCarrying, tooFlat: angle < LEAST_LEG_ANGLE - 1e-9, formula: "T = W / (n sin a), a from the horizontal", steps,
+    tension,
+    factor,
+    legsCounted: legsCarrying,
+    tooFlat: angle < LEAST_LEG_ANGLE - 1e-9,
+    formula: "T = W / (n sin a), a from the horizontal",
+    steps,
     source: SLING_SOURCE,
   };
 }
@@ -77,7 +91,8 @@ export function capacityShare(angle: number): number {
  * page on the centre of gravity (read).
  */
 export function twoPointShare(load: number, a: number, b: number): { readonly nearA: number; readonly nearB: number } {
-  if (!(a >= 0 && b >= 0 && a + b > 0)) throw new RangeError("the distances to the centre of gravity must not be negative, nor both zero");
+  if (!(a >= 0 && b >= 0 && a + b > 0))
+    throw new RangeError("the distances to the centre of gravity must not be negative, nor both zero");
   return { nearA: (load * b) / (a + b), nearB: (load * a) / (a + b) };
 }
 

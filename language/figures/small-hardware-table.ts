@@ -50,4 +50,5 @@ export const hardenedDowelDiameters = "1 1.5 2 2.5 3 4 5 6 8 10 12 16 20";
 export const splitPinDiameters = "0.6 0.8 1 1.2 1.6 2 2.5 3.2 4 5 6.3 8 10 13 16 20";
 
 /** Slotted spring pins: hole, diameter before driving in. Source: ISO 8752 (read through a published table). */
-export const springPinRows = "1 1.25, 1.5 1.75, 2 2.35, 2.5 2.85, 3 3.4, 3.5 3.9, 4 4.5, 4.5 5, 5 5.5, 6 6.55, 8 8.65, 10 10.65";
+export const springPinRows =
+  "1 1.25, 1.5 1.75, 2 2.35, 2.5 2.85, 3 3.4, 3.5 3.9, 4 4.5, 4.5 5, 5 5.5, 6 6.55, 8 8.65, 10 10.65";

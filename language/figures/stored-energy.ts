@@ -34,7 +34,8 @@ export type GasModel = "isentropic" | "brode" | "isothermal";
  * Source: two pneumatic test pages (isentropic and isothermal, read).
  */
 export function gasEnergy(model: GasModel, pressure: number, outside: number, volume: number, heatRatio = 1.4): number {
-  if (!(outside > 0 && pressure >= outside)) throw new RangeError(`absolute pressure ${pressure} Pa must not lie below the outside pressure ${outside} Pa`);
+  if (!(outside > 0 && pressure >= outside))
+    throw new RangeError(`absolute pressure ${pressure} Pa must not lie below the outside pressure ${outside} Pa`);
   if (!(volume > 0)) throw new RangeError(`volume must be above zero, got ${volume}`);
   if (!(heatRatio > 1)) throw new RangeError(`heat ratio must lie above 1, got ${heatRatio}`);
   switch (model) {
@@ -52,6 +53,7 @@ export function gasEnergy(model: GasModel, pressure: number, outside: number, vo
  * Units: K, 1 (p1/p0) -> J/kg. Throws RangeError unless both are positive. Source: worked example, engineering forum 163620 (read).
  */
 export function gasAvailability(temperature: number, pressureRatio: number): number {
-  if (!(temperature > 0 && pressureRatio > 0)) throw new RangeError("temperature and pressure ratio must be above zero");
+  if (!(temperature > 0 && pressureRatio > 0))
+    throw new RangeError("temperature and pressure ratio must be above zero");
   return AIR_GAS_CONSTANT * temperature * (1 / pressureRatio - 1 + Math.log(pressureRatio));
 }

@@ -4,11 +4,32 @@
 import { rounded } from "../quantities/quantity.ts";
 import type { ThreadSize } from "../quantities/thread-size.ts";
 import { assumed, type Assumptions } from "./assumptions.ts";
-import { assemblyPreload, leastPreload, preloadFromTorque, torqueFromPreload, torqueParts, yieldUtilisation, type Friction,
-  type TighteningGeometry } from "./assembly-preload.ts";
+import {
+  assemblyPreload,
+  leastPreload,
+  preloadFromTorque,
+  torqueFromPreload,
+  torqueParts,
+  yieldUtilisation,
+  type Friction,
+  type TighteningGeometry,
+} from "./assembly-preload.ts";
 import { boltOf, loadArea, proofLoad } from "./bolt-loads.ts";
 import {
-  aidCaution, argument, isFigureError, missing, numberIn, plain, result, siIn, sizeIn, step, textIn, type Figure, type FigureError, type FigureInputs,
+  aidCaution,
+  argument,
+  isFigureError,
+  missing,
+  numberIn,
+  plain,
+  result,
+  siIn,
+  sizeIn,
+  step,
+  textIn,
+  type Figure,
+  type FigureError,
+  type FigureInputs,
   type FigureResult,
 } from "./figure.ts";
 import { bearingOf, type HeadKind } from "./head-geometry.ts";
@@ -38,31 +59,52 @@ export interface TighteningCase {
 }
 
 /** What the figures rest on, as printed: "VDI 2230-1". */
-export const tighteningSource = "VDI 2230-1:2015 and ISO 16047 (relations read second-hand); strengths ISO 898-1, ISO 3506-1, SAE J429; heads ISO 4014, ISO 4762, holes ISO 273";
-export const tighteningFormula = "FM = nu Rp0.2 A0 / sqrt(1 + 3 [3/2 d2/d0 (P/(pi d2) + 1.155 muG)]²); MA = FM (P/(2 pi) + 0.577 d2 muG + DKm/2 muK)";
+export const tighteningSource =
+  "VDI 2230-1:2015 and ISO 16047 (relations read second-hand); strengths ISO 898-1, ISO 3506-1, SAE J429; heads ISO 4014, ISO 4762, holes ISO 273";
+export const tighteningFormula =
+  "FM = nu Rp0.2 A0 / sqrt(1 + 3 [3/2 d2/d0 (P/(pi d2) + 1.155 muG)]²); MA = FM (P/(2 pi) + 0.577 d2 muG + DKm/2 muK)";
 
 /** Puts a bolt, its strength, its bearing and the friction together. Errors: sizes and classes out of the tables, a grade without a yield stress. */
 export function tighteningCase(question: TighteningQuestion, assumptions: Assumptions): TighteningCase | FigureError {
   const bolt = boltOf(question.size, question.className);
   if (isFigureError(bolt)) return bolt;
-  const { thread, material } = bolt, bearing = bearingOf(thread, question.head ?? "hex");
-  if (material.yield === undefined) return { says: `${material.standard} gives ${material.name} no yield stress: no torque can be reckoned` };
-  if (!bearing) return { says: `${thread.designation} has no bearing diameter in the tables: give the nut factor instead`, nearest: ["nut-factor 0.2"] };
+  const { thread, material } = bolt,
+    bearing = bearingOf(thread, question.head ?? "hex");
+  if (material.yield === undefined)
+    return { says: `${material.standard} gives ${material.name} no yield stress: no torque can be reckoned` };
+  if (!bearing)
+    return {
+      says: `${thread.designation} has no bearing diameter in the tables: give the nut factor instead`,
+      nearest: ["nut-factor 0.2"],
+    };
   const notes: string[] = [];
   if (question.frictionThread === undefined) notes.push(assumed(assumptions, "friction-thread"));
   if (question.frictionHead === undefined) notes.push(assumed(assumptions, "friction-head"));
   notes.push(`${question.head ?? "hex"} head on a medium hole`);
   if (bearing.assumption !== undefined) notes.push(bearing.assumption);
   return {
-    thread, material, yieldStress: material.yield,
-    geometry: { pitch: thread.pitch, pitchDiameter: thread.pitchDiameter, rootDiameter: thread.rootDiameter, headDiameter: bearing.mean },
-    friction: { thread: question.frictionThread ?? assumptions["friction-thread"], head: question.frictionHead ?? assumptions["friction-head"] },
+    thread,
+    material,
+    yieldStress: material.yield,
+    geometry: {
+      pitch: thread.pitch,
+      pitchDiameter: thread.pitchDiameter,
+      rootDiameter: thread.rootDiameter,
+      headDiameter: bearing.mean,
+    },
+    friction: {
+      thread: question.frictionThread ?? assumptions["friction-thread"],
+      head: question.frictionHead ?? assumptions["friction-head"],
+    },
     assumptions: notes,
   };
 }
 
 /** Preload (N) and torque (N·m) at the yield share. */
-export function torqueAtYieldShare(bolt: TighteningCase, assumptions: Assumptions): { readonly preload: number; readonly torque: number } {
+export function torqueAtYieldShare(
+  bolt: TighteningCase,
+  assumptions: Assumptions,
+): { readonly preload: number; readonly torque: number } {
   const preload = assemblyPreload(bolt.geometry, bolt.yieldStress, bolt.friction.thread, assumptions["yield-share"]);
   return { preload, torque: torqueFromPreload(bolt.geometry, preload, bolt.friction) };
 }
@@ -87,35 +129,61 @@ export interface TorqueAssessment {
  * Judges a torque (N·m, the highest of a range) against the bolt. Metric: the torque at the yield share of VDI 2230. Unified: the torque
  * that reaches the proof load by T = K F d. Below the least share of that limit it is called low. It never calls a torque right.
  */
-export function assessTorque(torque: number, question: TighteningQuestion, assumptions: Assumptions): TorqueAssessment | FigureError {
+export function assessTorque(
+  torque: number,
+  question: TighteningQuestion,
+  assumptions: Assumptions,
+): TorqueAssessment | FigureError {
   const byFactor = question.nutFactor !== undefined || question.size.system === "unified";
-  const reckoned = byFactor ? assessedByFactor(torque, question, assumptions) : assessedByFriction(torque, question, assumptions);
+  const reckoned = byFactor
+    ? assessedByFactor(torque, question, assumptions)
+    : assessedByFriction(torque, question, assumptions);
   if (isFigureError(reckoned)) return reckoned;
-  const least = reckoned.limit * assumptions["least-torque-share"], verdict = torque > reckoned.limit ? "over" : torque < least ? "low" : undefined;
+  const least = reckoned.limit * assumptions["least-torque-share"],
+    verdict = torque > reckoned.limit ? "over" : torque < least ? "low" : undefined;
   return { ...reckoned, verdict, torque, least };
 }
 
 type Reckoned = Omit<TorqueAssessment, "verdict" | "torque" | "least">;
 
-function assessedByFriction(torque: number, question: TighteningQuestion, assumptions: Assumptions): Reckoned | FigureError {
+function assessedByFriction(
+  torque: number,
+  question: TighteningQuestion,
+  assumptions: Assumptions,
+): Reckoned | FigureError {
   const bolt = tighteningCase(question, assumptions);
   if (isFigureError(bolt)) return bolt;
   const preload = preloadFromTorque(bolt.geometry, torque, bolt.friction);
   return {
-    limit: torqueAtYieldShare(bolt, assumptions).torque, preload,
+    limit: torqueAtYieldShare(bolt, assumptions).torque,
+    preload,
     utilisation: yieldUtilisation(bolt.geometry, preload, bolt.yieldStress, bolt.friction.thread),
-    formula: tighteningFormula, source: tighteningSource, assumptions: [...bolt.assumptions, assumed(assumptions, "yield-share")],
+    formula: tighteningFormula,
+    source: tighteningSource,
+    assumptions: [...bolt.assumptions, assumed(assumptions, "yield-share")],
   };
 }
 
-function assessedByFactor(torque: number, question: TighteningQuestion, assumptions: Assumptions): Reckoned | FigureError {
+function assessedByFactor(
+  torque: number,
+  question: TighteningQuestion,
+  assumptions: Assumptions,
+): Reckoned | FigureError {
   const bolt = boltOf(question.size, question.className);
   if (isFigureError(bolt)) return bolt;
-  const { thread, material } = bolt, factor = question.nutFactor ?? assumptions["nut-factor"];
-  if (material.proof === undefined) return { says: `${material.standard} gives ${material.name} no proof stress: no torque can be reckoned by nut factor` };
-  const load = proofLoad(loadArea(thread), material.proof), preload = preloadByNutFactor(factor, torque, thread.diameter);
+  const { thread, material } = bolt,
+    factor = question.nutFactor ?? assumptions["nut-factor"];
+  if (material.proof === undefined)
+    return {
+      says: `${material.standard} gives ${material.name} no proof stress: no torque can be reckoned by nut factor`,
+    };
+  const load = proofLoad(loadArea(thread), material.proof),
+    preload = preloadByNutFactor(factor, torque, thread.diameter);
   return {
-    limit: torqueByNutFactor(factor, load, thread.diameter), preload, utilisation: preload / load, formula: "T = K F d, F = proof load",
+    limit: torqueByNutFactor(factor, load, thread.diameter),
+    preload,
+    utilisation: preload / load,
+    formula: "T = K F d, F = proof load",
     source: "Shigley's Mechanical Engineering Design, Eq. 8-27; SAE J429, ASTM A574",
     assumptions: question.nutFactor === undefined ? [assumed(assumptions, "nut-factor")] : [],
   };
@@ -123,30 +191,48 @@ function assessedByFactor(torque: number, question: TighteningQuestion, assumpti
 
 const frictionArguments = [
   argument("head", "word", "shape of the head", { optional: true, default: "hex", words: ["hex", "socket-cap"] }),
-  argument("friction-thread", "number", "coefficient of friction in the thread, 0.04 to 0.4", { optional: true, default: "0.12" }),
-  argument("friction-head", "number", "coefficient of friction under the head, 0.04 to 0.4", { optional: true, default: "0.12" }),
+  argument("friction-thread", "number", "coefficient of friction in the thread, 0.04 to 0.4", {
+    optional: true,
+    default: "0.12",
+  }),
+  argument("friction-head", "number", "coefficient of friction under the head, 0.04 to 0.4", {
+    optional: true,
+    default: "0.12",
+  }),
 ];
 const sizeAndClass = [argument("size", "size", "the thread"), argument("class", "class", "property class or grade")];
 
 function questionIn(inputs: FigureInputs): TighteningQuestion | FigureError {
-  const size = sizeIn(inputs, "size"), className = textIn(inputs, "class") ?? size?.propertyClass, head = textIn(inputs, "head");
+  const size = sizeIn(inputs, "size"),
+    className = textIn(inputs, "class") ?? size?.propertyClass,
+    head = textIn(inputs, "head");
   if (!size || className === undefined) return { says: "a thread size and a class are due" };
   for (const name of ["friction-thread", "friction-head"]) {
     const value = numberIn(inputs, name);
-    if (value !== undefined && !(value >= 0.04 && value <= 0.4)) return { says: `${name} ${value} is outside 0.04 to 0.4`,
-      nearest: [value < 0.04 ? "0.04" : "0.4"] };
+    if (value !== undefined && !(value >= 0.04 && value <= 0.4))
+      return { says: `${name} ${value} is outside 0.04 to 0.4`, nearest: [value < 0.04 ? "0.04" : "0.4"] };
   }
-  return { size, className, head: head === "socket-cap" ? "socket-cap" : "hex", frictionThread: numberIn(inputs, "friction-thread"),
-    frictionHead: numberIn(inputs, "friction-head") };
+  return {
+    size,
+    className,
+    head: head === "socket-cap" ? "socket-cap" : "hex",
+    frictionThread: numberIn(inputs, "friction-thread"),
+    frictionHead: numberIn(inputs, "friction-head"),
+  };
 }
 
 const caseIn = (figure: Figure, inputs: FigureInputs, assumptions: Assumptions): TighteningCase | FigureError => {
-  const lacking = missing(figure, inputs), question = lacking ?? questionIn(inputs);
+  const lacking = missing(figure, inputs),
+    question = lacking ?? questionIn(inputs);
   return isFigureError(question) ? question : tighteningCase(question, assumptions);
 };
 
-const answer = (result: Pick<FigureResult,
-  "values" | "steps" | "assumptions">): FigureResult => ({ ...result, formula: tighteningFormula, source: tighteningSource, caution: aidCaution });
+const answer = (result: Pick<FigureResult, "values" | "steps" | "assumptions">): FigureResult => ({
+  ...result,
+  formula: tighteningFormula,
+  source: tighteningSource,
+  caution: aidCaution,
+});
 const units = (thread: Thread): { readonly torque: string; readonly force: string } =>
   thread.system === "metric" ? { torque: "N·m", force: "kN" } : { torque: "lbf·ft", force: "lbf" };
 
@@ -154,23 +240,35 @@ export const torqueFigure: Figure = {
   name: "torque",
   title: "Torque and preload at a share of the yield stress",
   arguments: [...sizeAndClass, ...frictionArguments],
-  validity: "steel on steel, full shaft, medium hole, hard joint, room temperature; prints of the same method differ by rounding, up to 2 %",
+  validity:
+    "steel on steel, full shaft, medium hole, hard joint, room temperature; prints of the same method differ by rounding, up to 2 %",
   source: tighteningSource,
   examples: ["M8 8.8", "M10x1.25 10.9", "M6 A2-70 head socket-cap"],
   run(inputs, assumptions) {
     const bolt = caseIn(torqueFigure, inputs, assumptions);
     if (isFigureError(bolt)) return bolt;
-    const { preload, torque } = torqueAtYieldShare(bolt, assumptions), parts = torqueParts(bolt.geometry, preload, bolt.friction), unit = units(bolt.thread);
+    const { preload, torque } = torqueAtYieldShare(bolt, assumptions),
+      parts = torqueParts(bolt.geometry, preload, bolt.friction),
+      unit = units(bolt.thread);
     return answer({
       values: [
-        result("torque at the yield share", torque, unit.torque), result("preload", preload, unit.force),
+        result("torque at the yield share", torque, unit.torque),
+        result("preload", preload, unit.force),
         result("least preload with scatter", leastPreload(preload, assumptions["tightening-factor"]), unit.force),
       ],
       steps: [
-        step("yield stress", bolt.yieldStress / 1e6, "MPa"), step("DKm = (dw + dh) / 2", bolt.geometry.headDiameter * 1e3, "mm"),
-        step("for the pitch", parts.pitch, "N·m"), step("friction in the thread", parts.thread, "N·m"), step("friction under the head", parts.head, "N·m"),
+        step("yield stress", bolt.yieldStress / 1e6, "MPa"),
+        step("DKm = (dw + dh) / 2", bolt.geometry.headDiameter * 1e3, "mm"),
+        step("for the pitch", parts.pitch, "N·m"),
+        step("friction in the thread", parts.thread, "N·m"),
+        step("friction under the head", parts.head, "N·m"),
       ],
-      assumptions: [...bolt.assumptions, assumed(assumptions, "yield-share"), assumed(assumptions, "joint"), assumed(assumptions, "tightening-factor")],
+      assumptions: [
+        ...bolt.assumptions,
+        assumed(assumptions, "yield-share"),
+        assumed(assumptions, "joint"),
+        assumed(assumptions, "tightening-factor"),
+      ],
     });
   },
 };
@@ -179,19 +277,26 @@ export const preloadFigure: Figure = {
   name: "preload",
   title: "Preload of a torque, and how much of the yield stress it uses",
   arguments: [...sizeAndClass, argument("torque", "torque", "the tightening torque"), ...frictionArguments],
-  validity: torqueFigure.validity, source: tighteningSource, examples: ["M8 8.8 24 N·m"],
+  validity: torqueFigure.validity,
+  source: tighteningSource,
+  examples: ["M8 8.8 24 N·m"],
   run(inputs, assumptions) {
-    const bolt = caseIn(preloadFigure, inputs, assumptions), torque = siIn(inputs, "torque");
+    const bolt = caseIn(preloadFigure, inputs, assumptions),
+      torque = siIn(inputs, "torque");
     if (isFigureError(bolt)) return bolt;
     if (torque === undefined || torque <= 0) return { says: "torque: a torque above 0 is due" };
     const preload = preloadFromTorque(bolt.geometry, torque, bolt.friction),
       used = yieldUtilisation(bolt.geometry, preload, bolt.yieldStress, bolt.friction.thread);
-    const limit = torqueAtYieldShare(bolt, assumptions).torque, unit = units(bolt.thread);
+    const limit = torqueAtYieldShare(bolt, assumptions).torque,
+      unit = units(bolt.thread);
     return answer({
       values: [
-        result("preload", preload, unit.force), result("share of the yield stress", used, "%"),
+        result("preload", preload, unit.force),
+        result("share of the yield stress", used, "%"),
         ...(torque > limit ? [plain("finding", `over the torque at the yield share, ${rounded(limit, 3)} N·m`)] : []),
-        ...(bolt.material.proof === undefined ? [] : [result("share of the proof load", preload / proofLoad(loadArea(bolt.thread), bolt.material.proof), "%")]),
+        ...(bolt.material.proof === undefined
+          ? []
+          : [result("share of the proof load", preload / proofLoad(loadArea(bolt.thread), bolt.material.proof), "%")]),
       ],
       steps: [step("torque at the yield share", limit, "N·m"), step("lever: preload per N·m", preload / torque, "N")],
       assumptions: [...bolt.assumptions, assumed(assumptions, "yield-share")],
@@ -203,31 +308,48 @@ export const nutFactorFigure: Figure = {
   name: "torque-by-nut-factor",
   title: "Torque by nut factor at a share of the proof load",
   arguments: [
-    ...sizeAndClass, argument("nut-factor", "number", "K, 0.08 to 0.4", { optional: true, default: "0.2" }),
+    ...sizeAndClass,
+    argument("nut-factor", "number", "K, 0.08 to 0.4", { optional: true, default: "0.2" }),
     argument("proof-share", "number", "share of the proof load, 0.3 to 1", { optional: true, default: "0.75" }),
   ],
-  validity: "estimates only: preload at one torque scatters by a quarter either way; the share is of the proof load, not of yield",
-  source: "Shigley's Mechanical Engineering Design, Eq. 8-27; 0.75 of proof as in published inch tables; SAE J429, ASTM A574",
+  validity:
+    "estimates only: preload at one torque scatters by a quarter either way; the share is of the proof load, not of yield",
+  source:
+    "Shigley's Mechanical Engineering Design, Eq. 8-27; 0.75 of proof as in published inch tables; SAE J429, ASTM A574",
   examples: ["3/8-16 8", "1/2-13 5 nut-factor 0.15"],
   run(inputs, assumptions) {
-    const lacking = missing(nutFactorFigure, inputs), size = sizeIn(inputs, "size"), name = textIn(inputs, "class");
+    const lacking = missing(nutFactorFigure, inputs),
+      size = sizeIn(inputs, "size"),
+      name = textIn(inputs, "class");
     if (lacking || !size || name === undefined) return lacking ?? { says: "a thread size and a grade are due" };
-    const bolt = boltOf(size, name), factor = numberIn(inputs, "nut-factor") ?? assumptions["nut-factor"],
+    const bolt = boltOf(size, name),
+      factor = numberIn(inputs, "nut-factor") ?? assumptions["nut-factor"],
       share = numberIn(inputs, "proof-share") ?? assumptions["proof-share"];
     if (isFigureError(bolt)) return bolt;
-    if (!(factor >= 0.08 && factor <= 0.4)) return { says: `nut-factor ${factor} is outside 0.08 to 0.4`, nearest: ["0.15", "0.2"] };
-    if (!(share >= 0.3 && share <= 1)) return { says: `proof-share ${share} is outside 0.3 to 1`, nearest: ["0.75", "0.9"] };
-    if (bolt.material.proof === undefined) return { says: `${bolt.material.standard} gives ${bolt.material.name} no proof stress` };
-    const preload = preloadAtProofShare(loadArea(bolt.thread), bolt.material.proof, share), unit = units(bolt.thread);
+    if (!(factor >= 0.08 && factor <= 0.4))
+      return { says: `nut-factor ${factor} is outside 0.08 to 0.4`, nearest: ["0.15", "0.2"] };
+    if (!(share >= 0.3 && share <= 1))
+      return { says: `proof-share ${share} is outside 0.3 to 1`, nearest: ["0.75", "0.9"] };
+    if (bolt.material.proof === undefined)
+      return { says: `${bolt.material.standard} gives ${bolt.material.name} no proof stress` };
+    const preload = preloadAtProofShare(loadArea(bolt.thread), bolt.material.proof, share),
+      unit = units(bolt.thread);
     return {
-      values: [result("torque", torqueByNutFactor(factor, preload, bolt.thread.diameter), unit.torque), result("preload", preload, unit.force)],
+      values: [
+        result("torque", torqueByNutFactor(factor, preload, bolt.thread.diameter), unit.torque),
+        result("preload", preload, unit.force),
+      ],
       formula: "T = K F d, F = share x As x Sp",
-      steps: [step("stress area", loadArea(bolt.thread) * 1e6, "mm²"), step("proof stress", bolt.material.proof / 1e6, "MPa")],
+      steps: [
+        step("stress area", loadArea(bolt.thread) * 1e6, "mm²"),
+        step("proof stress", bolt.material.proof / 1e6, "MPa"),
+      ],
       assumptions: [
         ...(numberIn(inputs, "nut-factor") === undefined ? [assumed(assumptions, "nut-factor")] : []),
         ...(numberIn(inputs, "proof-share") === undefined ? [assumed(assumptions, "proof-share")] : []),
       ],
-      source: nutFactorFigure.source, caution: aidCaution,
+      source: nutFactorFigure.source,
+      caution: aidCaution,
     };
   },
 };

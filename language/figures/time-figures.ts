@@ -27,14 +27,20 @@ export const operationTime: Figure = hazardFigure({
   examples: ["3 11.3 s", "6"],
   answer(inputs) {
     const line = {
-      count: numberIn(inputs, "items")!, removeSeconds: highestIn(inputs, "each") ?? SCREW, setAsideSeconds: highestIn(inputs, "aside") ?? ASIDE,
+      count: numberIn(inputs, "items")!,
+      removeSeconds: highestIn(inputs, "each") ?? SCREW,
+      setAsideSeconds: highestIn(inputs, "aside") ?? ASIDE,
       toolSeconds: highestIn(inputs, "tool") ?? TOOL,
     };
     const seconds = lineTime(line);
     return {
       values: [result("time", seconds, "s")],
       formula: "t = tool + n (remove + set aside)",
-      steps: [step(`${shown(line.toolSeconds)} s + ${shown(line.count)} x ${shown(line.removeSeconds + line.setAsideSeconds)} s = ${shown(seconds)} s`)],
+      steps: [
+        step(
+          `${shown(line.toolSeconds)} s + ${shown(line.count)} x ${shown(line.removeSeconds + line.setAsideSeconds)} s = ${shown(seconds)} s`,
+        ),
+      ],
       assumptions: [
         ...(inputs["each"] === undefined ? [`a small screw, ${SCREW} s`] : []),
         ...(inputs["aside"] === undefined ? [`set aside, ${ASIDE} s`] : []),
@@ -59,14 +65,24 @@ export const actionTime: Figure = hazardFigure({
   answer(inputs) {
     const table = TIME_TABLES.find((one) => one.id === textIn(inputs, "table"))!;
     const wanted = textIn(inputs, "action")?.toLowerCase();
-    const rows = table.rows.filter((row) => wanted === undefined || `${row.action}, ${row.condition}`.toLowerCase().includes(wanted));
-    if (rows.length === 0) return { says: `action-time: no row of ${table.id} holds "${wanted}"`, nearest: [...new Set(table.rows.map((row) => row.action))] };
+    const rows = table.rows.filter(
+      (row) => wanted === undefined || `${row.action}, ${row.condition}`.toLowerCase().includes(wanted),
+    );
+    if (rows.length === 0)
+      return {
+        says: `action-time: no row of ${table.id} holds "${wanted}"`,
+        nearest: [...new Set(table.rows.map((row) => row.action))],
+      };
     return {
-      values: rows.map((row) => result(row.condition === "" ? row.action : `${row.action}, ${row.condition}`, row.seconds, "s")),
+      values: rows.map((row) =>
+        result(row.condition === "" ? row.action : `${row.action}, ${row.condition}`, row.seconds, "s"),
+      ),
       formula: "rows of the table",
       steps: [
         step(`${table.method}: ${table.basis}`),
-        ...(rows.some((row) => row.standing === "memory") ? [step("From memory, not seen in a source: check before any use")] : []),
+        ...(rows.some((row) => row.standing === "memory")
+          ? [step("From memory, not seen in a source: check before any use")]
+          : []),
       ],
       source: table.source,
     };
@@ -78,14 +94,17 @@ export const depth: Figure = hazardFigure({
   name: "depth-points",
   title: "Points for disassembly depth",
   topic: "scores",
-  arguments: [argument("steps", "number", "steps to the part: parts off and changes of tool, and one for the mains plug")],
+  arguments: [
+    argument("steps", "number", "steps to the part: parts off and changes of tool, and one for the mains plug"),
+  ],
   validity: "smartphones and slate tablets; step counts say less of larger machines than times do",
   source: "Regulation (EU) 2023/1669, Annex IV point 5, through an article (read)",
   examples: ["6"],
   answer(inputs) {
     const steps = numberIn(inputs, "steps")!;
     return {
-      values: [plain("points", depthPoints(steps))], formula: "to 2 steps 5, to 5 4, to 10 3, to 15 2, more 1",
+      values: [plain("points", depthPoints(steps))],
+      formula: "to 2 steps 5, to 5 4, to 10 3, to 15 2, more 1",
       steps: [step(`${steps} steps: ${depthPoints(steps)} points`)],
     };
   },
@@ -94,8 +113,12 @@ export const depth: Figure = hazardFigure({
 const score = (name: string, about: string) => argument(name, "number", `${about}, 1 to 5 points`);
 
 const scores = [
-  score("depth", "disassembly depth"), score("fasteners", "fasteners"), score("tools", "tools"), score("spare-parts", "spare parts"),
-  score("updates", "software updates"), score("information", "repair information"),
+  score("depth", "disassembly depth"),
+  score("fasteners", "fasteners"),
+  score("tools", "tools"),
+  score("spare-parts", "spare parts"),
+  score("updates", "software updates"),
+  score("information", "repair information"),
 ];
 
 /** The EU index of six scores. */
@@ -110,10 +133,15 @@ export const repairIndex: Figure = hazardFigure({
   answer(inputs) {
     const of = (name: string): number => numberIn(inputs, name)!;
     for (const each of scores) {
-      if (of(each.name) < 1 || of(each.name) > 5) return { says: `eu-index: ${each.name} lies from 1 to 5 points, not ${of(each.name)}` };
+      if (of(each.name) < 1 || of(each.name) > 5)
+        return { says: `eu-index: ${each.name} lies from 1 to 5 points, not ${of(each.name)}` };
     }
     const index = euIndex({
-      depth: of("depth"), fasteners: of("fasteners"), tools: of("tools"), spareParts: of("spare-parts"), softwareUpdates: of("updates"),
+      depth: of("depth"),
+      fasteners: of("fasteners"),
+      tools: of("tools"),
+      spareParts: of("spare-parts"),
+      softwareUpdates: of("updates"),
       information: of("information"),
     });
     const others = of("fasteners") + of("tools") + of("spare-parts") + of("updates") + of("information");

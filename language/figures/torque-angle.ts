@@ -5,18 +5,19 @@ import { aidCaution, argument, isFigureError, missing, result, siIn, sizeIn, ste
 import { threadOf } from "./threads.ts";
 
 /** Stiffness of one bolt cross-section in tension, as its give: delta = L / (E A). Units: m, Pa, m² -> m/N. Source: textbook (F = k x, k = E A / L). */
-export const boltCompliance = (clampedLength: number, modulus: number, area: number): number => clampedLength / (modulus * area);
+export const boltCompliance = (clampedLength: number, modulus: number, area: number): number =>
+  clampedLength / (modulus * area);
 
 /**
  * Angle from snug to a preload, theta = 2 pi F (deltaS + deltaP) / P. Units: N, m/N, m/N, m -> rad.
  * Valid in the elastic range, from a joint that is already closed. Source: textbook turn-of-nut relation.
  */
 export const angleFromPreload = (preload: number, boltGive: number, plateGive: number, pitch: number): number =>
-  2 * Math.PI * preload * (boltGive + plateGive) / pitch;
+  (2 * Math.PI * preload * (boltGive + plateGive)) / pitch;
 
 /** Preload that an angle from snug adds; the inverse of `angleFromPreload`. Units: rad -> N. */
 export const preloadFromAngle = (angle: number, boltGive: number, plateGive: number, pitch: number): number =>
-  angle * pitch / (2 * Math.PI * (boltGive + plateGive));
+  (angle * pitch) / (2 * Math.PI * (boltGive + plateGive));
 
 /**
  * Turn of the nut from snug for structural bolts with both faces flat: 1/3 turn up to 4 d, 1/2 up to 8 d, 2/3 up to 12 d.
@@ -29,29 +30,42 @@ export function turnOfNut(lengthShare: number): number | undefined {
 }
 
 const angleArguments = [
-  argument("size", "size", "the thread"), argument("preload", "force", "preload wanted from snug"), argument("grip", "length", "clamped length"),
+  argument("size", "size", "the thread"),
+  argument("preload", "force", "preload wanted from snug"),
+  argument("grip", "length", "clamped length"),
 ];
 
 export const angleFigure: Figure = {
   name: "torque-angle",
   title: "Angle from snug to a preload",
   arguments: angleArguments,
-  validity: "elastic range, shaft of the stress area over the whole grip, rigid plates; real joints need more, so a maker's angle stands above this",
+  validity:
+    "elastic range, shaft of the stress area over the whole grip, rigid plates; real joints need more, so a maker's angle stands above this",
   source: "textbook relations k = E A / L and theta = 2 pi F (deltaS + deltaP) / P; RCSC Table 8.2 (read second-hand)",
   examples: ["M10 29.6 kN 40 mm"],
   run(inputs, assumptions) {
-    const lacking = missing(angleFigure, inputs), size = sizeIn(inputs, "size"), preload = siIn(inputs, "preload"), grip = siIn(inputs, "grip");
-    if (lacking || !size || preload === undefined || grip === undefined) return lacking ?? { says: "torque-angle needs a size, a preload and a grip" };
+    const lacking = missing(angleFigure, inputs),
+      size = sizeIn(inputs, "size"),
+      preload = siIn(inputs, "preload"),
+      grip = siIn(inputs, "grip");
+    if (lacking || !size || preload === undefined || grip === undefined)
+      return lacking ?? { says: "torque-angle needs a size, a preload and a grip" };
     const thread = threadOf(size);
     if (isFigureError(thread)) return thread;
     if (!(preload > 0) || !(grip > 0)) return { says: "preload and grip are above 0" };
-    const give = boltCompliance(grip, assumptions["modulus-steel"], thread.stressArea), angle = angleFromPreload(preload, give, 0, thread.pitch);
+    const give = boltCompliance(grip, assumptions["modulus-steel"], thread.stressArea),
+      angle = angleFromPreload(preload, give, 0, thread.pitch);
     const turn = size.system === "unified" ? turnOfNut(grip / thread.diameter) : undefined;
     return {
-      values: [result("angle from snug", angle, "deg"), result("stretch of the bolt", preload * give, "mm"),
-        ...(turn === undefined ? [] : [result("turn of the nut, structural bolts", turn, "deg")])],
-      formula: "theta = 2 pi F (deltaS + deltaP) / P, deltaS = L / (E As)", steps: [step("give of the bolt", give * 1e9, "µm/kN")],
-      assumptions: [assumed(assumptions, "modulus-steel"), assumed(assumptions, "joint"), "plates do not give"], source: angleFigure.source,
+      values: [
+        result("angle from snug", angle, "deg"),
+        result("stretch of the bolt", preload * give, "mm"),
+        ...(turn === undefined ? [] : [result("turn of the nut, structural bolts", turn, "deg")]),
+      ],
+      formula: "theta = 2 pi F (deltaS + deltaP) / P, deltaS = L / (E As)",
+      steps: [step("give of the bolt", give * 1e9, "µm/kN")],
+      assumptions: [assumed(assumptions, "modulus-steel"), assumed(assumptions, "joint"), "plates do not give"],
+      source: angleFigure.source,
       caution: aidCaution,
     };
   },

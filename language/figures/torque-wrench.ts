@@ -11,11 +11,12 @@ import { aidCaution, argument, missing, plain, quantityIn, result, siIn, step, t
  */
 export function adapterSetting(wanted: number, lever: number, adapter: number, angle: number): number | undefined {
   const reach = lever + adapter * Math.cos(angle);
-  return lever > 0 && reach > 0 ? wanted * lever / reach : undefined;
+  return lever > 0 && reach > 0 ? (wanted * lever) / reach : undefined;
 }
 
 /** Types and classes of ISO 6789-1: I indicates, II is set and releases. */
-export type WrenchClass = "I-A" | "I-B" | "I-C" | "I-D" | "I-E" | "II-A" | "II-B" | "II-C" | "II-D" | "II-E" | "II-F" | "II-G";
+export type WrenchClass =
+  "I-A" | "I-B" | "I-C" | "I-D" | "I-E" | "II-A" | "II-B" | "II-C" | "II-D" | "II-E" | "II-F" | "II-G";
 
 /**
  * Largest permissible deviation at a setting: 6 % up to and including 10 N·m of the wrench's maximum, above that 4 % for the classes
@@ -31,22 +32,34 @@ export function wrenchDeviation(wrench: WrenchClass, torque: number): number {
 export const leastSetting = (maximum: number): number => 0.2 * maximum;
 
 /** Middle of the range, 25 to 75 %, where beam and dial wrenches read best. Source: TB 43-0218, US Army. */
-export const bestRange = (maximum: number): { readonly low: number; readonly high: number } => ({ low: 0.25 * maximum, high: 0.75 * maximum });
+export const bestRange = (maximum: number): { readonly low: number; readonly high: number } => ({
+  low: 0.25 * maximum,
+  high: 0.75 * maximum,
+});
 
 /** Points that a type II wrench is checked at, N·m: 20, 60 and 100 % of its maximum. Source: ISO 6789:2003 (read second-hand). */
-export const testPoints = (maximum: number): readonly number[] => [0.2, 0.6, 1].map((share) => Number((share * maximum).toPrecision(12)));
+export const testPoints = (maximum: number): readonly number[] =>
+  [0.2, 0.6, 1].map((share) => Number((share * maximum).toPrecision(12)));
 
-export interface WrenchFinding { readonly is: "over" | "under" | "below-a-fifth"; readonly limit: number }
+export interface WrenchFinding {
+  readonly is: "over" | "under" | "below-a-fifth";
+  readonly limit: number;
+}
 
 /**
  * What is wrong with a setting on a wrench of this range (N·m). A wrench that states its lowest value is held to it; one whose lowest is
  * under a fifth of its maximum gets the milder finding. `undefined`: nothing to ask.
  */
-export function wrenchFinding(setting: number, range: { readonly low: number | undefined; readonly high: number }): WrenchFinding | undefined {
+export function wrenchFinding(
+  setting: number,
+  range: { readonly low: number | undefined; readonly high: number },
+): WrenchFinding | undefined {
   if (setting > range.high * (1 + 1e-9)) return { is: "over", limit: range.high };
   if (range.low !== undefined && setting < range.low * (1 - 1e-9)) return { is: "under", limit: range.low };
   const fifth = leastSetting(range.high);
-  return setting < fifth * (1 - 1e-9) && (range.low === undefined || range.low <= 0) ? { is: "below-a-fifth", limit: fifth } : undefined;
+  return setting < fifth * (1 - 1e-9) && (range.low === undefined || range.low <= 0)
+    ? { is: "below-a-fifth", limit: fifth }
+    : undefined;
 }
 
 /**
@@ -60,52 +73,94 @@ export const adapterFigure: Figure = {
   name: "adapter",
   title: "Torque wrench setting with an adapter",
   arguments: [
-    argument("torque", "torque", "the torque wanted at the fastener"), argument("lever", "length", "grip centre to the centre of the drive"),
+    argument("torque", "torque", "the torque wanted at the fastener"),
+    argument("lever", "length", "grip centre to the centre of the drive"),
     argument("adapter", "length", "centre of the drive to the centre of the fastener"),
-    argument("angle", "angle", "between adapter and wrench: 0 straight out, 90 deg across, 180 deg back", { optional: true, default: "0 deg" }),
+    argument("angle", "angle", "between adapter and wrench: 0 straight out, 90 deg across, 180 deg back", {
+      optional: true,
+      default: "0 deg",
+    }),
   ],
-  validity: "pull at the middle of the grip, at right angles to the wrench; no correction at 90 deg or for an extension in the drive axis",
+  validity:
+    "pull at the middle of the grip, at right angles to the wrench; no correction at 90 deg or for an extension in the drive axis",
   source: "TM 9-254, TM 1-1500-204-23-9 (US Army)",
   examples: ["80 N·m 40 cm 5 cm", "80 N·m 400 mm 50 mm 60 deg"],
   run(inputs) {
-    const lacking = missing(adapterFigure, inputs), wanted = siIn(inputs, "torque"), lever = siIn(inputs, "lever"), adapter = siIn(inputs, "adapter");
-    if (lacking || wanted === undefined || lever === undefined || adapter === undefined) return lacking ?? { says: "adapter needs a torque and two lengths" };
-    const angle = siIn(inputs, "angle") ?? 0, setting = adapterSetting(wanted, lever, adapter, angle);
+    const lacking = missing(adapterFigure, inputs),
+      wanted = siIn(inputs, "torque"),
+      lever = siIn(inputs, "lever"),
+      adapter = siIn(inputs, "adapter");
+    if (lacking || wanted === undefined || lever === undefined || adapter === undefined)
+      return lacking ?? { says: "adapter needs a torque and two lengths" };
+    const angle = siIn(inputs, "angle") ?? 0,
+      setting = adapterSetting(wanted, lever, adapter, angle);
     if (setting === undefined) return { says: "the adapter reaches back past the grip: no setting gives that torque" };
     return {
-      values: [result("setting", setting, quantityIn(inputs, "torque")!.unit)], formula: "set = wanted x L / (L + E cos a)",
-      steps: [step("L + E cos a", (lever + adapter * Math.cos(angle)) * 1e3, "mm")], assumptions: quantityIn(inputs, "angle") ? [] : ["adapter straight out"],
-      source: adapterFigure.source, caution: aidCaution,
+      values: [result("setting", setting, quantityIn(inputs, "torque")!.unit)],
+      formula: "set = wanted x L / (L + E cos a)",
+      steps: [step("L + E cos a", (lever + adapter * Math.cos(angle)) * 1e3, "mm")],
+      assumptions: quantityIn(inputs, "angle") ? [] : ["adapter straight out"],
+      source: adapterFigure.source,
+      caution: aidCaution,
     };
   },
 };
 
-const classWords: readonly WrenchClass[] = ["I-A", "I-B", "I-C", "I-D", "I-E", "II-A", "II-B", "II-C", "II-D", "II-E", "II-F", "II-G"];
+const classWords: readonly WrenchClass[] = [
+  "I-A",
+  "I-B",
+  "I-C",
+  "I-D",
+  "I-E",
+  "II-A",
+  "II-B",
+  "II-C",
+  "II-D",
+  "II-E",
+  "II-F",
+  "II-G",
+];
 
 export const wrenchFigure: Figure = {
   name: "torque-wrench",
   title: "Deviation and usable range of a torque wrench",
   arguments: [
-    argument("torque", "torque", "the setting"), argument("maximum", "torque", "the wrench's highest value"),
+    argument("torque", "torque", "the setting"),
+    argument("maximum", "torque", "the wrench's highest value"),
     argument("class", "word", "type and class of ISO 6789", { optional: true, default: "II-A", words: classWords }),
   ],
   validity: "hand torque tools of ISO 6789 within their calibration",
   source: "ISO 6789:2003 and ISO 6789-1:2017 (read through summaries; classes other than II A from memory)",
   examples: ["24 N·m 50 N·m"],
   run(inputs) {
-    const lacking = missing(wrenchFigure, inputs), setting = siIn(inputs, "torque"), maximum = siIn(inputs, "maximum");
-    if (lacking || setting === undefined || maximum === undefined) return lacking ?? { says: "torque-wrench needs a setting and a highest value" };
-    const wrench = (textIn(inputs, "class") ?? "II-A") as WrenchClass, share = wrenchDeviation(wrench, setting), unit = quantityIn(inputs, "torque")!.unit;
+    const lacking = missing(wrenchFigure, inputs),
+      setting = siIn(inputs, "torque"),
+      maximum = siIn(inputs, "maximum");
+    if (lacking || setting === undefined || maximum === undefined)
+      return lacking ?? { says: "torque-wrench needs a setting and a highest value" };
+    const wrench = (textIn(inputs, "class") ?? "II-A") as WrenchClass,
+      share = wrenchDeviation(wrench, setting),
+      unit = quantityIn(inputs, "torque")!.unit;
     const finding = wrenchFinding(setting, { low: undefined, high: maximum });
     return {
       values: [
-        result("permissible deviation", share, "%"), result("lowest that this may be", setting * (1 - share), unit),
+        result("permissible deviation", share, "%"),
+        result("lowest that this may be", setting * (1 - share), unit),
         result("highest that this may be", setting * (1 + share), unit),
         result("lowest setting by the fifth rule", leastSetting(maximum), unit),
-        ...(finding ? [plain("finding", finding.is === "over" ? "over the wrench's range" : "below a fifth of the wrench's maximum")] : []),
+        ...(finding
+          ? [
+              plain(
+                "finding",
+                finding.is === "over" ? "over the wrench's range" : "below a fifth of the wrench's maximum",
+              ),
+            ]
+          : []),
       ],
-      formula: "deviation = share x setting; lowest setting = 20 % of the maximum", steps: [step("deviation at the setting", setting * share, "N·m")],
-      assumptions: textIn(inputs, "class") === undefined ? ["type II class A (a setting wrench with a scale)"] : [], source: wrenchFigure.source,
+      formula: "deviation = share x setting; lowest setting = 20 % of the maximum",
+      steps: [step("deviation at the setting", setting * share, "N·m")],
+      assumptions: textIn(inputs, "class") === undefined ? ["type II class A (a setting wrench with a scale)"] : [],
+      source: wrenchFigure.source,
       caution: aidCaution,
     };
   },
@@ -115,22 +170,38 @@ export const dragFigure: Figure = {
   name: "locking-drag",
   title: "Torque wrench setting for a locking nut",
   arguments: [
-    argument("torque", "torque", "the torque wanted"), argument("run-down", "torque", "what it takes to run the nut down"),
-    argument("rule", "word", "when the drag is added", { optional: true, default: "always", words: ["always", "from-a-third"] }),
+    argument("torque", "torque", "the torque wanted"),
+    argument("run-down", "torque", "what it takes to run the nut down"),
+    argument("rule", "word", "when the drag is added", {
+      optional: true,
+      default: "always",
+      words: ["always", "from-a-third"],
+    }),
   ],
   validity: "the maker's torque does not already hold the drag",
   source: "AC 43.13-1B (US FAA): always; TB 43-0218 (US Army): from a third of the torque wanted",
   examples: ["50..70 lbf·in 30 lbf·in"],
   run(inputs) {
-    const lacking = missing(dragFigure, inputs), wanted = quantityIn(inputs, "torque"), drag = siIn(inputs, "run-down");
+    const lacking = missing(dragFigure, inputs),
+      wanted = quantityIn(inputs, "torque"),
+      drag = siIn(inputs, "run-down");
     if (lacking || !wanted || drag === undefined) return lacking ?? { says: "locking-drag needs two torques" };
     if (drag < 0) return { says: "run-down: a torque of 0 or more is due" };
-    const rule = textIn(inputs, "rule") === "from-a-third" ? "from-a-third" : "always", { low, high } = si(wanted);
+    const rule = textIn(inputs, "rule") === "from-a-third" ? "from-a-third" : "always",
+      { low, high } = si(wanted);
     return {
-      values: low === high ? [result("setting", settingWithDrag(high, drag, rule), wanted.unit)]
-        : [result("setting from", settingWithDrag(low, drag, rule), wanted.unit), result("setting to", settingWithDrag(high, drag, rule), wanted.unit)],
-      formula: "set = wanted + run-down", steps: [step("run-down torque", drag, "N·m")], assumptions: textIn(inputs, "rule") === undefined ? ["the drag is always added"] : [],
-      source: dragFigure.source, caution: aidCaution,
+      values:
+        low === high
+          ? [result("setting", settingWithDrag(high, drag, rule), wanted.unit)]
+          : [
+              result("setting from", settingWithDrag(low, drag, rule), wanted.unit),
+              result("setting to", settingWithDrag(high, drag, rule), wanted.unit),
+            ],
+      formula: "set = wanted + run-down",
+      steps: [step("run-down torque", drag, "N·m")],
+      assumptions: textIn(inputs, "rule") === undefined ? ["the drag is always added"] : [],
+      source: dragFigure.source,
+      caution: aidCaution,
     };
   },
 };

@@ -15,7 +15,12 @@ export interface UnifiedThread {
   readonly tapDrillSoft: Drill | undefined;
   readonly tapDrillHard: Drill | undefined;
   /** Clearance holes as drill names: close, normal, loose, and the normal one in inches. */
-  readonly clearance: { readonly close: string; readonly normal: string; readonly loose: string; readonly normalInches: number };
+  readonly clearance: {
+    readonly close: string;
+    readonly normal: string;
+    readonly loose: string;
+    readonly normalInches: number;
+  };
 }
 
 /** Size, series, tap drill soft, tap drill hard, clearance close, normal, normal in inches, loose. Source: ASME B1.1, ASME B18.2.8 (read second-hand). */
@@ -74,10 +79,20 @@ const table = `
 1-1/2-8 | 8UN | - | - | 1-9/16 | 1-5/8 | 1.6250 | 1-47/64
 `;
 
-export const unifiedThreads: readonly UnifiedThread[] = table.trim().split("\n").map((line) => {
-  const [name = "", series = "", soft = "", hard = "", close = "", normal = "", normalInches = "", loose = ""] = line.split(" | ");
-  return { name, series, tapDrillSoft: drill(soft), tapDrillHard: drill(hard), clearance: { close, normal, loose, normalInches: Number(normalInches) } };
-});
+export const unifiedThreads: readonly UnifiedThread[] = table
+  .trim()
+  .split("\n")
+  .map((line) => {
+    const [name = "", series = "", soft = "", hard = "", close = "", normal = "", normalInches = "", loose = ""] =
+      line.split(" | ");
+    return {
+      name,
+      series,
+      tapDrillSoft: drill(soft),
+      tapDrillHard: drill(hard),
+      clearance: { close, normal, loose, normalInches: Number(normalInches) },
+    };
+  });
 
 function drill(text: string): Drill | undefined {
   const [name, inches] = text.split(" ");

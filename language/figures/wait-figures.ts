@@ -2,8 +2,16 @@
 
 import { argument, plain, quantityIn, result, step, type Figure } from "./figure.ts";
 import {
-  LIMIT_ENERGY, LIMIT_VOLTAGE_DC, bleederForTime, capacitanceAtEnergy, capacitorCharge, capacitorEnergy, dischargeTime, energyAboveLimitVoltage,
-  voltageAfter, voltageAtEnergy,
+  LIMIT_ENERGY,
+  LIMIT_VOLTAGE_DC,
+  bleederForTime,
+  capacitanceAtEnergy,
+  capacitorCharge,
+  capacitorEnergy,
+  dischargeTime,
+  energyAboveLimitVoltage,
+  voltageAfter,
+  voltageAtEnergy,
 } from "./capacitor-discharge.ts";
 import { hazardFigure, highest, highestIn, lowest, shown, writtenKind } from "./hazard-figure.ts";
 import { WAIT_SOURCE, requiredWait } from "./required-wait.ts";
@@ -18,16 +26,25 @@ export const wait: Figure = hazardFigure({
   name: "wait",
   title: "Wait after isolation",
   topic: "electrical",
-  arguments: [voltage, capacitance, bleeder, argument("maker-wait", "time", "the maker's wait", { optional: true, default: "none: the computed times alone" })],
-  validity: "one capacitor bank on a known bleeder, every source isolated; no wait stands for a proof, and a battery has none",
+  arguments: [
+    voltage,
+    capacitance,
+    bleeder,
+    argument("maker-wait", "time", "the maker's wait", { optional: true, default: "none: the computed times alone" }),
+  ],
+  validity:
+    "one capacitor bank on a known bleeder, every source isolated; no wait stands for a proof, and a battery has none",
   source: WAIT_SOURCE,
   examples: ["560 V 1200 uF 22 kohm", "400 V ac 470 uF 47 kohm maker-wait 5 min"],
   answer(inputs) {
     const kind = writtenKind(quantityIn(inputs, "voltage"));
     const makerWait = highestIn(inputs, "maker-wait");
     const sum = requiredWait({
-      voltage: highest(inputs, "voltage"), capacitance: highest(inputs, "capacitance"), bleeder: highest(inputs, "bleeder"),
-      ...(kind === undefined ? {} : { kind }), ...(makerWait === undefined ? {} : { makerWait }),
+      voltage: highest(inputs, "voltage"),
+      capacitance: highest(inputs, "capacitance"),
+      bleeder: highest(inputs, "bleeder"),
+      ...(kind === undefined ? {} : { kind }),
+      ...(makerWait === undefined ? {} : { makerWait }),
     });
     // Whole seconds, always upwards: a printed wait is never shorter than the sum.
     const values = [result("wait", Math.ceil(sum.seconds! - 1e-9), "s")];
@@ -37,7 +54,9 @@ export const wait: Figure = hazardFigure({
     }
     values.push(result("energy at the start, C +20 %", sum.energy!, "J"));
     return {
-      values, formula: sum.formula, steps: sum.steps.map((text) => step(text)),
+      values,
+      formula: sum.formula,
+      steps: sum.steps.map((text) => step(text)),
       assumptions: ["capacitance +20 %, resistance +5 %", ...(kind === undefined ? ["voltage taken as direct"] : [])],
     };
   },
@@ -50,7 +69,8 @@ export const capacitorEnergyFigure: Figure = hazardFigure({
   topic: "electrical",
   arguments: [voltage, capacitance],
   validity: "one capacitor or a bank with its total capacitance",
-  source: "Textbook: E = C V²/2, Q = C V; 0.2 J: ISO 6469-4:2015 (read in an extract); energy above 60 V: UN R94 annex, formula from memory",
+  source:
+    "Textbook: E = C V²/2, Q = C V; 0.2 J: ISO 6469-4:2015 (read in an extract); energy above 60 V: UN R94 annex, formula from memory",
   examples: ["350 V 480 uF"],
   answer(inputs) {
     const volts = crestVoltage(highest(inputs, "voltage"), writtenKind(quantityIn(inputs, "voltage")) ?? "dc");
@@ -58,16 +78,18 @@ export const capacitorEnergyFigure: Figure = hazardFigure({
     const low = voltageAtEnergy(farads, LIMIT_ENERGY);
     return {
       values: [
-        result("energy", capacitorEnergy(farads, volts), "J"), plain(
-          "charge", capacitorCharge(farads, volts) * 1000, "mC",
-        ), result("voltage at 0.2 J", low, "V"),
+        result("energy", capacitorEnergy(farads, volts), "J"),
+        plain("charge", capacitorCharge(farads, volts) * 1000, "mC"),
+        result("voltage at 0.2 J", low, "V"),
         result("energy above the 60 V level", energyAboveLimitVoltage(farads, volts), "J"),
       ],
       formula: "E = C V² / 2, Q = C V",
       steps: [
         step(`${shown(farads * 1e6)} µF x (${shown(volts)} V)² / 2 = ${shown(capacitorEnergy(farads, volts))} J`),
         step(`0.2 J is left at sqrt(2 x 0.2 J / C) = ${shown(low)} V`),
-        step(`Above ${shown(capacitanceAtEnergy(LIMIT_VOLTAGE_DC, LIMIT_ENERGY) * 1e6)} µF the limit of 0.2 J is the stricter, below it that of 60 V`),
+        step(
+          `Above ${shown(capacitanceAtEnergy(LIMIT_VOLTAGE_DC, LIMIT_ENERGY) * 1e6)} µF the limit of 0.2 J is the stricter, below it that of 60 V`,
+        ),
       ],
     };
   },
@@ -84,13 +106,25 @@ export const voltageLeft: Figure = hazardFigure({
   examples: ["350 V 480 uF 22 kohm 18 s"],
   answer(inputs) {
     const volts = crestVoltage(highest(inputs, "voltage"), writtenKind(quantityIn(inputs, "voltage")) ?? "dc");
-    const [farads, ohms, seconds] = [highest(inputs, "capacitance"), highest(inputs, "bleeder"), lowest(inputs, "after")];
+    const [farads, ohms, seconds] = [
+      highest(inputs, "capacitance"),
+      highest(inputs, "bleeder"),
+      lowest(inputs, "after"),
+    ];
     const left = voltageAfter(volts, ohms, farads, seconds);
-    const steps = [step(`R C = ${shown(ohms * farads)} s`), step(`${shown(volts)} V x exp(-${shown(seconds)} / ${shown(ohms * farads)}) = ${shown(left)} V`)];
+    const steps = [
+      step(`R C = ${shown(ohms * farads)} s`),
+      step(`${shown(volts)} V x exp(-${shown(seconds)} / ${shown(ohms * farads)}) = ${shown(left)} V`),
+    ];
     if (left > LIMIT_VOLTAGE_DC) steps.push(step("Over 60 V dc"));
-    if (capacitorEnergy(farads, left) >= LIMIT_ENERGY) steps.push(step(`${shown(capacitorEnergy(farads, left))} J left: over 0.2 J`));
+    if (capacitorEnergy(farads, left) >= LIMIT_ENERGY)
+      steps.push(step(`${shown(capacitorEnergy(farads, left))} J left: over 0.2 J`));
     return {
-      values: [result("voltage left", left, "V"), result("energy left", capacitorEnergy(farads, left), "J"), result("time constant", ohms * farads, "s")],
+      values: [
+        result("voltage left", left, "V"),
+        result("energy left", capacitorEnergy(farads, left), "J"),
+        result("time constant", ohms * farads, "s"),
+      ],
       formula: "v = V0 exp(-t / (R C))",
       steps,
       assumptions: ["nominal capacitance and resistance"],
@@ -104,7 +138,9 @@ export const bleederFigure: Figure = hazardFigure({
   title: "Bleeder for a discharge time",
   topic: "electrical",
   arguments: [
-    voltage, capacitance, argument("discharge-time", "time", "time the discharge may take"),
+    voltage,
+    capacitance,
+    argument("discharge-time", "time", "time the discharge may take"),
     argument("to", "voltage", "voltage to come down to", { optional: true, default: "60 V" }),
   ],
   validity: "nominal values; the resistor must bear the full voltage for as long as the source is on",
@@ -119,7 +155,9 @@ export const bleederFigure: Figure = hazardFigure({
       values: [result("resistance at most", sum.resistance, "ohm"), result("heat at the full voltage", sum.power, "W")],
       formula: "R = t / (C ln(V0 / V1)), P = V0² / R",
       steps: [
-        step(`${shown(seconds)} s / (${shown(farads * 1e6)} µF x ln(${shown(volts)} / ${shown(to)})) = ${shown(sum.resistance)} Ω`),
+        step(
+          `${shown(seconds)} s / (${shown(farads * 1e6)} µF x ln(${shown(volts)} / ${shown(to)})) = ${shown(sum.resistance)} Ω`,
+        ),
         step(`(${shown(volts)} V)² / ${shown(sum.resistance)} Ω = ${shown(sum.power)} W`),
         step(`Back: ${shown(dischargeTime(volts, to, sum.resistance, farads))} s`),
       ],

@@ -16,13 +16,16 @@ export const motion: Figure = hazardFigure({
   title: "Time of a motion of the hand",
   topic: "times",
   arguments: [
-    argument("motion", "word", "code of the table: R reach, M move, T turn", { words: [...REACH, ...MOVE, ...TURN].map((one) => one.code) }),
+    argument("motion", "word", "code of the table: R reach, M move, T turn", {
+      words: [...REACH, ...MOVE, ...TURN].map((one) => one.code),
+    }),
     argument("over", "length", "distance of a reach or a move", { optional: true, default: "due for R and M" }),
     argument("through", "angle", "angle of a turn", { optional: true, default: "due for T" }),
     argument("weight", "mass", "weight moved in one hand", { optional: true, default: "up to 2.5 lb" }),
   ],
   validity: "skilled bench work without allowances; the next longer row of the table; up to 30 in, 180° and 47.5 lb",
-  source: "MTM-1 tables (read): reach and move from a university page, turn from the data card 2019; weight allowance from a textbook, in part from memory",
+  source:
+    "MTM-1 tables (read): reach and move from a university page, turn from the data card 2019; weight allowance from a textbook, in part from memory",
   examples: ["R-B 10 in", "M-C 20 in weight 12 lb", "T-S 180 deg"],
   answer(inputs) {
     const code = textIn(inputs, "motion")!;
@@ -43,14 +46,12 @@ export const motion: Figure = hazardFigure({
     const weight = highestIn(inputs, "weight");
     if (weight === undefined || !MOVE.includes(column)) return timeOf(tmu, steps);
     const heavy = moveWithWeight(tmu, weight / POUND);
-    if (heavy === undefined) return { says: "motion-time: weights are tabled up to 47.5 lb in one hand", nearest: ["47.5 lb"] };
-    return timeOf(
-      heavy.tmu,
-      [
-        ...steps,
-        `with ${shown(weight / POUND)} lb: ${shown(heavy.tmu)} TMU${heavy.standing === "memory" ? " (allowance from memory, not seen in a source)" : ""}`,
-      ],
-    );
+    if (heavy === undefined)
+      return { says: "motion-time: weights are tabled up to 47.5 lb in one hand", nearest: ["47.5 lb"] };
+    return timeOf(heavy.tmu, [
+      ...steps,
+      `with ${shown(weight / POUND)} lb: ${shown(heavy.tmu)} TMU${heavy.standing === "memory" ? " (allowance from memory, not seen in a source)" : ""}`,
+    ]);
   },
 });
 
@@ -76,12 +77,21 @@ export const fitTime: Figure = hazardFigure({
   source: ASSEMBLY_INSERTION.source,
   examples: ["8 1.8 s 8 s"],
   answer(inputs) {
-    const line = { count: numberIn(inputs, "items")!, handlingSeconds: highest(inputs, "handling"), insertionSeconds: highest(inputs, "insertion") };
+    const line = {
+      count: numberIn(inputs, "items")!,
+      handlingSeconds: highest(inputs, "handling"),
+      insertionSeconds: highest(inputs, "insertion"),
+    };
     if (line.count < 0) return { says: "fit-time: items must not be negative" };
     const seconds = assemblyTime(line);
     return {
-      values: [result("time", seconds, "s")], formula: "t = n (handling + insertion)",
-      steps: [step(`${shown(line.count)} x (${shown(line.handlingSeconds)} s + ${shown(line.insertionSeconds)} s) = ${shown(seconds)} s`)],
+      values: [result("time", seconds, "s")],
+      formula: "t = n (handling + insertion)",
+      steps: [
+        step(
+          `${shown(line.count)} x (${shown(line.handlingSeconds)} s + ${shown(line.insertionSeconds)} s) = ${shown(seconds)} s`,
+        ),
+      ],
     };
   },
 });
@@ -98,7 +108,15 @@ export const joinClassFigure: Figure = hazardFigure({
   answer(inputs) {
     const kind = textIn(inputs, "kind")!;
     const found = joinClass(kind)!;
-    const words = { A: "reusable", B: "comes off, not for use again", C: "neither comes off whole nor is for use again" } as const;
-    return { values: [plain("class", found)], formula: "A reusable, B removable and not reusable, C neither", steps: [step(`${kind}: ${words[found]}`)] };
+    const words = {
+      A: "reusable",
+      B: "comes off, not for use again",
+      C: "neither comes off whole nor is for use again",
+    } as const;
+    return {
+      values: [plain("class", found)],
+      formula: "A reusable, B removable and not reusable, C neither",
+      steps: [step(`${kind}: ${words[found]}`)],
+    };
   },
 });

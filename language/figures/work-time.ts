@@ -14,7 +14,8 @@ export interface WorksheetLine {
  * p. 374 (read).
  */
 export function lineTime(line: WorksheetLine): number {
-  for (const [name, value] of Object.entries(line)) if (!(value >= 0)) throw new RangeError(`${name} must not be negative, got ${value}`);
+  for (const [name, value] of Object.entries(line))
+    if (!(value >= 0)) throw new RangeError(`${name} must not be negative, got ${value}`);
   return line.toolSeconds + line.count * (line.removeSeconds + line.setAsideSeconds);
 }
 

@@ -1,7 +1,9 @@
 // Every generator, loaded when its turn comes: the registry of checks comes first, since others read the checks.
 
 type Generated = { readonly path: string; readonly text: string };
-export type Generator = (project: string) => Generated | readonly Generated[] | Promise<Generated | readonly Generated[]>;
+export type Generator = (
+  project: string,
+) => Generated | readonly Generated[] | Promise<Generated | readonly Generated[]>;
 
 export const generators: readonly (() => Promise<Generator>)[] = [
   async () => (await import("./check-registry.ts")).generate,

@@ -19,7 +19,8 @@ export function scopeOf(word: string): string {
 
 const name = "\\p{L}[\\p{L}\\p{M}\\p{N}]*(?:-[\\p{L}\\p{M}\\p{N}]+)*";
 /** Nothing of a name stands before it, or after it. */
-const before = "(?<![\\p{L}\\p{M}\\p{N}.-])", after = "(?![\\p{L}\\p{M}\\p{N}]|-[\\p{L}\\p{N}]|\\.[\\p{L}\\p{N}])";
+const before = "(?<![\\p{L}\\p{M}\\p{N}.-])",
+  after = "(?![\\p{L}\\p{M}\\p{N}]|-[\\p{L}\\p{N}]|\\.[\\p{L}\\p{N}])";
 const number = "(?:\\d+(?:\\.\\d+)?(?:(?:-\\d+)?/\\d+)?|\\.\\d+)";
 const sizes = [
   "M\\d+(?:\\.\\d+)?(?:[x×]\\d+(?:\\.\\d+)?){0,2}(?:-(?:\\d+(?:\\.\\d+)?|[AC]\\d-\\d+|LH))?(?![\\p{L}\\p{N}])",
@@ -31,26 +32,64 @@ const sizes = [
 /** Path and text of the grammar file. */
 export function generate(): { readonly path: string; readonly text: string } {
   const grammar = {
-    information_for_contributors: ["Generated from language/vocabulary by language/generate/grammar.ts: run npm run generate"],
-    name: "Strip", scopeName: "source.strip", fileTypes: ["strip"],
-    patterns: ["comment", "text-block", "string", "declaration", "kind", "size", "time-code", "quantity", "number", "word", "small-word", "braces", "sign"].map((rule) => ({ include: `#${rule}` })),
+    information_for_contributors: [
+      "Generated from language/vocabulary by language/generate/grammar.ts: run npm run generate",
+    ],
+    name: "Strip",
+    scopeName: "source.strip",
+    fileTypes: ["strip"],
+    patterns: [
+      "comment",
+      "text-block",
+      "string",
+      "declaration",
+      "kind",
+      "size",
+      "time-code",
+      "quantity",
+      "number",
+      "word",
+      "small-word",
+      "braces",
+      "sign",
+    ].map((rule) => ({ include: `#${rule}` })),
     repository: {
-      "comment": { name: "comment.line.number-sign.strip", match: "#(?!\\d+(?:-\\d+/\\d+|/\\d+)?-\\d+ +UN).*$" },
+      comment: { name: "comment.line.number-sign.strip", match: "#(?!\\d+(?:-\\d+/\\d+|/\\d+)?-\\d+ +UN).*$" },
       "text-block": { name: "string.quoted.triple.strip", begin: '"""', end: '"""' },
-      "string": { name: "string.quoted.double.strip", begin: '"', end: '"|$', patterns: [{ name: "constant.character.escape.strip", match: '\\\\["\\\\]' }] },
-      "declaration": { patterns: declarations() },
-      "kind": { patterns: kindsAfterWords() },
-      "size": { name: "constant.other.size.strip", match: `${before}(?:${sizes.join("|")})` },
-      "time-code": { name: "constant.numeric.time-code.strip", match: "\\d+:\\d\\d(?::\\d\\d)?" },
-      "quantity": {
-        match: `([+\\-−]?${number})(?:\\s*(\\.\\.|±|\\+/-)\\s*(${number}))?\\s*(${units()})(?![\\p{L}\\p{N}])`,
-        captures: captures("constant.numeric.strip", "keyword.operator.range.strip", "constant.numeric.strip", "keyword.other.unit.strip"),
+      string: {
+        name: "string.quoted.double.strip",
+        begin: '"',
+        end: '"|$',
+        patterns: [{ name: "constant.character.escape.strip", match: '\\\\["\\\\]' }],
       },
-      "number": { name: "constant.numeric.strip", match: `${before}[+\\-−]?${number}` },
-      "word": { patterns: itemWords() },
+      declaration: { patterns: declarations() },
+      kind: { patterns: kindsAfterWords() },
+      size: { name: "constant.other.size.strip", match: `${before}(?:${sizes.join("|")})` },
+      "time-code": { name: "constant.numeric.time-code.strip", match: "\\d+:\\d\\d(?::\\d\\d)?" },
+      quantity: {
+        match: `([+\\-−]?${number})(?:\\s*(\\.\\.|±|\\+/-)\\s*(${number}))?\\s*(${units()})(?![\\p{L}\\p{N}])`,
+        captures: captures(
+          "constant.numeric.strip",
+          "keyword.operator.range.strip",
+          "constant.numeric.strip",
+          "keyword.other.unit.strip",
+        ),
+      },
+      number: { name: "constant.numeric.strip", match: `${before}[+\\-−]?${number}` },
+      word: { patterns: itemWords() },
       "small-word": { name: "keyword.operator.word.strip", match: anyOf(smallWords()) },
-      "braces": { patterns: [{ name: "punctuation.section.block.begin.strip", match: "\\{" }, { name: "punctuation.section.block.end.strip", match: "\\}" }] },
-      "sign": { patterns: [{ name: "punctuation.separator.comma.strip", match: "," }, { name: "keyword.operator.strip", match: "\\.\\.|±|\\+/-|[×()]" }] },
+      braces: {
+        patterns: [
+          { name: "punctuation.section.block.begin.strip", match: "\\{" },
+          { name: "punctuation.section.block.end.strip", match: "\\}" },
+        ],
+      },
+      sign: {
+        patterns: [
+          { name: "punctuation.separator.comma.strip", match: "," },
+          { name: "keyword.operator.strip", match: "\\.\\.|±|\\+/-|[×()]" },
+        ],
+      },
     },
   };
   return { path: "syntaxes/strip.tmLanguage.json", text: `${JSON.stringify(grammar, null, 2)}\n` };
@@ -58,18 +97,27 @@ export function generate(): { readonly path: string; readonly text: string } {
 
 const declaresAName = (entry: Entry): boolean => entry.shape.startsWith("<id>");
 /** The closed list that may follow the declared name. */
-const kindAfterName = (entry: Entry): KindList | undefined => /^<id> \[?<kind:(\w+)>/.exec(entry.shape)?.[1] as KindList | undefined;
+const kindAfterName = (entry: Entry): KindList | undefined =>
+  /^<id> \[?<kind:(\w+)>/.exec(entry.shape)?.[1] as KindList | undefined;
 
 /** `fastener cover-screws screw`: word, name, and the kind if its list has it. */
 function declarations(): object[] {
-  const lists = Map.groupBy(vocabulary.filter(declaresAName), (entry) => `${scopeOf(entry.word)} ${kindAfterName(entry) ?? ""}`);
+  const lists = Map.groupBy(
+    vocabulary.filter(declaresAName),
+    (entry) => `${scopeOf(entry.word)} ${kindAfterName(entry) ?? ""}`,
+  );
   return [...lists].map(([key, entries]) => {
     const [scope = "", list = ""] = key.split(" ");
     const kind = list === "" ? "" : `(?:\\s+(${choice(kinds[list as KindList])})${after})?`;
     const signal = list === "hazard" ? `(?:\\s+(${choice(kinds.signal)})${after})?` : "";
     return {
       match: `${before}(${choice(entries.map((entry) => entry.word))})\\s+(${name})${after}${kind}${signal}`,
-      captures: captures(scope, "entity.name.type.strip", ...(kind ? ["support.constant.kind.strip"] : []), ...(signal ? ["keyword.other.signal.strip"] : [])),
+      captures: captures(
+        scope,
+        "entity.name.type.strip",
+        ...(kind ? ["support.constant.kind.strip"] : []),
+        ...(signal ? ["keyword.other.signal.strip"] : []),
+      ),
     };
   });
 }
@@ -79,11 +127,17 @@ function kindsAfterWords(): object[] {
   const pairs = new Map<string, { word: string; list: KindList; scope: string }>();
   for (const { word, shape } of vocabulary) {
     for (const [, small, list] of `${word} ${shape}`.matchAll(/([a-z][a-z-]*) [[(]*<kind:(\w+)>/g)) {
-      pairs.set(`${small} ${list}`, { word: small!, list: list as KindList, scope: small === word ? scopeOf(word) : "keyword.operator.word.strip" });
+      pairs.set(`${small} ${list}`, {
+        word: small!,
+        list: list as KindList,
+        scope: small === word ? scopeOf(word) : "keyword.operator.word.strip",
+      });
     }
   }
-  return [...pairs.values()].map(({ word, list, scope }) =>
-    ({ match: `${before}(${word})\\s+(${choice(kinds[list])})${after}`, captures: captures(scope, "support.constant.kind.strip") }));
+  return [...pairs.values()].map(({ word, list, scope }) => ({
+    match: `${before}(${word})\\s+(${choice(kinds[list])})${after}`,
+    captures: captures(scope, "support.constant.kind.strip"),
+  }));
 }
 
 /** Words that begin an item, by their scope; not after a comma, where a name stands. */
@@ -94,17 +148,24 @@ function itemWords(): object[] {
 
 /** Words inside shapes that begin no item anywhere. */
 function smallWords(): string[] {
-  const items = new Set(vocabulary.map((entry) => entry.word)), found = new Set<string>();
+  const items = new Set(vocabulary.map((entry) => entry.word)),
+    found = new Set<string>();
   for (const shape of [...vocabulary.map((entry) => entry.shape), ...Object.values(macros)]) {
-    for (const [word] of shape.replaceAll(/<[^>]*>|'[^']*'/g, " ").matchAll(/[a-z][a-z-]*/g)) if (!items.has(word)) found.add(word);
+    for (const [word] of shape.replaceAll(/<[^>]*>|'[^']*'/g, " ").matchAll(/[a-z][a-z-]*/g))
+      if (!items.has(word)) found.add(word);
   }
   return [...found];
 }
 
-const units = (): string => longestFirst(unitWords.any).map((unit) => escaped(unit).replaceAll(" ", " +")).join("|");
+const units = (): string =>
+  longestFirst(unitWords.any)
+    .map((unit) => escaped(unit).replaceAll(" ", " +"))
+    .join("|");
 const anyOf = (words: Iterable<string>): string => `${before}(?:${choice(words)})${after}`;
 const choice = (words: Iterable<string>): string => longestFirst(words).map(escaped).join("|");
 /** Each once, the longer first, so that none is cut off by its own beginning; then by spelling, so that the file does not hang on the order of a table. */
-const longestFirst = (words: Iterable<string>): string[] => [...new Set(words)].sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
+const longestFirst = (words: Iterable<string>): string[] =>
+  [...new Set(words)].sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
 const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\]/g, "\\$&");
-const captures = (...scopes: string[]): object => Object.fromEntries(scopes.map((scope, i) => [String(i + 1), { name: scope }]));
+const captures = (...scopes: string[]): object =>
+  Object.fromEntries(scopes.map((scope, i) => [String(i + 1), { name: scope }]));

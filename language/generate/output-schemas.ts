@@ -6,12 +6,25 @@ import { drawingShape } from "./shapes/drawing.ts";
 import { modelShape } from "./shapes/model.ts";
 import { recordShape } from "./shapes/record.ts";
 import { refitShape } from "./shapes/refit.ts";
-import { labelsShape, layoutSheetShape, recordCheckShape, recordSummaryShape, torqueSheetShape } from "./shapes/sheets.ts";
+import {
+  labelsShape,
+  layoutSheetShape,
+  recordCheckShape,
+  recordSummaryShape,
+  torqueSheetShape,
+} from "./shapes/sheets.ts";
 
 export function generate(): readonly { readonly path: string; readonly text: string }[] {
   return [
-    published("refit", refitShape), published("bill", billShape), published("model", modelShape), published("drawing", drawingShape), published("labels", labelsShape),
-    published("torque-sheet", torqueSheetShape), published("layout-sheet", layoutSheetShape), published("record", recordShape), published("record-check", recordCheckShape),
+    published("refit", refitShape),
+    published("bill", billShape),
+    published("model", modelShape),
+    published("drawing", drawingShape),
+    published("labels", labelsShape),
+    published("torque-sheet", torqueSheetShape),
+    published("layout-sheet", layoutSheetShape),
+    published("record", recordShape),
+    published("record-check", recordCheckShape),
     published("record-summary", recordSummaryShape),
   ];
 }

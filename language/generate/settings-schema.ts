@@ -10,9 +10,17 @@ import { settingsSchema } from "../workspace/settings-schema.ts";
 const all: readonly (Severity | "off")[] = ["error", "warning", "question", "hint", "off"];
 
 export function generate(): { readonly path: string; readonly text: string } {
-  const schema = z.toJSONSchema(settingsSchema, { target: "draft-2020-12" }), severity = schema.properties?.["severity"];
+  const schema = z.toJSONSchema(settingsSchema, { target: "draft-2020-12" }),
+    severity = schema.properties?.["severity"];
   if (typeof severity !== "object") throw new Error("the settings have no severity any more");
-  severity.properties = Object.fromEntries(checks.map(({ code, title, severity: own }) =>
-    [code, { description: `${title} (${own} if not said)`, enum: all.filter((one) => !isGuarded(code) || weight(one) >= weight(own)) }]));
+  severity.properties = Object.fromEntries(
+    checks.map(({ code, title, severity: own }) => [
+      code,
+      {
+        description: `${title} (${own} if not said)`,
+        enum: all.filter((one) => !isGuarded(code) || weight(one) >= weight(own)),
+      },
+    ]),
+  );
   return { path: "language/schemas/settings.schema.json", text: `${JSON.stringify(schema, null, 2)}\n` };
 }

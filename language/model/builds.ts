@@ -31,11 +31,22 @@ export function buildsOf(project: Project, file: string, unit: string): Build[] 
   const rows = combinations(dimensions.map((d) => d.alternatives.length));
   return rows.map((row) => {
     const picked = row.map((k, i) => dimensions[i]!.alternatives[k]!);
-    return { name: nameOf(picked.filter((p, i) => p.name !== "" && (dimensions[i]!.alternatives[0]!.key !== "" || p.key !== "")).map((p) => p.name)), chosen: new Set(picked.map((p) => p.key).filter((key) => key !== "")) };
+    return {
+      name: nameOf(
+        picked
+          .filter((p, i) => p.name !== "" && (dimensions[i]!.alternatives[0]!.key !== "" || p.key !== ""))
+          .map((p) => p.name),
+      ),
+      chosen: new Set(picked.map((p) => p.key).filter((key) => key !== "")),
+    };
   });
 }
 
-const procedureItem = (project: Project, file: string, id: string): Line["item"] | undefined => project.seen(file).get(id)?.find((d) => d.word === "procedure")?.item;
+const procedureItem = (project: Project, file: string, id: string): Line["item"] | undefined =>
+  project
+    .seen(file)
+    .get(id)
+    ?.find((d) => d.word === "procedure")?.item;
 
 /** Does this file, or any that it uses, hold a choice at all? */
 function branches(project: Project, path: string): boolean {
@@ -48,39 +59,67 @@ function branches(project: Project, path: string): boolean {
   return false;
 }
 
-const nameOf = (names: readonly string[]): string => names.length < 2 ? (names[0] ?? "plain") : `${names[0]} with ${names.slice(1).join(" and ")}`;
+const nameOf = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? "plain") : `${names[0]} with ${names.slice(1).join(" and ")}`;
 
 function dimensionsOf(project: Project, file: string, unit: string, line: Line): Dimension[] {
-  const dimensions: Dimension[] = [], optional = new Map<string, string>(), units = new Map<string, Line>();
-  collectUnits(project, file, unit, line, units);
+  const dimensions: Dimension[] = [],
+    optional = new Map<string, string>(),
+    units = new Map<string, Line>();
+  collectUnits(project, unit, line, units);
   // A built unit passes its variants to the units inside it: a line that shares a name with one already read is decided by that one.
   const isPassedDown = (alternatives: Dimension["alternatives"]): boolean =>
     dimensions.some((other) => alternatives.some((one) => other.alternatives.some(({ key }) => key === one.key)));
-  for (const one of units.values()) for (const l of linesIn(one)) {
-    if (wordOf(l) === "variants") {
-      const c = cursorOf(l), alternatives: { key: string; name: string }[] = [];
-      for (let name = takeName(c); name; name = takeName(c)) { takeString(c); alternatives.push({ key: name.text, name: name.text }); if (!accept(c, ",")) break; }
-      if (alternatives.length > 0 && !isPassedDown(alternatives)) dimensions.push({ alternatives });
-    } else if (wordOf(l) === "option") { const name = takeName(cursorOf(l)); if (name) optional.set(name.text, name.text); }
-    walkConditions(l, (condition) => failing(condition, optional));
-  }
+  for (const one of units.values())
+    for (const l of linesIn(one)) {
+      if (wordOf(l) === "variants") {
+        const c = cursorOf(l),
+          alternatives: { key: string; name: string }[] = [];
+        for (let name = takeName(c); name; name = takeName(c)) {
+          takeString(c);
+          alternatives.push({ key: name.text, name: name.text });
+          if (!accept(c, ",")) break;
+        }
+        if (alternatives.length > 0 && !isPassedDown(alternatives)) dimensions.push({ alternatives });
+      } else if (wordOf(l) === "option") {
+        const name = takeName(cursorOf(l));
+        if (name) optional.set(name.text, name.text);
+      }
+      walkConditions(l, (condition) => failing(condition, optional));
+    }
   for (const procedure of proceduresSeen(project, file).values()) {
     if (!units.has(procedure.unit)) continue;
-    if (procedure.conditional) for (const l of linesIn({ item: procedureItem(project, file, procedure.id)!, source: project.files.get(procedure.at.file)! })) walkConditions(l, (condition) => failing(condition, optional));
+    if (procedure.conditional)
+      for (const l of linesIn({
+        item: procedureItem(project, file, procedure.id)!,
+        source: project.files.get(procedure.at.file)!,
+      }))
+        walkConditions(l, (condition) => failing(condition, optional));
     for (const list of [procedure.body, procedure.refit, procedure.finish]) walkEntries(list, optional, dimensions);
   }
-  for (const [key, name] of optional) dimensions.push({ alternatives: [{ key: "", name: "" }, { key, name }] });
+  for (const [key, name] of optional)
+    dimensions.push({
+      alternatives: [
+        { key: "", name: "" },
+        { key, name },
+      ],
+    });
   return dimensions;
 }
 
-function collectUnits(project: Project, file: string, unit: string, line: Line, into: Map<string, Line>): void {
+function collectUnits(project: Project, unit: string, line: Line, into: Map<string, Line>): void {
   if (into.has(unit)) return;
   into.set(unit, line);
   const visit = (lines: readonly Line[]): void => {
     for (const l of lines) {
       const word = wordOf(l);
-      if (word === "is") { const c = cursorOf(l); accept(c, "unit"); const name = takeName(c)?.text, inner = name === undefined ? undefined : typesSeen(project, l.source.path, "unit", name); if (inner) collectUnits(project, file, name!, inner, into); }
-      else if (word === "part" || word === "if" || word === "unless") visit(linesIn(l));
+      if (word === "is") {
+        const c = cursorOf(l);
+        accept(c, "unit");
+        const name = takeName(c)?.text,
+          inner = name === undefined ? undefined : typesSeen(project, l.source.path, "unit", name);
+        if (inner) collectUnits(project, name!, inner, into);
+      } else if (word === "part" || word === "if" || word === "unless") visit(linesIn(l));
     }
   };
   visit(linesIn(line));
@@ -93,7 +132,8 @@ function walkConditions(line: Line, visit: (condition: Condition) => void): void
 }
 
 function failing(condition: Condition, optional: Map<string, string>): void {
-  for (const { name, state } of condition.states) if (state === "fails") optional.set(`${name.text} fails`, `${name.text} failing`);
+  for (const { name, state } of condition.states)
+    if (state === "fails") optional.set(`${name.text} fails`, `${name.text} failing`);
 }
 
 function walkEntries(entries: readonly Entry[], optional: Map<string, string>, dimensions: Dimension[]): void {
@@ -102,7 +142,12 @@ function walkEntries(entries: readonly Entry[], optional: Map<string, string>, d
     if (entry.condition) failing(entry.condition, optional);
     if (entry.kind === "otherwise" && !entry.condition) optional.set(entry.key, "the reading before failing");
     if (entry.kind === "optional") optional.set(entry.key, entry.title || "the optional part");
-    if (entry.kind === "either") dimensions.push({ alternatives: entry.body.flatMap((c, i) => (c.is === "block" ? [{ key: c.key, name: i === 0 ? "" : `choice ${i + 1}` }] : [])) });
+    if (entry.kind === "either")
+      dimensions.push({
+        alternatives: entry.body.flatMap((c, i) =>
+          c.is === "block" ? [{ key: c.key, name: i === 0 ? "" : `choice ${i + 1}` }] : [],
+        ),
+      });
     walkEntries(entry.body, optional, dimensions);
   }
 }
@@ -121,12 +166,17 @@ export function combinations(sizes: readonly number[]): number[][] {
 
 /** Greedy and in a fixed order: each new row takes, dimension by dimension, the alternative that covers most of what is still missing. */
 function pairwise(sizes: readonly number[]): number[][] {
-  const key = (i: number, a: number, j: number, b: number): string => `${i}.${a}.${j}.${b}`, missing = new Set<string>();
-  for (let i = 0; i < sizes.length; i++) for (let j = i + 1; j < sizes.length; j++) for (let a = 0; a < sizes[i]!; a++) for (let b = 0; b < sizes[j]!; b++) missing.add(key(i, a, j, b));
-  const rows: number[][] = [], add = (row: number[]): void => {
-    for (let i = 0; i < row.length; i++) for (let j = i + 1; j < row.length; j++) missing.delete(key(i, row[i]!, j, row[j]!));
-    rows.push(row);
-  };
+  const key = (i: number, a: number, j: number, b: number): string => `${i}.${a}.${j}.${b}`,
+    missing = new Set<string>();
+  for (let i = 0; i < sizes.length; i++)
+    for (let j = i + 1; j < sizes.length; j++)
+      for (let a = 0; a < sizes[i]!; a++) for (let b = 0; b < sizes[j]!; b++) missing.add(key(i, a, j, b));
+  const rows: number[][] = [],
+    add = (row: number[]): void => {
+      for (let i = 0; i < row.length; i++)
+        for (let j = i + 1; j < row.length; j++) missing.delete(key(i, row[i]!, j, row[j]!));
+      rows.push(row);
+    };
   add(sizes.map(() => 0));
   while (missing.size > 0) {
     const [i, a, j, b] = missing.values().next().value!.split(".").map(Number) as [number, number, number, number];
@@ -135,11 +185,17 @@ function pairwise(sizes: readonly number[]): number[][] {
     row[j] = b;
     for (let k = 0; k < sizes.length; k++) {
       if (row[k] !== -1) continue;
-      let best = 0, most = -1;
+      let best = 0,
+        most = -1;
       for (let x = 0; x < sizes[k]!; x++) {
         let covers = 0;
-        row.forEach((y, m) => { if (y !== -1 && missing.has(m < k ? key(m, y, k, x) : key(k, x, m, y))) covers++; });
-        if (covers > most) { most = covers; best = x; }
+        row.forEach((y, m) => {
+          if (y !== -1 && missing.has(m < k ? key(m, y, k, x) : key(k, x, m, y))) covers++;
+        });
+        if (covers > most) {
+          most = covers;
+          best = x;
+        }
       }
       row[k] = best;
     }

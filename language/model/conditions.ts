@@ -11,7 +11,10 @@ export interface Choice {
 }
 
 export function holdsIn(condition: Condition, choice: Choice): boolean {
-  const one = ({ name, state }: Condition["states"][number]): boolean => (state === "" ? name.text === choice.variant || choice.chosen.has(name.text) : choice.chosen.has(`${name.text} ${state}`));
+  const one = ({ name, state }: Condition["states"][number]): boolean =>
+    state === ""
+      ? name.text === choice.variant || choice.chosen.has(name.text)
+      : choice.chosen.has(`${name.text} ${state}`);
   const is = condition.any ? condition.states.some(one) : condition.states.every(one);
   return is !== condition.unless;
 }
@@ -19,7 +22,13 @@ export function holdsIn(condition: Condition, choice: Choice): boolean {
 /** The lines of a block that hold, those inside conditions that hold among them. */
 export function holdingLines(lines: readonly Line[], choice: Choice): Line[] {
   let conditional = false;
-  for (const line of lines) { const word = wordOf(line); if (word === "if" || word === "unless") { conditional = true; break; } }
+  for (const line of lines) {
+    const word = wordOf(line);
+    if (word === "if" || word === "unless") {
+      conditional = true;
+      break;
+    }
+  }
   if (!conditional) return lines as Line[];
   return lines.flatMap((line) => {
     const word = wordOf(line);

@@ -2,7 +2,16 @@
 
 import { textOf } from "../names/strings.ts";
 import type { Span } from "../findings/finding.ts";
-import { isProblem, isThreadSize, makeQuantity, parseNumber, parseThreadSize, type Dimension, type Quantity, type ThreadSize } from "../quantities/index.ts";
+import {
+  isProblem,
+  isThreadSize,
+  makeQuantity,
+  parseNumber,
+  parseThreadSize,
+  type Dimension,
+  type Quantity,
+  type ThreadSize,
+} from "../quantities/index.ts";
 import type { SourceFile } from "../names/project.ts";
 import { Num, Piece, Size, SizeWord, Str, TimeCode, Unit, Word } from "../syntax/tokens.ts";
 import type { Item, Token } from "../syntax/index.ts";
@@ -21,27 +30,35 @@ export interface Cursor {
   at: number;
 }
 
-const numberOf = bySpelling(parseNumber), threadOf = bySpelling(parseThreadSize);
+const numberOf = bySpelling(parseNumber),
+  threadOf = bySpelling(parseThreadSize);
 /** A figure and its unit with one blank between: no number holds one. */
-const figureOf = bySpelling((text) => { const blank = text.indexOf(" "); return makeQuantity({ first: text.slice(0, blank), form: "single", unit: text.slice(blank + 1) }); });
+const figureOf = bySpelling((text) => {
+  const blank = text.indexOf(" ");
+  return makeQuantity({ first: text.slice(0, blank), form: "single", unit: text.slice(blank + 1) });
+});
 
 export const wordOf = (line: Line): string => line.item.entry?.word ?? "";
 
 export function cursorOf({ item, source }: Line): Cursor {
-  const block = item.block, last = block === undefined ? item.last + 1 : block.first;
+  const block = item.block,
+    last = block === undefined ? item.last + 1 : block.first;
   return { tokens: source.tree.scan.tokens, at: item.first + 1, stop: last };
 }
 
 /** The items of a block that can be read: known words without an error in their head. */
 export function linesIn(line: Line): Line[] {
   const lines: Line[] = [];
-  for (const item of line.item.block?.items ?? []) if (item.entry && !item.broken) lines.push({ item, source: line.source });
+  for (const item of line.item.block?.items ?? [])
+    if (item.entry && !item.broken) lines.push({ item, source: line.source });
   return lines;
 }
 
 /** From the word to the last argument of the head. */
 export function headSpan({ item, source }: Line): Span {
-  const { tokens } = source.tree.scan, first = tokens[item.first]!, last = tokens[item.block ? Math.max(item.first, item.block.first - 1) : item.last]!;
+  const { tokens } = source.tree.scan,
+    first = tokens[item.first]!,
+    last = tokens[item.block ? Math.max(item.first, item.block.first - 1) : item.last]!;
   return { file: source.path, start: first.startOffset, end: last.endOffset! + 1 };
 }
 export function wholeSpan({ item, source }: Line): Span {
@@ -54,7 +71,8 @@ export const peek = (c: Cursor): Token | undefined => (c.at < c.stop ? c.tokens[
 export const peekText = (c: Cursor, ahead = 0): string => (c.at + ahead < c.stop ? c.tokens[c.at + ahead]!.text : "");
 export const isString = (token: Token | undefined): boolean => token?.tokenType === Str;
 export const isNumber = (token: Token | undefined): boolean => token?.tokenType === Num;
-export const isName = (token: Token | undefined): boolean => token !== undefined && (token.tokenType === Word || token.tokenType === SizeWord || token.tokenType === Piece);
+export const isName = (token: Token | undefined): boolean =>
+  token !== undefined && (token.tokenType === Word || token.tokenType === SizeWord || token.tokenType === Piece);
 
 /** Takes this word or sign if it is next. */
 export function accept(c: Cursor, text: string): boolean {
@@ -104,10 +122,12 @@ export function takeNumber(c: Cursor): number | undefined {
 
 /** A quantity with its unit and, in brackets, its second printed value. Undefined, and nothing taken, where it cannot be read. */
 export function takeQuantity(c: Cursor): Quantity | undefined {
-  const from = c.at, first = peek(c);
+  const from = c.at,
+    first = peek(c);
   if (!isNumber(first)) return undefined;
   c.at++;
-  let second: string | undefined, form: Quantity["form"] = "single";
+  let second: string | undefined,
+    form: Quantity["form"] = "single";
   if (peekText(c) === ".." || peekText(c) === "±") {
     form = peekText(c) === ".." ? "range" : "plus-minus";
     c.at++;
@@ -115,18 +135,26 @@ export function takeQuantity(c: Cursor): Quantity | undefined {
     c.at++;
   }
   const unit = peek(c);
-  if (!unit || !(unit.tokenType === Unit || unit.tokenType === Word || unit.tokenType === SizeWord)) { c.at = from; return undefined; }
+  if (!unit || !(unit.tokenType === Unit || unit.tokenType === Word || unit.tokenType === SizeWord)) {
+    c.at = from;
+    return undefined;
+  }
   c.at++;
-  const pair = takePair(c), isPlain = second === undefined && pair === undefined;
-  const made = isPlain ? figureOf(`${first!.image} ${unit.image}`) : makeQuantity({ first: first!.image, second, form, unit: unit.image, pair });
+  const pair = takePair(c),
+    isPlain = second === undefined && pair === undefined;
+  const made = isPlain
+    ? figureOf(`${first!.image} ${unit.image}`)
+    : makeQuantity({ first: first!.image, second, form, unit: unit.image, pair });
   return isProblem(made) ? undefined : made;
 }
 
 /** The same, if it is of this dimension: another one is reported by the checks and stands for nothing here. */
-export const takeOf = (...dimensions: readonly Dimension[]) => (c: Cursor): Quantity | undefined => {
-  const quantity = takeQuantity(c);
-  return quantity && dimensions.includes(quantity.dimension) ? quantity : undefined;
-};
+export const takeOf =
+  (...dimensions: readonly Dimension[]) =>
+  (c: Cursor): Quantity | undefined => {
+    const quantity = takeQuantity(c);
+    return quantity && dimensions.includes(quantity.dimension) ? quantity : undefined;
+  };
 
 function takePair(c: Cursor): Quantity | undefined {
   if (peekText(c) !== "(") return undefined;
@@ -162,7 +190,10 @@ export function takeThread(c: Cursor): ThreadSize | undefined {
     c.at += 2;
     if (figure) text += ` x ${figure.image}`;
   }
-  if (text.includes(" x ") && (peekText(c) === "in" || peekText(c) === "mm")) { text += ` ${peekText(c)}`; c.at++; }
+  if (text.includes(" x ") && (peekText(c) === "in" || peekText(c) === "mm")) {
+    text += ` ${peekText(c)}`;
+    c.at++;
+  }
   const size = threadOf(text.includes(" x ") && first.image.startsWith("M") ? text.replaceAll(" x ", "x") : text);
   return isThreadSize(size) ? size : undefined;
 }
@@ -173,4 +204,10 @@ export function takeTime(c: Cursor): number | undefined {
   if (token?.tokenType !== TimeCode) return undefined;
   c.at++;
   return token.image.split(":").reduce((seconds, part) => seconds * 60 + Number(part), 0);
+}
+
+/** What the first of the lines says, undefined where there is none. */
+export function firstOf<T>(lines: readonly Line[], take: (c: Cursor) => T | undefined): T | undefined {
+  const line = lines[0];
+  return line && take(cursorOf(line));
 }

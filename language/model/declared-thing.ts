@@ -43,15 +43,31 @@ export interface TypeFinder {
 }
 
 export function declareThing(line: Line, choice: Choice, types: TypeFinder): DeclaredThing {
-  const { item, source } = line, { tokens } = source.tree.scan, first = item.arguments[0]!, token = tokens[first.first]!;
-  const argument = (slot: string): string => { const one = item.arguments.find((a) => a.slot === slot); return one ? textOf(tokens[one.first]!) : ""; };
-  const word = item.entry!.word, lines = new Map<string, readonly Line[]>(), pieces = new Map<string, Map<string, readonly Line[]>>();
+  const { item, source } = line,
+    { tokens } = source.tree.scan,
+    first = item.arguments[0]!,
+    token = tokens[first.first]!;
+  const argument = (slot: string): string => {
+    const one = item.arguments.find((a) => a.slot === slot);
+    return one ? textOf(tokens[one.first]!) : "";
+  };
+  const word = item.entry!.word,
+    lines = new Map<string, readonly Line[]>(),
+    pieces = new Map<string, Map<string, readonly Line[]>>();
   collect(line, choice, types, lines, pieces, [item]);
   const about = lines.get("about")?.[0];
   return {
-    word, id: token.text, name: argument("string"), kind: kindOf(line, choice, types, [item]), signal: argument("kind:signal"),
-    at: { file: source.path, start: token.startOffset, end: token.endOffset! + 1 }, whole: wholeSpan(line), about: (about && takeString(cursorOf(about))) ?? "",
-    messages: messagesOf(lines), lines, pieces,
+    word,
+    id: token.text,
+    name: argument("string"),
+    kind: kindOf(line, choice, types, [item]),
+    signal: argument("kind:signal"),
+    at: { file: source.path, start: token.startOffset, end: token.endOffset! + 1 },
+    whole: wholeSpan(line),
+    about: (about && takeString(cursorOf(about))) ?? "",
+    messages: messagesOf(lines),
+    lines,
+    pieces,
   };
 }
 
@@ -63,15 +79,21 @@ export const messagesOfPiece = ({ pieces }: DeclaredThing, piece: string): reado
 
 function messagesOf(lines: ReadonlyMap<string, readonly Line[]>): readonly Message[] {
   const all: Message[] = [];
-  for (const signal of ["danger", "warning", "caution", "notice"]) { const said = lines.get(signal); if (said) all.push(...readMessages(said)); }
+  for (const signal of ["danger", "warning", "caution", "notice"]) {
+    const said = lines.get(signal);
+    if (said) all.push(...readMessages(said));
+  }
   return all;
 }
 
 /** The kind that its head names, else that of what it is like. */
 function kindOf(line: Line, choice: Choice, types: TypeFinder, seen: readonly Item[]): string {
-  const { item, source } = line, word = item.entry!.word, own = item.arguments.find((a) => a.slot === `kind:${word}`);
+  const { item, source } = line,
+    word = item.entry!.word,
+    own = item.arguments.find((a) => a.slot === `kind:${word}`);
   if (own) return source.tree.scan.tokens[own.first]!.text;
-  const like = holdingLines(linesIn(line), choice).find((l) => wordOf(l) === "like"), type = like && typeOf(like, word, types);
+  const like = holdingLines(linesIn(line), choice).find((l) => wordOf(l) === "like"),
+    type = like && typeOf(like, word, types);
   return type && !seen.includes(type.item) ? kindOf(type, choice, types, [...seen, type.item]) : "";
 }
 
@@ -81,29 +103,43 @@ function typeOf(like: Line, word: string, types: TypeFinder): Line | undefined {
 }
 
 /** Lays the lines of a declaration over those of what it is like: a word said again replaces what the type said with it. */
-function collect(line: Line, choice: Choice, types: TypeFinder, into: Map<string, readonly Line[]>, pieces: Map<string, Map<string, readonly Line[]>>, seen: readonly Item[]): void {
+function collect(
+  line: Line,
+  choice: Choice,
+  types: TypeFinder,
+  into: Map<string, readonly Line[]>,
+  pieces: Map<string, Map<string, readonly Line[]>>,
+  seen: readonly Item[],
+): void {
   const own = new Map<string, Line[]>();
   for (const one of holdingLines(linesIn(line), choice)) {
     const word = wordOf(one);
     if (word === "piece") {
-      const label = one.item.arguments[0], text = label && one.source.tree.scan.tokens[label.first]!.text;
+      const label = one.item.arguments[0],
+        text = label && one.source.tree.scan.tokens[label.first]!.text;
       if (text === undefined) continue;
       const its = pieces.get(text) ?? new Map<string, readonly Line[]>();
-      for (const inner of holdingLines(linesIn(one), choice)) its.set(wordOf(inner), [...(its.get(wordOf(inner)) ?? []), inner]);
+      for (const inner of holdingLines(linesIn(one), choice))
+        its.set(wordOf(inner), [...(its.get(wordOf(inner)) ?? []), inner]);
       pieces.set(text, its);
       continue;
     }
     const list = own.get(word);
-    if (list) list.push(one); else own.set(word, [one]);
+    if (list) list.push(one);
+    else own.set(word, [one]);
   }
-  const like = own.get("like")?.[0], type = like && typeOf(like, line.item.entry!.word, types);
+  const like = own.get("like")?.[0],
+    type = like && typeOf(like, line.item.entry!.word, types);
   if (type && !seen.includes(type.item)) collect(type, choice, types, into, pieces, [...seen, type.item]);
   for (const [word, list] of own) into.set(word, list);
 }
 
 /** Types at the top of the files that are seen from one. */
 export function typesSeen(project: Project, file: string, word: string, name: string): Line | undefined {
-  const found = project.seen(file).get(name)?.find((d) => d.word === word);
+  const found = project
+    .seen(file)
+    .get(name)
+    ?.find((d) => d.word === word);
   const source = found && project.files.get(found.file);
   return source && { item: found.item, source };
 }

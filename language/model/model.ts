@@ -135,7 +135,8 @@ export interface Tie extends ThingBase {
   readonly stages: readonly Quantity[];
   readonly backOut: { readonly angle: Quantity; readonly until: string | undefined } | undefined;
   readonly passes: { readonly count: number; readonly shares: readonly number[] } | undefined;
-  readonly sequence: { readonly kind: string; readonly listed: readonly number[]; readonly words: string | undefined } | undefined;
+  readonly sequence:
+    { readonly kind: string; readonly listed: readonly number[]; readonly words: string | undefined } | undefined;
   readonly pattern:
     | { readonly is: "circle"; readonly diameter: Quantity }
     | { readonly is: "rectangle"; readonly sides: readonly Quantity[] }
@@ -382,5 +383,12 @@ export interface Library {
   readonly tools: ReadonlyMap<string, Tool>;
   readonly consumables: ReadonlyMap<string, Consumable>;
   readonly roles: ReadonlyMap<string, { readonly name: string; readonly at: Span }>;
-  readonly torqueTables: ReadonlyMap<string, { readonly name: string; readonly rows: readonly { readonly size: ThreadSize; readonly torque: Quantity }[]; readonly at: Span }>;
+  readonly torqueTables: ReadonlyMap<
+    string,
+    {
+      readonly name: string;
+      readonly rows: readonly { readonly size: ThreadSize; readonly torque: Quantity }[];
+      readonly at: Span;
+    }
+  >;
 }

@@ -3,24 +3,95 @@
 import type { Act, Consequence, Limits, Name } from "./act.ts";
 import { isProblem, makeQuantity, type Quantity } from "../quantities/index.ts";
 import {
-  accept, cursorOf, headSpan, isName, isNumber, isString, linesIn, peek, peekText, takeLabel, takeName, takeNames, takeNumber, takeQuantity, takeString, takeTime,
-  wordEnd, wordOf, type Cursor, type Line,
+  accept,
+  cursorOf,
+  headSpan,
+  isName,
+  isNumber,
+  isString,
+  linesIn,
+  peek,
+  peekText,
+  takeLabel,
+  takeName,
+  takeNames,
+  takeNumber,
+  takeQuantity,
+  takeString,
+  takeTime,
+  wordEnd,
+  wordOf,
+  type Cursor,
+  type Line,
 } from "./cursor.ts";
 
 type Draft = { -readonly [K in keyof Act]: Act[K] };
 
 /** Words that end a list of names at the head of an act. */
-const stops = new Set(["with", "into", "passes", "by", "together", "after", "before", "as", "to", "on", "off", "onto", "back", "from", "finger-tight", "facing", "at", "else", "for"]);
+const stops = new Set([
+  "with",
+  "into",
+  "passes",
+  "by",
+  "together",
+  "after",
+  "before",
+  "as",
+  "to",
+  "on",
+  "off",
+  "onto",
+  "back",
+  "from",
+  "finger-tight",
+  "facing",
+  "at",
+  "else",
+  "for",
+]);
 
 export function readAct(line: Line): Act {
-  const c = cursorOf(line), verb = wordOf(line);
+  const c = cursorOf(line),
+    verb = wordOf(line);
   const act: Draft = {
-    verb, names: [], count: undefined, rest: false, on: [], labels: [], stage: undefined, amount: undefined, tool: undefined, into: undefined, passes: undefined,
-    people: undefined, together: false, back: false, fingerTight: false, facing: undefined, after: [], before: [], first: false, last: false, limits: undefined,
-    asFound: false, consequences: [], id: undefined, text: "", text2: "", points: [], from: undefined, to: undefined, at: headSpan(line), wordEnd: wordEnd(line),
+    verb,
+    names: [],
+    count: undefined,
+    rest: false,
+    on: [],
+    labels: [],
+    stage: undefined,
+    amount: undefined,
+    tool: undefined,
+    into: undefined,
+    passes: undefined,
+    people: undefined,
+    together: false,
+    back: false,
+    fingerTight: false,
+    facing: undefined,
+    after: [],
+    before: [],
+    first: false,
+    last: false,
+    limits: undefined,
+    asFound: false,
+    consequences: [],
+    id: undefined,
+    text: "",
+    text2: "",
+    points: [],
+    from: undefined,
+    to: undefined,
+    at: headSpan(line),
+    wordEnd: wordEnd(line),
   };
-  special(act, verb, c, line) || head(act, verb, c);
-  while (c.at < c.stop) { const before = c.at; tail(act, c); if (c.at === before) c.at++; }
+  if (!special(act, verb, c, line)) head(act, verb, c);
+  while (c.at < c.stop) {
+    const before = c.at;
+    tail(act, c);
+    if (c.at === before) c.at++;
+  }
   return act;
 }
 
@@ -37,26 +108,53 @@ function special(act: Draft, verb: string, c: Cursor, line: Line): boolean {
       if (accept(c, "from")) act.from = takeTime(c);
       if (accept(c, "to")) act.to = takeTime(c);
       return true;
-    case "people": act.people = takeNumber(c); return true;
-    case "time": case "wait": act.amount = takeQuantity(c); return true;
-    case "repeat": if (accept(c, "from")) act.names = takeNames(c); return true;
-    case "turn": accept(c, "to"); act.on = takeNames(c).slice(0, 1); return true;
-    case "measure": case "test": case "inspect": readingHead(act, verb, c); return true;
-    default: return false;
+    case "people":
+      act.people = takeNumber(c);
+      return true;
+    case "time":
+    case "wait":
+      act.amount = takeQuantity(c);
+      return true;
+    case "repeat":
+      if (accept(c, "from")) act.names = takeNames(c);
+      return true;
+    case "turn":
+      accept(c, "to");
+      act.on = takeNames(c).slice(0, 1);
+      return true;
+    case "measure":
+    case "test":
+    case "inspect":
+      readingHead(act, verb, c);
+      return true;
+    default:
+      return false;
   }
 }
 
 export function readPoint(line: Line): { name: Name; across: number; down: number }[] {
-  const c = cursorOf(line), name = takeName(c), across = takeQuantity(c), down = takeQuantity(c);
+  const c = cursorOf(line),
+    name = takeName(c),
+    across = takeQuantity(c),
+    down = takeQuantity(c);
   return name && across && down ? [{ name, across: across.low, down: down.low }] : [];
 }
 
 /** `measure [id] [on X] "what"`, `inspect X[, Y] "good state"`, `inspect id on X "…"`. */
 function readingHead(act: Draft, verb: string, c: Cursor): void {
-  const names = peekText(c) === "on" && !isString(peek(c)) && c.tokens[c.at + 1] !== undefined && isName(c.tokens[c.at + 1]) ? [] : takeNames(c);
-  if (accept(c, "on")) { act.id = names[0]; act.on = takeNames(c); act.names = act.on; }
-  else if (verb === "inspect" && names.length > 0) { act.names = names; act.on = names; act.id = names.length === 1 ? names[0] : undefined; }
-  else act.id = names[0];
+  const names =
+    peekText(c) === "on" && !isString(peek(c)) && c.tokens[c.at + 1] !== undefined && isName(c.tokens[c.at + 1])
+      ? []
+      : takeNames(c);
+  if (accept(c, "on")) {
+    act.id = names[0];
+    act.on = takeNames(c);
+    act.names = act.on;
+  } else if (verb === "inspect" && names.length > 0) {
+    act.names = names;
+    act.on = names;
+    act.id = names.length === 1 ? names[0] : undefined;
+  } else act.id = names[0];
   act.text = takeString(c) ?? "";
   if (isNumber(peek(c))) limit(act, "value", takeQuantity(c));
 }
@@ -66,44 +164,94 @@ function limit(act: Draft, which: keyof Limits, value: Quantity | undefined): vo
 }
 
 function head(act: Draft, verb: string, c: Cursor): void {
-  if (isNumber(peek(c)) && peekText(c, 1) === "of") { act.count = takeNumber(c); c.at++; }
-  else if (peekText(c) === "rest" && peekText(c, 1) === "of") { act.rest = true; c.at += 2; }
+  if (isNumber(peek(c)) && peekText(c, 1) === "of") {
+    act.count = takeNumber(c);
+    c.at++;
+  } else if (peekText(c) === "rest" && peekText(c, 1) === "of") {
+    act.rest = true;
+    c.at += 2;
+  }
   const next = peek(c);
-  if (isName(next) && !(stops.has(next!.text) && c.at + 1 < c.stop && isName(c.tokens[c.at + 1]))) act.names = takeNames(c);
+  if (isName(next) && !(stops.has(next!.text) && c.at + 1 < c.stop && isName(c.tokens[c.at + 1])))
+    act.names = takeNames(c);
   if (verb === "set" && isString(peek(c))) act.text = takeString(c)!;
   if (isNumber(peek(c))) {
     const value = takeQuantity(c);
-    if (verb === "set") limit(act, "value", value); else act.amount = value;
+    if (verb === "set") limit(act, "value", value);
+    else act.amount = value;
   }
 }
 
 function tail(act: Draft, c: Cursor): void {
   const token = peek(c)!;
-  if (isString(token)) { const text = takeString(c)!; if (act.text === "") act.text = text; return; }
-  if (isNumber(token)) { const value = takeQuantity(c); if (value) limit(act, "value", value); return; }
+  if (isString(token)) {
+    const text = takeString(c)!;
+    if (act.text === "") act.text = text;
+    return;
+  }
+  if (isNumber(token)) {
+    const value = takeQuantity(c);
+    if (value) limit(act, "value", value);
+    return;
+  }
   c.at++;
   switch (token.text) {
-    case "with": act.tool = takeName(c); return;
+    case "with":
+      act.tool = takeName(c);
+      return;
     case "into":
       if (accept(c, "tray")) act.into = { kind: "tray", label: takeLabel(c) ?? "" };
       else if (accept(c, "bag")) act.into = { kind: "bag", label: takeLabel(c) ?? "" };
-      else { const name = takeName(c); if (name) act.into = { kind: "container", label: name.text }; }
+      else {
+        const name = takeName(c);
+        if (name) act.into = { kind: "container", label: name.text };
+      }
       return;
-    case "passes": act.passes = takeNumber(c); return;
-    case "by": act.people = takeNumber(c); accept(c, "people"); return;
-    case "together": act.together = true; return;
-    case "back": act.back = true; return;
-    case "finger-tight": act.fingerTight = true; return;
-    case "facing": act.facing = takeLabel(c); return;
-    case "first": act.first = true; return;
-    case "last": act.last = true; return;
-    case "after": act.after = takeNames(c); return;
-    case "before": act.before = takeNames(c); return;
+    case "passes":
+      act.passes = takeNumber(c);
+      return;
+    case "by":
+      act.people = takeNumber(c);
+      accept(c, "people");
+      return;
+    case "together":
+      act.together = true;
+      return;
+    case "back":
+      act.back = true;
+      return;
+    case "finger-tight":
+      act.fingerTight = true;
+      return;
+    case "facing":
+      act.facing = takeLabel(c);
+      return;
+    case "first":
+      act.first = true;
+      return;
+    case "last":
+      act.last = true;
+      return;
+    case "after":
+      act.after = takeNames(c);
+      return;
+    case "before":
+      act.before = takeNames(c);
+      return;
     case "as":
       if (accept(c, "found")) act.asFound = true;
-      else { const labels: string[] = []; for (let one = takeLabel(c); one !== undefined; one = takeLabel(c)) { labels.push(one); if (!accept(c, ",")) break; } act.labels = labels; }
+      else {
+        const labels: string[] = [];
+        for (let one = takeLabel(c); one !== undefined; one = takeLabel(c)) {
+          labels.push(one);
+          if (!accept(c, ",")) break;
+        }
+        act.labels = labels;
+      }
       return;
-    case "to": case "on": case "onto":
+    case "to":
+    case "on":
+    case "onto":
       if (accept(c, "stage")) act.stage = takeNumber(c);
       else if (isNumber(peek(c))) act.amount = takeQuantity(c);
       else act.on = takeNames(c);
@@ -112,7 +260,11 @@ function tail(act: Draft, c: Cursor): void {
       const which = accept(c, "least") ? "atLeast" : accept(c, "most") ? "atMost" : "at";
       return limit(act, which, takeQuantity(c));
     }
-    case "else": { const one = consequence(c); if (one) act.consequences = [...act.consequences, one]; return; }
+    case "else": {
+      const one = consequence(c);
+      if (one) act.consequences = [...act.consequences, one];
+      return;
+    }
     default:
   }
 }
@@ -122,27 +274,34 @@ function consequence(c: Cursor): Consequence | undefined {
   if (text !== undefined) return { is: "words", text };
   if (accept(c, "renew")) return { is: "renew", names: takeNames(c) };
   if (accept(c, "scrap")) return { is: "scrap", names: takeNames(c) };
-  if (accept(c, "repeat")) { accept(c, "from"); return { is: "repeat", names: takeNames(c) }; }
+  if (accept(c, "repeat")) {
+    accept(c, "from");
+    return { is: "repeat", names: takeNames(c) };
+  }
   if (!accept(c, "choose")) return undefined;
-  const names = takeNames(c), from: (Name | Quantity | number)[] = [];
+  const names = takeNames(c),
+    from: (Name | Quantity | number)[] = [];
   /** Figures without a unit of their own: they have that of the next one, `from 0.10, 0.20, 0.30 mm`. */
   let bare: { readonly place: number; readonly text: string }[] = [];
-  if (accept(c, "from")) do {
-    const at = c.at, quantity = takeQuantity(c), text = c.tokens[at]?.image ?? "";
-    if (quantity) {
-      for (const { place, text: first } of bare) {
-        const made = makeQuantity({ first, form: "single", unit: quantity.unit });
-        if (!isProblem(made)) from[place] = made;
+  if (accept(c, "from"))
+    do {
+      const at = c.at,
+        quantity = takeQuantity(c),
+        text = c.tokens[at]?.image ?? "";
+      if (quantity) {
+        for (const { place, text: first } of bare) {
+          const made = makeQuantity({ first, form: "single", unit: quantity.unit });
+          if (!isProblem(made)) from[place] = made;
+        }
+        bare = [];
+        from.push(quantity);
+        continue;
       }
-      bare = [];
-      from.push(quantity);
-      continue;
-    }
-    c.at = at;
-    const one = takeName(c) ?? takeNumber(c);
-    if (one === undefined) break;
-    if (typeof one === "number") bare.push({ place: from.length, text });
-    from.push(one);
-  } while (accept(c, ","));
+      c.at = at;
+      const one = takeName(c) ?? takeNumber(c);
+      if (one === undefined) break;
+      if (typeof one === "number") bare.push({ place: from.length, text });
+      from.push(one);
+    } while (accept(c, ","));
   return { is: "choose", names, from };
 }

@@ -2,25 +2,57 @@
 
 import type { BlockEntry, Condition, Entry } from "./model.ts";
 import type { Name } from "./act.ts";
-import { accept, cursorOf, headSpan, isNumber, linesIn, peek, takeName, takeNames, takeNumber, takeString, wholeSpan, wordOf, type Cursor, type Line } from "./cursor.ts";
+import {
+  accept,
+  cursorOf,
+  headSpan,
+  isNumber,
+  linesIn,
+  peek,
+  takeName,
+  takeNames,
+  takeNumber,
+  takeString,
+  wholeSpan,
+  wordOf,
+  type Cursor,
+  type Line,
+} from "./cursor.ts";
 import { readAct } from "./read-act.ts";
 
 export function readEntries(lines: readonly Line[]): Entry[] {
   const entries: Entry[] = [];
   for (let i = 0; i < lines.length; i++) {
-    const line = lines[i]!, word = wordOf(line), inner = (): Entry[] => readEntries(linesIn(line));
+    const line = lines[i]!,
+      word = wordOf(line),
+      inner = (): Entry[] => readEntries(linesIn(line));
     switch (word) {
-      case "if": case "unless": entries.push(block(line, "if", { condition: readCondition(line), body: inner() })); break;
-      case "optional": entries.push(block(line, "optional", { title: takeString(cursorOf(line)) ?? "", key: keyOf(line), body: inner() })); break;
+      case "if":
+      case "unless":
+        entries.push(block(line, "if", { condition: readCondition(line), body: inner() }));
+        break;
+      case "optional":
+        entries.push(
+          block(line, "optional", { title: takeString(cursorOf(line)) ?? "", key: keyOf(line), body: inner() }),
+        );
+        break;
       case "either": {
         const choices = [line];
         while (i + 1 < lines.length && wordOf(lines[i + 1]!) === "or") choices.push(lines[++i]!);
-        entries.push(block(line, "either", { body: choices.map((choice) => block(choice, "choice", { key: keyOf(choice), body: readEntries(linesIn(choice)) })) }));
+        entries.push(
+          block(line, "either", {
+            body: choices.map((choice) =>
+              block(choice, "choice", { key: keyOf(choice), body: readEntries(linesIn(choice)) }),
+            ),
+          }),
+        );
         break;
       }
-      case "or": break;                                             // without its `either`: the syntax says so
+      case "or":
+        break; // without its `either`: the syntax says so
       case "step": {
-        const c = cursorOf(line), name = takeName(c);
+        const c = cursorOf(line),
+          name = takeName(c);
         entries.push(block(line, "step", { name: name?.text ?? "", title: takeString(c) ?? "", body: inner() }));
         break;
       }
@@ -29,15 +61,30 @@ export function readEntries(lines: readonly Line[]): Entry[] {
         else entries.push({ is: "act", act: readAct(line) });
         break;
       case "refit": {
-        const c = cursorOf(line), by = accept(c, "by") ? takeName(c) : undefined;
+        const c = cursorOf(line),
+          by = accept(c, "by") ? takeName(c) : undefined;
         entries.push(block(line, "refit", { name: by?.text ?? "", body: inner() }));
         break;
       }
-      case "instead": entries.push(block(line, "instead", { body: inner() })); break;
-      case "otherwise": entries.push(block(line, "otherwise", { key: keyOf(line), condition: failingBefore(entries), body: inner() })); break;
+      case "instead":
+        entries.push(block(line, "instead", { body: inner() }));
+        break;
+      case "otherwise":
+        entries.push(block(line, "otherwise", { key: keyOf(line), condition: failingBefore(entries), body: inner() }));
+        break;
       // Head of a procedure, inside a condition: read with the procedure itself.
-      case "aim": case "crew": case "needs": case "starts": case "leaves": case "task": case "role": case "revision": case "about": break;
-      default: entries.push({ is: "act", act: readAct(line) });
+      case "aim":
+      case "crew":
+      case "needs":
+      case "starts":
+      case "leaves":
+      case "task":
+      case "role":
+      case "revision":
+      case "about":
+        break;
+      default:
+        entries.push({ is: "act", act: readAct(line) });
     }
   }
   return entries;
@@ -46,12 +93,29 @@ export function readEntries(lines: readonly Line[]): Entry[] {
 /** The failing of the reading before, where that has a name. */
 function failingBefore(entries: readonly Entry[]): Condition | undefined {
   const before = entries[entries.length - 1];
-  const id = before?.is === "act" ? before.act.id : before?.is === "block" && before.kind === "otherwise" ? before.condition?.states[0]?.name : undefined;
+  const id =
+    before?.is === "act"
+      ? before.act.id
+      : before?.is === "block" && before.kind === "otherwise"
+        ? before.condition?.states[0]?.name
+        : undefined;
   return id && { states: [{ name: id, state: "fails" }], any: false, unless: false };
 }
 
 function block(line: Line, kind: BlockEntry["kind"], of: Partial<BlockEntry>): BlockEntry {
-  return { is: "block", kind, name: "", title: "", over: [], body: [], condition: undefined, key: "", at: headSpan(line), whole: wholeSpan(line), ...of };
+  return {
+    is: "block",
+    kind,
+    name: "",
+    title: "",
+    over: [],
+    body: [],
+    condition: undefined,
+    key: "",
+    at: headSpan(line),
+    whole: wholeSpan(line),
+    ...of,
+  };
 }
 
 /** What `Model.chosen` calls an optional block or one of several choices. */
@@ -61,7 +125,8 @@ export function keyOf(line: Line): string {
 }
 
 export function readCondition(line: Line): Condition {
-  const c = cursorOf(line), states: { name: Name; state: "" | "fails" | "removed" }[] = [];
+  const c = cursorOf(line),
+    states: { name: Name; state: "" | "fails" | "removed" }[] = [];
   let any = false;
   for (let name = takeName(c); name; name = takeName(c)) {
     const state = accept(c, "fails") ? "fails" : accept(c, "removed") ? "removed" : "";
@@ -87,6 +152,10 @@ export function readSpan(c: Cursor): string[] {
     return Array.from({ length: Math.max(0, Math.min(to - from + 1, 1000)) }, (_, i) => String(from + i));
   }
   const list = [String(from)];
-  while (accept(c, ",")) { const next = takeNumber(c); if (next === undefined) break; list.push(String(next)); }
+  while (accept(c, ",")) {
+    const next = takeNumber(c);
+    if (next === undefined) break;
+    list.push(String(next));
+  }
   return list;
 }

@@ -3,7 +3,21 @@
 import type { Quantity } from "../quantities/index.ts";
 import type { Name } from "./act.ts";
 import type { Precaution } from "./model.ts";
-import { accept, cursorOf, headSpan, isNumber, isString, peek, takeLabel, takeName, takeNames, takeOf, takeQuantity, takeString, type Line } from "./cursor.ts";
+import {
+  accept,
+  cursorOf,
+  headSpan,
+  isNumber,
+  isString,
+  peek,
+  takeLabel,
+  takeName,
+  takeNames,
+  takeOf,
+  takeQuantity,
+  takeString,
+  type Line,
+} from "./cursor.ts";
 
 export interface PrecautionFacts extends Omit<Precaution, "number" | "hazard" | "behind"> {
   readonly behindNames: readonly Name[];
@@ -11,17 +25,33 @@ export interface PrecautionFacts extends Omit<Precaution, "number" | "hazard" | 
 
 /** Its parts stand in any order behind the kind. */
 export function readPrecaution(line: Line): PrecautionFacts {
-  const c = cursorOf(line), kind = takeLabel(c) ?? "";
-  let text = "", back = "", wait: Quantity | undefined, tool: Name | undefined, limits: Precaution["limits"], behindNames: readonly Name[] = [];
+  const c = cursorOf(line),
+    kind = takeLabel(c) ?? "";
+  let text = "",
+    back = "",
+    wait: Quantity | undefined,
+    tool: Name | undefined,
+    limits: Precaution["limits"],
+    behindNames: readonly Name[] = [];
   while (c.at < c.stop) {
-    if (isString(peek(c))) { const said = takeString(c)!; text ||= said; continue; }
-    if (isNumber(peek(c))) { const value = takeQuantity(c); if (value) limits = { ...limits, value }; else c.at++; continue; }
+    if (isString(peek(c))) {
+      const said = takeString(c)!;
+      text ||= said;
+      continue;
+    }
+    if (isNumber(peek(c))) {
+      const value = takeQuantity(c);
+      if (value) limits = { ...limits, value };
+      else c.at++;
+      continue;
+    }
     if (accept(c, "behind")) behindNames = takeNames(c);
     else if (accept(c, "wait")) wait = takeOf("time")(c);
     else if (accept(c, "with")) tool = takeName(c);
     else if (accept(c, "back")) back = takeString(c) ?? "";
     else if (accept(c, "at")) {
-      const which = accept(c, "least") ? "atLeast" : accept(c, "most") ? "atMost" : "value", value = takeQuantity(c);
+      const which = accept(c, "least") ? "atLeast" : accept(c, "most") ? "atMost" : "value",
+        value = takeQuantity(c);
       if (value) limits = { ...limits, [which]: value };
     } else c.at++;
   }
@@ -30,6 +60,13 @@ export function readPrecaution(line: Line): PrecautionFacts {
 
 /** Words of a hazard that hold a figure, with its dimension. */
 export const hazardFigures = [
-  ["voltage", "voltage"], ["capacitance", "capacitance"], ["bleeder", "resistance"], ["force", "force"], ["pressure", "pressure"], ["temperature", "temperature"],
-  ["mass", "mass"], ["flux", "flux"], ["keep-out", "length"],
+  ["voltage", "voltage"],
+  ["capacitance", "capacitance"],
+  ["bleeder", "resistance"],
+  ["force", "force"],
+  ["pressure", "pressure"],
+  ["temperature", "temperature"],
+  ["mass", "mass"],
+  ["flux", "flux"],
+  ["keep-out", "length"],
 ] as const;

@@ -8,7 +8,13 @@ export interface SourceFile {
   readonly text: string;
   readonly tree: Tree;
   /** `use` lines: the path as resolved, and what came of it. */
-  readonly uses: readonly { readonly path: string; readonly at: Span; readonly problem: "missing" | "unreadable" | "outside" | "cycle" | undefined; readonly says: string; readonly ring: readonly string[] }[];
+  readonly uses: readonly {
+    readonly path: string;
+    readonly at: Span;
+    readonly problem: "missing" | "unreadable" | "outside" | "cycle" | undefined;
+    readonly says: string;
+    readonly ring: readonly string[];
+  }[];
   /** Top-level declarations in order. */
   readonly declarations: readonly Declaration[];
   /** It holds a variant, an option, a condition, an optional block or a choice: only then has a unit more than one build. */
@@ -17,7 +23,17 @@ export interface SourceFile {
 
 /** A declaration at the top of a file. */
 export interface Declaration {
-  readonly word: "unit" | "procedure" | "tool" | "consumable" | "role" | "torque-table" | "fastener" | "hazard" | "temporary" | "warn";
+  readonly word:
+    | "unit"
+    | "procedure"
+    | "tool"
+    | "consumable"
+    | "role"
+    | "torque-table"
+    | "fastener"
+    | "hazard"
+    | "temporary"
+    | "warn";
   readonly id: string;
   readonly name: string;
   readonly file: string;

@@ -15,9 +15,15 @@ export interface Provenance {
 export function provenanceOf(input: OutputInput): Provenance {
   const texts = [...input.texts].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
   // Lengths keep two files apart whose texts would run together; folders of one machine are no part of the content.
-  const whole = texts.map(([path, written]) => {
-    const text = written.replace(/^\uFEFF/, "").replace(/\r\n/g, "\n");
-    return `${path.slice(path.lastIndexOf("/") + 1)}\n${text.length}\n${text}`;
-  }).join("\n");
-  return { draft: input.openFindings > 0 ? ["not-approved", "open-findings"] : ["not-approved"], openFindings: input.openFindings, hash: sha256(whole) };
+  const whole = texts
+    .map(([path, written]) => {
+      const text = written.replace(/^\uFEFF/, "").replace(/\r\n/g, "\n");
+      return `${path.slice(path.lastIndexOf("/") + 1)}\n${text.length}\n${text}`;
+    })
+    .join("\n");
+  return {
+    draft: input.openFindings > 0 ? ["not-approved", "open-findings"] : ["not-approved"],
+    openFindings: input.openFindings,
+    hash: sha256(whole),
+  };
 }

@@ -36,8 +36,14 @@ export interface Page {
   readonly body: Value;
 }
 
-export function htmlPage({ title, style, body }: Page, { draft }: Pick<Provenance, "draft">, { wording }: OutputOptions, base = common): string {
-  const whole = base + style, mark = draft.length > 0 && `${wording.document.draftMark}: `;
+export function htmlPage(
+  { title, style, body }: Page,
+  { draft }: Pick<Provenance, "draft">,
+  { wording }: OutputOptions,
+  base = common,
+): string {
+  const whole = base + style,
+    mark = draft.length > 0 && `${wording.document.draftMark}: `;
   const policy = `default-src 'none'; style-src 'sha256-${base64OfHex(sha256(whole))}'; base-uri 'none'; form-action 'none'`;
   return html`<!DOCTYPE html>
 <html lang="${wording.manual.htmlLang}">
@@ -73,7 +79,8 @@ ${provenance.draft.length > 0 && html`<p class="draft">${document.draftLine(prov
 export function headLines(provenance: Provenance, { wording, date }: OutputOptions): string[] {
   const { document } = wording;
   return [
-    ...(provenance.draft.length > 0 ? [document.draftLine(provenance.openFindings, provenance.draft)] : []), document.cautionLine,
+    ...(provenance.draft.length > 0 ? [document.draftLine(provenance.openFindings, provenance.draft)] : []),
+    document.cautionLine,
     `${date === undefined ? "" : `${wording.manual.date}: ${date}. `}${document.contentHash(provenance.hash)}`,
   ];
 }

@@ -13,19 +13,24 @@ export interface Place {
 }
 
 /** Makes places; the line starts of a file are found once. Columns count UTF-16 code units. */
-export function placesIn(texts: ReadonlyMap<string, string>, showPath: (path: string) => string = (path) => path): (span: Span) => Place {
+export function placesIn(
+  texts: ReadonlyMap<string, string>,
+  showPath: (path: string) => string = (path) => path,
+): (span: Span) => Place {
   const starts = new Map<string, readonly number[]>();
   const startsOf = (file: string): readonly number[] => {
     const had = starts.get(file);
     if (had) return had;
-    const text = texts.get(file) ?? "", found = [0];
+    const text = texts.get(file) ?? "",
+      found = [0];
     for (let at = text.indexOf("\n"); at >= 0; at = text.indexOf("\n", at + 1)) found.push(at + 1);
     starts.set(file, found);
     return found;
   };
   const at = (file: string, offset: number): [number, number] => {
     const lines = startsOf(file);
-    let low = 0, high = lines.length - 1;
+    let low = 0,
+      high = lines.length - 1;
     while (low < high) {
       const middle = (low + high + 1) >> 1;
       if (lines[middle]! <= offset) low = middle;
@@ -34,7 +39,8 @@ export function placesIn(texts: ReadonlyMap<string, string>, showPath: (path: st
     return [low + 1, offset - lines[low]! + 1];
   };
   return ({ file, start, end }) => {
-    const [line, column] = at(file, start), [endLine, endColumn] = at(file, end);
+    const [line, column] = at(file, start),
+      [endLine, endColumn] = at(file, end);
     return { file: showPath(file), line, column, endLine, endColumn, start, end };
   };
 }

@@ -36,8 +36,14 @@ export interface TorqueData {
 /** The author's own bracket stands for the other system where it is of it. */
 export function figureData(quantity: Quantity): FigureData {
   const plain = { ...quantity, pair: undefined };
-  return { written: quantity.pair ? `${quantity.written} (${quantity.pair.written})` : quantity.written, metric: format(plain, "metric"),
-    us: format(plain, "us"), unit: quantity.unit, low: quantity.low, high: quantity.high };
+  return {
+    written: quantity.pair ? `${quantity.written} (${quantity.pair.written})` : quantity.written,
+    metric: format(plain, "metric"),
+    us: format(plain, "us"),
+    unit: quantity.unit,
+    low: quantity.low,
+    high: quantity.high,
+  };
 }
 
 /** Undefined where the author gives nothing of it: nothing is filled in. */
@@ -45,20 +51,26 @@ export function torqueData(tie: Tie, units: Units): TorqueData | undefined {
   if (!tie.fastener || (tie.torques.length === 0 && tie.stages.length === 0)) return undefined;
   const order = orderOf(tie);
   return {
-    text: torqueText(tie, units), stages: tie.stages.map(figureData),
+    text: torqueText(tie, units),
+    stages: tie.stages.map(figureData),
     values: tie.torques.map((torque) => ({
-      is: torque.is, ...(torque.value ? { value: { ...figureData(torque.value), newtonMetres: ends(torque.value) } } : {}),
+      is: torque.is,
+      ...(torque.value ? { value: { ...figureData(torque.value), newtonMetres: ends(torque.value) } } : {}),
       ...(torque.words ? { words: torque.words } : {}),
-      ...(torque.table ? { table: torque.table } : {}), ...(torque.forCount === undefined ? {} : { forPieces: torque.forCount }),
+      ...(torque.table ? { table: torque.table } : {}),
+      ...(torque.forCount === undefined ? {} : { forPieces: torque.forCount }),
       ...(torque.while ? { while: torque.while } : {}),
     })),
     ...(tie.passes ? { passes: tie.passes } : {}),
-    ...(tie.sequence ? { sequence: { kind: tie.sequence.kind, ...(tie.sequence.words ? { words: tie.sequence.words } : {}), order } } : {}),
+    ...(tie.sequence
+      ? { sequence: { kind: tie.sequence.kind, ...(tie.sequence.words ? { words: tie.sequence.words } : {}), order } }
+      : {}),
   };
 }
 
 /** Without the last bits of a product. */
 const ends = (quantity: Quantity): { low: number; high: number } => {
-  const { low, high } = si(quantity), tidy = (value: number): number => Number(value.toPrecision(12));
+  const { low, high } = si(quantity),
+    tidy = (value: number): number => Number(value.toPrecision(12));
   return { low: tidy(low), high: tidy(high) };
 };

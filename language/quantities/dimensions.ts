@@ -9,11 +9,29 @@
  * - `share` is a part of a whole; 100 % is 1.
  */
 export const dimensions = [
-  "torque", "length", "mass", "volume", "force", "pressure", "angle", "time", "temperature", "voltage", "current", "capacitance",
-  "resistance", "energy", "power", "frequency", "flow", "vibration", "flux", "share",
+  "torque",
+  "length",
+  "mass",
+  "volume",
+  "force",
+  "pressure",
+  "angle",
+  "time",
+  "temperature",
+  "voltage",
+  "current",
+  "capacitance",
+  "resistance",
+  "energy",
+  "power",
+  "frequency",
+  "flow",
+  "vibration",
+  "flux",
+  "share",
 ] as const;
 
-export type Dimension = typeof dimensions[number];
+export type Dimension = (typeof dimensions)[number];
 
 /** What a dimension is called in a sentence to a user, and its SI unit as the figures use it. */
 export const dimensionNames: Readonly<Record<Dimension, { readonly title: string; readonly si: string }>> = {

@@ -21,15 +21,22 @@ export function parseNumber(text: string): WrittenNumber | undefined {
   const plain = text.trim().replace("\u2212", "-");
   const asDecimal = decimal.exec(plain);
   if (asDecimal) {
-    const figures = asDecimal[2]!, digits = figures.includes(".") ? figures.length - figures.indexOf(".") - 1 : 0;
+    const figures = asDecimal[2]!,
+      digits = figures.includes(".") ? figures.length - figures.indexOf(".") - 1 : 0;
     const significant = Math.max(1, figures.replace(".", "").replace(/^0+/, "").length);
     return { value: signed(asDecimal[1]!, Number(figures)), digits, step: Number(`1e-${digits}`), significant };
   }
   const asFraction = fraction.exec(plain);
   if (!asFraction || Number(asFraction[4]) === 0) return undefined;
-  const under = Number(asFraction[4]), value = Number(asFraction[2] ?? 0) + Number(asFraction[3]) / under;
+  const under = Number(asFraction[4]),
+    value = Number(asFraction[2] ?? 0) + Number(asFraction[3]) / under;
   const steps = Math.round(value * under);
-  return { value: signed(asFraction[1]!, value), digits: 0, step: 1 / under, significant: Math.max(2, String(steps).length + 1) };
+  return {
+    value: signed(asFraction[1]!, value),
+    digits: 0,
+    step: 1 / under,
+    significant: Math.max(2, String(steps).length + 1),
+  };
 }
 
-const signed = (sign: string, value: number): number => sign === "-" && value !== 0 ? -value : value;
+const signed = (sign: string, value: number): number => (sign === "-" && value !== 0 ? -value : value);

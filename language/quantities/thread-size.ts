@@ -28,10 +28,13 @@ export interface ThreadSize {
   readonly leftHand: boolean;
 }
 
-const metricText = /^M\s?(\d+(?:\.\d+)?)(?:\s*[x×X]\s*(\d+(?:\.\d+)?))?(?:\s*[x×X]\s*(\d+(?:\.\d+)?)(?:\s*mm)?)?((?:[\s-]+(?:LH|[AC]\d-\d+|\d+\.\d+|\d[a-zA-Z]\d?[a-zA-Z]?))*)$/;
-const unifiedText = /^(#\d+|\d+-\d+\/\d+|\d+\s+\d+\/\d+|\d+\/\d+|\d+)\s*-\s*(\d+)(?:\s*((?:\d+)?UN[A-Z]*))?(?:-(\d[AB]))?((?:[\s-]+LH)?)(?:\s*[x×X]\s*(\d+(?:\.\d+)?(?:-\d+\/\d+|\/\d+)?|\.\d+)\s*(in|mm|")?)?((?:[\s-]+LH)?)$/;
+const metricText =
+  /^M\s?(\d+(?:\.\d+)?)(?:\s*[x×X]\s*(\d+(?:\.\d+)?))?(?:\s*[x×X]\s*(\d+(?:\.\d+)?)(?:\s*mm)?)?((?:[\s-]+(?:LH|[AC]\d-\d+|\d+\.\d+|\d[a-zA-Z]\d?[a-zA-Z]?))*)$/;
+const unifiedText =
+  /^(#\d+|\d+-\d+\/\d+|\d+\s+\d+\/\d+|\d+\/\d+|\d+)\s*-\s*(\d+)(?:\s*((?:\d+)?UN[A-Z]*))?(?:-(\d[AB]))?((?:[\s-]+LH)?)(?:\s*[x×X]\s*(\d+(?:\.\d+)?(?:-\d+\/\d+|\/\d+)?|\.\d+)\s*(in|mm|")?)?((?:[\s-]+LH)?)$/;
 const pipePrefixText = /^(G|R|Rp|Rc)\s?(\d+(?:-\d+\/\d+|\s\d+\/\d+|\/\d+)?)([AB])?((?:[\s-]+LH)?)$/;
-const pipeSuffixText = /^(\d+(?:-\d+\/\d+|\s\d+\/\d+|\/\d+)?)(?:\s*-\s*(\d+(?:\.\d+)?))?\s+(NPT|NPTF|NPSM|NPSF|NPSC|NPTR)((?:[\s-]+LH)?)$/;
+const pipeSuffixText =
+  /^(\d+(?:-\d+\/\d+|\s\d+\/\d+|\/\d+)?)(?:\s*-\s*(\d+(?:\.\d+)?))?\s+(NPT|NPTF|NPSM|NPSF|NPSC|NPTR)((?:[\s-]+LH)?)$/;
 
 /**
  * Below this share of the diameter the figure behind the first `x` is a pitch, above it a length: the coarsest metric pitch is a
@@ -45,8 +48,13 @@ const pitchShare = 0.3;
  */
 export function parseThreadSize(text: string): ThreadSize | QuantityProblem {
   const plain = text.normalize("NFC").replace(/\s+/g, " ").trim();
-  return metric(plain) ?? unified(plain) ?? pipe(plain)
-    ?? { problem: `"${plain}" is no thread size: write it as M8x35, M8x1x35, 3/8-16 UNC x 1.25 in, G1/4 or 1/4 NPT` };
+  return (
+    metric(plain) ??
+    unified(plain) ??
+    pipe(plain) ?? {
+      problem: `"${plain}" is no thread size: write it as M8x35, M8x1x35, 3/8-16 UNC x 1.25 in, G1/4 or 1/4 NPT`,
+    }
+  );
 }
 
 export const isThreadSize = (result: ThreadSize | QuantityProblem): result is ThreadSize => "designation" in result;
@@ -54,17 +62,28 @@ export const isThreadSize = (result: ThreadSize | QuantityProblem): result is Th
 function metric(text: string): ThreadSize | undefined {
   const match = metricText.exec(text);
   if (!match) return undefined;
-  const d = Number(match[1]), suffixes = [...(match[4] ?? "").matchAll(/LH|[AC]\d-\d+|\d+\.\d+|\d[a-zA-Z]\d?[a-zA-Z]?/g)].map((each) => each[0]);
+  const d = Number(match[1]),
+    suffixes = [...(match[4] ?? "").matchAll(/LH|[AC]\d-\d+|\d+\.\d+|\d[a-zA-Z]\d?[a-zA-Z]?/g)].map((each) => each[0]);
   let pitch = match[2] === undefined ? undefined : Number(match[2]);
   let length = match[3] === undefined ? undefined : Number(match[3]);
-  if (pitch !== undefined && length === undefined && pitch >= pitchShare * d) { length = pitch; pitch = undefined; }
+  if (pitch !== undefined && length === undefined && pitch >= pitchShare * d) {
+    length = pitch;
+    pitch = undefined;
+  }
   if (d === 0 || pitch === 0 || length === 0) return undefined;
   return {
-    system: "metric", designation: pitch === undefined ? `M${d}` : `M${d}x${pitch}`, nominal: `M${d}`, diameter: thousandth(d),
-    pitch: pitch === undefined ? undefined : thousandth(pitch), coarse: pitch === undefined, series: "M", threadsPerInch: undefined,
+    system: "metric",
+    designation: pitch === undefined ? `M${d}` : `M${d}x${pitch}`,
+    nominal: `M${d}`,
+    diameter: thousandth(d),
+    pitch: pitch === undefined ? undefined : thousandth(pitch),
+    coarse: pitch === undefined,
+    series: "M",
+    threadsPerInch: undefined,
     length: length === undefined ? undefined : thousandth(length),
     propertyClass: suffixes.find((each) => /^(?:[AC]\d-\d+|\d+\.\d+)$/.test(each)),
-    tolerance: suffixes.find((each) => /^\d[a-zA-Z]/.test(each)), leftHand: suffixes.includes("LH"),
+    tolerance: suffixes.find((each) => /^\d[a-zA-Z]/.test(each)),
+    leftHand: suffixes.includes("LH"),
   };
 }
 
@@ -72,15 +91,26 @@ function unified(text: string): ThreadSize | undefined {
   const match = unifiedText.exec(text);
   if (!match) return undefined;
   const [, nominalText = "", tpiText = "", series, tolerance, handBefore, lengthText, lengthUnit, handAfter] = match;
-  const nominal = nominalText.replace(" ", "-"), inches = unifiedDiameter(nominal), tpi = Number(tpiText);
+  const nominal = nominalText.replace(" ", "-"),
+    inches = unifiedDiameter(nominal),
+    tpi = Number(tpiText);
   if (inches === undefined || tpi === 0) return undefined;
   const length = lengthText === undefined ? undefined : parseNumber(lengthText);
   if (lengthText !== undefined && !length) return undefined;
   const perLength = lengthUnit === undefined || lengthUnit === '"' ? findUnit("in") : findUnit(lengthUnit);
   return {
-    system: "unified", designation: `${nominal}-${tpi}${series === undefined ? "" : ` ${series}`}`, nominal, diameter: inches * 0.0254,
-    pitch: 0.0254 / tpi, coarse: false, series, threadsPerInch: tpi, length: length && perLength ? length.value * perLength.factor : undefined,
-    propertyClass: undefined, tolerance, leftHand: Boolean(handBefore || handAfter),
+    system: "unified",
+    designation: `${nominal}-${tpi}${series === undefined ? "" : ` ${series}`}`,
+    nominal,
+    diameter: inches * 0.0254,
+    pitch: 0.0254 / tpi,
+    coarse: false,
+    series,
+    threadsPerInch: tpi,
+    length: length && perLength ? length.value * perLength.factor : undefined,
+    propertyClass: undefined,
+    tolerance,
+    leftHand: Boolean(handBefore || handAfter),
   };
 }
 
@@ -95,15 +125,26 @@ export function unifiedDiameter(nominal: string): number | undefined {
 }
 
 function pipe(text: string): ThreadSize | undefined {
-  const prefix = pipePrefixText.exec(text), suffix = pipeSuffixText.exec(text);
+  const prefix = pipePrefixText.exec(text),
+    suffix = pipeSuffixText.exec(text);
   if (!prefix && !suffix) return undefined;
-  const nominal = (prefix?.[2] ?? suffix?.[1] ?? "").replace(" ", "-"), series = prefix?.[1] ?? suffix?.[3] ?? "";
+  const nominal = (prefix?.[2] ?? suffix?.[1] ?? "").replace(" ", "-"),
+    series = prefix?.[1] ?? suffix?.[3] ?? "";
   if (unifiedDiameter(nominal) === undefined) return undefined;
   const tpi = suffix?.[2] === undefined ? undefined : Number(suffix[2]);
   return {
-    system: "pipe", designation: prefix ? `${series}${nominal}` : `${nominal} ${series}`, nominal, diameter: undefined,
-    pitch: tpi === undefined ? undefined : 0.0254 / tpi, coarse: false, series, threadsPerInch: tpi, length: undefined,
-    propertyClass: undefined, tolerance: prefix?.[3], leftHand: Boolean(prefix?.[4] || suffix?.[4]),
+    system: "pipe",
+    designation: prefix ? `${series}${nominal}` : `${nominal} ${series}`,
+    nominal,
+    diameter: undefined,
+    pitch: tpi === undefined ? undefined : 0.0254 / tpi,
+    coarse: false,
+    series,
+    threadsPerInch: tpi,
+    length: undefined,
+    propertyClass: undefined,
+    tolerance: prefix?.[3],
+    leftHand: Boolean(prefix?.[4] || suffix?.[4]),
   };
 }
 

@@ -30,15 +30,36 @@ export interface Unit {
 
 const rows: Unit[] = [];
 
-function unit(dimension: Dimension, spellings: string, exact: string | number, more: {
-  readonly offset?: number; readonly kind?: UnitKind; readonly figures?: true; readonly us?: string; readonly metric?: string;
-} = {}): void {
-  const names = spellings.split(", "), name = names[0] ?? "";
-  const counterpart = more.us !== undefined ? { system: "us" as const, unit: more.us }
-    : more.metric !== undefined ? { system: "metric" as const, unit: more.metric } : undefined;
+function unit(
+  dimension: Dimension,
+  spellings: string,
+  exact: string | number,
+  more: {
+    readonly offset?: number;
+    readonly kind?: UnitKind;
+    readonly figures?: true;
+    readonly us?: string;
+    readonly metric?: string;
+  } = {},
+): void {
+  const names = spellings.split(", "),
+    name = names[0] ?? "";
+  const counterpart =
+    more.us !== undefined
+      ? { system: "us" as const, unit: more.us }
+      : more.metric !== undefined
+        ? { system: "metric" as const, unit: more.metric }
+        : undefined;
   rows.push({
-    name, spellings: names, dimension, factor: typeof exact === "number" ? exact : quotient(exact), offset: more.offset ?? 0,
-    exact: typeof exact === "number" ? undefined : exact, kind: more.kind, use: more.figures ? "figures" : "language", counterpart,
+    name,
+    spellings: names,
+    dimension,
+    factor: typeof exact === "number" ? exact : quotient(exact),
+    offset: more.offset ?? 0,
+    exact: typeof exact === "number" ? undefined : exact,
+    kind: more.kind,
+    use: more.figures ? "figures" : "language",
+    counterpart,
   });
 }
 
@@ -49,8 +70,18 @@ function quotient(text: string): number {
 
 unit("torque", "N·m, N.m, Nm, N⋅m", "1", { us: "lbf·ft" });
 unit("torque", "cN·m, cN.m, cNm, cN⋅m", "0.01", { us: "lbf·in" });
-unit("torque", "lbf·ft, lbf.ft, lbf⋅ft, lbf-ft, ft-lbf, ft·lbf, lb·ft, ft·lb, lb.ft, ft.lb, ft-lb, lb-ft", "1.3558179483314004", { metric: "N·m" });
-unit("torque", "lbf·in, lbf.in, lbf⋅in, lbf-in, in-lbf, in·lbf, lb·in, in·lb, lb.in, in.lb, in-lb, lb-in", "0.1129848290276167", { metric: "N·m" });
+unit(
+  "torque",
+  "lbf·ft, lbf.ft, lbf⋅ft, lbf-ft, ft-lbf, ft·lbf, lb·ft, ft·lb, lb.ft, ft.lb, ft-lb, lb-ft",
+  "1.3558179483314004",
+  { metric: "N·m" },
+);
+unit(
+  "torque",
+  "lbf·in, lbf.in, lbf⋅in, lbf-in, in-lbf, in·lbf, lb·in, in·lb, lb.in, in.lb, in-lb, lb-in",
+  "0.1129848290276167",
+  { metric: "N·m" },
+);
 unit("torque", "kgf·m, kgf.m, kgf⋅m, kgfm", "9.80665", { us: "lbf·ft" });
 unit("torque", "dN·m, dN.m, dNm", "0.1", { us: "lbf·in", figures: true });
 unit("torque", "kN·m, kN.m, kNm", "1000", { us: "lbf·ft", figures: true });
@@ -121,7 +152,7 @@ unit("time", "year, years", "31556952");
 unit("time", "ms", "0.001", { figures: true });
 
 unit("temperature", "°C", "1", { offset: 273.15, us: "°F" });
-unit("temperature", "°F", "5/9", { offset: 273.15 - 32 * 5 / 9, metric: "°C" });
+unit("temperature", "°F", "5/9", { offset: 273.15 - (32 * 5) / 9, metric: "°C" });
 unit("temperature", "K", "1", { figures: true });
 
 unit("voltage", "V", "1");
@@ -192,7 +223,10 @@ export const unitWords: Readonly<Record<UnitGroup, readonly string[]>> = groups(
 function groups(): Record<UnitGroup, readonly string[]> {
   const of = (wanted: readonly Dimension[]): string[] =>
     rows.filter((row) => row.use === "language" && wanted.includes(row.dimension)).flatMap((row) => row.spellings);
-  const single = Object.fromEntries(dimensions.map((dimension) => [dimension, of([dimension])])) as Record<Dimension, string[]>;
+  const single = Object.fromEntries(dimensions.map((dimension) => [dimension, of([dimension])])) as Record<
+    Dimension,
+    string[]
+  >;
   return { ...single, any: of(dimensions), shelf: of(["volume", "mass", "length"]), stage: of(["torque", "angle"]) };
 }
 
@@ -201,15 +235,23 @@ function groups(): Record<UnitGroup, readonly string[]> {
  * then one slip of the hand. Asked for a dimension, only its units are offered.
  */
 export function nearestUnits(spelling: string, dimension?: Dimension): readonly string[] {
-  const bare = (text: string): string => text.normalize("NFKC").toLowerCase().replace(/[^\p{L}\p{N}%°/]/gu, "");
-  const wanted = bare(spelling), scored: { name: string; score: number }[] = [];
+  const bare = (text: string): string =>
+    text
+      .normalize("NFKC")
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}%°/]/gu, "");
+  const wanted = bare(spelling),
+    scored: { name: string; score: number }[] = [];
   for (const row of rows) {
     if (dimension !== undefined && row.dimension !== dimension) continue;
     const score = Math.min(...row.spellings.map((each) => slips(wanted, bare(each))));
     if (score === 0 || (wanted.length > 1 && score === 1)) scored.push({ name: row.name, score });
   }
   scored.sort((a, b) => a.score - b.score);
-  return scored.filter((each) => each.score === scored[0]!.score).slice(0, 3).map((each) => each.name);
+  return scored
+    .filter((each) => each.score === scored[0]!.score)
+    .slice(0, 3)
+    .map((each) => each.name);
 }
 
 /** Letters changed, added, left out or swapped between two words (Damerau's count). */
@@ -218,10 +260,15 @@ function slips(a: string, b: string): number {
   for (let i = 0; i <= a.length; i++) {
     const row: number[] = [i];
     for (let j = 1; j <= b.length; j++) {
-      if (i === 0) { row.push(j); continue; }
-      const cost = a[i - 1] === b[j - 1] ? 0 : 1, above = rowsOf[i - 1]!;
+      if (i === 0) {
+        row.push(j);
+        continue;
+      }
+      const cost = a[i - 1] === b[j - 1] ? 0 : 1,
+        above = rowsOf[i - 1]!;
       let best = Math.min(above[j]! + 1, row[j - 1]! + 1, above[j - 1]! + cost);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) best = Math.min(best, rowsOf[i - 2]![j - 2]! + 1);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        best = Math.min(best, rowsOf[i - 2]![j - 2]! + 1);
       row.push(best);
     }
     rowsOf.push(row);

@@ -27,31 +27,65 @@ export type Misfit = {
 export type Mended = { readonly error: SyntaxError; readonly next: Leaf | undefined };
 
 const endOf = (token: Token): number => token.endOffset! + 1;
-const at = (token: Token, code: string, says: string, fix?: SyntaxFix): SyntaxError => error(code, token.startOffset, endOf(token), token.line, says, fix);
-const replacing = (token: Token, text: string, title: string, certain: boolean): SyntaxFix =>
-  ({ title, edits: [{ start: token.startOffset, end: endOf(token), text }], certain });
+const at = (token: Token, code: string, says: string, fix?: SyntaxFix): SyntaxError =>
+  error(code, token.startOffset, endOf(token), token.line, says, fix);
+const replacing = (token: Token, text: string, title: string, certain: boolean): SyntaxFix => ({
+  title,
+  edits: [{ start: token.startOffset, end: endOf(token), text }],
+  certain,
+});
 
-function error(code: string, start: number, end: number, line: number, says: string, fix: SyntaxFix | undefined): SyntaxError {
+function error(
+  code: string,
+  start: number,
+  end: number,
+  line: number,
+  says: string,
+  fix: SyntaxFix | undefined,
+): SyntaxError {
   return fix ? { code, start, end, line, says, fix } : { code, start, end, line, says };
 }
 
 export function argumentError(misfit: Misfit): Mended {
   const { word, state, last, token, figure } = misfit;
   if (misfit.decimal) return decimalComma(misfit);
-  const unit = unitDue(state), afterUnit = unit && step(unit, token);
-  if (unit && (afterUnit || token.tokenType !== Word || token.opensLine)) return { error: unitMissing(word, state, last, figure)!, next: afterUnit };
+  const unit = unitDue(state),
+    afterUnit = unit && step(unit, token);
+  if (unit && (afterUnit || token.tokenType !== Word || token.opensLine))
+    return { error: unitMissing(word, state, last, figure)!, next: afterUnit };
   if (token.tokenType === Word && !token.opensLine) {
     const due = state.follow.find((leaf) => leaf.is === "unit" || leaf.is === "kind");
     if (due) return { error: due.is === "unit" ? unknownUnit(word, due, token) : unknownKind(due, token), next: due };
   }
-  for (const due of likeliest(misfit)) {                                          // one thing is missing before it
+  for (const due of likeliest(misfit)) {
+    // one thing is missing before it
     const next = step(due, token);
     if (!next) continue;
-    const end = endOf(last), what = named(due);
-    const fix = due.text === "," || due.is === "word" ? { title: `Put ${what} in`, edits: [{ start: end, end, text: due.text === "," ? "," : ` ${due.text}` }], certain: false } : undefined;
-    return { error: error("syntax/argument-missing", end, end, last.endLine, `${what.charAt(0).toUpperCase()}${what.slice(1)} is missing before ${shown(token)}`, fix), next };
+    const end = endOf(last),
+      what = named(due);
+    const fix =
+      due.text === "," || due.is === "word"
+        ? {
+            title: `Put ${what} in`,
+            edits: [{ start: end, end, text: due.text === "," ? "," : ` ${due.text}` }],
+            certain: false,
+          }
+        : undefined;
+    return {
+      error: error(
+        "syntax/argument-missing",
+        end,
+        end,
+        last.endLine,
+        `${what.charAt(0).toUpperCase()}${what.slice(1)} is missing before ${shown(token)}`,
+        fix,
+      ),
+      next,
+    };
   }
-  const says = state.ends ? `${shown(token)} is out of place after ${shown(last)}` : `${shown(token)} is out of place: ${expected(state)} is due`;
+  const says = state.ends
+    ? `${shown(token)} is out of place after ${shown(last)}`
+    : `${shown(token)} is out of place: ${expected(state)} is due`;
   return { error: at(token, "syntax/unexpected", says), next: undefined };
 }
 
@@ -59,47 +93,96 @@ export function argumentError(misfit: Misfit): Mended {
 export function unitMissing(word: Token, state: Leaf, last: Token, figure: Token | undefined): SyntaxError | undefined {
   const unit = unitDue(state);
   if (!unit) return undefined;
-  const group = unit.text as UnitGroup, start = figure ?? last, end = endOf(last), likely = likelyUnits[group];
-  const fix = likely === undefined ? undefined : { title: `Write ${last.text} ${likely}, if that is meant`, edits: [{ start: end, end, text: ` ${likely}` }], certain: false };
+  const group = unit.text as UnitGroup,
+    start = figure ?? last,
+    end = endOf(last),
+    likely = likelyUnits[group];
+  const fix =
+    likely === undefined
+      ? undefined
+      : {
+          title: `Write ${last.text} ${likely}, if that is meant`,
+          edits: [{ start: end, end, text: ` ${likely}` }],
+          certain: false,
+        };
   const says = `${last.text} has no unit: ${measureOf(group) === "" ? "write what it is measured in," : `${subject(word, group)} takes`} ${unitsOf(group)}`;
   return error("syntax/unit-missing", start.startOffset, end, last.line, says, fix);
 }
 
 function unknownUnit(word: Token, due: Leaf, token: Token): SyntaxError {
-  const group = due.text as UnitGroup, measure = measureOf(group), near = nearestUnits(token.text, measure === "" || group === "stage" ? undefined : group as Dimension);
-  const fix = near.length === 1 && likelyUnits[group] !== undefined ? replacing(token, near[0]!, `Write ${near[0]}`, false) : undefined;
-  const says = measure === "" ? `${shown(token)} is no unit: units are ${unitsOf(group)}` : `${shown(token)} is no unit: ${subject(word, group)} takes ${unitsOf(group)}`;
+  const group = due.text as UnitGroup,
+    measure = measureOf(group),
+    near = nearestUnits(token.text, measure === "" || group === "stage" ? undefined : (group as Dimension));
+  const fix =
+    near.length === 1 && likelyUnits[group] !== undefined
+      ? replacing(token, near[0]!, `Write ${near[0]}`, false)
+      : undefined;
+  const says =
+    measure === ""
+      ? `${shown(token)} is no unit: units are ${unitsOf(group)}`
+      : `${shown(token)} is no unit: ${subject(word, group)} takes ${unitsOf(group)}`;
   return at(token, "syntax/unit-unknown", says, fix);
 }
 
 /** Whose unit it is: the word's own, or a quantity among its arguments. */
-const subject = (word: Token, group: UnitGroup): string => (word.text.length > 0 && group === word.text ? word.text : `${word.text} ${measureOf(group) === "share" ? "" : `(${measureOf(group)}) `}`.trim());
+const subject = (word: Token, group: UnitGroup): string =>
+  word.text.length > 0 && group === word.text
+    ? word.text
+    : `${word.text} ${measureOf(group) === "share" ? "" : `(${measureOf(group)}) `}`.trim();
 
 function unknownKind(due: Leaf, token: Token): SyntaxError {
-  const list = due.text as KindList, what = kindListNames[list], meant = suggestKind(token.text, list);
+  const list = due.text as KindList,
+    what = kindListNames[list],
+    meant = suggestKind(token.text, list);
   if (meant) {
-    return at(token, "syntax/kind-unknown", `${shown(token)} is no ${what}: here it is called ${meant.word}${meant.why ? ` (${meant.why})` : ""}`,
-      replacing(token, meant.word, `Write ${meant.word}`, false));
+    return at(
+      token,
+      "syntax/kind-unknown",
+      `${shown(token)} is no ${what}: here it is called ${meant.word}${meant.why ? ` (${meant.why})` : ""}`,
+      replacing(token, meant.word, `Write ${meant.word}`, false),
+    );
   }
   const titled = due.follow.some((leaf) => leaf.is === "string");
   const says = `${shown(token)} is no ${what}: known are ${oneOf(few([...kinds[list]]))}${titled ? ", and a printed name stands in quotes" : ""}`;
-  return at(token, "syntax/kind-unknown", says, titled ? replacing(token, `"${token.image}"`, "Put it in quotes, as a printed name", false) : undefined);
+  return at(
+    token,
+    "syntax/kind-unknown",
+    says,
+    titled ? replacing(token, `"${token.image}"`, "Put it in quotes, as a printed name", false) : undefined,
+  );
 }
 
 const few = (names: readonly string[]): string[] => (names.length <= 8 ? [...names] : [...names.slice(0, 6), "others"]);
 
 /** `3,5 kg`. Three figures after the comma may mean thousands: then nothing is proposed. */
 function decimalComma({ state, token, last, after }: Misfit): Mended {
-  const figure: Leaf = { ...state, opens: false };                                 // the figure after the comma goes on with this one
-  const next: Leaf = { ...figure, ends: false, follow: [figure] }, thousands = /^\d{3}$/.test(after.text) && /^[+-]?[1-9]\d{0,2}$/.test(last.text);
+  const figure: Leaf = { ...state, opens: false }; // the figure after the comma goes on with this one
+  const next: Leaf = { ...figure, ends: false, follow: [figure] },
+    thousands = /^\d{3}$/.test(after.text) && /^[+-]?[1-9]\d{0,2}$/.test(last.text);
   return thousands
-    ? { error: at(token, "syntax/decimal-comma", `A comma cannot stand in a figure: write ${last.text}${after.text}, or ${last.text}.${after.text} with a decimal point`), next }
-    : { error: at(token, "syntax/decimal-comma", "A decimal point is due here, not a comma", replacing(token, ".", `Write ${last.text}.${after.text}`, true)), next };
+    ? {
+        error: at(
+          token,
+          "syntax/decimal-comma",
+          `A comma cannot stand in a figure: write ${last.text}${after.text}, or ${last.text}.${after.text} with a decimal point`,
+        ),
+        next,
+      }
+    : {
+        error: at(
+          token,
+          "syntax/decimal-comma",
+          "A decimal point is due here, not a comma",
+          replacing(token, ".", `Write ${last.text}.${after.text}`, true),
+        ),
+        next,
+      };
 }
 
 /** What authors forget: a comma first of all, never a bracket. Of a comma and a word that must come, the word, unless it comes yet. */
 function likeliest({ state, after }: Misfit): Leaf[] {
-  const comma = state.follow.filter((leaf) => leaf.text === ","), others = state.follow.filter((leaf) => leaf.is !== "sign");
+  const comma = state.follow.filter((leaf) => leaf.text === ","),
+    others = state.follow.filter((leaf) => leaf.is !== "sign");
   const due = state.ends ? undefined : others.find((leaf) => leaf.is === "word");
   return due && after.text !== "," && after.text !== due.text ? [...others, ...comma] : [...comma, ...others];
 }

@@ -6,11 +6,19 @@ import { LBrace, RBrace } from "./tokens.ts";
 import { eachItem, type SyntaxEdit, type Token, type Tree } from "./tree.ts";
 
 /** A token or a comment: what the formatter never touches. */
-type Piece = { readonly start: number; readonly end: number; readonly line: number; readonly endLine: number; readonly token: Token | undefined; readonly ownLine: boolean };
+type Piece = {
+  readonly start: number;
+  readonly end: number;
+  readonly line: number;
+  readonly endLine: number;
+  readonly token: Token | undefined;
+  readonly ownLine: boolean;
+};
 
 /** Two blanks for each block that it stands in, one blank between arguments, two between items, at most one empty line. */
 export function format(text: string): string {
-  let out = "", done = 0;
+  let out = "",
+    done = 0;
   for (const edit of formatEdits(parse(text))) {
     out += text.slice(done, edit.start) + edit.text;
     done = edit.end;
@@ -25,9 +33,13 @@ export function format(text: string): string {
 export function formatEdits(tree: Tree, range = { start: 0, end: tree.scan.text.length }): SyntaxEdit[] {
   const { text } = tree.scan;
   if (!hasDepth(tree)) return [];
-  const pieces = piecesOf(tree), { begins, conditional, endsLine, tight } = layoutOf(tree), newline = /\r\n|\n|\r/.exec(text)?.[0] ?? "\n";
+  const pieces = piecesOf(tree),
+    { begins, conditional, endsLine, tight } = layoutOf(tree),
+    newline = /\r\n|\n|\r/.exec(text)?.[0] ?? "\n";
   const edits: SyntaxEdit[] = [];
-  let depth = 0, from = text.charCodeAt(0) === 0xfeff ? 1 : 0, before: Piece | undefined;
+  let depth = 0,
+    from = text.charCodeAt(0) === 0xfeff ? 1 : 0,
+    before: Piece | undefined;
   for (const piece of pieces) {
     const { token } = piece;
     if (token?.tokenType === RBrace) depth = Math.max(0, depth - 1);
@@ -44,8 +56,9 @@ export function formatEdits(tree: Tree, range = { start: 0, end: tree.scan.text.
     edits.push({ start, end, text: wanted });
   }
   function gapBefore(piece: Piece): string {
-    const { token } = piece, goesOn = token && token.tokenType !== RBrace && !begins.has(token.index);
-    const margin = "  ".repeat(depth + (goesOn ? 1 : 0));                          // a wrapped line stands one deeper
+    const { token } = piece,
+      goesOn = token && token.tokenType !== RBrace && !begins.has(token.index);
+    const margin = "  ".repeat(depth + (goesOn ? 1 : 0)); // a wrapped line stands one deeper
     if (!before) return margin;
     if (piece.line > before.endLine) return newline.repeat(Math.min(2, piece.line - before.endLine)) + margin;
     if (!token) return "  ";
@@ -57,7 +70,8 @@ export function formatEdits(tree: Tree, range = { start: 0, end: tree.scan.text.
 
 /** Is the depth of every line known: braces that pair, no open text block, no conflict, nothing that was not read? */
 function hasDepth({ scan: { tokens, errors } }: Tree): boolean {
-  if (errors.some((error) => /^syntax\/(?:unclosed-text|merge-conflict|too-large|not-text)/.test(error.code))) return false;
+  if (errors.some((error) => /^syntax\/(?:unclosed-text|merge-conflict|too-large|not-text)/.test(error.code)))
+    return false;
   let depth = 0;
   for (const { tokenType } of tokens) {
     if (tokenType === LBrace) depth++;
@@ -73,12 +87,26 @@ function piecesOf({ scan: { text, tokens, comments } }: Tree): Piece[] {
   const commentsUpTo = (index: number): void => {
     for (; next < comments.length && comments[next]!.before <= index; next++) {
       const { start, end, line, ownLine } = comments[next]!;
-      pieces.push({ start, end: start + text.slice(start, end).trimEnd().length, line, endLine: line, token: undefined, ownLine });
+      pieces.push({
+        start,
+        end: start + text.slice(start, end).trimEnd().length,
+        line,
+        endLine: line,
+        token: undefined,
+        ownLine,
+      });
     }
   };
   for (const token of tokens) {
     commentsUpTo(token.index);
-    pieces.push({ start: token.startOffset, end: token.endOffset! + 1, line: token.line, endLine: token.endLine, token, ownLine: token.opensLine });
+    pieces.push({
+      start: token.startOffset,
+      end: token.endOffset! + 1,
+      line: token.line,
+      endLine: token.endLine,
+      token,
+      ownLine: token.opensLine,
+    });
   }
   commentsUpTo(tokens.length);
   return pieces;
@@ -88,11 +116,19 @@ function piecesOf({ scan: { text, tokens, comments } }: Tree): Piece[] {
  * The tokens that begin an item, those of them that a one-item `if` governs, those that must end their line (the last of such an
  * `if`), and those that stay close to the comma before them: after a decimal comma a blank would hide the mistake.
  */
-function layoutOf({ items, scan: { tokens } }: Tree): Record<"begins" | "conditional" | "endsLine" | "tight", ReadonlySet<number>> {
-  const begins = new Set<number>(), conditional = new Set<number>(), endsLine = new Set<number>(), tight = new Set<number>();
+function layoutOf({
+  items,
+  scan: { tokens },
+}: Tree): Record<"begins" | "conditional" | "endsLine" | "tight", ReadonlySet<number>> {
+  const begins = new Set<number>(),
+    conditional = new Set<number>(),
+    endsLine = new Set<number>(),
+    tight = new Set<number>();
   eachItem(items, (item) => {
     begins.add(item.first);
-    if (item.broken) for (let i = item.first + 1; i < (item.block?.first ?? item.last + 1); i++) if (tokens[i]!.glued && tokens[i - 1]!.text === ",") tight.add(i);
+    if (item.broken)
+      for (let i = item.first + 1; i < (item.block?.first ?? item.last + 1); i++)
+        if (tokens[i]!.glued && tokens[i - 1]!.text === ",") tight.add(i);
     if (!item.entry?.itemWillDo || !item.block || tokens[item.block.first]!.tokenType === LBrace) return;
     conditional.add(item.block.first);
     endsLine.add(item.last);

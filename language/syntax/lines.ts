@@ -25,10 +25,12 @@ export function linesOf(text: string): Lines {
 /** An offset outside the text counts as its nearest end. */
 export function positionAt({ starts, length }: Lines, offset: number): Position {
   const at = Math.max(0, Math.min(offset, length));
-  let low = 0, high = starts.length - 1;
+  let low = 0,
+    high = starts.length - 1;
   while (low < high) {
     const middle = (low + high + 1) >> 1;
-    if (starts[middle]! <= at) low = middle; else high = middle - 1;
+    if (starts[middle]! <= at) low = middle;
+    else high = middle - 1;
   }
   return { line: low, column: at - starts[low]! };
 }

@@ -12,33 +12,49 @@ export const deepestBlock = 64;
 /** With more brace errors than this the layout tells nothing any more: a } without a { is then simply passed over. */
 const mostGuesses = 200;
 
-type Opened = { readonly token: Token; readonly indent: number; readonly margin: string; /** Its place in the input. */ readonly at: number };
+type Opened = {
+  readonly token: Token;
+  readonly indent: number;
+  readonly margin: string;
+  /** Its place in the input. */ readonly at: number;
+};
 type Mended = { readonly input: Token[]; readonly errors: SyntaxError[] };
 
 /** The tokens with every { and } paired, and one error for each that was missing or too many. */
 export function mendBraces(tokens: Token[], text: string): Mended {
-  let depth = 0, lowest = 0, deepest = 0;
+  let depth = 0,
+    lowest = 0,
+    deepest = 0;
   for (const token of tokens) {
     if (token.tokenType === LBrace) deepest = Math.max(deepest, ++depth);
     else if (token.tokenType === RBrace) lowest = Math.min(lowest, --depth);
   }
-  if (depth === 0 && lowest === 0) return deepest > deepestBlock ? flattened(tokens, []) : { input: tokens, errors: [] };
+  if (depth === 0 && lowest === 0)
+    return deepest > deepestBlock ? flattened(tokens, []) : { input: tokens, errors: [] };
   const { input, errors } = paired(tokens, text, depth);
   return flattened(input, errors);
 }
 
 function paired(tokens: readonly Token[], text: string, depth: number): Mended {
-  const errors: SyntaxError[] = [], input: Token[] = [], open: Opened[] = [];
-  const tooManyClosed = depth < 0, newline = text.includes("\r\n") ? "\r\n" : "\n";
-  let indent = 0, margin = "";
+  const errors: SyntaxError[] = [],
+    input: Token[] = [],
+    open: Opened[] = [];
+  const tooManyClosed = depth < 0,
+    newline = text.includes("\r\n") ? "\r\n" : "\n";
+  let indent = 0,
+    margin = "";
 
   for (const token of tokens) {
     const closes = token.tokenType === RBrace;
     if (token.opensLine) {
       indent = token.column;
       margin = text.slice(token.startOffset - indent, token.startOffset);
-      while (open.length > 0 && open[open.length - 1]!.token.line < token.line
-        && (closes ? indent < open[open.length - 1]!.indent : indent <= open[open.length - 1]!.indent)) closeMissing();
+      while (
+        open.length > 0 &&
+        open[open.length - 1]!.token.line < token.line &&
+        (closes ? indent < open[open.length - 1]!.indent : indent <= open[open.length - 1]!.indent)
+      )
+        closeMissing();
     }
     if (token.tokenType === LBrace) {
       if (input[input.length - 1]?.tokenType === LBrace && depth > 0) {
@@ -52,7 +68,11 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
       continue;
     }
     const top = open[open.length - 1];
-    const pairs = top && (token.opensLine ? top.indent === indent && top.token.line < token.line : top.token.line === token.line || !tooManyClosed);
+    const pairs =
+      top &&
+      (token.opensLine
+        ? top.indent === indent && top.token.line < token.line
+        : top.token.line === token.line || !tooManyClosed);
     if (pairs) {
       open.pop();
       input.push(token);
@@ -60,7 +80,7 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
     }
     const place = errors.length > mostGuesses ? 0 : token.opensLine ? headBefore(token) : headWithin(token);
     if (place === 0) {
-      stray(token, "This } closes nothing");                         // passed over
+      stray(token, "This } closes nothing"); // passed over
       continue;
     }
     const head = input[place - 1]!;
@@ -69,15 +89,27 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
     input.push(token);
   }
   if (open.length > 0) {
-    const last = input[input.length - 1]!, names = open.length === 1 ? "A block is" : `${open.length} blocks are`;
-    report("syntax/brace-open", last, `${names} not closed: } is missing`, insertion("Close here", open.map(closing).reverse().join("")));
+    const last = input[input.length - 1]!,
+      names = open.length === 1 ? "A block is" : `${open.length} blocks are`;
+    report(
+      "syntax/brace-open",
+      last,
+      `${names} not closed: } is missing`,
+      insertion("Close here", open.map(closing).reverse().join("")),
+    );
     while (open.pop()) input.push(invent(RBrace, last));
   }
   return { input, errors };
 
   function closeMissing(): void {
-    const last = input[input.length - 1]!, block = open.pop()!;
-    report("syntax/brace-missing", last, `The block opened in line ${block.token.line + 1} ends here: } is missing`, insertion("Put } in", closing(block)));
+    const last = input[input.length - 1]!,
+      block = open.pop()!;
+    report(
+      "syntax/brace-missing",
+      last,
+      `The block opened in line ${block.token.line + 1} ends here: } is missing`,
+      insertion("Put } in", closing(block)),
+    );
     input.push(invent(RBrace, last));
   }
   function closing(block: Opened): string {
@@ -86,7 +118,7 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
   /** End of the nearest line at the indent of this }, with only deeper lines between: that line lost its {. */
   function headBefore(token: Token): number {
     const floor = open.length > 0 ? open[open.length - 1]!.at + 1 : 0;
-    let end = input.length;                                          // where the deeper lines begin
+    let end = input.length; // where the deeper lines begin
     for (let i = input.length - 1; i >= floor; i--) {
       const one = input[i]!;
       if (!one.opensLine || one.invented) continue;
@@ -104,18 +136,34 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
     let i = input.length;
     while (i > 0 && input[i - 1]!.line === token.line) i--;
     while (i < input.length) {
-      const known = placesOf(input[i]!.text), entry = known.find((one) => one.block !== "") ?? known[0];
+      const known = placesOf(input[i]!.text),
+        entry = known.find((one) => one.block !== "") ?? known[0];
       let end = i + 1;
-      for (let state = entry && startOf(entry.shape); state && end < input.length; end++) if (!(state = step(state, input[end]!))) break;
+      for (let state = entry && startOf(entry.shape); state && end < input.length; end++)
+        if (!(state = step(state, input[end]!))) break;
       const follower = input[end];
-      if (entry && entry.block !== "" && follower?.tokenType !== LBrace && (entry.blockNeeded || wordsIn(entry.block).has(follower?.text ?? ""))) return end;
+      if (
+        entry &&
+        entry.block !== "" &&
+        follower?.tokenType !== LBrace &&
+        (entry.blockNeeded || wordsIn(entry.block).has(follower?.text ?? ""))
+      )
+        return end;
       i = end;
     }
     return 0;
   }
   function stray(token: Token, says: string): void {
-    const start = token.startOffset, end = start + 1;
-    errors.push({ code: "syntax/brace-stray", start, end, line: token.line, says, fix: { title: "Take it out", edits: [{ start, end, text: "" }], certain: false } });
+    const start = token.startOffset,
+      end = start + 1;
+    errors.push({
+      code: "syntax/brace-stray",
+      start,
+      end,
+      line: token.line,
+      says,
+      fix: { title: "Take it out", edits: [{ start, end, text: "" }], certain: false },
+    });
   }
   function report(code: string, after: Token, says: string, fix: (end: number) => SyntaxFix): void {
     const end = after.endOffset! + 1;
@@ -123,12 +171,15 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
   }
 }
 
-const insertion = (title: string, text: string) => (end: number): SyntaxFix => ({ title, edits: [{ start: end, end, text }], certain: false });
+const insertion =
+  (title: string, text: string) =>
+  (end: number): SyntaxFix => ({ title, edits: [{ start: end, end, text }], certain: false });
 
 /** Takes out what stands inside more blocks than a tree is built of; the braces around it stay, so that their head has its block. */
 function flattened(tokens: Token[], errors: SyntaxError[]): Mended {
   const input: Token[] = [];
-  let depth = 0, told = false;
+  let depth = 0,
+    told = false;
   for (const token of tokens) {
     if (token.tokenType === RBrace) depth--;
     if (depth <= deepestBlock) input.push(token);
@@ -136,7 +187,8 @@ function flattened(tokens: Token[], errors: SyntaxError[]): Mended {
     depth++;
     if (depth <= deepestBlock || told) continue;
     told = true;
-    const start = token.startOffset, says = `More than ${deepestBlock} blocks stand inside each other here: what is deeper is not read`;
+    const start = token.startOffset,
+      says = `More than ${deepestBlock} blocks stand inside each other here: what is deeper is not read`;
     errors.push({ code: "syntax/too-deep", start, end: token.endOffset! + 1, line: token.line, says });
   }
   return { input, errors };
@@ -145,5 +197,14 @@ function flattened(tokens: Token[], errors: SyntaxError[]): Mended {
 function invent(type: TokenType, before: Token): Token {
   const end = before.endOffset! + 1;
   const token = createTokenInstance(type, "", end, end - 1, 0, 0, 0, 0) as Token;
-  return Object.assign(token, { index: before.index, text: "", line: before.endLine, column: 0, endLine: before.endLine, opensLine: false, glued: true, invented: true });
+  return Object.assign(token, {
+    index: before.index,
+    text: "",
+    line: before.endLine,
+    column: 0,
+    endLine: before.endLine,
+    opensLine: false,
+    glued: true,
+    invented: true,
+  });
 }

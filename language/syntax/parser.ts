@@ -6,7 +6,7 @@ import { scan } from "./scanner.ts";
 import { Junk } from "./tokens.ts";
 import type { SyntaxError, Tree } from "./tree.ts";
 
-let rules: StripRules | undefined;             // built once, on first use: start-up time is felt
+let rules: StripRules | undefined; // built once, on first use: start-up time is felt
 
 /**
  * Reads a text of any content as the inside of a block of that kind, `file` if not said.
@@ -20,12 +20,23 @@ export function parse(text: string, place = "file"): Tree {
   rules ??= new StripRules();
   const items = rules.read(input, scanned.tokens, place);
   const echoes = (error: SyntaxError): boolean => error.code === "syntax/strange-sign";
-  return { scan: scanned, place, items, errors: oneALine(scanned.errors.filter((error) => !echoes(error)), errors, scanned.errors.filter(echoes), rules.found) };
+  return {
+    scan: scanned,
+    place,
+    items,
+    errors: oneALine(
+      scanned.errors.filter((error) => !echoes(error)),
+      errors,
+      scanned.errors.filter(echoes),
+      rules.found,
+    ),
+  };
 }
 
 /** One error a line, the most certain first: what follows it on the line is mostly its echo. */
 function oneALine(...byCertainty: readonly (readonly SyntaxError[])[]): SyntaxError[] {
   const lines = new Map<number, SyntaxError>();
-  for (const errors of byCertainty) for (const error of errors) if (!lines.has(error.line)) lines.set(error.line, error);
+  for (const errors of byCertainty)
+    for (const error of errors) if (!lines.has(error.line)) lines.set(error.line, error);
   return [...lines.values()].sort((a, b) => a.start - b.start);
 }

@@ -11,7 +11,12 @@ import type { Block, Item, SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { expected, oneOf, shown } from "./wording.ts";
 
 /** The block being read, and those around it. `guessed`: the word that opens it was not written so; what does not fit in it is no second mistake. */
-type Frame = { readonly place: string; readonly words: ReadonlyMap<string, Entry>; readonly outer: Frame | undefined; readonly guessed: boolean };
+type Frame = {
+  readonly place: string;
+  readonly words: ReadonlyMap<string, Entry>;
+  readonly outer: Frame | undefined;
+  readonly guessed: boolean;
+};
 /** The item whose head is being read: where it stands in its shape, and whether its one error has been told. */
 type Head = { readonly word: Token; readonly item: Item; state: Leaf | undefined; silent: boolean; last: Token };
 
@@ -48,7 +53,9 @@ export class StripRules extends EmbeddedActionsParser {
 
   file = this.RULE("file", () => {
     const items: Item[] = [];
-    this.MANY(() => { items.push(this.SUBRULE(this.item)); });
+    this.MANY(() => {
+      items.push(this.SUBRULE(this.item));
+    });
     return items;
   });
 
@@ -62,7 +69,10 @@ export class StripRules extends EmbeddedActionsParser {
   block = this.RULE("block", () => {
     const open = this.CONSUME(LBrace) as Token;
     const block = this.ACTION(() => this.enter(open));
-    this.MANY(() => { const item = this.SUBRULE(this.item); this.ACTION(() => block.items.push(item)); });
+    this.MANY(() => {
+      const item = this.SUBRULE(this.item);
+      this.ACTION(() => block.items.push(item));
+    });
     const close = this.CONSUME(RBrace) as Token;
     this.ACTION(() => this.leave(block, close));
   });
@@ -70,32 +80,49 @@ export class StripRules extends EmbeddedActionsParser {
   // The insides of the two rules above are made once: made anew for each token they would be a tenth of all that a check allocates.
 
   private kindsOfItem = [
-    { ALT: (): Item => {
-      const word = this.CONSUME(Part) as Token, item = this.ACTION(() => this.begin(word));
-      this.SUBRULE(this.arguments);
-      this.OPTION(this.ownBlock);
-      this.OPTION1({ GATE: () => !item.block && this.oneItemFollows(item), DEF: () => {
-        this.ACTION(() => { this.chain++; });
-        const one = this.SUBRULE(this.item);
-        this.ACTION(() => {
-          this.chain--;
-          item.block = { place: this.frame.place, items: [one], first: one.first, last: item.last = one.last };
+    {
+      ALT: (): Item => {
+        const word = this.CONSUME(Part) as Token,
+          item = this.ACTION(() => this.begin(word));
+        this.SUBRULE(this.arguments);
+        this.OPTION(this.ownBlock);
+        this.OPTION1({
+          GATE: () => !item.block && this.oneItemFollows(item),
+          DEF: () => {
+            this.ACTION(() => {
+              this.chain++;
+            });
+            const one = this.SUBRULE(this.item);
+            this.ACTION(() => {
+              this.chain--;
+              item.block = { place: this.frame.place, items: [one], first: one.first, last: (item.last = one.last) };
+            });
+          },
         });
-      } });
-      return item;
-    } },
-    { ALT: (): Item => {                                           // a block without a word
-      const brace = this.LA(1) as Token, item = this.ACTION(() => this.begin(brace));
-      this.ACTION(() => this.closeHead());
-      this.SUBRULE1(this.block);
-      return item;
-    } },
+        return item;
+      },
+    },
+    {
+      ALT: (): Item => {
+        // a block without a word
+        const brace = this.LA(1) as Token,
+          item = this.ACTION(() => this.begin(brace));
+        this.ACTION(() => this.closeHead());
+        this.SUBRULE1(this.block);
+        return item;
+      },
+    },
   ];
-  private ownBlock = (): void => { this.SUBRULE(this.block); };
-  private argument = { GATE: this.goesOn, DEF: (): void => {
-    const token = this.CONSUME(Part) as Token;
-    if (!this.RECORDING_PHASE) this.take(token);
-  } };
+  private ownBlock = (): void => {
+    this.SUBRULE(this.block);
+  };
+  private argument = {
+    GATE: this.goesOn,
+    DEF: (): void => {
+      const token = this.CONSUME(Part) as Token;
+      if (!this.RECORDING_PHASE) this.take(token);
+    },
+  };
 
   /** The items of these tokens (`input` is `tokens` with its braces mended), read as the inside of a block of that kind; their errors are in `found`. */
   read(input: Token[], tokens: readonly Token[], place: string): Item[] {
@@ -113,7 +140,14 @@ export class StripRules extends EmbeddedActionsParser {
   // --- the head of an item: its word and its arguments -------------------------------------------------------------------------
 
   private begin(word: Token): Item {
-    const item: Item = { entry: undefined, arguments: [], block: undefined, first: word.index, last: word.index, broken: false };
+    const item: Item = {
+      entry: undefined,
+      arguments: [],
+      block: undefined,
+      first: word.index,
+      last: word.index,
+      broken: false,
+    };
     this.head = { word, item, state: undefined, silent: false, last: word };
     if (word.tokenType !== Word && word.tokenType !== SizeWord) {
       this.fail(word, "syntax/word-due", `A word of the language is due here, not ${shown(word)}`);
@@ -140,30 +174,54 @@ export class StripRules extends EmbeddedActionsParser {
   private marginOf(word: Token): number {
     let first = word.index;
     while (first > 0 && this.tokens[first - 1]!.line === word.line) first--;
-    const { column } = this.tokens[first]!, before = this.before && this.before.line < word.line ? this.marginOf(this.before) : column;
+    const { column } = this.tokens[first]!,
+      before = this.before && this.before.line < word.line ? this.marginOf(this.before) : column;
     return Math.min(column, before);
   }
 
   /** A word that cannot stand here: read as the one that is meant, if that is plain, so that what it declares is not lost. */
   private wordElsewhere(word: Token): Entry | undefined {
     if (this.mute > 0) return everyWord.get(word.text);
-    const { place, words } = this.frame, where = placeNames[place] ?? "here";
+    const { place, words } = this.frame,
+      where = placeNames[place] ?? "here";
     const misplaced = placesOf(word.text);
     if (misplaced.length > 0) {
       for (let frame = this.frame.outer; frame; frame = frame.outer) {
         const entry = frame.words.get(word.text);
-        if (entry) return this.misplaced(word, entry, `${word.text} cannot stand ${where}: it stands ${placeNames[frame.place] ?? "around it"}`);
+        if (entry)
+          return this.misplaced(
+            word,
+            entry,
+            `${word.text} cannot stand ${where}: it stands ${placeNames[frame.place] ?? "around it"}`,
+          );
       }
       const places = [...new Set(misplaced.map((entry) => placeNames[entry.place] ?? entry.place))];
-      return this.misplaced(word, misplaced[0]!, `${word.text} cannot stand ${where}: it stands ${oneOf(places.slice(0, 3))}`);
+      return this.misplaced(
+        word,
+        misplaced[0]!,
+        `${word.text} cannot stand ${where}: it stands ${oneOf(places.slice(0, 3))}`,
+      );
     }
     const further = suggestWord(word.text, words) ?? this.meantAround(word.text);
     if (!further) {
-      this.fail(word, "syntax/word-unknown", `Unknown word ${shown(word)}: every line begins with a word of the language`);
+      this.fail(
+        word,
+        "syntax/word-unknown",
+        `Unknown word ${shown(word)}: every line begins with a word of the language`,
+      );
       return undefined;
     }
-    const fix: SyntaxFix = { title: `Write ${further.word}`, edits: [{ start: word.startOffset, end: word.endOffset! + 1, text: further.word }], certain: false };
-    this.fail(word, "syntax/word-unknown", `Unknown word ${shown(word)}: here it is called ${further.word}${further.why ? ` (${further.why})` : ""}`, fix);
+    const fix: SyntaxFix = {
+      title: `Write ${further.word}`,
+      edits: [{ start: word.startOffset, end: word.endOffset! + 1, text: further.word }],
+      certain: false,
+    };
+    this.fail(
+      word,
+      "syntax/word-unknown",
+      `Unknown word ${shown(word)}: here it is called ${further.word}${further.why ? ` (${further.why})` : ""}`,
+      fix,
+    );
     return words.get(further.word) ?? placesOf(further.word)[0];
   }
   private misplaced(word: Token, entry: Entry, says: string): Entry {
@@ -180,22 +238,26 @@ export class StripRules extends EmbeddedActionsParser {
 
   /** May the token ahead belong to this item? A gate: it only looks, and notes where the token leads. */
   private goesOn(): boolean {
-    const token = this.LA(1) as Token, { state, last, silent } = this.head;
-    const isWord = token.tokenType === Word || token.tokenType === SizeWord, startsLine = token.opensLine && last.text !== ",";
+    const token = this.LA(1) as Token,
+      { state, last, silent } = this.head;
+    const isWord = token.tokenType === Word || token.tokenType === SizeWord,
+      startsLine = token.opensLine && last.text !== ",";
     this.next = undefined;
-    this.decimal = state !== undefined && token.text === "," && token.glued && isMeasured(state) && (this.LA(2) as Token).glued;
+    this.decimal =
+      state !== undefined && token.text === "," && token.glued && isMeasured(state) && (this.LA(2) as Token).glued;
     if (this.decimal) return true;
-    if (isWord && startsLine && this.isItemWord(token.text)) return false;                              // strict line starts
+    if (isWord && startsLine && this.isItemWord(token.text)) return false; // strict line starts
     if (state) {
       this.next = step(state, token);
       if (this.next) return true;
     }
     if (isWord && (this.frame.words.has(token.text) || (startsLine && (!state || state.ends || silent)))) return false;
-    return true;                                                 // out of place: taken, and reported by `take`
+    return true; // out of place: taken, and reported by `take`
   }
 
   private take(token: Token): void {
-    const head = this.head, { item, last: before } = head;
+    const head = this.head,
+      { item, last: before } = head;
     let next = this.next;
     if (!next && head.state && (this.decimal || !head.silent)) next = this.mend(token, head.state);
     head.last = token;
@@ -203,7 +265,8 @@ export class StripRules extends EmbeddedActionsParser {
     head.state = next;
     if (!next || next.slot === "") return;
     const argument = item.arguments[item.arguments.length - 1];
-    if (argument && !next.opens && argument.slot === next.slot && argument.last === before.index) argument.last = token.index;
+    if (argument && !next.opens && argument.slot === next.slot && argument.last === before.index)
+      argument.last = token.index;
     else item.arguments.push({ slot: next.slot, first: token.index, last: token.index, declares: next.declares });
     if (next.declares && reservedNames.has(token.text)) this.refuseName(token);
   }
@@ -211,21 +274,32 @@ export class StripRules extends EmbeddedActionsParser {
   /** One error for a token that does not fit, and the place to go on from, if one can be guessed. */
   private mend(token: Token, state: Leaf): Leaf | undefined {
     const { word, last } = this.head;
-    const { error, next } = argumentError({ word, state, last, token, decimal: this.decimal, after: this.LA(1) as Token, figure: this.figure() });
+    const { error, next } = argumentError({
+      word,
+      state,
+      last,
+      token,
+      decimal: this.decimal,
+      after: this.LA(1) as Token,
+      figure: this.figure(),
+    });
     this.report(error);
     return next;
   }
 
   /** The first token of the argument that was read last. */
   private figure(): Token | undefined {
-    const { item, last } = this.head, argument = item.arguments[item.arguments.length - 1];
+    const { item, last } = this.head,
+      argument = item.arguments[item.arguments.length - 1];
     return argument && argument.last === last.index ? this.tokens[argument.first] : undefined;
   }
 
   /** Not an error of the head: what the item declares stays known. */
   private refuseName(token: Token): void {
     if (this.mute > 0 || this.head.silent) return;
-    const start = token.startOffset, end = token.endOffset! + 1, says = `${token.text} cannot be a name, since it is a word of the language`;
+    const start = token.startOffset,
+      end = token.endOffset! + 1,
+      says = `${token.text} cannot be a name, since it is a word of the language`;
     this.found.push({ code: "syntax/name-reserved", start, end, line: token.line, says });
   }
 
@@ -235,12 +309,20 @@ export class StripRules extends EmbeddedActionsParser {
   }
   /** What must still come, and whether a block may. */
   private judgeEnd(): void {
-    const { state, item, word, last, silent } = this.head, { entry } = item, follower = this.LA(1) as Token;
-    if (state && !state.ends && !silent) this.report(unitMissing(word, state, last, this.figure()) ?? unfinished(word, state, last, item));
+    const { state, item, word, last, silent } = this.head,
+      { entry } = item,
+      follower = this.LA(1) as Token;
+    if (state && !state.ends && !silent)
+      this.report(unitMissing(word, state, last, this.figure()) ?? unfinished(word, state, last, item));
     const hasBlock = follower.tokenType === LBrace;
-    if (hasBlock && entry && entry.block === "") this.fail(follower, "syntax/block-unexpected", `${word.text} takes no block`);
+    if (hasBlock && entry && entry.block === "")
+      this.fail(follower, "syntax/block-unexpected", `${word.text} takes no block`);
     if (!entry?.blockNeeded || hasBlock || this.oneItemFollows(item)) return;
-    this.failAfter(last, "syntax/block-missing", `${word.text} needs ${entry.itemWillDo ? "an item on its line, or " : ""}a block { }`);
+    this.failAfter(
+      last,
+      "syntax/block-missing",
+      `${word.text} needs ${entry.itemWillDo ? "an item on its line, or " : ""}a block { }`,
+    );
   }
 
   /** `if late torque 9 N·m`: on the same line, so that a half-typed condition does not swallow the next one. */
@@ -252,12 +334,18 @@ export class StripRules extends EmbeddedActionsParser {
   // --- blocks -------------------------------------------------------------------------------------------------------------------
 
   private enter(open: Token): Block {
-    const { item } = this.head, place = item.entry?.block || unknownPlace;
+    const { item } = this.head,
+      place = item.entry?.block || unknownPlace;
     if (place === unknownPlace) this.mute++;
     this.open.push(item);
     this.before = this.wrapped = undefined;
-    this.frame = { place, words: place === unknownPlace ? everyWord : wordsIn(place), outer: this.frame, guessed: this.guessed.has(item) || this.frame.guessed };
-    return item.block = { place, items: [], first: open.index, last: open.index };
+    this.frame = {
+      place,
+      words: place === unknownPlace ? everyWord : wordsIn(place),
+      outer: this.frame,
+      guessed: this.guessed.has(item) || this.frame.guessed,
+    };
+    return (item.block = { place, items: [], first: open.index, last: open.index });
   }
   private leave(block: Block, close: Token): void {
     if (block.place === unknownPlace) this.mute--;
@@ -288,10 +376,17 @@ export class StripRules extends EmbeddedActionsParser {
 
 /** The head ends where something must still come. */
 function unfinished(word: Token, state: Leaf, last: Token, { entry, arguments: given }: Item): SyntaxError {
-  const end = last.endOffset! + 1, example = entry && entry.block === "" && given.length === 0 ? `, as in: ${entry.example}` : "";
-  return { code: "syntax/argument-missing", start: end, end, line: last.endLine, says: `${word.text} needs ${expected(state)}${example}` };
+  const end = last.endOffset! + 1,
+    example = entry && entry.block === "" && given.length === 0 ? `, as in: ${entry.example}` : "";
+  return {
+    code: "syntax/argument-missing",
+    start: end,
+    end,
+    line: last.endLine,
+    says: `${word.text} needs ${expected(state)}${example}`,
+  };
 }
 
 /** A figure that has a unit to come: a comma in it without blanks is no list. */
-const isMeasured = (leaf: Leaf): boolean => leaf.is === "number" && leaf.slot !== "number" && leaf.slot !== "count" && leaf.slot !== "passes";
-
+const isMeasured = (leaf: Leaf): boolean =>
+  leaf.is === "number" && leaf.slot !== "number" && leaf.slot !== "count" && leaf.slot !== "passes";

@@ -19,22 +19,42 @@ const sign = /\.\.|\+\/-|[,()±×]/y;
 const conflict = /(?:<{7}|>{7}|\|{7})(?: [^\r\n]*)?(?=[\r\n]|$)|={7}(?=[\r\n]|$)/y;
 /** Units with a blank in them, from the table; and letters around a sign, known or not: an unknown one is best reported whole. */
 const signedUnit = new RegExp(
-  `(?:${unitWords.any.filter((unit) => unit.includes(" ")).sort((a, b) => b.length - a.length).map((unit) => unit.replace(" ", " +")).join("|")}|\\p{L}+[·⋅./]\\p{L}+[\\p{N}]*)(?![\\p{L}\\p{N}])`, "uy");
+  `(?:${unitWords.any
+    .filter((unit) => unit.includes(" "))
+    .sort((a, b) => b.length - a.length)
+    .map((unit) => unit.replace(" ", " +"))
+    .join("|")}|\\p{L}+[·⋅./]\\p{L}+[\\p{N}]*)(?![\\p{L}\\p{N}])`,
+  "uy",
+);
 
 /** The tokens and comments of a text of any content. */
 export function scan(text: string): Scan {
   const refused = refusal(text);
   if (refused?.nothing) return { text, tokens: [], comments: [], errors: [refused.error] };
 
-  const tokens: Token[] = [], comments: Comment[] = [], errors: SyntaxError[] = [];
-  let at = text.charCodeAt(0) === 0xfeff ? 1 : 0, line = 0, lineStart = at, opensLine = true, lastEnd = -1, conflictLine = -1;
+  const tokens: Token[] = [],
+    comments: Comment[] = [],
+    errors: SyntaxError[] = [];
+  let at = text.charCodeAt(0) === 0xfeff ? 1 : 0,
+    line = 0,
+    lineStart = at,
+    opensLine = true,
+    lastEnd = -1,
+    conflictLine = -1;
 
   while (at < text.length) {
-    const c = text.charCodeAt(at), afterNumber = tokens[tokens.length - 1]?.tokenType === Num;
+    const c = text.charCodeAt(at),
+      afterNumber = tokens[tokens.length - 1]?.tokenType === Num;
     let end = 0;
     if (c === 32 || c === 9) at++;
     else if (c === 10 || c === 13) lineEnd(c);
-    else if (opensLine && at === lineStart && (c === 60 || c === 61 || c === 62 || c === 124) && (end = match(conflict))) mergeConflict(c, end);
+    else if (
+      opensLine &&
+      at === lineStart &&
+      (c === 60 || c === 61 || c === 62 || c === 124) &&
+      (end = match(conflict))
+    )
+      mergeConflict(c, end);
     else if (c === 35 && !(end = match(unified))) comment();
     else if (c === 35) add(Size, end);
     else if (c === 123) add(LBrace, at + 1);
@@ -47,8 +67,7 @@ export function scan(text: string): Scan {
     else if ((c >= 65 && c <= 90) || (c >= 97 && c <= 122)) {
       if ((c === 71 || c === 82) && (end = match(pipe))) add(/[ /]/.test(text.slice(at, end)) ? Size : SizeWord, end);
       else word();
-    }
-    else if ((end = match(sign)) && !(c === 43 && text[at + 1] !== "/")) add(Sign, end, c === 43 ? "±" : undefined);
+    } else if ((end = match(sign)) && !(c === 43 && text[at + 1] !== "/")) add(Sign, end, c === 43 ? "±" : undefined);
     else if (c >= 48 && c <= 57 && (end = match(timecode))) add(TimeCode, end);
     else if (c >= 48 && c <= 57 && ((end = match(unified)) || (end = match(pipe)))) add(Size, end);
     else if ((end = match(number))) add(Num, end);
@@ -70,8 +89,19 @@ export function scan(text: string): Scan {
   function add(type: TokenType, end: number, as?: string): void {
     const image = text.slice(at, end);
     tokens.push({
-      image, startOffset: at, endOffset: end - 1, tokenType: type, tokenTypeIdx: type.tokenTypeIdx!,
-      index: tokens.length, text: as ?? image, line, column: at - lineStart, endLine: line, opensLine, glued: at === lastEnd, invented: false,
+      image,
+      startOffset: at,
+      endOffset: end - 1,
+      tokenType: type,
+      tokenTypeIdx: type.tokenTypeIdx!,
+      index: tokens.length,
+      text: as ?? image,
+      line,
+      column: at - lineStart,
+      endLine: line,
+      opensLine,
+      glued: at === lastEnd,
+      invented: false,
     } as Token);
     opensLine = false;
     at = lastEnd = end;
@@ -94,13 +124,20 @@ export function scan(text: string): Scan {
   }
   /** One error a conflict, at its first marker; the marked lines themselves are no part of the tree. */
   function mergeConflict(c: number, end: number): void {
-    if (c === 60 || conflictLine < 0) fail("syntax/merge-conflict", at, end, "A merge conflict was left here: keep the lines that are right and delete the marker lines");
+    if (c === 60 || conflictLine < 0)
+      fail(
+        "syntax/merge-conflict",
+        at,
+        end,
+        "A merge conflict was left here: keep the lines that are right and delete the marker lines",
+      );
     conflictLine = c === 62 ? -1 : line;
     at = end;
   }
   function word(): void {
     const from = at;
-    let end = match(asciiWord), ascii = end > 0;
+    let end = match(asciiWord),
+      ascii = end > 0;
     if (!ascii || text.charCodeAt(end) > 127) {
       end = match(anyWord);
       ascii = false;
@@ -108,7 +145,11 @@ export function scan(text: string): Scan {
     at = end;
     const withPiece = text.charCodeAt(end) === 46 ? match(piece) : 0;
     at = from;
-    add(withPiece ? Piece : Word, withPiece || end, ascii && !withPiece ? undefined : text.slice(from, withPiece || end).normalize("NFC"));
+    add(
+      withPiece ? Piece : Word,
+      withPiece || end,
+      ascii && !withPiece ? undefined : text.slice(from, withPiece || end).normalize("NFC"),
+    );
   }
   function quoted(): void {
     if (text.startsWith('"""', at)) return textBlock();
@@ -117,15 +158,23 @@ export function scan(text: string): Scan {
       const c = text.charCodeAt(end);
       if (c === 34) return add(Str, end + 1);
       if (c === 10 || c === 13) break;
-      if (c === 92 && end + 1 < text.length && text.charCodeAt(end + 1) !== 10 && text.charCodeAt(end + 1) !== 13) end++;
+      if (c === 92 && end + 1 < text.length && text.charCodeAt(end + 1) !== 10 && text.charCodeAt(end + 1) !== 13)
+        end++;
     }
-    const rest = text.slice(at, end), brace = rest.search(/\s*[{}]/);               // braces after it stay braces
+    const rest = text.slice(at, end),
+      brace = rest.search(/\s*[{}]/); // braces after it stay braces
     end = at + (brace > 0 ? brace : rest.trimEnd().length);
-    fail("syntax/unclosed-string", at, end, "This text has no closing quote", { title: "Close the text here", edits: [{ start: end, end, text: '"' }], certain: false });
+    fail("syntax/unclosed-string", at, end, "This text has no closing quote", {
+      title: "Close the text here",
+      edits: [{ start: end, end, text: '"' }],
+      certain: false,
+    });
     add(Str, end);
   }
   function textBlock(): void {
-    const close = text.indexOf('"""', at + 3), from = at, end = close < 0 ? text.length : close + 3;
+    const close = text.indexOf('"""', at + 3),
+      from = at,
+      end = close < 0 ? text.length : close + 3;
     if (close < 0) fail("syntax/unclosed-text", at, at + 3, 'This text block has no closing """');
     const token = tokens.length;
     add(Str, end);
@@ -139,22 +188,47 @@ export function scan(text: string): Scan {
   }
   /** Quotes that a word processor made curly: read as a text, and reported. */
   function curlyQuoted(): void {
-    const stop = endOfLine(at), close = text.slice(at + 1, stop).search(/[\u201c\u201d"]/), end = close < 0 ? at + 1 : at + close + 2;
-    fail("syntax/curly-quote", at, end, 'Texts stand in straight quotes: "…"', close < 0 ? undefined
-      : { title: "Make the quotes straight", edits: [{ start: at, end: at + 1, text: '"' }, { start: end - 1, end, text: '"' }], certain: true });
+    const stop = endOfLine(at),
+      close = text.slice(at + 1, stop).search(/[\u201c\u201d"]/),
+      end = close < 0 ? at + 1 : at + close + 2;
+    fail(
+      "syntax/curly-quote",
+      at,
+      end,
+      'Texts stand in straight quotes: "…"',
+      close < 0
+        ? undefined
+        : {
+            title: "Make the quotes straight",
+            edits: [
+              { start: at, end: at + 1, text: '"' },
+              { start: end - 1, end, text: '"' },
+            ],
+            certain: true,
+          },
+    );
     add(close < 0 ? Junk : Str, end);
   }
   function strange(): void {
-    const end = at + (text.codePointAt(at)! > 0xffff ? 2 : 1), shown = text.slice(at, end);
-    const says = shown === "\ufffd" ? "A letter here could not be read: save the file as UTF-8"
-      : /[\p{C}\p{Z}]/u.test(shown) ? `A sign that cannot be seen stands here (U+${text.codePointAt(at)!.toString(16).toUpperCase().padStart(4, "0")})`
-      : `"${shown}" has no meaning here`;
-    fail("syntax/strange-sign", at, end, says, { title: "Take it out", edits: [{ start: at, end, text: "" }], certain: false });
+    const end = at + (text.codePointAt(at)! > 0xffff ? 2 : 1),
+      shown = text.slice(at, end);
+    const says =
+      shown === "\ufffd"
+        ? "A letter here could not be read: save the file as UTF-8"
+        : /[\p{C}\p{Z}]/u.test(shown)
+          ? `A sign that cannot be seen stands here (U+${text.codePointAt(at)!.toString(16).toUpperCase().padStart(4, "0")})`
+          : `"${shown}" has no meaning here`;
+    fail("syntax/strange-sign", at, end, says, {
+      title: "Take it out",
+      edits: [{ start: at, end, text: "" }],
+      certain: false,
+    });
     add(Junk, end);
   }
   /** "x" is the times sign between a figure (or a size, or a figure with its unit) and another figure; else it is a letter. */
   function timesHere(): boolean {
-    const a = tokens[tokens.length - 1], b = tokens[tokens.length - 2];
+    const a = tokens[tokens.length - 1],
+      b = tokens[tokens.length - 2];
     if (!a || !/^x\s*[.\d]/.test(text.slice(at, at + 12))) return false;
     return a.tokenType === Num || a.tokenType === Size || a.tokenType === SizeWord || b?.tokenType === Num;
   }

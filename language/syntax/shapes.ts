@@ -8,7 +8,19 @@ import { Num, Piece, Size, SizeWord, Str, TimeCode, Unit, Word } from "./tokens.
 import type { Token } from "./tree.ts";
 
 export type Leaf = {
-  readonly is: "start" | "word" | "sign" | "name" | "label" | "number" | "unit" | "string" | "item" | "thread" | "timecode" | "kind";
+  readonly is:
+    | "start"
+    | "word"
+    | "sign"
+    | "name"
+    | "label"
+    | "number"
+    | "unit"
+    | "string"
+    | "item"
+    | "thread"
+    | "timecode"
+    | "kind";
   /** The word or sign itself, or the name of the class. */
   readonly text: string;
   /** What it may be, for units and kinds. */
@@ -24,7 +36,9 @@ export type Leaf = {
 };
 type Part = { readonly empty: boolean; readonly first: Leaf[]; readonly last: Leaf[] };
 
-export const unitSets = Object.fromEntries(Object.entries(unitWords).map(([group, spellings]) => [group, new Set(spellings)])) as unknown as Readonly<Record<UnitGroup, ReadonlySet<string>>>;
+export const unitSets = Object.fromEntries(
+  Object.entries(unitWords).map(([group, spellings]) => [group, new Set(spellings)]),
+) as unknown as Readonly<Record<UnitGroup, ReadonlySet<string>>>;
 
 const quantity = (dimension: string): string =>
   `<NUMBER> ['..' <NUMBER> | '±' <NUMBER>] <unit:${dimension}> ['(' <NUMBER> ['..' <NUMBER>] <unit:${dimension}> ')']`;
@@ -39,8 +53,18 @@ const slots: Readonly<Record<string, string>> = {
   ...Object.fromEntries(Object.keys(unitWords).map((dimension) => [dimension, quantity(dimension)])),
 };
 /** Arguments of one token: what it is, and the argument's name in the tree. */
-const single: Readonly<Record<string, Leaf["is"]>> =
-  { id: "name", name: "name", item: "item", label: "label", number: "number", figure: "number", count: "number", string: "string", timecode: "timecode", thread: "thread" };
+const single: Readonly<Record<string, Leaf["is"]>> = {
+  id: "name",
+  name: "name",
+  item: "item",
+  label: "label",
+  number: "number",
+  figure: "number",
+  count: "number",
+  string: "string",
+  timecode: "timecode",
+  thread: "thread",
+};
 
 const compiled = new Map<string, Leaf>();
 
@@ -71,20 +95,33 @@ export function step(state: Leaf, token: Token): Leaf | undefined {
 
 /** Where a unit must come, one of the wrong dimension is taken too and left to the checks; where it may come, only the right one. */
 function fits(leaf: Leaf, token: Token, mayEnd: boolean): boolean {
-  const type = token.tokenType, isWord = type === Word || type === SizeWord;
+  const type = token.tokenType,
+    isWord = type === Word || type === SizeWord;
   switch (leaf.is) {
-    case "word": return isWord && token.text === leaf.text;
-    case "sign": return token.text === leaf.text && type !== Str;
-    case "name": return isWord;
-    case "item": return isWord || type === Piece;
-    case "label": return isWord || type === Num;
-    case "number": return type === Num;
-    case "unit": return type === Unit || (isWord && (mayEnd ? leaf.set! : unitSets.any).has(token.text));
-    case "kind": return isWord && leaf.set!.has(token.text);
-    case "string": return type === Str;
-    case "thread": return type === Size || type === SizeWord;
-    case "timecode": return type === TimeCode;
-    case "start": return false;
+    case "word":
+      return isWord && token.text === leaf.text;
+    case "sign":
+      return token.text === leaf.text && type !== Str;
+    case "name":
+      return isWord;
+    case "item":
+      return isWord || type === Piece;
+    case "label":
+      return isWord || type === Num;
+    case "number":
+      return type === Num;
+    case "unit":
+      return type === Unit || (isWord && (mayEnd ? leaf.set! : unitSets.any).has(token.text));
+    case "kind":
+      return isWord && leaf.set!.has(token.text);
+    case "string":
+      return type === Str;
+    case "thread":
+      return type === Size || type === SizeWord;
+    case "timecode":
+      return type === TimeCode;
+    case "start":
+      return false;
   }
 }
 
@@ -100,7 +137,11 @@ function compile(shape: string, slot: string): Part {
     while (tokens[at] === "|") {
       at++;
       const other = row();
-      whole = { empty: whole.empty || other.empty, first: [...whole.first, ...other.first], last: [...whole.last, ...other.last] };
+      whole = {
+        empty: whole.empty || other.empty,
+        first: [...whole.first, ...other.first],
+        last: [...whole.last, ...other.last],
+      };
     }
     return whole;
   }
@@ -151,5 +192,9 @@ function link(from: readonly Leaf[], to: readonly Leaf[]): void {
 }
 function join(a: Part, b: Part): Part {
   link(a.last, b.first);
-  return { empty: a.empty && b.empty, first: a.empty ? [...a.first, ...b.first] : a.first, last: b.empty ? [...a.last, ...b.last] : b.last };
+  return {
+    empty: a.empty && b.empty,
+    first: a.empty ? [...a.first, ...b.first] : a.first,
+    last: b.empty ? [...a.last, ...b.last] : b.last,
+  };
 }

@@ -13,7 +13,10 @@ export type Suggestion = {
 };
 
 /** The word of the language that may be meant here: a synonym first, then a near name among `words`. */
-export function suggestWord(written: string, words: ReadonlySet<string> | ReadonlyMap<string, unknown>): Suggestion | undefined {
+export function suggestWord(
+  written: string,
+  words: ReadonlySet<string> | ReadonlyMap<string, unknown>,
+): Suggestion | undefined {
   return bySynonym(written, "word", (word) => words.has(word)) ?? bySlip(written, words.keys());
 }
 
@@ -29,7 +32,12 @@ function bySynonym(written: string, of: SynonymOf, isHere: (word: string) => boo
 }
 
 function bySlip(written: string, words: Iterable<string>): Suggestion | undefined {
-  const near = nearNames(written, words), [best, second] = near;
+  const near = nearNames(written, words),
+    [best, second] = near;
   if (best === undefined) return undefined;
-  return { word: best, why: undefined, sure: second === undefined || editDistance(written, best) < editDistance(written, second) };
+  return {
+    word: best,
+    why: undefined,
+    sure: second === undefined || editDistance(written, best) < editDistance(written, second),
+  };
 }

@@ -28,4 +28,18 @@ export const Sign = part("Sign");
 /** A sign that has no meaning; the scanner reports it and the parser never sees it. */
 export const Junk = part("Junk");
 
-export const allTokens: TokenType[] = [Part, LBrace, RBrace, Word, Piece, Size, SizeWord, Num, Unit, Str, TimeCode, Sign, Junk];
+export const allTokens: TokenType[] = [
+  Part,
+  LBrace,
+  RBrace,
+  Word,
+  Piece,
+  Size,
+  SizeWord,
+  Num,
+  Unit,
+  Str,
+  TimeCode,
+  Sign,
+  Junk,
+];

@@ -45,7 +45,12 @@ export type SyntaxError = {
   readonly fix?: SyntaxFix;
 };
 
-export type Scan = { readonly text: string; readonly tokens: Token[]; readonly comments: Comment[]; readonly errors: SyntaxError[] };
+export type Scan = {
+  readonly text: string;
+  readonly tokens: Token[];
+  readonly comments: Comment[];
+  readonly errors: SyntaxError[];
+};
 
 export type Argument = {
   /** Which argument of the shape: `name`, `item`, `string`, `torque`, `thread`, …, or of a closed list: `part`, `joint`, `kind`. */
@@ -71,7 +76,12 @@ export type Item = {
   broken: boolean;
 };
 
-export type Tree = { readonly scan: Scan; readonly place: string; readonly items: Item[]; readonly errors: SyntaxError[] };
+export type Tree = {
+  readonly scan: Scan;
+  readonly place: string;
+  readonly items: Item[];
+  readonly errors: SyntaxError[];
+};
 
 /** Calls `visit` with every item, each before those in its block. */
 export function eachItem(items: readonly Item[], visit: (item: Item) => void): void {

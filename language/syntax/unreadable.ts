@@ -12,10 +12,14 @@ export function refusal(text: string): { readonly nothing: boolean; readonly err
     return { nothing: true, error: { code: "syntax/too-large", start: 0, end: 0, line: 0, says } };
   }
   const zero = text.indexOf("\0");
-  if (zero >= 0) return { nothing: true, error: at(zero, "syntax/not-text", "This is no text file: it holds a byte of value 0") };
+  if (zero >= 0)
+    return { nothing: true, error: at(zero, "syntax/not-text", "This is no text file: it holds a byte of value 0") };
   if (text.isWellFormed()) return undefined;
   const broken = text.search(/\p{Surrogate}/u);
-  return { nothing: false, error: at(broken, "syntax/not-text", "Half of a character stands here: type it again and save the file as UTF-8") };
+  return {
+    nothing: false,
+    error: at(broken, "syntax/not-text", "Half of a character stands here: type it again and save the file as UTF-8"),
+  };
 
   function at(start: number, code: string, says: string): SyntaxError {
     return { code, start, end: start + 1, line: text.slice(0, start).split(/\r\n|\r|\n/).length - 1, says };

@@ -17,17 +17,29 @@ export function shown(token: Token): string {
 /** What is due at one place of a shape. */
 export function named(leaf: Leaf): string {
   switch (leaf.is) {
-    case "word": return `"${leaf.text}"`;
-    case "sign": return leaf.text === "," ? "a comma" : `"${leaf.text}"`;
-    case "unit": return `a unit (${unitsOf(leaf.text as UnitGroup)})`;
-    case "kind": return `a ${kindListNames[leaf.text as KindList]} such as ${oneOf([...kinds[leaf.text as KindList]].slice(0, 3))}`;
-    case "string": return 'a text in quotes "…"';
-    case "timecode": return "a time of the recording such as 12:04";
-    case "thread": return "a size such as M8x35";
-    case "number": return leaf.slot === "count" ? "how many" : "a figure";
-    case "label": return "a name or a figure";
-    case "item": case "name": return "a name";
-    case "start": return "";
+    case "word":
+      return `"${leaf.text}"`;
+    case "sign":
+      return leaf.text === "," ? "a comma" : `"${leaf.text}"`;
+    case "unit":
+      return `a unit (${unitsOf(leaf.text as UnitGroup)})`;
+    case "kind":
+      return `a ${kindListNames[leaf.text as KindList]} such as ${oneOf([...kinds[leaf.text as KindList]].slice(0, 3))}`;
+    case "string":
+      return 'a text in quotes "…"';
+    case "timecode":
+      return "a time of the recording such as 12:04";
+    case "thread":
+      return "a size such as M8x35";
+    case "number":
+      return leaf.slot === "count" ? "how many" : "a figure";
+    case "label":
+      return "a name or a figure";
+    case "item":
+    case "name":
+      return "a name";
+    case "start":
+      return "";
   }
 }
 
@@ -45,24 +57,38 @@ export function unitDue(state: Leaf): Leaf | undefined {
 /** The usual units of an argument, as in "g, kg, lb or oz". */
 export function unitsOf(group: UnitGroup): string {
   switch (group) {
-    case "any": return "such as mm, bar or V";
-    case "shelf": return oneOf(["ml", "L", "g", "kg", "mm", "m"]);
-    case "stage": return oneOf([...usualUnits("torque"), ...usualUnits("angle")]);
-    default: return oneOf(usualUnits(group));
+    case "any":
+      return "such as mm, bar or V";
+    case "shelf":
+      return oneOf(["ml", "L", "g", "kg", "mm", "m"]);
+    case "stage":
+      return oneOf([...usualUnits("torque"), ...usualUnits("angle")]);
+    default:
+      return oneOf(usualUnits(group));
   }
 }
 
 /** What the figure measures, "" where it may be anything. */
 export function measureOf(group: UnitGroup): string {
   switch (group) {
-    case "any": case "shelf": return "";
-    case "stage": return "torque or angle";
-    default: return dimensionNames[group].title;
+    case "any":
+    case "shelf":
+      return "";
+    case "stage":
+      return "torque or angle";
+    default:
+      return dimensionNames[group].title;
   }
 }
 
 /** Units that a fix may propose for a bare figure. No torque, force, pressure, voltage, time or temperature: a wrong guess there can hurt. */
-export const likelyUnits: Readonly<Partial<Record<UnitGroup, string>>> = { mass: "kg", length: "mm", volume: "L", share: "%", flow: "L/min" } satisfies Partial<Record<Dimension, string>>;
+export const likelyUnits: Readonly<Partial<Record<UnitGroup, string>>> = {
+  mass: "kg",
+  length: "mm",
+  volume: "L",
+  share: "%",
+  flow: "L/min",
+} satisfies Partial<Record<Dimension, string>>;
 
 /** "a, b or c" */
 export function oneOf(all: readonly string[]): string {

@@ -17,16 +17,51 @@ export type FastenerKind = {
 const threaded = { captive: false, oneWay: false, turned: true, strip: "Undo", refit: "Fit and tighten" } as const;
 
 const table = {
-  "screw": { ...threaded, title: "Screw", about: "Turned by its head, into a thread in the part." },
-  "bolt": { ...threaded, title: "Bolt", about: "Goes through, with a nut or into a thread; has a plain shank." },
-  "nut": { ...threaded, title: "Nut", about: "On a stud, a bolt or a threaded shaft." },
+  screw: { ...threaded, title: "Screw", about: "Turned by its head, into a thread in the part." },
+  bolt: { ...threaded, title: "Bolt", about: "Goes through, with a nut or into a thread; has a plain shank." },
+  nut: { ...threaded, title: "Nut", about: "On a stud, a bolt or a threaded shaft." },
   "lock-nut": { ...threaded, title: "Lock-nut", about: "Holds by friction, or against another nut." },
-  "stud": { ...threaded, title: "Stud", about: "Threaded at both ends; mostly stays in.", strip: "Screw out", refit: "Screw in" },
+  stud: {
+    ...threaded,
+    title: "Stud",
+    about: "Threaded at both ends; mostly stays in.",
+    strip: "Screw out",
+    refit: "Screw in",
+  },
   "set-screw": { ...threaded, title: "Set-screw", about: "Without a head; its point presses on the part." },
-  "captive-screw": { ...threaded, title: "Captive screw", about: "Loosened, it stays in its cover.", captive: true, strip: "Loosen", refit: "Tighten" },
-  "plug": { ...threaded, title: "Plug", about: "Closes a threaded hole.", strip: "Screw out", refit: "Screw in and tighten" },
-  "rivet": { title: "Rivet", about: "Drilled out; a new one is set.", captive: false, oneWay: true, turned: false, strip: "Drill out", refit: "Set new" },
-  "clip-nut": { title: "Clip nut", about: "A sheet-metal nut pushed on an edge.", captive: false, oneWay: false, turned: false, strip: "Pull off", refit: "Push on" },
+  "captive-screw": {
+    ...threaded,
+    title: "Captive screw",
+    about: "Loosened, it stays in its cover.",
+    captive: true,
+    strip: "Loosen",
+    refit: "Tighten",
+  },
+  plug: {
+    ...threaded,
+    title: "Plug",
+    about: "Closes a threaded hole.",
+    strip: "Screw out",
+    refit: "Screw in and tighten",
+  },
+  rivet: {
+    title: "Rivet",
+    about: "Drilled out; a new one is set.",
+    captive: false,
+    oneWay: true,
+    turned: false,
+    strip: "Drill out",
+    refit: "Set new",
+  },
+  "clip-nut": {
+    title: "Clip nut",
+    about: "A sheet-metal nut pushed on an edge.",
+    captive: false,
+    oneWay: false,
+    turned: false,
+    strip: "Pull off",
+    refit: "Push on",
+  },
 } satisfies Record<string, FastenerKind>;
 
 export type FastenerKindName = keyof typeof table;

@@ -8,9 +8,9 @@ export type Sequence = {
 };
 
 const table = {
-  "star": { title: "Crosswise", about: "Each next one as nearly opposite as can be.", asksPattern: false },
-  "circle": { title: "Round the circle", about: "One after the other, round.", asksPattern: false },
-  "rows": { title: "Row by row", about: "Row by row, from one end.", asksPattern: true },
+  star: { title: "Crosswise", about: "Each next one as nearly opposite as can be.", asksPattern: false },
+  circle: { title: "Round the circle", about: "One after the other, round.", asksPattern: false },
+  rows: { title: "Row by row", about: "Row by row, from one end.", asksPattern: true },
   "centre-out": { title: "From the centre out", about: "From the middle outwards, in a spiral.", asksPattern: true },
 } satisfies Record<string, Sequence>;
 

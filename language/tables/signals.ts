@@ -10,10 +10,20 @@ export type Signal = {
 };
 
 const table = {
-  "danger": { title: "Danger", about: "If not avoided, will result in death or serious injury.", rank: 1, people: true },
-  "warning": { title: "Warning", about: "If not avoided, could result in death or serious injury.", rank: 2, people: true },
-  "caution": { title: "Caution", about: "If not avoided, could result in minor or moderate injury.", rank: 3, people: true },
-  "notice": { title: "Notice", about: "Damage to the machine or to other things only.", rank: 4, people: false },
+  danger: { title: "Danger", about: "If not avoided, will result in death or serious injury.", rank: 1, people: true },
+  warning: {
+    title: "Warning",
+    about: "If not avoided, could result in death or serious injury.",
+    rank: 2,
+    people: true,
+  },
+  caution: {
+    title: "Caution",
+    about: "If not avoided, could result in minor or moderate injury.",
+    rank: 3,
+    people: true,
+  },
+  notice: { title: "Notice", about: "Damage to the machine or to other things only.", rank: 4, people: false },
 } satisfies Record<string, Signal>;
 
 export type SignalName = keyof typeof table;

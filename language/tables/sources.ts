@@ -14,11 +14,16 @@ export type Source = {
 const plain = { storesCharge: false, liveWhenTurned: false, noProofAtTerminals: false } as const;
 
 const table = {
-  "mains": { ...plain, title: "Mains", about: "The supply from outside." },
-  "capacitor": { ...plain, title: "Capacitor", about: "A charge that stays after isolation.", storesCharge: true },
-  "battery": { ...plain, title: "Battery", about: "Always live at its terminals.", noProofAtTerminals: true },
-  "generator": { ...plain, title: "Generator", about: "Live when it turns, a permanent-magnet motor too.", liveWhenTurned: true },
-  "induced": { ...plain, title: "Induced", about: "From conductors or fields near by." },
+  mains: { ...plain, title: "Mains", about: "The supply from outside." },
+  capacitor: { ...plain, title: "Capacitor", about: "A charge that stays after isolation.", storesCharge: true },
+  battery: { ...plain, title: "Battery", about: "Always live at its terminals.", noProofAtTerminals: true },
+  generator: {
+    ...plain,
+    title: "Generator",
+    about: "Live when it turns, a permanent-magnet motor too.",
+    liveWhenTurned: true,
+  },
+  induced: { ...plain, title: "Induced", about: "From conductors or fields near by." },
 } satisfies Record<string, Source>;
 
 export type SourceName = keyof typeof table;

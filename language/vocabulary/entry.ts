@@ -41,23 +41,38 @@ export const core = (places: string, rows: readonly Row[]): Entry[] => entries(p
 /** Rows of words that only published manuals of real machines needed, for each of these places. */
 export const real = (places: string, rows: readonly Row[]): Entry[] => entries(places, rows, false);
 
-const synonymsOf = Map.groupBy(synonyms.filter((one) => one.of === "word"), (one) => one.is);
+const synonymsOf = Map.groupBy(
+  synonyms.filter((one) => one.of === "word"),
+  (one) => one.is,
+);
 
 function entries(places: string, rows: readonly Row[], isCore: boolean): Entry[] {
-  return places.split(" ").flatMap((place) => rows.map(([word, shape, meaning, example, block = ""]): Entry => {
-    const [kind = "", ...more] = block.split(/[?|]/);
-    return {
-      word, place, shape, block: kind === "same" ? place : kind, blockNeeded: block !== "" && !block.includes("?"), itemWillDo: more.includes("item"),
-      meaning, prints: printedForm(word), synonyms: (synonymsOf.get(word) ?? []).map((one) => one.says), example, core: isCore, dimensions: dimensionsIn(shape),
-    };
-  }));
+  return places.split(" ").flatMap((place) =>
+    rows.map(([word, shape, meaning, example, block = ""]): Entry => {
+      const [kind = "", ...more] = block.split(/[?|]/);
+      return {
+        word,
+        place,
+        shape,
+        block: kind === "same" ? place : kind,
+        blockNeeded: block !== "" && !block.includes("?"),
+        itemWillDo: more.includes("item"),
+        meaning,
+        prints: printedForm(word),
+        synonyms: (synonymsOf.get(word) ?? []).map((one) => one.says),
+        example,
+        core: isCore,
+        dimensions: dimensionsIn(shape),
+      };
+    }),
+  );
 }
 
 /** The dimensions named in a shape, through its macros. */
 function dimensionsIn(shape: string): UnitGroup[] {
   const found = new Set<UnitGroup>();
   for (const [, name = "", detail = ""] of shape.matchAll(/<(\w+)(?::(\w+))?>/g)) {
-    const group = macros[name] !== undefined ? undefined : name === "unit" ? detail : aliases[name] ?? name;
+    const group = macros[name] !== undefined ? undefined : name === "unit" ? detail : (aliases[name] ?? name);
     if (group !== undefined && Object.hasOwn(unitWords, group)) found.add(group as UnitGroup);
     if (macros[name] !== undefined) for (const inner of dimensionsIn(macros[name])) found.add(inner);
   }
@@ -65,4 +80,10 @@ function dimensionsIn(shape: string): UnitGroup[] {
 }
 
 /** Arguments of several tokens whose unit is not in their name. */
-const aliases: Readonly<Record<string, UnitGroup>> = { plane: "length", spanner: "length", thread: "length", pack: "shelf", passes: "share" };
+const aliases: Readonly<Record<string, UnitGroup>> = {
+  plane: "length",
+  spanner: "length",
+  thread: "length",
+  pack: "shelf",
+  passes: "share",
+};

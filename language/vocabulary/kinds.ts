@@ -11,27 +11,52 @@ import { sequences } from "../tables/sequences.ts";
 import { signals } from "../tables/signals.ts";
 import { sources } from "../tables/sources.ts";
 
-export type KindList = "part" | "fastener" | "joint" | "fluid" | "precaution" | "hazard" | "source" | "signal" | "drive" | "sequence";
+export type KindList =
+  "part" | "fastener" | "joint" | "fluid" | "precaution" | "hazard" | "source" | "signal" | "drive" | "sequence";
 
 /** What an entry of any of the tables has. */
 export type KindText = { readonly title: string; readonly about: string };
 
 /** Title and meaning of every kind, by list and name. */
 export const kindTexts: Readonly<Record<KindList, Readonly<Record<string, KindText>>>> = {
-  part: partKinds, fastener: fastenerKinds, joint: jointKinds, fluid: fluidKinds, precaution: precautions, hazard: hazardKinds,
-  source: sources, signal: signals, drive: drives, sequence: sequences,
+  part: partKinds,
+  fastener: fastenerKinds,
+  joint: jointKinds,
+  fluid: fluidKinds,
+  precaution: precautions,
+  hazard: hazardKinds,
+  source: sources,
+  signal: signals,
+  drive: drives,
+  sequence: sequences,
 };
 
 /** The names of each list. */
 export const kinds: Readonly<Record<KindList, ReadonlySet<string>>> = {
-  part: namesOf("part"), fastener: namesOf("fastener"), joint: namesOf("joint"), fluid: namesOf("fluid"), precaution: namesOf("precaution"),
-  hazard: namesOf("hazard"), source: namesOf("source"), signal: namesOf("signal"), drive: namesOf("drive"), sequence: namesOf("sequence"),
+  part: namesOf("part"),
+  fastener: namesOf("fastener"),
+  joint: namesOf("joint"),
+  fluid: namesOf("fluid"),
+  precaution: namesOf("precaution"),
+  hazard: namesOf("hazard"),
+  source: namesOf("source"),
+  signal: namesOf("signal"),
+  drive: namesOf("drive"),
+  sequence: namesOf("sequence"),
 };
 
 /** How each list is called in a sentence: "circlip is no kind of fastener". */
 export const kindListNames: Readonly<Record<KindList, string>> = {
-  part: "kind of part", fastener: "kind of fastener", joint: "kind of joint", fluid: "kind of fluid", precaution: "precaution", hazard: "kind of hazard",
-  source: "source", signal: "signal word", drive: "drive", sequence: "sequence",
+  part: "kind of part",
+  fastener: "kind of fastener",
+  joint: "kind of joint",
+  fluid: "kind of fluid",
+  precaution: "precaution",
+  hazard: "kind of hazard",
+  source: "source",
+  signal: "signal word",
+  drive: "drive",
+  sequence: "sequence",
 };
 
 function namesOf(list: KindList): ReadonlySet<string> {

@@ -10,7 +10,8 @@ export const macros: Readonly<Record<string, string>> = {
   items: "<item> (',' <item>)*",
   labels: "<label> (',' <label>)*",
   some: "(<count> of <items> | rest of <items> | <items>)",
-  manner: "(with <name> | into (tray <label> | bag <label> | <name>) | passes <count> | by <count> people | together | <place> | <string>)*",
+  manner:
+    "(with <name> | into (tray <label> | bag <label> | <name>) | passes <count> | by <count> people | together | <place> | <string>)*",
   place: "(after <items> | before <items> | first | last)",
   reading: "(at [least | most] <any> | with <name> | as found | <else> | <place>)*",
   else: "else (renew <items> | choose <items> from <choice> (',' <choice>)* | repeat from <name> | scrap <items> | <string>)",

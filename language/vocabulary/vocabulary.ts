@@ -12,7 +12,13 @@ import { wordsUnit } from "./words-unit.ts";
 
 /** Every word in every place. */
 export const vocabulary: readonly Entry[] = [
-  ...wordsFile, ...wordsEverywhere, ...wordsUnit, ...wordsJoining, ...wordsHazard, ...wordsProcedure, ...wordsAction,
+  ...wordsFile,
+  ...wordsEverywhere,
+  ...wordsUnit,
+  ...wordsJoining,
+  ...wordsHazard,
+  ...wordsProcedure,
+  ...wordsAction,
 ];
 
 const byPlace = new Map<string, Map<string, Entry>>();
@@ -20,7 +26,7 @@ const byWord = new Map<string, Entry[]>();
 for (const entry of vocabulary) {
   const place = byPlace.get(entry.place) ?? new Map<string, Entry>();
   byPlace.set(entry.place, place.set(entry.word, entry));
-  byWord.set(entry.word, [...byWord.get(entry.word) ?? [], entry]);
+  byWord.set(entry.word, [...(byWord.get(entry.word) ?? []), entry]);
 }
 
 /** The words that may stand in this kind of block; none for a kind that does not exist. */
@@ -42,7 +48,19 @@ export const places: readonly string[] = [...byPlace.keys()];
 
 /** How a kind of block is called in a sentence. */
 export const placeNames: Readonly<Record<string, string>> = {
-  "file": "at the top of a file", "unit": "in a unit", "part": "in a part", "fastener": "in a fastener", "joint": "in a joint", "fluid": "in a fluid",
-  "hazard": "in a hazard", "tool": "in a tool", "consumable": "in a consumable", "torque-table": "in a torque table", "photo": "in a photo",
-  "procedure": "in a procedure", "step": "in a step", "refit": "in a refit block", "finish": "in finish",
+  file: "at the top of a file",
+  unit: "in a unit",
+  part: "in a part",
+  fastener: "in a fastener",
+  joint: "in a joint",
+  fluid: "in a fluid",
+  hazard: "in a hazard",
+  tool: "in a tool",
+  consumable: "in a consumable",
+  "torque-table": "in a torque table",
+  photo: "in a photo",
+  procedure: "in a procedure",
+  step: "in a step",
+  refit: "in a refit block",
+  finish: "in finish",
 };

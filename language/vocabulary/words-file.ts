@@ -8,19 +8,48 @@ export const wordsFile: readonly Entry[] = [
     ["unit", "<id> [<string>]", "The machine to strip.", `unit pump "Pump" { }`, "unit"],
     ["tool", "<id> [<string>]", "A tool of the workshop.", `tool hoist "Chain hoist" { capacity 250 kg }`, "tool?"],
     ["consumable", "<id> [<string>]", "Something used up.", `consumable grease "Grease" { pack 50 ml }`, "consumable?"],
-    ["procedure", "<id> [<string>] for <name>", "How to strip a unit.", `procedure strip "Full strip" for pump { }`, "procedure"],
+    [
+      "procedure",
+      "<id> [<string>] for <name>",
+      "How to strip a unit.",
+      `procedure strip "Full strip" for pump { }`,
+      "procedure",
+    ],
   ]),
   ...real("file", [
     ["role", "<id> [<string>]", "Who may do what.", `role electrician "Authorised electrician"`],
-    ["torque-table", "<id> [<string>]", "Torque by thread size, for `torque standard`.", `torque-table dry { size M6 9 N·m }`, "torque-table"],
+    [
+      "torque-table",
+      "<id> [<string>]",
+      "Torque by thread size, for `torque standard`.",
+      `torque-table dry { size M6 9 N·m }`,
+      "torque-table",
+    ],
   ]),
   ...core("file unit", [
-    ["fastener", "<id> [<kind:fastener>] [<string>]", "A group of like fasteners; at the top of a file, a type for `like`.", `fastener screws "Screws" { count 8 }`, "fastener?"],
-    ["hazard", "<id> <kind:hazard> [<kind:signal>] [<string>]", "What can hurt, and what stands against it.", `hazard bus electrical danger "Drive bus" { }`, "hazard?"],
+    [
+      "fastener",
+      "<id> [<kind:fastener>] [<string>]",
+      "A group of like fasteners; at the top of a file, a type for `like`.",
+      `fastener screws "Screws" { count 8 }`,
+      "fastener?",
+    ],
+    [
+      "hazard",
+      "<id> <kind:hazard> [<kind:signal>] [<string>]",
+      "What can hurt, and what stands against it.",
+      `hazard bus electrical danger "Drive bus" { }`,
+      "hazard?",
+    ],
   ]),
   ...real("file unit", [
     ["temporary", "<id> [<string>]", "A thing put on for the work and taken off again.", `temporary felt "Felt sheet"`],
-    ["warn", "<kind:signal> <string> on <items>", "Printed before the steps that move or undo these things or kinds.", `warn caution "Sharp edge." on shim`],
+    [
+      "warn",
+      "<kind:signal> <string> on <items>",
+      "Printed before the steps that move or undo these things or kinds.",
+      `warn caution "Sharp edge." on shim`,
+    ],
   ]),
   ...core("tool", [
     ["kind", "<label>", "What it is.", `kind torque-wrench`],

@@ -10,8 +10,12 @@ export const wordsHazard: readonly Entry[] = [
     ["pressure", "<pressure>", "Pressure.", `pressure 16 bar`],
     ["temperature", "<temperature>", "Highest or lowest temperature.", `temperature 85 °C`],
     ["mass", "<mass>", "Mass that can fall.", `mass 48 kg`],
-    ["precaution", "<kind:precaution> (behind <items> | <string> | wait <time> | with <name> | <any> | at [least | most] <any> | back <string>)*",
-      "What is done against it, in this order.", `precaution lock-out "Lock it." back "Take off your own lock."`],
+    [
+      "precaution",
+      "<kind:precaution> (behind <items> | <string> | wait <time> | with <name> | <any> | at [least | most] <any> | back <string>)*",
+      "What is done against it, in this order.",
+      `precaution lock-out "Lock it." back "Take off your own lock."`,
+    ],
     ["wear", "<names>", "What to wear.", `wear gloves, face-shield`],
   ]),
   ...real("hazard", [

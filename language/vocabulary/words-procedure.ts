@@ -4,27 +4,64 @@ import { core, real, type Entry } from "./entry.ts";
 
 export const wordsProcedure: readonly Entry[] = [
   ...core("procedure", [
-    ["aim", "(all (apart | in) | none | <items> (off | apart)) [except <items>]", "What is off or apart at the end.", `aim pack, motor off`],
+    [
+      "aim",
+      "(all (apart | in) | none | <items> (off | apart)) [except <items>]",
+      "What is off or apart at the end.",
+      `aim pack, motor off`,
+    ],
     ["crew", "<count>", "How many work on it.", `crew 2`],
     ["video", "<string>", "The recording.", `video "films/seal.mp4"`],
     ["finish", "", "What is done after refitting.", `finish { }`, "finish"],
   ]),
   ...real("procedure", [
-    ["needs", "(<names> | <string>) [then <string>]", "What must have been done before.", `needs "Engine on the stand"`],
-    ["starts", "(without <some> | drained <names> | with <kind:precaution> <name> | on bench)", "What is not as usual at the start.", `starts without 1 of cover-bolts`],
-    ["leaves", "(out <some> | finger-tight <some> | off <items> | drained <names> | turned <name>) [<string>] [until <name>]",
-      "What is not as it was at the end.", `leaves finger-tight strap-bolts until ignition-refit`],
-    ["task", "<id> [<string>] does <names>", "Some of the steps, done alone.", `task seal-only "Change the seal only" does make-dead, brake`],
+    [
+      "needs",
+      "(<names> | <string>) [then <string>]",
+      "What must have been done before.",
+      `needs "Engine on the stand"`,
+    ],
+    [
+      "starts",
+      "(without <some> | drained <names> | with <kind:precaution> <name> | on bench)",
+      "What is not as usual at the start.",
+      `starts without 1 of cover-bolts`,
+    ],
+    [
+      "leaves",
+      "(out <some> | finger-tight <some> | off <items> | drained <names> | turned <name>) [<string>] [until <name>]",
+      "What is not as it was at the end.",
+      `leaves finger-tight strap-bolts until ignition-refit`,
+    ],
+    [
+      "task",
+      "<id> [<string>] does <names>",
+      "Some of the steps, done alone.",
+      `task seal-only "Change the seal only" does make-dead, brake`,
+    ],
   ]),
   ...core("procedure refit", [["step", "[<id>] [<string>]", "One step.", `step "Take the brake off" { }`, "step"]]),
-  ...core("procedure step", [["refit", "[by <name>]", "What the refit does beyond, or other than, the reverse.", `refit { }`, "refit?"]]),
+  ...core("procedure step", [
+    ["refit", "[by <name>]", "What the refit does beyond, or other than, the reverse.", `refit { }`, "refit?"],
+  ]),
   ...real("procedure refit", [["base", "<name>", "Built up on this part.", `base gearbox-case`]]),
   ...core("procedure step refit finish", [
-    ["do", "(<name> [on <item>] | <string>) [<place>]", "Another procedure, a step again, or a plain act in words.", `do g4-strip on gearbox`],
+    [
+      "do",
+      "(<name> [on <item>] | <string>) [<place>]",
+      "Another procedure, a step again, or a plain act in words.",
+      `do g4-strip on gearbox`,
+    ],
     ["note", "<string>", "For the reader.", `note "The second nut is hidden."`],
   ]),
   ...real("procedure step refit finish", [
-    ["repeat", "(for <span> | from <name>)", "The same for each of these pieces; or back to a step.", `repeat for left, right { }`, "same?"],
+    [
+      "repeat",
+      "(for <span> | from <name>)",
+      "The same for each of these pieces; or back to a step.",
+      `repeat for left, right { }`,
+      "same?",
+    ],
     ["optional", "[<string>]", "Done or not, as found.", `optional "if required" { }`, "same"],
     ["either", "", "A free choice, with the `or` blocks that follow.", `either { }`, "same"],
     ["or", "", "The other choice.", `or { }`, "same"],

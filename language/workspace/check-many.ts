@@ -21,24 +21,38 @@ export interface ManyOptions {
 }
 
 export function checkMany(world: World, roots: readonly string[], options: ManyOptions = {}): Surveyed {
-  const { settings = defaultSettings, between, unknowns } = options, sorted = [...new Set(roots)].sort(), asked = new Set(sorted);
-  const raw: Raw[] = [], units: UnitSummary[] = [], builds = new Map<string, readonly Build[]>(), texts = new Map<string, string>(), allowing = new Map<string, SourceFile>();
-  const unreadable: { path: string; says: string }[] = [], complete = new Set<string>(), trees: TreeCache = new Map(), told = new Set<string>();
+  const { settings = defaultSettings, between, unknowns } = options,
+    sorted = [...new Set(roots)].sort(),
+    asked = new Set(sorted);
+  const raw: Raw[] = [],
+    units: UnitSummary[] = [],
+    builds = new Map<string, readonly Build[]>(),
+    texts = new Map<string, string>(),
+    allowing = new Map<string, SourceFile>();
+  const unreadable: { path: string; says: string }[] = [],
+    complete = new Set<string>(),
+    trees: TreeCache = new Map(),
+    told = new Set<string>();
   let procedures = 0;
   // Files that are only used come last, each once, as if they had been asked for.
-  const queue = [...sorted], queued = new Set(queue);
+  const queue = [...sorted],
+    queued = new Set(queue);
   for (let i = 0; i < queue.length; i++) {
     const path = queue[i]!;
     between?.(i, queue.length);
     // Trees stay of files that others use alone; the rest goes with its load.
-    const read: TreeCache = new Map(), project = loadProject(world, [path], { get: (one) => trees.get(one), set: (one, tree) => read.set(one, tree) });
+    const read: TreeCache = new Map(),
+      project = loadProject(world, [path], { get: (one) => trees.get(one), set: (one, tree) => read.set(one, tree) });
     const file = project.files.get(path);
     unreadable.push(...project.unreadable);
     for (const other of project.files.keys()) {
       if (other === path) continue;
       const tree = read.get(other);
       if (tree) trees.set(other, tree);
-      if (!queued.has(other)) { queued.add(other); queue.push(other); }
+      if (!queued.has(other)) {
+        queued.add(other);
+        queue.push(other);
+      }
     }
     if (!file) continue;
     texts.set(path, file.text);
@@ -47,11 +61,20 @@ export function checkMany(world: World, roots: readonly string[], options: ManyO
     units.push(...result.units);
     for (const [unit, list] of result.builds) builds.set(unit, list);
     procedures += new Set(result.performances.map((p) => p.procedure.id)).size;
-    if (unknowns) for (const { model } of result.performances) if (!told.has(model.unit)) { told.add(model.unit); unknowns.push(...unknownsOfModel(model)); }
+    if (unknowns)
+      for (const { model } of result.performances)
+        if (!told.has(model.unit)) {
+          told.add(model.unit);
+          unknowns.push(...unknownsOfModel(model));
+        }
     if (allowsOf(file).length > 0) allowing.set(path, file);
     if (asked.has(path) && file.tree.errors.length === 0) complete.add(path);
   }
   const merged = mergeFindings(raw, (unit) => builds.get(unit) ?? []);
-  const allowed = applyAllows(merged, allowing, { check: allChecks().byCode, severity: (check) => severityOf(check, settings, undefined), complete: (file) => complete.has(file.path) });
+  const allowed = applyAllows(merged, allowing, {
+    check: allChecks().byCode,
+    severity: (check) => severityOf(check, settings, undefined),
+    complete: (file) => complete.has(file.path),
+  });
   return { findings: allowed.findings.sort(byPlace), allows: allowed.used, units, unreadable, texts, procedures };
 }

@@ -82,13 +82,20 @@ interface FileResult {
 
 /** Checks the files asked for and all that they use. Never throws for what stands in a file. */
 export function checkProject(world: World, roots: readonly string[], options: CheckOptions = {}): Checked {
-  const { settings = defaultSettings, memo = newMemo(), between } = options, project = loadProject(world, roots, memo.trees), context = { project, settings, world };
-  const raw: Raw[] = [], performances: Performance[] = [], units: UnitSummary[] = [], builds = new Map<string, readonly Build[]>();
+  const { settings = defaultSettings, memo = newMemo(), between } = options,
+    project = loadProject(world, roots, memo.trees),
+    context = { project, settings, world };
+  const raw: Raw[] = [],
+    performances: Performance[] = [],
+    units: UnitSummary[] = [],
+    builds = new Map<string, readonly Build[]>();
   let done = 0;
   for (const file of project.files.values()) {
     between?.(done++, project.files.size);
-    const from = treesSeen(project, file), kept = memo.files.get(file.path);
-    const result = kept && kept.settings === settings && isSame(kept.from, from) ? kept : performFile(file, from, context);
+    const from = treesSeen(project, file),
+      kept = memo.files.get(file.path);
+    const result =
+      kept && kept.settings === settings && isSame(kept.from, from) ? kept : performFile(file, from, context);
     memo.files.set(file.path, result);
     for (const one of checkFile(allChecks(), file, context)) raw.push(one);
     for (const one of result.raw) raw.push(one);
@@ -96,28 +103,43 @@ export function checkProject(world: World, roots: readonly string[], options: Ch
     units.push(...result.units);
     for (const [unit, list] of result.builds) builds.set(unit, list);
   }
-  const merged = mergeFindings(raw, (unit) => builds.get(unit) ?? []), asked = new Set(project.roots);
+  const merged = mergeFindings(raw, (unit) => builds.get(unit) ?? []),
+    asked = new Set(project.roots);
   const { findings, used } = applyAllows(merged, project.files, {
-    check: allChecks().byCode, severity: (check) => severityOf(check, settings, undefined),
+    check: allChecks().byCode,
+    severity: (check) => severityOf(check, settings, undefined),
     // A library that is only used may allow what other procedures than these find; a file with mistakes of form was not all performed.
     complete: (file) => asked.has(file.path) && file.tree.errors.length === 0,
   });
   return {
-    project, findings: findings.sort(byPlace), allows: used, performances, units, unreadable: project.unreadable,
-    texts: new Map([...project.files.values()].map((file) => [file.path, file.text])), procedures: new Set(performances.map((p) => `${p.procedure.at.file} ${p.procedure.id}`)).size,
+    project,
+    findings: findings.sort(byPlace),
+    allows: used,
+    performances,
+    units,
+    unreadable: project.unreadable,
+    texts: new Map([...project.files.values()].map((file) => [file.path, file.text])),
+    procedures: new Set(performances.map((p) => `${p.procedure.at.file} ${p.procedure.id}`)).size,
   };
 }
 
 /** Everything found in one file of a project, nothing kept. */
-export function checkOneFile(file: SourceFile, context: CheckContext): Pick<FileResult, "raw" | "performances" | "units" | "builds"> {
+export function checkOneFile(
+  file: SourceFile,
+  context: CheckContext,
+): Pick<FileResult, "raw" | "performances" | "units" | "builds"> {
   const result = performFile(file, [], context);
   return { ...result, raw: [...checkFile(allChecks(), file, context), ...result.raw] };
 }
 
 /** Builds and performs what a file declares, in each build. */
 function performFile(file: SourceFile, from: readonly Tree[], context: CheckContext): FileResult {
-  const { project, settings } = context, raw: Raw[] = [], performances: Performance[] = [], units: UnitSummary[] = [];
-  const builds = new Map<string, readonly Build[]>(), models = new Map<string, Model | undefined>();
+  const { project, settings } = context,
+    raw: Raw[] = [],
+    performances: Performance[] = [],
+    units: UnitSummary[] = [];
+  const builds = new Map<string, readonly Build[]>(),
+    models = new Map<string, Model | undefined>();
   const buildsIn = (unit: string): readonly Build[] => {
     let list = builds.get(unit);
     if (!list) builds.set(unit, (list = buildsOf(project, file.path, unit)));
@@ -131,11 +153,21 @@ function performFile(file: SourceFile, from: readonly Tree[], context: CheckCont
   for (const declaration of file.declarations) {
     if (declaration.word === "unit") {
       const all = buildsIn(declaration.id);
-      for (const build of all) { const model = modelIn(declaration.id, build); if (model) raw.push(...checkModel(allChecks(), model, context)); }
+      for (const build of all) {
+        const model = modelIn(declaration.id, build);
+        if (model) raw.push(...checkModel(allChecks(), model, context));
+      }
       units.push(summaryOf(declaration, modelIn(declaration.id, all[0]!), all.length));
     } else if (declaration.word === "procedure") {
       const unit = unitNamed(project, file.path, declaration);
-      if (unit === undefined || project.seen(file.path).get(declaration.id)?.find((d) => d.word === "procedure") !== declaration) continue;
+      if (
+        unit === undefined ||
+        project
+          .seen(file.path)
+          .get(declaration.id)
+          ?.find((d) => d.word === "procedure") !== declaration
+      )
+        continue;
       for (const build of buildsIn(unit)) {
         const model = modelIn(unit, build);
         if (!model?.procedures.has(declaration.id)) continue;
@@ -150,7 +182,8 @@ function performFile(file: SourceFile, from: readonly Tree[], context: CheckCont
 
 /** The trees of a file and of all that it uses, directly or not, in the order in which they are reached. */
 function treesSeen(project: Project, file: SourceFile): Tree[] {
-  const reached = new Set<string>([file.path]), trees: Tree[] = [];
+  const reached = new Set<string>([file.path]),
+    trees: Tree[] = [];
   for (const path of reached) {
     const one = project.files.get(path);
     if (!one) continue;
@@ -160,23 +193,40 @@ function treesSeen(project: Project, file: SourceFile): Tree[] {
   return trees;
 }
 
-const isSame = (a: readonly Tree[], b: readonly Tree[]): boolean => a.length === b.length && a.every((tree, i) => tree === b[i]);
+const isSame = (a: readonly Tree[], b: readonly Tree[]): boolean =>
+  a.length === b.length && a.every((tree, i) => tree === b[i]);
 
 export const byPlace = (a: Finding, b: Finding): number =>
-  a.at.file !== b.at.file ? (a.at.file < b.at.file ? -1 : 1) : a.at.start - b.at.start || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
+  a.at.file !== b.at.file
+    ? a.at.file < b.at.file
+      ? -1
+      : 1
+    : a.at.start - b.at.start || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
 
 /** The unit that a procedure is for, if the file sees it. */
 function unitNamed(project: Project, file: string, declaration: Declaration): string | undefined {
-  const args = declaration.item.arguments.filter((a) => a.slot === "name" && !a.declares), last = args[args.length - 1];
+  const args = declaration.item.arguments.filter((a) => a.slot === "name" && !a.declares),
+    last = args[args.length - 1];
   const id = last && project.files.get(file)!.tree.scan.tokens[last.first]!.text;
-  return id !== undefined && project.seen(file).get(id)?.some((d) => d.word === "unit") ? id : undefined;
+  return id !== undefined &&
+    project
+      .seen(file)
+      .get(id)
+      ?.some((d) => d.word === "unit")
+    ? id
+    : undefined;
 }
 
 function summaryOf(declaration: Declaration, model: Model | undefined, builds: number): UnitSummary {
-  const declared = new Set(model?.hazards.map((h) => h.kind) ?? []), parts = model?.parts ?? [];
+  const declared = new Set(model?.hazards.map((h) => h.kind) ?? []),
+    parts = model?.parts ?? [];
   return {
-    unit: declaration.id, title: declaration.name, file: declaration.file, builds,
+    unit: declaration.id,
+    title: declaration.name,
+    file: declaration.file,
+    builds,
     notConsidered: Object.keys(hazardKinds).filter((kind) => !declared.has(kind) && !model?.dismissed.has(kind)),
-    parts: parts.length, massesMissing: parts.filter((part) => part.mass === undefined).length,
+    parts: parts.length,
+    massesMissing: parts.filter((part) => part.mass === undefined).length,
   };
 }

@@ -11,44 +11,98 @@ import { defaultSettings, type Settings } from "./settings.ts";
 
 const severity = z.enum(["error", "warning", "question", "hint", "off"]);
 
-export const settingsSchema = z.strictObject({
-  $schema: z.string().optional().describe("For editors: where this schema lies."),
-  severity: z.record(z.string().regex(/^[a-z][a-z-]*\/[a-z][a-z-]*$/, "a code such as sequence/blocked"), severity).optional()
-    .describe("Weight of a check by its code. Those of hazard/ and lift/ can be made stricter only."),
-  assumptions: z.record(z.string(), z.union([z.number(), z.string()])).optional().describe("What the figures assume where nobody says: friction-thread, friction-head, …"),
-  system: z.enum(["metric", "us"]).optional().describe("Units shown first in outputs."),
-}).meta({ title: "Settings of a project of procedures", description: "stripdown.json, in the top folder of the project." });
+export const settingsSchema = z
+  .strictObject({
+    $schema: z.string().optional().describe("For editors: where this schema lies."),
+    severity: z
+      .record(z.string().regex(/^[a-z][a-z-]*\/[a-z][a-z-]*$/, "a code such as sequence/blocked"), severity)
+      .optional()
+      .describe("Weight of a check by its code. Those of hazard/ and lift/ can be made stricter only."),
+    assumptions: z
+      .record(z.string(), z.union([z.number(), z.string()]))
+      .optional()
+      .describe("What the figures assume where nobody says: friction-thread, friction-head, …"),
+    system: z.enum(["metric", "us"]).optional().describe("Units shown first in outputs."),
+  })
+  .meta({
+    title: "Settings of a project of procedures",
+    description: "stripdown.json, in the top folder of the project.",
+  });
 
-export type ReadSettings = { readonly settings: Settings; readonly findings: readonly Finding[] } | { readonly problem: string };
+export type ReadSettings =
+  { readonly settings: Settings; readonly findings: readonly Finding[] } | { readonly problem: string };
 
 /** Settings from the text of `stripdown.json`, with a finding for each code in it that has no effect; or the first thing wrong with it, in words. */
 export function readSettings(text: string, path: string): ReadSettings {
   let value: unknown;
-  try { value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text); } catch { return { problem: "it is no JSON: look for a missing comma, quote or bracket" }; }
+  try {
+    value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
+  } catch {
+    return { problem: "it is no JSON: look for a missing comma, quote or bracket" };
+  }
   const parsed = settingsSchema.safeParse(value);
   if (!parsed.success) {
-    const issue = parsed.error.issues[0]!, where = issue.path.join(".");
+    const issue = parsed.error.issues[0]!,
+      where = issue.path.join(".");
     return { problem: `${where === "" ? "" : `${where}: `}${issue.message}` };
   }
-  const { severity: weights = {}, assumptions = {}, system = "metric" } = parsed.data, table = allChecks();
+  const { severity: weights = {}, assumptions = {}, system = "metric" } = parsed.data,
+    table = allChecks();
   const findings = [
-    ...Object.keys(weights).sort().flatMap((code) => judged(code, weights[code]!, table, text, path)),
-    ...assumptionsFrom(assumptions).problems.map(({ name, says }): Finding => ({ code: "settings/assumption", severity: "warning", says, at: placeOf(name, text, path), because: [], fixes: [], builds: [] })),
+    ...Object.keys(weights)
+      .sort()
+      .flatMap((code) => judged(code, weights[code]!, table, text, path)),
+    ...assumptionsFrom(assumptions).problems.map(({ name, says }): Finding => ({
+      code: "settings/assumption",
+      severity: "warning",
+      says,
+      at: placeOf(name, text, path),
+      because: [],
+      fixes: [],
+      builds: [],
+    })),
   ];
   return { settings: { ...defaultSettings, severity: weights, assumptions, system }, findings };
 }
 
 /** A code that is no check, or that cannot be made as mild as this asks. */
-function judged(code: string, wanted: keyof typeof severity.enum, table: CheckTable, text: string, path: string): Finding[] {
-  const check = table.byCode(code), at = placeOf(code, text, path);
-  const finding = (of: string, says: string, because: string[]): Finding =>
-    ({ code: of, severity: "warning", says, at, because: because.map((one) => ({ says: one })), fixes: [], builds: [] });
+function judged(
+  code: string,
+  wanted: keyof typeof severity.enum,
+  table: CheckTable,
+  text: string,
+  path: string,
+): Finding[] {
+  const check = table.byCode(code),
+    at = placeOf(code, text, path);
+  const finding = (of: string, says: string, because: string[]): Finding => ({
+    code: of,
+    severity: "warning",
+    says,
+    at,
+    because: because.map((one) => ({ says: one })),
+    fixes: [],
+    builds: [],
+  });
   if (!check) {
-    const near = nearestWords(code, table.all.map((one) => one.code));
-    return [finding("settings/unknown-code", `${code} is no check${near.length > 0 ? `: did you mean ${near.join(" or ")}?` : ""}`, [])];
+    const near = nearestWords(
+      code,
+      table.all.map((one) => one.code),
+    );
+    return [
+      finding(
+        "settings/unknown-code",
+        `${code} is no check${near.length > 0 ? `: did you mean ${near.join(" or ")}?` : ""}`,
+        [],
+      ),
+    ];
   }
   if (!isGuarded(code) || weight(wanted) >= weight(check.severity)) return [];
-  return [finding("settings/only-stricter", `${code} stays ${article(check.severity)}: it cannot be made milder`, [`the settings ask for ${wanted}`])];
+  return [
+    finding("settings/only-stricter", `${code} stays ${article(check.severity)}: it cannot be made milder`, [
+      `the settings ask for ${wanted}`,
+    ]),
+  ];
 }
 
 /** Where a key stands in the text, with its quotes. */

@@ -5,16 +5,29 @@ import { fastenerKinds, kindIn } from "../tables/index.ts";
 
 /** One line for each kind of figure that is missing in a unit. */
 export function unknownsOfModel(model: Model): string[] {
-  const fasteners = model.ties.filter((tie) => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned === true), lines: string[] = [];
+  const fasteners = model.ties.filter((tie) => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned === true),
+    lines: string[] = [];
   const say = (what: string, gives: string, names: readonly string[]): void => {
     if (names.length === 0) return;
     const first = `${[...new Set(names)].slice(0, 12).join(", ")}${names.length > 12 ? " …" : ""}`;
     lines.push(`${model.title}: ${what} not given for ${names.length}: ${first}. It would let the tool check ${gives}`);
   };
   const names = (ties: readonly Tie[]): string[] => ties.map((tie) => tie.name);
-  say("mass", "lifts, hoists and what may fall", model.parts.filter((part) => part.mass === undefined).map((part) => part.name));
+  say(
+    "mass",
+    "lifts, hoists and what may fall",
+    model.parts.filter((part) => part.mass === undefined).map((part) => part.name),
+  );
   say("thread size", "the spanner, the torque and the length", names(fasteners.filter((tie) => !tie.size)));
-  say("strength class", "the torque against the yield of the thread", names(fasteners.filter((tie) => tie.size && tie.propertyClass === undefined && tie.grade === undefined)));
-  say("torque", "the torque against thread and wrench", names(fasteners.filter((tie) => tie.torques.length === 0 && tie.stages.length === 0)));
+  say(
+    "strength class",
+    "the torque against the yield of the thread",
+    names(fasteners.filter((tie) => tie.size && tie.propertyClass === undefined && tie.grade === undefined)),
+  );
+  say(
+    "torque",
+    "the torque against thread and wrench",
+    names(fasteners.filter((tie) => tie.torques.length === 0 && tie.stages.length === 0)),
+  );
   return lines;
 }

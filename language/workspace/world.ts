@@ -3,7 +3,12 @@
 
 export interface World {
   /** The text of a file; `missing` where there is none; a problem in trade words where it cannot be read as text (binary, not UTF-8, too large, no permission). */
-  read(path: string): { readonly text: string } | { readonly problem: "missing" } | { readonly problem: "unreadable"; readonly says: string };
+  read(
+    path: string,
+  ):
+    | { readonly text: string }
+    | { readonly problem: "missing" }
+    | { readonly problem: "unreadable"; readonly says: string };
   /** Is there such a file (a picture, a video)? */
   exists(path: string): boolean;
   /** Is the path, links resolved, inside the project: the folder of `stripdown.json`, else the one given? */

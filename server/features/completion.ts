@@ -1,70 +1,132 @@
 // Proposals for what is being typed; a name from a library that the file does not use yet brings its `use` line along.
 
-import { CompletionItemKind, InsertTextFormat, MarkupKind, type CompletionItem, type CompletionList, type Range,
-  type TextEdit as LspEdit } from "vscode-languageserver";
+import {
+  CompletionItemKind,
+  InsertTextFormat,
+  MarkupKind,
+  type CompletionItem,
+  type CompletionList,
+  type Range,
+  type TextEdit as LspEdit,
+} from "vscode-languageserver";
 import { completionAt, relativeTo, slotAt, useLine, type Proposal } from "../../language/index.ts";
 import { feature } from "../feature.ts";
 import type { Looked, Session } from "../session.ts";
 import { isBelow } from "../uris.ts";
 
 const kinds: Readonly<Record<string, CompletionItemKind>> = {
-  part: CompletionItemKind.Field, fastener: CompletionItemKind.Property, joint: CompletionItemKind.Interface, fluid: CompletionItemKind.Variable,
-    hazard: CompletionItemKind.Event, tool: CompletionItemKind.Module,
-  consumable: CompletionItemKind.Value, procedure: CompletionItemKind.Function, step: CompletionItemKind.Method, position: CompletionItemKind.EnumMember,
-    unit: CompletionItemKind.Class,
+  part: CompletionItemKind.Field,
+  fastener: CompletionItemKind.Property,
+  joint: CompletionItemKind.Interface,
+  fluid: CompletionItemKind.Variable,
+  hazard: CompletionItemKind.Event,
+  tool: CompletionItemKind.Module,
+  consumable: CompletionItemKind.Value,
+  procedure: CompletionItemKind.Function,
+  step: CompletionItemKind.Method,
+  position: CompletionItemKind.EnumMember,
+  unit: CompletionItemKind.Class,
 };
 
 export default feature({
   name: "completion",
-  abilities: () => ({ completionProvider: { triggerCharacters: [" ", ",", "\"", "/"], resolveProvider: false,
-    completionItem: { labelDetailsSupport: true } } }),
+  abilities: () => ({
+    completionProvider: {
+      triggerCharacters: [" ", ",", '"', "/"],
+      resolveProvider: false,
+      completionItem: { labelDetailsSupport: true },
+    },
+  }),
   start(session, answer) {
-    session.connection.onCompletion(answer("Completion", ({ textDocument: { uri }, position, context }): CompletionList => {
-      const looked = session.look(uri);
-      if (!looked) return { isIncomplete: false, items: [] };
-      const { checked, file } = looked, offset = session.offset(file, position), paths = pathItems(session, looked, offset);
-      if (paths) return { isIncomplete: false, items: paths };
-      // A quote or a stroke asks for paths alone.
-      if (context?.triggerCharacter === "\"" || context?.triggerCharacter === "/") return { isIncomplete: false, items: [] };
-      const { from, proposals } = completionAt(checked, file, offset);
-      const range = session.range(checked, { file: file.path, start: from, end: offset });
-      return { isIncomplete: false, items: proposals.map((one) => item(session, looked, one, range)) };
-    }));
+    session.connection.onCompletion(
+      answer("Completion", ({ textDocument: { uri }, position, context }): CompletionList => {
+        const looked = session.look(uri);
+        if (!looked) return { isIncomplete: false, items: [] };
+        const { checked, file } = looked,
+          offset = session.offset(file, position),
+          paths = pathItems(session, looked, offset);
+        if (paths) return { isIncomplete: false, items: paths };
+        // A quote or a stroke asks for paths alone.
+        if (context?.triggerCharacter === '"' || context?.triggerCharacter === "/")
+          return { isIncomplete: false, items: [] };
+        const { from, proposals } = completionAt(checked, file, offset);
+        const range = session.range(checked, { file: file.path, start: from, end: offset });
+        return { isIncomplete: false, items: proposals.map((one) => item(session, looked, one, range)) };
+      }),
+    );
   },
 });
 
 function item(session: Session, { checked, file }: Looked, one: Proposal, range: Range): CompletionItem {
-  const snippets = session.client.textDocument?.completion?.completionItem?.snippetSupport === true, text = snippets && one.snippet !== undefined
-    ? one.snippet : one.label;
-  const kind = one.is === "word" ? (one.snippet === undefined ? CompletionItemKind.Keyword : CompletionItemKind.Snippet) : one.is === "unit"
-    ? CompletionItemKind.Unit : one.is === "kind" ? CompletionItemKind.EnumMember : one.is === "file" ? CompletionItemKind.File : kinds[one.of] ??
-      CompletionItemKind.Text;
+  const snippets = session.client.textDocument?.completion?.completionItem?.snippetSupport === true,
+    text = snippets && one.snippet !== undefined ? one.snippet : one.label;
+  const kind =
+    one.is === "word"
+      ? one.snippet === undefined
+        ? CompletionItemKind.Keyword
+        : CompletionItemKind.Snippet
+      : one.is === "unit"
+        ? CompletionItemKind.Unit
+        : one.is === "kind"
+          ? CompletionItemKind.EnumMember
+          : one.is === "file"
+            ? CompletionItemKind.File
+            : (kinds[one.of] ?? CompletionItemKind.Text);
   return {
-    label: one.label, kind, ...(one.detail === "" ? {} : { detail: one.detail }), sortText: `${String(one.rank).padStart(3, "0")}${one.label}`,
+    label: one.label,
+    kind,
+    ...(one.detail === "" ? {} : { detail: one.detail }),
+    sortText: `${String(one.rank).padStart(3, "0")}${one.label}`,
     // A client matches what is typed against this text: the other names of the trade stand in it.
-    filterText: [one.label, ...one.also].join(" "), textEdit: { range, newText: text },
-      ...(text !== one.label ? { insertTextFormat: InsertTextFormat.Snippet } : {}),
+    filterText: [one.label, ...one.also].join(" "),
+    textEdit: { range, newText: text },
+    ...(text !== one.label ? { insertTextFormat: InsertTextFormat.Snippet } : {}),
     ...(one.about === "" ? {} : { documentation: { kind: MarkupKind.Markdown, value: one.about } }),
-    ...(one.use === undefined ? {} : { additionalTextEdits: [edit(session, checked, useLine(file, one.use))],
-      labelDetails: { description: `use ${one.use.slice(one.use.lastIndexOf("/") + 1)}` } }),
+    ...(one.use === undefined
+      ? {}
+      : {
+          additionalTextEdits: [edit(session, checked, useLine(file, one.use))],
+          labelDetails: { description: `use ${one.use.slice(one.use.lastIndexOf("/") + 1)}` },
+        }),
   };
 }
 
-const edit = (session: Session, checked: Looked["checked"], { file, start, end, text }: { file: string; start: number; end: number;
-  text: string }): LspEdit => ({ range: session.range(checked, { file, start, end }), newText: text });
+const edit = (
+  session: Session,
+  checked: Looked["checked"],
+  { file, start, end, text }: { file: string; start: number; end: number; text: string },
+): LspEdit => ({ range: session.range(checked, { file, start, end }), newText: text });
 
 /** Files that a `use`, a photo or a video may name; undefined where no such text stands. */
 function pathItems(session: Session, { file, checked, project }: Looked, offset: number): CompletionItem[] | undefined {
-  const slot = slotAt(file.tree, offset), token = slot?.text, word = slot?.item?.entry?.word;
+  const slot = slotAt(file.tree, offset),
+    token = slot?.text,
+    word = slot?.item?.entry?.word;
   if (!token || !slot?.item || (word !== "use" && word !== "photo" && word !== "video")) return undefined;
   const first = file.tree.scan.tokens[slot.item.first + 1];
   if (first !== token) return [];
-  const endings = word === "use" ? [".strip"] : word === "photo" ? [".jpg", ".jpeg", ".png", ".svg", ".webp", ".gif"] : [".mp4", ".webm", ".mov"];
-  const open = token.startOffset + 1, close = token.image.length > 1 && token.image.endsWith('"') ? token.endOffset! : token.endOffset! + 1;
-  return endings.flatMap((ending) => session.files.list(project.folder, ending)).filter((path) => path !== file.path &&
-    isBelow(path, project.folder)).map((path): CompletionItem => {
-    const text = relativeTo(file.path, path);
-    return { label: text, kind: CompletionItemKind.File, filterText: text, sortText: `${String(text.split("../").length).padStart(2, "0")}${text}`,
-      textEdit: { range: session.range(checked, { file: file.path, start: open, end: Math.max(offset, close) }), newText: text } };
-  });
+  const endings =
+    word === "use"
+      ? [".strip"]
+      : word === "photo"
+        ? [".jpg", ".jpeg", ".png", ".svg", ".webp", ".gif"]
+        : [".mp4", ".webm", ".mov"];
+  const open = token.startOffset + 1,
+    close = token.image.length > 1 && token.image.endsWith('"') ? token.endOffset! : token.endOffset! + 1;
+  return endings
+    .flatMap((ending) => session.files.list(project.folder, ending))
+    .filter((path) => path !== file.path && isBelow(path, project.folder))
+    .map((path): CompletionItem => {
+      const text = relativeTo(file.path, path);
+      return {
+        label: text,
+        kind: CompletionItemKind.File,
+        filterText: text,
+        sortText: `${String(text.split("../").length).padStart(2, "0")}${text}`,
+        textEdit: {
+          range: session.range(checked, { file: file.path, start: open, end: Math.max(offset, close) }),
+          newText: text,
+        },
+      };
+    });
 }

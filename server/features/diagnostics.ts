@@ -2,8 +2,13 @@
 // rest of the folder after it.
 
 import {
-  DiagnosticRefreshRequest, DiagnosticSeverity, DiagnosticTag, DocumentDiagnosticReportKind, type Diagnostic, type DocumentDiagnosticReport,
-    type WorkspaceDocumentDiagnosticReport,
+  DiagnosticRefreshRequest,
+  DiagnosticSeverity,
+  DiagnosticTag,
+  DocumentDiagnosticReportKind,
+  type Diagnostic,
+  type DocumentDiagnosticReport,
+  type WorkspaceDocumentDiagnosticReport,
 } from "vscode-languageserver";
 import type { Checked, Finding } from "../../language/index.ts";
 import { changedNotification, checkScheme } from "../../shared/protocol.ts";
@@ -12,24 +17,48 @@ import type { Project } from "../project.ts";
 import type { Session } from "../session.ts";
 import { uriOf } from "../uris.ts";
 
-const severities = { error: DiagnosticSeverity.Error, warning: DiagnosticSeverity.Warning, question: DiagnosticSeverity.Information,
-  hint: DiagnosticSeverity.Hint } as const;
+const severities = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  question: DiagnosticSeverity.Information,
+  hint: DiagnosticSeverity.Hint,
+} as const;
 /** So many links of a chain are shown beside the finding. */
 const mostRelated = 20;
 
 export function diagnosticOf(session: Session, checked: Checked, finding: Finding): Diagnostic {
-  const related = finding.because.filter((link) => link.at !== undefined).slice(0, mostRelated), where = finding.builds.length > 0
-    ? ` (${finding.builds.slice(0, 3).join("; ")}${finding.builds.length > 3 ? " …" : ""})` : "";
+  const related = finding.because.filter((link) => link.at !== undefined).slice(0, mostRelated),
+    where =
+      finding.builds.length > 0
+        ? ` (${finding.builds.slice(0, 3).join("; ")}${finding.builds.length > 3 ? " …" : ""})`
+        : "";
   // What has no place of its own follows the sentence.
-  const more = finding.because.filter((link) => link.at === undefined).slice(0, 8).map((link) => `\n  ${link.says}`).join("");
+  const more = finding.because
+    .filter((link) => link.at === undefined)
+    .slice(0, 8)
+    .map((link) => `\n  ${link.says}`)
+    .join("");
   return {
-    range: session.range(checked, finding.at), severity: severities[finding.severity], source: "stripdown", code: finding.code,
-      message: `${finding.says}${where}${more}`,
-    ...(session.client.workspace?.textDocumentContent ? { codeDescription: { href: `${checkScheme}:/${finding.code}.md` } } : {}),
+    range: session.range(checked, finding.at),
+    severity: severities[finding.severity],
+    source: "stripdown",
+    code: finding.code,
+    message: `${finding.says}${where}${more}`,
+    ...(session.client.workspace?.textDocumentContent
+      ? { codeDescription: { href: `${checkScheme}:/${finding.code}.md` } }
+      : {}),
     ...(finding.tag === "unused" ? { tags: [DiagnosticTag.Unnecessary] } : {}),
     ...(related.length > 0 && session.client.textDocument?.publishDiagnostics?.relatedInformation !== false
-      ? { relatedInformation: related.map(({ says, at }) => ({ location: session.location(checked, at!), message: says })) } : {}),
-    ...(finding.fixes.length > 0 ? { data: { fixes: finding.fixes.map(({ title, certain }) => ({ title, certain })) } } : {}),
+      ? {
+          relatedInformation: related.map(({ says, at }) => ({
+            location: session.location(checked, at!),
+            message: says,
+          })),
+        }
+      : {}),
+    ...(finding.fixes.length > 0
+      ? { data: { fixes: finding.fixes.map(({ title, certain }) => ({ title, certain })) } }
+      : {}),
   };
 }
 
@@ -38,24 +67,42 @@ export function diagnosticsFor(session: Session, project: Project, checked: Chec
   const own = project.settingsFile();
   if (own?.path === path) {
     const whole = { file: path, start: 0, end: 0 };
-    return [...(own.problem === undefined ? [] : [{ range: session.range(checked, whole), severity: DiagnosticSeverity.Error, source: "stripdown",
-      message: `These settings are not read: ${own.problem}` }]),
-      ...own.findings.map((finding) => diagnosticOf(session, checked, finding))];
+    return [
+      ...(own.problem === undefined
+        ? []
+        : [
+            {
+              range: session.range(checked, whole),
+              severity: DiagnosticSeverity.Error,
+              source: "stripdown",
+              message: `These settings are not read: ${own.problem}`,
+            },
+          ]),
+      ...own.findings.map((finding) => diagnosticOf(session, checked, finding)),
+    ];
   }
-  return checked.findings.filter((finding) => finding.at.file === path).map((finding) => diagnosticOf(session, checked, finding));
+  return checked.findings
+    .filter((finding) => finding.at.file === path)
+    .map((finding) => diagnosticOf(session, checked, finding));
 }
 
 export default feature({
   name: "findings",
-  abilities: (session) => (pulls(session) ? { diagnosticProvider: { identifier: "stripdown", interFileDependencies: true, workspaceDiagnostics: true } } : {}),
+  abilities: (session) =>
+    pulls(session)
+      ? { diagnosticProvider: { identifier: "stripdown", interFileDependencies: true, workspaceDiagnostics: true } }
+      : {},
   start(session, answer) {
     const { connection } = session;
     /** What was told last of a file, so that the same is not sent again. */
     const told = new Map<string, { readonly json: string; readonly id: string }>();
-    let ids = 0, timer: ReturnType<typeof setTimeout> | undefined, took = 0;
+    let ids = 0,
+      timer: ReturnType<typeof setTimeout> | undefined,
+      took = 0;
 
     const idOf = (path: string, items: readonly Diagnostic[]): string => {
-      const json = JSON.stringify(items), had = told.get(path);
+      const json = JSON.stringify(items),
+        had = told.get(path);
       if (had?.json === json) return had.id;
       const id = String(++ids);
       told.set(path, { json, id });
@@ -72,70 +119,108 @@ export default feature({
       try {
         if (session.ended) return;
         const from = performance.now();
-        if (!pulls(session)) for (const document of session.documents.values()) { const project = session.projectOf(document.path);
-          push(project, project.best(), document.path); }
+        if (!pulls(session))
+          for (const document of session.documents.values()) {
+            const project = session.projectOf(document.path);
+            push(project, project.best(), document.path);
+          }
         took = pulls(session) ? 0 : performance.now() - from;
-        await Promise.all(session.projects().map(async (project) => {
-          await shownWhenLong(session, project.complete());
-          const checked = project.whole();
-          if (!checked || session.ended) return;
-          if (!pulls(session)) for (const path of checked.project.files.keys()) push(project, checked, path);
-          else if (session.client.workspace?.diagnostics?.refreshSupport &&
-            changedUnseen(project, checked)) await connection.sendRequest(DiagnosticRefreshRequest.type);
-          await connection.sendNotification(changedNotification);
-        }));
+        await Promise.all(
+          session.projects().map(async (project) => {
+            await shownWhenLong(session, project.complete());
+            const checked = project.whole();
+            if (!checked || session.ended) return;
+            if (!pulls(session)) for (const path of checked.project.files.keys()) push(project, checked, path);
+            else if (session.client.workspace?.diagnostics?.refreshSupport && changedUnseen(project, checked))
+              await connection.sendRequest(DiagnosticRefreshRequest.type);
+            await connection.sendNotification(changedNotification);
+          }),
+        );
       } catch (error) {
-        if (!session.ended) connection.console.error(`findings: ${error instanceof Error ? `${error.message}\n${error.stack ?? ""}` : String(error)}`);
+        if (!session.ended)
+          connection.console.error(
+            `findings: ${error instanceof Error ? `${error.message}\n${error.stack ?? ""}` : String(error)}`,
+          );
       }
     }
 
     /** Does an open file have other findings than the client was last told? */
     function changedUnseen(project: Project, checked: Checked): boolean {
-      return [...session.documents.keys()].some((path) => session.projectOf(path) === project && told.has(path) &&
-        told.get(path)!.json !== JSON.stringify(diagnosticsFor(session, project, checked, path)));
+      return [...session.documents.keys()].some(
+        (path) =>
+          session.projectOf(path) === project &&
+          told.has(path) &&
+          told.get(path)!.json !== JSON.stringify(diagnosticsFor(session, project, checked, path)),
+      );
     }
 
     function push(project: Project, checked: Checked, path: string): void {
-      const document = session.documents.get(path), items = diagnosticsFor(session, project, checked, path), had = told.get(path);
+      const document = session.documents.get(path),
+        items = diagnosticsFor(session, project, checked, path),
+        had = told.get(path);
       const id = idOf(path, items);
       if (had?.id === id && document === undefined) return;
       if (!had && document === undefined && items.length === 0) return;
-      void connection.sendDiagnostics({ uri: document?.uri ?? uriOf(path), diagnostics: items, ...(document ? { version: document.version } : {}) });
+      void connection.sendDiagnostics({
+        uri: document?.uri ?? uriOf(path),
+        diagnostics: items,
+        ...(document ? { version: document.version } : {}),
+      });
     }
 
-    connection.languages.diagnostics.on(answer("Findings", ({ textDocument: { uri }, previousResultId }): DocumentDiagnosticReport => {
-      const looked = session.look(uri);
-      if (!looked) return { kind: DocumentDiagnosticReportKind.Full, items: [] };
-      const items = diagnosticsFor(session, looked.project, looked.checked, looked.path), resultId = idOf(looked.path, items);
-      return resultId === previousResultId ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId }
-        : { kind: DocumentDiagnosticReportKind.Full, resultId, items };
-    }));
-    connection.languages.diagnostics.onWorkspace(answer("Findings of the folder", async ({ previousResultIds }, token) => {
-      const before = new Map(previousResultIds.map(({ uri, value }) => [uri, value])), items: WorkspaceDocumentDiagnosticReport[] = [];
-      for (const project of session.projects()) {
-        while (!project.whole() && !token.isCancellationRequested) await project.complete();
-        const checked = project.whole(), settings = project.settingsFile();
-        if (!checked) continue;
-        for (const path of [...checked.project.files.keys(), ...(settings ? [settings.path] : [])]) {
-          const document = session.documents.get(path), uri = document?.uri ?? uriOf(path), list = diagnosticsFor(session, project, checked, path),
-            resultId = idOf(path, list), version = document?.version ?? null;
-          items.push(before.get(uri) === resultId ? { kind: DocumentDiagnosticReportKind.Unchanged, uri, version, resultId }
-            : { kind: DocumentDiagnosticReportKind.Full, uri, version, resultId, items: list });
+    connection.languages.diagnostics.on(
+      answer("Findings", ({ textDocument: { uri }, previousResultId }): DocumentDiagnosticReport => {
+        const looked = session.look(uri);
+        if (!looked) return { kind: DocumentDiagnosticReportKind.Full, items: [] };
+        const items = diagnosticsFor(session, looked.project, looked.checked, looked.path),
+          resultId = idOf(looked.path, items);
+        return resultId === previousResultId
+          ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId }
+          : { kind: DocumentDiagnosticReportKind.Full, resultId, items };
+      }),
+    );
+    connection.languages.diagnostics.onWorkspace(
+      answer("Findings of the folder", async ({ previousResultIds }, token) => {
+        const before = new Map(previousResultIds.map(({ uri, value }) => [uri, value])),
+          items: WorkspaceDocumentDiagnosticReport[] = [];
+        for (const project of session.projects()) {
+          while (!project.whole() && !token.isCancellationRequested) await project.complete();
+          const checked = project.whole(),
+            settings = project.settingsFile();
+          if (!checked) continue;
+          for (const path of [...checked.project.files.keys(), ...(settings ? [settings.path] : [])]) {
+            const document = session.documents.get(path),
+              uri = document?.uri ?? uriOf(path),
+              list = diagnosticsFor(session, project, checked, path),
+              resultId = idOf(path, list),
+              version = document?.version ?? null;
+            items.push(
+              before.get(uri) === resultId
+                ? { kind: DocumentDiagnosticReportKind.Unchanged, uri, version, resultId }
+                : { kind: DocumentDiagnosticReportKind.Full, uri, version, resultId, items: list },
+            );
+          }
         }
-      }
-      return { items };
-    }));
+        return { items };
+      }),
+    );
   },
 });
 
 /** Work of more than a second is shown to the one who waits. */
 async function shownWhenLong(session: Session, work: Promise<void>): Promise<void> {
   if (!session.client.window?.workDoneProgress) return await work;
-  const shown = new Promise<"long">((resolve) => { setTimeout(() => resolve("long"), 1000); });
-  if (await Promise.race([work, shown]) !== "long" || session.ended) return;
+  const shown = new Promise<"long">((resolve) => {
+    setTimeout(() => resolve("long"), 1000);
+  });
+  if ((await Promise.race([work, shown])) !== "long" || session.ended) return;
   const progress = await session.connection.window.createWorkDoneProgress();
   progress.begin("Stripdown", undefined, "Performing the procedures of the folder");
-  try { await work; } finally { progress.done(); }
+  try {
+    await work;
+  } finally {
+    progress.done();
+  }
 }
 
 const pulls = (session: Session): boolean => session.client.textDocument?.diagnostic !== undefined;

@@ -21,6 +21,22 @@ import tokens from "./tokens.ts";
 import views from "./views.ts";
 
 export const features: readonly Feature[] = [
-  calls, codeActions, completion, diagnostics, fileRenames, folding, formatting, hints, hover, lenses, links, names, outline, pages, rename, signature,
-    tokens, views,
+  calls,
+  codeActions,
+  completion,
+  diagnostics,
+  fileRenames,
+  folding,
+  formatting,
+  hints,
+  hover,
+  lenses,
+  links,
+  names,
+  outline,
+  pages,
+  rename,
+  signature,
+  tokens,
+  views,
 ];

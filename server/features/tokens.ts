@@ -6,12 +6,18 @@ import { toPosition } from "../documents.ts";
 import { feature } from "../feature.ts";
 import type { Seen, Session } from "../session.ts";
 
-const typeNumbers = new Map(tokenTypes.map((type, i) => [type, i])), modifierBits = new Map(tokenModifiers.map((modifier, i) => [modifier, 1 << i]));
+const typeNumbers = new Map(tokenTypes.map((type, i) => [type, i])),
+  modifierBits = new Map(tokenModifiers.map((modifier, i) => [modifier, 1 << i]));
 
 export default feature({
   name: "colours",
-  abilities: () => ({ semanticTokensProvider: { legend: { tokenTypes: [...tokenTypes], tokenModifiers: [...tokenModifiers] }, full: { delta: true },
-    range: true } }),
+  abilities: () => ({
+    semanticTokensProvider: {
+      legend: { tokenTypes: [...tokenTypes], tokenModifiers: [...tokenModifiers] },
+      full: { delta: true },
+      range: true,
+    },
+  }),
   start(session, answer) {
     /** The last answer of each open document, so that only what changed is sent. */
     const builders = new Map<string, SemanticTokensBuilder>();
@@ -24,33 +30,64 @@ export default feature({
       if (!builder) builders.set(uri, (builder = new SemanticTokensBuilder()));
       return builder;
     };
-    session.connection.languages.semanticTokens.on(answer("Colours", ({ textDocument: { uri } }) => {
-      const looked = session.see(uri), builder = new SemanticTokensBuilder();
-      if (!looked) return { data: [] };
-      builders.set(uri, builder);
-      fill(session, looked, builder);
-      return builder.build();
-    }));
-    session.connection.languages.semanticTokens.onDelta(answer("Colours", ({ textDocument: { uri }, previousResultId }) => {
-      const looked = session.see(uri), builder = builderOf(uri);
-      if (!looked) return { data: [] };
-      builder.previousResult(previousResultId);
-      fill(session, looked, builder);
-      return builder.buildEdits();
-    }));
-    session.connection.languages.semanticTokens.onRange(answer("Colours", ({ textDocument: { uri }, range }) => {
-      const looked = session.see(uri), builder = new SemanticTokensBuilder();
-      if (looked) fill(session, looked, builder, session.offset(looked.file, range.start), session.offset(looked.file, range.end));
-      return builder.build();
-    }));
+    session.connection.languages.semanticTokens.on(
+      answer("Colours", ({ textDocument: { uri } }) => {
+        const looked = session.see(uri),
+          builder = new SemanticTokensBuilder();
+        if (!looked) return { data: [] };
+        builders.set(uri, builder);
+        fill(session, looked, builder);
+        return builder.build();
+      }),
+    );
+    session.connection.languages.semanticTokens.onDelta(
+      answer("Colours", ({ textDocument: { uri }, previousResultId }) => {
+        const looked = session.see(uri),
+          builder = builderOf(uri);
+        if (!looked) return { data: [] };
+        builder.previousResult(previousResultId);
+        fill(session, looked, builder);
+        return builder.buildEdits();
+      }),
+    );
+    session.connection.languages.semanticTokens.onRange(
+      answer("Colours", ({ textDocument: { uri }, range }) => {
+        const looked = session.see(uri),
+          builder = new SemanticTokensBuilder();
+        if (looked)
+          fill(
+            session,
+            looked,
+            builder,
+            session.offset(looked.file, range.start),
+            session.offset(looked.file, range.end),
+          );
+        return builder.build();
+      }),
+    );
   },
 });
 
-function fill(session: Session, { checked, file }: Seen, builder: SemanticTokensBuilder, from?: number, to?: number): void {
+function fill(
+  session: Session,
+  { checked, file }: Seen,
+  builder: SemanticTokensBuilder,
+  from?: number,
+  to?: number,
+): void {
   const lines: Lines = linesOf(file.text);
   for (const { start, end, type, modifiers } of colouredTokens(checked.project, file, from, to)) {
-    const at = toPosition(file.text, start, session.encoding, lines), length = session.encoding === "utf-16" ? end - start
-      : toPosition(file.text, end, session.encoding, lines).character - at.character;
-    builder.push(at.line, at.character, length, typeNumbers.get(type)!, modifiers.reduce((bits, modifier) => bits | modifierBits.get(modifier)!, 0));
+    const at = toPosition(file.text, start, session.encoding, lines),
+      length =
+        session.encoding === "utf-16"
+          ? end - start
+          : toPosition(file.text, end, session.encoding, lines).character - at.character;
+    builder.push(
+      at.line,
+      at.character,
+      length,
+      typeNumbers.get(type)!,
+      modifiers.reduce((bits, modifier) => bits | modifierBits.get(modifier)!, 0),
+    );
   }
 }

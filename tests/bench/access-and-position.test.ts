@@ -31,17 +31,27 @@ test("behind its own host, an item can be worked on once the host is off the uni
 
 test("before a sub-assembly leaves, no member may be behind something that stays", () => {
   const facts = `part box "Box"\n part pin pin "Pin" { fits box behind bar }\n part bar "Bar" { fits b by slide-fit }\n fastener bs screw "Box screws" { joins box to b }`;
-  expect(says(stage(facts, "step { undo bs remove box }"))).toEqual(["Box cannot come off: Pin, which comes along, is behind Bar"]);
+  expect(says(stage(facts, "step { undo bs remove box }"))).toEqual([
+    "Box cannot come off: Pin, which comes along, is behind Bar",
+  ]);
   expect(codes(stage(facts, "step { remove bar undo bs remove box }"))).toEqual([]);
 });
 
 test("readings do not ask that the things named can be reached", () => {
-  expect(codes(stage(lidAndCard, `step { inspect card "Dry" measure gap on card "Gap" at most 1 mm undo screws remove lid }`))).toEqual([]);
+  expect(
+    codes(
+      stage(lidAndCard, `step { inspect card "Dry" measure gap on card "Gap" at most 1 mm undo screws remove lid }`),
+    ),
+  ).toEqual([]);
 });
 
 test("mark and work ask access", () => {
-  expect(says(stage(lidAndCard, `step { mark card, b as M1 undo screws remove lid remove card }`))).toEqual(["Card cannot be marked: Lid is in front of it"]);
-  expect(says(stage(lidAndCard, `step { work card "Bend the tab up." undo screws remove lid remove card }`))).toEqual(["Card cannot be worked on: Lid is in front of it"]);
+  expect(says(stage(lidAndCard, `step { mark card, b as M1 undo screws remove lid remove card }`))).toEqual([
+    "Card cannot be marked: Lid is in front of it",
+  ]);
+  expect(says(stage(lidAndCard, `step { work card "Bend the tab up." undo screws remove lid remove card }`))).toEqual([
+    "Card cannot be worked on: Lid is in front of it",
+  ]);
 });
 
 test("a tie is tagged while it is made", () => {
@@ -51,7 +61,8 @@ test("a tie is tagged while it is made", () => {
 });
 
 test("turn to the position that it is in does nothing", () => {
-  const once = perform(stage(positions, "step { turn to upside undo screws remove lid turn to flat }")), twice = perform(stage(positions, "step { turn to upside turn to upside undo screws remove lid turn to flat }"));
+  const once = perform(stage(positions, "step { turn to upside undo screws remove lid turn to flat }")),
+    twice = perform(stage(positions, "step { turn to upside turn to upside undo screws remove lid turn to flat }"));
   expect(twice.problems).toEqual([]);
   expect(twice.refit.map(({ turn }) => turn)).toEqual(once.refit.map(({ turn }) => turn));
 });
@@ -60,7 +71,9 @@ test("needs POSITION binds each act on the item while it is on the base's assemb
   expect(codes(stage(positions, "step { undo screws remove lid }"))).toEqual(["sequence/wrong-position"]);
   expect(codes(stage(positions, "step { turn to upside undo screws remove lid turn to flat }"))).toEqual([]);
   const inside = `${positions}\n part pad "Pad" { needs upside }\n fastener ps screw "Pad screws" { joins pad to lid }`;
-  expect(codes(stage(inside, "step { turn to upside undo screws remove lid turn to flat undo ps remove pad }"))).toEqual([]);
+  expect(
+    codes(stage(inside, "step { turn to upside undo screws remove lid turn to flat undo ps remove pad }")),
+  ).toEqual([]);
 });
 
 test("turns are inserted into the refit where acts need them, and the unit is turned back", () => {
@@ -71,14 +84,18 @@ test("turns are inserted into the refit where acts need them, and the unit is tu
 
 test("turn with something that only rests is a finding, unless it is caught behind something", () => {
   const facts = `positions flat, upside\n part cup "Cup" { rests on b }`;
-  expect(codes(stage(facts, "step { turn to upside turn to flat remove cup }"))).toEqual(["sequence/loose-when-turned"]);
+  expect(codes(stage(facts, "step { turn to upside turn to flat remove cup }"))).toEqual([
+    "sequence/loose-when-turned",
+  ]);
   const caught = `positions flat, upside\n part lid "Lid"\n part cup "Cup" { rests on b behind lid }\n fastener screws screw "Screws" { joins lid to b }`;
   expect(codes(stage(caught, "step { turn to upside turn to flat undo screws remove lid remove cup }"))).toEqual([]);
 });
 
 test("turn with a fluid that would run out is a finding", () => {
   const facts = `positions flat, upside\n part pipe "Pipe"\n joint union pipe-union "Union" { joins pipe to b opens oil }\n fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug path pipe }`;
-  expect(codes(stage(facts, "step { undo union turn to upside turn to flat drain oil remove pipe }"))).toContain("sequence/fluid-aboard");
+  expect(codes(stage(facts, "step { undo union turn to upside turn to flat drain oil remove pipe }"))).toContain(
+    "sequence/fluid-aboard",
+  );
   expect(codes(stage(facts, "step { drain oil undo union turn to upside turn to flat remove pipe }"))).toEqual([]);
 });
 

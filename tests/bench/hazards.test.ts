@@ -15,7 +15,9 @@ test("touching what a hazard is on asks for every precaution of it, standing", (
 });
 
 test("loosen touches too", () => {
-  expect(codes(stage(start, `step { loosen gs isolate start lock-out start try-start start ${off} }`))).toEqual(["hazard/not-yet"]);
+  expect(codes(stage(start, `step { loosen gs isolate start lock-out start try-start start ${off} }`))).toEqual([
+    "hazard/not-yet",
+  ]);
 });
 
 test("in the author's order", () => {
@@ -30,64 +32,112 @@ test("an item that a precaution is behind needs only those before it, and the pr
   const facts = `part cover "Cover"\n fastener cs screw "Cover screws" { joins cover to b }\n part board "Board" { fits b behind cover }
  hazard mains electrical danger "Mains" { on cover, board source mains voltage 230 V ac  precaution isolate "Open it." back "Close it."  precaution prove-dead behind cover "All poles." }`;
   expect(codes(stage(facts, "step { isolate mains undo cs remove cover prove-dead mains remove board }"))).toEqual([]);
-  expect(codes(stage(facts, "step { isolate mains undo cs prove-dead mains remove cover remove board }"))).toEqual(["hazard/proof-out-of-reach"]);
-  expect(codes(stage(facts, "step { undo cs remove cover isolate mains prove-dead mains remove board }"))).toEqual(["hazard/not-yet"]);
+  expect(codes(stage(facts, "step { isolate mains undo cs prove-dead mains remove cover remove board }"))).toEqual([
+    "hazard/proof-out-of-reach",
+  ]);
+  expect(codes(stage(facts, "step { undo cs remove cover isolate mains prove-dead mains remove board }"))).toEqual([
+    "hazard/not-yet",
+  ]);
 });
 
 test("a precaution behind plugs asks that all of them are out", () => {
   const facts = `part housing "Housing"\n fastener plugs plug "Plugs" { count 2 into housing }\n fastener hs screw "Housing screws" { count 8 joins housing to b }
  hazard push spring danger "Spring" { on hs, housing pushes housing force 5 kN  precaution block behind plugs "Rods in." back "Rods out." }`;
   expect(codes(stage(facts, "step { undo plugs block push undo hs remove housing }"))).toEqual([]);
-  expect(codes(stage(facts, "step { undo 1 of plugs block push undo hs remove housing }"))).toEqual(["hazard/proof-out-of-reach"]);
+  expect(codes(stage(facts, "step { undo 1 of plugs block push undo hs remove housing }"))).toEqual([
+    "hazard/proof-out-of-reach",
+  ]);
   // And the refit takes the rods out before the plugs go in.
   const line = refit(stage(facts, "step { undo plugs block push undo hs remove housing }"));
   expect(line.indexOf("taking the precaution away for Spring")).toBeLessThan(line.indexOf("fitting Plugs"));
 });
 
 test("electrical, pressure, spring and rotating hazards end in a proof", () => {
-  for (const [kind, precaution] of [["electrical", "isolate"], ["pressure", "isolate"], ["rotating", "isolate"], ["spring", "ventilate"]]) {
+  for (const [kind, precaution] of [
+    ["electrical", "isolate"],
+    ["pressure", "isolate"],
+    ["rotating", "isolate"],
+    ["spring", "ventilate"],
+  ]) {
     const facts = `part x "X" { fits b }\n hazard h ${kind} danger "H" { on x  precaution ${precaution} "Do it." back "Undo it." }`;
     expect(codes(stage(facts, `step { ${precaution} h remove x }`)), kind).toEqual(["hazard/no-proof"]);
   }
 });
 
 test("for a spring a block that stands will do", () => {
-  expect(codes(stage(`part x "X" { fits b }\n hazard h spring danger "H" { on x  precaution block "Block it." back "Unblock it." }`, "step { block h remove x }"))).toEqual([]);
+  expect(
+    codes(
+      stage(
+        `part x "X" { fits b }\n hazard h spring danger "H" { on x  precaution block "Block it." back "Unblock it." }`,
+        "step { block h remove x }",
+      ),
+    ),
+  ).toEqual([]);
 });
 
 test("a hazard without any precaution is a finding", () => {
-  expect(codes(stage(`part x "X" { fits b }\n hazard h hot warning "H" { on x }`, "step { remove x }"))).toEqual(["hazard/no-precaution"]);
+  expect(codes(stage(`part x "X" { fits b }\n hazard h hot warning "H" { on x }`, "step { remove x }"))).toEqual([
+    "hazard/no-precaution",
+  ]);
 });
 
 test("isolate before lock-out, the proof after all of these", () => {
   const of = (list: string): string => `part x "X" { fits b }\n hazard h rotating danger "H" { on x ${list} }`;
-  expect(codes(stage(of(`precaution lock-out "L" back "l"  precaution isolate "I" back "i"  precaution try-start "T"`), "step { lock-out h isolate h try-start h remove x }"))).toContain("hazard/order");
-  expect(codes(stage(of(`precaution isolate "I" back "i"  precaution try-start "T"  precaution lock-out "L" back "l"`), "step { isolate h try-start h lock-out h remove x }"))).toContain("hazard/order");
+  expect(
+    codes(
+      stage(
+        of(`precaution lock-out "L" back "l"  precaution isolate "I" back "i"  precaution try-start "T"`),
+        "step { lock-out h isolate h try-start h remove x }",
+      ),
+    ),
+  ).toContain("hazard/order");
+  expect(
+    codes(
+      stage(
+        of(`precaution isolate "I" back "i"  precaution try-start "T"  precaution lock-out "L" back "l"`),
+        "step { isolate h try-start h lock-out h remove x }",
+      ),
+    ),
+  ).toContain("hazard/order");
 });
 
 test("`other` satisfies no rule of order or proof", () => {
-  expect(codes(stage(`part x "X" { fits b }\n hazard h rotating danger "H" { on x  precaution other "Mind it." }`, "step { other h remove x }"))).toEqual(["hazard/no-proof"]);
+  expect(
+    codes(
+      stage(
+        `part x "X" { fits b }\n hazard h rotating danger "H" { on x  precaution other "Mind it." }`,
+        "step { other h remove x }",
+      ),
+    ),
+  ).toEqual(["hazard/no-proof"]);
 });
 
 test("a wait is at least the computed one", () => {
-  const of = (wait: string): string => `part x "X" { fits b }\n hazard h electrical danger "H" { on x source capacitor voltage 400 V dc capacitance 1000 uF bleeder 100 kohm  precaution discharge "Wait." wait ${wait}  precaution prove-dead "Measure." }`;
+  const of = (wait: string): string =>
+    `part x "X" { fits b }\n hazard h electrical danger "H" { on x source capacitor voltage 400 V dc capacitance 1000 uF bleeder 100 kohm  precaution discharge "Wait." wait ${wait}  precaution prove-dead "Measure." }`;
   expect(codes(stage(of("1 min"), "step { discharge h prove-dead h remove x }"))).toEqual(["hazard/wait-too-short"]);
   expect(codes(stage(of("30 min"), "step { discharge h prove-dead h remove x }"))).toEqual([]);
 });
 
 test("a proof ends with restore, and all its precautions lapse", () => {
-  expect(codes(stage(start, `step { isolate start lock-out start try-start start restore start ${off} }`))).toEqual(["hazard/lapsed"]);
+  expect(codes(stage(start, `step { isolate start lock-out start try-start start restore start ${off} }`))).toEqual([
+    "hazard/lapsed",
+  ]);
 });
 
 test("a proof ends when a generator is turned", () => {
   const facts = `part rotor "Rotor" { fits b }\n part lead cable "Lead"\n fastener ls screw "Lead screws" { joins lead to b }
  hazard feed electrical danger "Feeds its leads" { on ls, rotor source generator voltage 300 V ac  precaution block "Brake on." back "Brake off."  precaution prove-dead "Measure." }`;
   expect(codes(stage(facts, "step { block feed prove-dead feed undo ls remove lead remove rotor }"))).toEqual([]);
-  expect(codes(stage(facts, "step { block feed prove-dead feed rotate rotor undo ls remove lead remove rotor }"))).toEqual(["hazard/lapsed"]);
+  expect(
+    codes(stage(facts, "step { block feed prove-dead feed rotate rotor undo ls remove lead remove rotor }")),
+  ).toEqual(["hazard/lapsed"]);
 });
 
 test("under power every part of kind guard is on", () => {
-  expect(codes(stage(start, `step { isolate start lock-out start try-start start ${off} restore start }`))).toContain("hazard/guard-off");
+  expect(codes(stage(start, `step { isolate start lock-out start try-start start ${off} restore start }`))).toContain(
+    "hazard/guard-off",
+  );
 });
 
 test("a hazard that pushes a part is on that part's last ties", () => {
@@ -97,8 +147,15 @@ test("a hazard that pushes a part is on that part's last ties", () => {
 });
 
 test("a part with a supply, a battery, a capacitor asks for its hazard itself", () => {
-  for (const part of [`part x "X" { fits b supply 400 V ac }`, `part x capacitor "X" { fits b }`, `part x battery "X" { fits b }`]) {
-    expect(check(stage(part, "step { remove x }")).findings.map(({ code }) => code), part).toContain("hazard/undeclared");
+  for (const part of [
+    `part x "X" { fits b supply 400 V ac }`,
+    `part x capacitor "X" { fits b }`,
+    `part x battery "X" { fits b }`,
+  ]) {
+    expect(
+      check(stage(part, "step { remove x }")).findings.map(({ code }) => code),
+      part,
+    ).toContain("hazard/undeclared");
   }
 });
 
@@ -117,16 +174,28 @@ test("the same precaution forgotten for several hazards is one finding, with all
 });
 
 test("what a declaration lacks is said there, and not again at the act that asks for it", () => {
-  expect(codes(stage(`part x "X" { fits b }\n hazard h rotating danger "H" { on x  precaution isolate "I" back "i" }`, "step { isolate h try-start h remove x }"))).toEqual(["hazard/no-proof"]);
+  expect(
+    codes(
+      stage(
+        `part x "X" { fits b }\n hazard h rotating danger "H" { on x  precaution isolate "I" back "i" }`,
+        "step { isolate h try-start h remove x }",
+      ),
+    ),
+  ).toEqual(["hazard/no-proof"]);
 });
 
 test("in the refit each precaution is lifted after the last touch", () => {
-  const performance = perform(stage(start, `step { isolate start lock-out start try-start start ${off} }`)), verbs = performance.refit.map(({ op }) => op.verb);
+  const performance = perform(stage(start, `step { isolate start lock-out start try-start start ${off} }`)),
+    verbs = performance.refit.map(({ op }) => op.verb);
   expect(verbs.indexOf("lift")).toBeGreaterThan(verbs.lastIndexOf("fit"));
 });
 
 test("no finding says safe, OK, passed, complies, dead or discharged of a state", () => {
-  const all = [`step { ${off} }`, `step { lock-out start isolate start try-start start ${off} }`, `step { isolate start lock-out start try-start start restore start ${off} }`].flatMap((steps) => says(stage(start, steps)));
+  const all = [
+    `step { ${off} }`,
+    `step { lock-out start isolate start try-start start ${off} }`,
+    `step { isolate start lock-out start try-start start restore start ${off} }`,
+  ].flatMap((steps) => says(stage(start, steps)));
   expect(all.length).toBeGreaterThan(2);
   for (const text of all) expect(text).not.toMatch(/\b(?:safe|ok|passed|complies|is dead|discharged)\b/i);
 });

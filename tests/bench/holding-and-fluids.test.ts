@@ -8,8 +8,17 @@ const heavy = `no heavy "By gear." part motor "Motor" { mass 60 kg }\n fastener 
 const pipe = `part pipe "Pipe"\n joint union pipe-union "Union" { joins pipe to b opens oil }\n fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug path pipe }`;
 
 test("a heavy part is held before the last group of its ties is touched, not before the last bolt", () => {
-  expect(codes(stage(heavy, "step { undo left undo 1 of right support motor with hoist undo rest of right lift motor with hoist }") + tools)).toEqual(["sequence/falls"]);
-  expect(codes(stage(heavy, "step { undo left support motor with hoist undo right lift motor with hoist }") + tools)).toEqual([]);
+  expect(
+    codes(
+      stage(
+        heavy,
+        "step { undo left undo 1 of right support motor with hoist undo rest of right lift motor with hoist }",
+      ) + tools,
+    ),
+  ).toEqual(["sequence/falls"]);
+  expect(
+    codes(stage(heavy, "step { undo left support motor with hoist undo right lift motor with hoist }") + tools),
+  ).toEqual([]);
 });
 
 test("a part that hangs must be held whatever it weighs", () => {
@@ -19,12 +28,18 @@ test("a part that hangs must be held whatever it weighs", () => {
 });
 
 test("to loosen is to touch", () => {
-  expect(codes(stage(heavy, "step { undo left loosen right support motor with hoist undo right lift motor with hoist }") + tools)).toEqual(["sequence/falls"]);
+  expect(
+    codes(
+      stage(heavy, "step { undo left loosen right support motor with hoist undo right lift motor with hoist }") + tools,
+    ),
+  ).toEqual(["sequence/falls"]);
 });
 
 test("lift with a tool asks its capacity", () => {
   const facts = heavy.replace("60 kg", "160 kg");
-  expect(codes(stage(facts, "step { undo left support motor with hoist undo right lift motor with hoist }") + tools)).toContain("lift/capacity");
+  expect(
+    codes(stage(facts, "step { undo left support motor with hoist undo right lift motor with hoist }") + tools),
+  ).toContain("lift/capacity");
 });
 
 test("a part's own `lift by 2 people` binds every removal and fit of it", () => {
@@ -41,7 +56,12 @@ test("over the lifting guideline with so many people", () => {
 });
 
 test("what is released and was not held is a finding", () => {
-  expect(codes(stage(heavy, "step { release motor undo left support motor with hoist undo right lift motor with hoist }") + tools)).toEqual(["sequence/already-undone"]);
+  expect(
+    codes(
+      stage(heavy, "step { release motor undo left support motor with hoist undo right lift motor with hoist }") +
+        tools,
+    ),
+  ).toEqual(["sequence/already-undone"]);
 });
 
 test("a joint that opens a fluid cannot be opened while it is aboard", () => {
@@ -56,7 +76,9 @@ test("a part on its path cannot be taken off while it is aboard", () => {
 
 test("said once: what was missing is then assumed drained", () => {
   const facts = pipe + `\n part hose hose "Hose"\n joint end hose "End" { joins hose to b opens oil }`;
-  expect(codes(stage(facts, "step { undo union remove pipe undo end remove hose }"))).toEqual(["sequence/fluid-aboard"]);
+  expect(codes(stage(facts, "step { undo union remove pipe undo end remove hose }"))).toEqual([
+    "sequence/fluid-aboard",
+  ]);
 });
 
 test("drain opens what the fluid drains at, and its refit closes that before the fill", () => {
@@ -72,12 +94,16 @@ test("what it drains at must be reached", () => {
 });
 
 test("drained twice is a finding", () => {
-  expect(codes(stage(pipe, "step { drain oil drain oil undo union remove pipe }"))).toEqual(["sequence/already-undone"]);
+  expect(codes(stage(pipe, "step { drain oil drain oil undo union remove pipe }"))).toEqual([
+    "sequence/already-undone",
+  ]);
 });
 
 test("drain of a fluid to be recovered is a finding", () => {
   const facts = pipe.replace("fluid oil oil", "fluid oil refrigerant");
   const found = findings(stage(facts, "step { drain oil undo union remove pipe }")).map(({ code }) => code);
   expect(found).toContain("hazard/not-recovered");
-  expect(findings(stage(facts, "step { recover oil undo union remove pipe }")).map(({ code }) => code)).not.toContain("hazard/not-recovered");
+  expect(findings(stage(facts, "step { recover oil undo union remove pipe }")).map(({ code }) => code)).not.toContain(
+    "hazard/not-recovered",
+  );
 });

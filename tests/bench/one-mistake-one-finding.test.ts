@@ -7,7 +7,9 @@ const says = (text: string): string[] => findings(text).map((f) => f.says);
 const lid = `part lid "Lid"\n part card "Card" { behind lid }\n fastener screws screw "Screws" { count 4 joins lid to b }\n fastener cs screw "Card screws" { count 2 joins card to b behind lid }`;
 
 test("a refused action is taken as done", () => {
-  expect(codes(stage(lid, "step { remove lid undo cs remove card }", "aim all apart"))).toEqual(["sequence/still-held"]);
+  expect(codes(stage(lid, "step { remove lid undo cs remove card }", "aim all apart"))).toEqual([
+    "sequence/still-held",
+  ]);
 });
 
 test("a real act that does what was assumed is silent", () => {
@@ -46,7 +48,9 @@ test("of a position it is assumed that it is any", () => {
 
 test("what lay loose when the unit was turned is not missed at the end as well", () => {
   const facts = `positions flat, upside\n part cup "Cup" { rests on b }`;
-  expect(codes(stage(facts, "step { turn to upside turn to flat turn to upside turn to flat }", "aim all apart"))).toEqual(["sequence/loose-when-turned"]);
+  expect(
+    codes(stage(facts, "step { turn to upside turn to flat turn to upside turn to flat }", "aim all apart")),
+  ).toEqual(["sequence/loose-when-turned"]);
 });
 
 test("one refused act, one finding with all its reasons", () => {
@@ -58,45 +62,61 @@ test("one refused act, one finding with all its reasons", () => {
 
 test("one source line over several pieces, one finding", () => {
   const facts = `part cap "Cap" { pieces 1..5 }\n fastener bolts bolt "Bolts" { pieces 1..5 count 2 per cap joins cap to b }`;
-  expect(says(stage(facts, "step { repeat for 1..5 { remove cap } }"))).toEqual(["Cap 1 cannot come off: still held by 2 of 2 Bolts 1 (the same for Cap 2 to Cap 5)"]);
+  expect(says(stage(facts, "step { repeat for 1..5 { remove cap } }"))).toEqual([
+    "Cap 1 cannot come off: still held by 2 of 2 Bolts 1 (the same for Cap 2 to Cap 5)",
+  ]);
 });
 
 test("the same line performed through several procedures, once", () => {
-  const text = stage(lid, "step { remove lid }", "aim none") + `procedure q "Q" for u {\n do p\n step { undo cs remove card }\n}\n`;
+  const text =
+    stage(lid, "step { remove lid }", "aim none") +
+    `procedure q "Q" for u {\n do p\n step { undo cs remove card }\n}\n`;
   expect(codes(text)).toEqual(["sequence/still-held"]);
 });
 
 test("the same lack in procedures that share acts, once, with the other place among its reasons", () => {
   const facts = `${lid}\n part fan "Fan" { fits b by slide-fit behind lid }`;
-  const text = stage(facts, "step { undo screws }", "aim none") + `procedure q "Q" for u {\n do p\n step { undo cs remove card }\n}\nprocedure r "R" for u {\n do p\n step { remove fan }\n}\n`;
+  const text =
+    stage(facts, "step { undo screws }", "aim none") +
+    `procedure q "Q" for u {\n do p\n step { undo cs remove card }\n}\nprocedure r "R" for u {\n do p\n step { remove fan }\n}\n`;
   const found = findings(text).filter(({ code }) => code === "sequence/blocked");
   expect(found).toHaveLength(1);
   expect(found[0]!.because.some(({ says: text }) => text.startsWith("Fan cannot come off"))).toBe(true);
 });
 
 test("the same lack in procedures that share nothing is a finding each", () => {
-  const text = stage(lid, "step { remove lid }", "aim lid off") + `procedure q "Q" for u {\n aim lid off\n step { remove lid }\n}\n`;
+  const text =
+    stage(lid, "step { remove lid }", "aim lid off") +
+    `procedure q "Q" for u {\n aim lid off\n step { remove lid }\n}\n`;
   expect(codes(text)).toEqual(["sequence/still-held", "sequence/still-held"]);
 });
 
 test("the same thing missed by several procedures, once", () => {
-  const text = stage(lid, "step { undo screws remove lid }", "aim card off") + `procedure q "Q" for u {\n aim card off\n do p\n}\n`;
+  const text =
+    stage(lid, "step { undo screws remove lid }", "aim card off") +
+    `procedure q "Q" for u {\n aim card off\n do p\n}\n`;
   expect(codes(text).filter((code) => code === "removal/missing")).toHaveLength(1);
 });
 
 test("the aim of a called procedure is judged at its end, and what it misses is then assumed", () => {
-  const text = stage(`${lid}\n part deep "Deep" { fits b behind card }`, "step { undo screws remove lid }", "aim card off") + `procedure q "Q" for u {\n do p\n step { remove deep }\n}\n`;
+  const text =
+    stage(`${lid}\n part deep "Deep" { fits b behind card }`, "step { undo screws remove lid }", "aim card off") +
+    `procedure q "Q" for u {\n do p\n step { remove deep }\n}\n`;
   expect(codes(text)).toEqual(["removal/missing"]);
 });
 
 test("a needed procedure that was not done is one finding, then assumed done", () => {
-  const text = stage(lid, "step { undo screws remove lid }", "aim none") + `procedure q "Q" for u {\n needs p\n step { undo cs remove card }\n}\nprocedure whole "Whole" for u {\n do q\n}\n`;
+  const text =
+    stage(lid, "step { undo screws remove lid }", "aim none") +
+    `procedure q "Q" for u {\n needs p\n step { undo cs remove card }\n}\nprocedure whole "Whole" for u {\n do q\n}\n`;
   expect(codes(text)).toEqual(["sequence/needs"]);
 });
 
 test("a needed procedure of which a part was missed before is that same mistake", () => {
   const facts = `part tank "Tank"\n part cap "Cap" { fits tank by slide-fit }\n fastener bolts bolt "Bolts" { joins tank to b }\n fastener plug plug "Plug" { into tank }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug path tank }`;
-  const text = stage(facts, "step { drain oil }", "aim none") + `procedure q "Q" for u {\n needs p\n step { remove cap }\n}\nprocedure whole "Whole" for u {\n step { undo bolts remove tank }\n do q\n}\n`;
+  const text =
+    stage(facts, "step { drain oil }", "aim none") +
+    `procedure q "Q" for u {\n needs p\n step { remove cap }\n}\nprocedure whole "Whole" for u {\n step { undo bolts remove tank }\n do q\n}\n`;
   expect(codes(text)).toEqual(["sequence/fluid-aboard"]);
 });
 
@@ -120,26 +140,40 @@ test("a thing undone twice, with nothing missing, is a finding of its own, and s
 });
 
 test("what the way back finds amiss with a thing refused on the way apart is an echo", () => {
-  expect(codes(stage(lid, "step { remove lid refit { instead { fit screws fit lid } } }"))).toEqual(["sequence/still-held"]);
-  expect(codes(stage(lid, "step { undo screws remove lid refit { instead { fit screws fit lid } } }"))).toEqual(["refit/contradiction"]);
+  expect(codes(stage(lid, "step { remove lid refit { instead { fit screws fit lid } } }"))).toEqual([
+    "sequence/still-held",
+  ]);
+  expect(codes(stage(lid, "step { undo screws remove lid refit { instead { fit screws fit lid } } }"))).toEqual([
+    "refit/contradiction",
+  ]);
 });
 
 test("a contradiction of order statements is told even where something else was assumed", () => {
   const facts = `${lid}\n part x "X" { rests on b }\n part y "Y" { rests on b }`;
-  expect(codes(stage(facts, "step { remove lid } step { remove x remove y refit { order x before y order y before x } }"))).toEqual(["sequence/still-held", "refit/contradiction"]);
+  expect(
+    codes(stage(facts, "step { remove lid } step { remove x remove y refit { order x before y order y before x } }")),
+  ).toEqual(["sequence/still-held", "refit/contradiction"]);
 });
 
 test("an unknown name is one finding, however often it is used, and silences what rests on it", () => {
-  const found = check(stage(lid, "step { undo scrws remove lid } step { undo scrws }")).findings.filter(({ severity }) => severity === "error");
+  const found = check(stage(lid, "step { undo scrws remove lid } step { undo scrws }")).findings.filter(
+    ({ severity }) => severity === "error",
+  );
   expect(found.map(({ code }) => code)).toEqual(["names/unknown"]);
 });
 
 test("a count over what there is, in both halves", () => {
-  expect(says(stage(lid, "step { undo 5 of screws remove lid }"))).toEqual(["5 of Screws are asked for, and only 4 of 4 are in"]);
-  expect(says(stage(lid, "step { undo screws remove lid refit { fit 5 of screws } }"))).toEqual(["5 of Screws are asked for, and only 4 of 4 are out"]);
+  expect(says(stage(lid, "step { undo 5 of screws remove lid }"))).toEqual([
+    "5 of Screws are asked for, and only 4 of 4 are in",
+  ]);
+  expect(says(stage(lid, "step { undo screws remove lid refit { fit 5 of screws } }"))).toEqual([
+    "5 of Screws are asked for, and only 4 of 4 are out",
+  ]);
 });
 
 test("a count in a refit block takes that many, the rest goes back by the reverse", () => {
   expect(codes(stage(lid, "step { undo screws remove lid refit { fit 2 of screws } }"))).toEqual([]);
-  expect(codes(stage(lid, "step { undo screws remove lid refit { fit 1 of screws fit 2 of screws fit 1 of screws } }"))).toEqual([]);
+  expect(
+    codes(stage(lid, "step { undo screws remove lid refit { fit 1 of screws fit 2 of screws fit 1 of screws } }")),
+  ).toEqual([]);
 });

@@ -7,7 +7,9 @@ const says = (text: string): string[] => findings(text).map((f) => f.says);
 const lid = `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`;
 
 test("a tie holds while one of its fasteners is in", () => {
-  expect(says(stage(lid, "step { undo 3 of screws remove lid }"))).toEqual(["Lid cannot come off: still held by 1 of 4 Screws"]);
+  expect(says(stage(lid, "step { undo 3 of screws remove lid }"))).toEqual([
+    "Lid cannot come off: still held by 1 of 4 Screws",
+  ]);
   expect(codes(stage(lid, "step { undo 3 of screws undo rest of screws remove lid }"))).toEqual([]);
 });
 
@@ -48,7 +50,9 @@ test("what rests holds the lower only where it is fixed elsewhere itself", () =>
 
 test("what lies between is clamped while any tie holds between the two", () => {
   const facts = `${lid}\n part ring o-ring "Ring" { between lid and b renew always }`;
-  expect(says(stage(facts, "step { undo 3 of screws remove ring }"))[0]).toBe("Ring cannot come off: still clamped by 1 of 4 Screws");
+  expect(says(stage(facts, "step { undo 3 of screws remove ring }"))[0]).toBe(
+    "Ring cannot come off: still clamped by 1 of 4 Screws",
+  );
   expect(codes(stage(facts, "step { undo screws remove lid remove ring }"))).toEqual([]);
 });
 
@@ -60,8 +64,10 @@ test("a fastener through a third part names it, and holds all of them", () => {
 
 test("ties that part in passing let go when the part is removed, ties that are undone do not", () => {
   const of = (kind: string): string => `part lid "Lid"\n joint j ${kind} "J" { joins lid to b }`;
-  for (const kind of ["press-fit", "spline", "slide-fit", "dowel"]) expect(codes(stage(of(kind), "step { remove lid }")), kind).toEqual([]);
-  for (const kind of ["connector", "clip", "screwed"]) expect(codes(stage(of(kind), "step { remove lid }")), kind).toEqual(["sequence/still-held"]);
+  for (const kind of ["press-fit", "spline", "slide-fit", "dowel"])
+    expect(codes(stage(of(kind), "step { remove lid }")), kind).toEqual([]);
+  for (const kind of ["connector", "clip", "screwed"])
+    expect(codes(stage(of(kind), "step { remove lid }")), kind).toEqual(["sequence/still-held"]);
 });
 
 test("what hangs on a part comes along, and is off then", () => {
@@ -84,7 +90,9 @@ test("the reason is the smallest set: nothing that is not needed", () => {
 test("the whole chain to the base is told", () => {
   const facts = `part box "Box"\n part card "Card"\n part plug "Plug"\n fastener bs screw "Box screws" { joins box to b }\n fastener cs screw "Card screws" { joins card to box }\n joint ps connector "Socket" { joins plug to card }`;
   const [found] = findings(stage(facts, "step { remove plug }"));
-  expect(found!.because.map(({ says: text }) => text)).toEqual(expect.arrayContaining([expect.stringContaining("Card"), expect.stringContaining("Box")]));
+  expect(found!.because.map(({ says: text }) => text)).toEqual(
+    expect.arrayContaining([expect.stringContaining("Card"), expect.stringContaining("Box")]),
+  );
 });
 
 test("together frees a list at once", () => {
@@ -101,7 +109,9 @@ test("aside is allowed when only what is loose, a hinge or a cable holds it", ()
 
 test("aside it must be back at the end", () => {
   const door = `part door "Door"\n fastener catch bolt "Catch" { joins door to b }\n part lock "Lock" { rests on b behind door }`;
-  expect(codes(stage(door, "step { loosen catch swing door remove lock refit { instead { fit lock tighten catch } } }"))).toEqual(["refit/missing"]);
+  expect(
+    codes(stage(door, "step { loosen catch swing door remove lock refit { instead { fit lock tighten catch } } }")),
+  ).toEqual(["refit/missing"]);
 });
 
 test("a part that is moved back and was never aside is a finding", () => {

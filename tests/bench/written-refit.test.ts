@@ -5,7 +5,8 @@ import { codes, findings, stage } from "./refit/stage.ts";
 
 const lid = `part lid "Lid"\n part card "Card" { behind lid }\n fastener screws screw "Screws" { count 4 joins lid to b }\n fastener cs screw "Card screws" { count 2 joins card to b behind lid }`;
 const apart = "step { undo screws remove lid undo cs remove card }";
-const together = (facts: string, steps: string, back: string): string => stage(facts, steps) + `procedure q "Q" for u {\n aim all in\n needs p\n step {\n ${back}\n }\n}\n`;
+const together = (facts: string, steps: string, back: string): string =>
+  stage(facts, steps) + `procedure q "Q" for u {\n aim all in\n needs p\n step {\n ${back}\n }\n}\n`;
 
 test("a written refit that puts back all, in an order that the bench allows, is clean", () => {
   expect(codes(together(lid, apart, "fit card fit cs fit lid fit screws"))).toEqual([]);
@@ -16,7 +17,9 @@ test("not fitted while something that it is behind is in place", () => {
 });
 
 test("not tightened while something that it is behind is in place", () => {
-  expect(codes(together(lid, apart, "fit card fit cs finger-tight fit lid tighten cs fit screws"))).toEqual(["refit/impossible"]);
+  expect(codes(together(lid, apart, "fit card fit cs finger-tight fit lid tighten cs fit screws"))).toEqual([
+    "refit/impossible",
+  ]);
 });
 
 test("both sides of a tie are in one sub-assembly", () => {
@@ -35,8 +38,12 @@ test("what is left finger-tight is missing its torque", () => {
 });
 
 test("what is on already is not fitted again, and what is in is not made again", () => {
-  expect(codes(together(lid, "step { undo screws remove lid }", "fit card fit lid fit screws"))).toEqual(["refit/impossible"]);
-  expect(codes(together(lid, "step { undo screws remove lid }", "fit lid fit screws fit screws"))).toEqual(["refit/impossible"]);
+  expect(codes(together(lid, "step { undo screws remove lid }", "fit card fit lid fit screws"))).toEqual([
+    "refit/impossible",
+  ]);
+  expect(codes(together(lid, "step { undo screws remove lid }", "fit lid fit screws fit screws"))).toEqual([
+    "refit/impossible",
+  ]);
 });
 
 test("what is not in cannot be tightened", () => {
@@ -49,8 +56,12 @@ test("a fastener fitted under a wrong name is one finding", () => {
 
 test("a between-part is in before the first tie between its sides", () => {
   const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b renew always }\n fastener screws screw "Screws" { joins lid to b }`;
-  expect(codes(together(facts, "step { undo screws remove lid remove ring }", "fit lid fit ring fit screws"))).toEqual([]);
-  expect(codes(together(facts, "step { undo screws remove lid remove ring }", "fit lid fit screws fit ring"))).toEqual(["refit/impossible"]);
+  expect(codes(together(facts, "step { undo screws remove lid remove ring }", "fit lid fit ring fit screws"))).toEqual(
+    [],
+  );
+  expect(codes(together(facts, "step { undo screws remove lid remove ring }", "fit lid fit screws fit ring"))).toEqual([
+    "refit/impossible",
+  ]);
 });
 
 test("a mark is lined up before the first tie made after its parts meet", () => {
@@ -60,7 +71,9 @@ test("a mark is lined up before the first tie made after its parts meet", () => 
 });
 
 test("a mark that nobody made is not lined up", () => {
-  expect(codes(together(lid, "step { undo screws remove lid }", "fit lid align M1 fit screws"))).toContain("refit/mark-unmade");
+  expect(codes(together(lid, "step { undo screws remove lid }", "fit lid align M1 fit screws"))).toContain(
+    "refit/mark-unmade",
+  );
 });
 
 test("`order` of the unit holds for a written refit too", () => {
@@ -79,25 +92,49 @@ test("a fill comes after every joint of its fluid", () => {
 
 test("a spent part that must be new is not used again", () => {
   const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b renew always }\n fastener screws screw "Screws" { joins lid to b }`;
-  expect(codes(together(facts, "step { undo screws remove lid remove ring }", "reuse ring fit ring fit lid fit screws"))).toEqual(["fastener/one-time-reused"]);
+  expect(
+    codes(together(facts, "step { undo screws remove lid remove ring }", "reuse ring fit ring fit lid fit screws")),
+  ).toEqual(["fastener/one-time-reused"]);
 });
 
 test("what must be new every time does not stay in a joint that was opened", () => {
   const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b renew always }\n fastener screws screw "Screws" { joins lid to b }`;
-  expect(findings(stage(facts, "step { undo screws remove lid }"))).toMatchObject([{ code: "removal/old-stays", severity: "warning" }]);
+  expect(findings(stage(facts, "step { undo screws remove lid }"))).toMatchObject([
+    { code: "removal/old-stays", severity: "warning" },
+  ]);
   expect(codes(stage(facts, "step { undo screws remove lid remove ring }"))).toEqual([]);
-  expect(codes(stage(facts.replace(" renew always", " renew when damaged"), "step { undo screws remove lid }"))).toEqual([]);
+  expect(
+    codes(stage(facts.replace(" renew always", " renew when damaged"), "step { undo screws remove lid }")),
+  ).toEqual([]);
 });
 
 test("by kind alone it is a question", () => {
   const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b }\n fastener screws screw "Screws" { joins lid to b }`;
-  expect(findings(stage(facts, "step { undo screws remove lid remove ring }"))).toMatchObject([{ code: "refit/seal-reused", severity: "question" }]);
+  expect(findings(stage(facts, "step { undo screws remove lid remove ring }"))).toMatchObject([
+    { code: "refit/seal-reused", severity: "question" },
+  ]);
 });
 
 test("no stage of tightening is skipped", () => {
   const facts = `part lid "Lid"\n fastener screws screw "Screws" { count 4 stages 20 N·m, 40 N·m, 60 N·m joins lid to b }`;
-  expect(codes(together(facts, "step { undo screws remove lid }", "fit lid fit screws finger-tight tighten screws to stage 1 tighten screws to stage 2 tighten screws to stage 3"))).toEqual([]);
-  expect(codes(together(facts, "step { undo screws remove lid }", "fit lid fit screws finger-tight tighten screws to stage 1 tighten screws to stage 3"))).toEqual(["refit/impossible"]);
+  expect(
+    codes(
+      together(
+        facts,
+        "step { undo screws remove lid }",
+        "fit lid fit screws finger-tight tighten screws to stage 1 tighten screws to stage 2 tighten screws to stage 3",
+      ),
+    ),
+  ).toEqual([]);
+  expect(
+    codes(
+      together(
+        facts,
+        "step { undo screws remove lid }",
+        "fit lid fit screws finger-tight tighten screws to stage 1 tighten screws to stage 3",
+      ),
+    ),
+  ).toEqual(["refit/impossible"]);
 });
 
 test("what is put on for a while and not taken off is a finding", () => {

@@ -5,7 +5,13 @@ import { billOf, type BillLine } from "../../language/bill/bill.ts";
 import { billData } from "../../language/outputs/bill/data.ts";
 import { compiledText, options, type Compiled } from "../outputs/outputs-of.ts";
 
-const machine = (of: { readonly unit?: string; readonly more?: string; readonly steps: string; readonly top?: string }): Compiled => compiledText(`
+const machine = (of: {
+  readonly unit?: string;
+  readonly more?: string;
+  readonly steps: string;
+  readonly top?: string;
+}): Compiled =>
+  compiledText(`
 unit box "Box" {
   base case
   ${of.unit ?? ""}
@@ -20,16 +26,21 @@ procedure open-it "Open the box" for box {
 }
 `);
 
-const lines = (input: Compiled, units = 1, beadWaste = 0.1): readonly BillLine[] => billOf(input.performances, { units, beadWaste }).lines;
-const short = (input: Compiled, units = 1): string[] => billData(input, { ...options,
-  units }).lines.map((line) => `${line.grade} ${line.name}: ${line.total.text}${line.packs ? `, ${line.packs.text}` : ""}`);
+const lines = (input: Compiled, units = 1, beadWaste = 0.1): readonly BillLine[] =>
+  billOf(input.performances, { units, beadWaste }).lines;
+const short = (input: Compiled, units = 1): string[] =>
+  billData(input, { ...options, units }).lines.map(
+    (line) => `${line.grade} ${line.name}: ${line.total.text}${line.packs ? `, ${line.packs.text}` : ""}`,
+  );
 
 test("a procedure that renews nothing has an empty bill", () => {
   expect(short(machine({ steps: "undo screws remove lid" }))).toEqual([]);
 });
 
 test("one-time fasteners are bought as many as are fitted, for every unit", () => {
-  expect(short(machine({ more: "renew always", steps: "undo screws remove lid" }), 12)).toEqual(["certain Lid screws: 72 off"]);
+  expect(short(machine({ more: "renew always", steps: "undo screws remove lid" }), 12)).toEqual([
+    "certain Lid screws: 72 off",
+  ]);
 });
 
 test("the standing rule of the unit renews a kind, and only what this procedure takes off", () => {
@@ -45,28 +56,39 @@ test("the standing rule of the unit renews a kind, and only what this procedure 
 });
 
 test("renew when worn is bought only if found worn", () => {
-  expect(short(machine({ more: "renew when worn", steps: "undo screws remove lid" }))).toEqual(["worn Lid screws: 6 off"]);
+  expect(short(machine({ more: "renew when worn", steps: "undo screws remove lid" }))).toEqual([
+    "worn Lid screws: 6 off",
+  ]);
 });
 
 test("a gasket that nobody calls new or old is asked for, never passed over in silence", () => {
-  const input = machine({ unit: `part seal gasket "Lid gasket" { between lid and case }`, steps: "undo screws remove lid remove seal" });
+  const input = machine({
+    unit: `part seal gasket "Lid gasket" { between lid and case }`,
+    steps: "undo screws remove lid remove seal",
+  });
   expect(lines(input).map((line) => [line.grade, line.reasons])).toEqual([["worn", ["kind-not-said"]]]);
 });
 
 test("reuse in the refit takes a gasket off the bill", () => {
-  const input = machine({ unit: `part seal gasket "Lid gasket" { between lid and case }`,
-    steps: "undo screws remove lid remove seal refit { reuse seal reverse }" });
+  const input = machine({
+    unit: `part seal gasket "Lid gasket" { between lid and case }`,
+    steps: "undo screws remove lid remove seal refit { reuse seal reverse }",
+  });
   expect(lines(input)).toEqual([]);
 });
 
 test("a reading that may ask for a new part puts it in the grade of what is found", () => {
   const input = machine({ steps: `undo screws remove lid inspect lid-face on lid "No scratch" else renew lid` });
-  expect(lines(input).map((line) => [line.name, line.grade, line.reasons, line.perUnit.pieces])).toEqual([["Lid", "worn", ["reading"], 1]]);
+  expect(lines(input).map((line) => [line.name, line.grade, line.reasons, line.perUnit.pieces])).toEqual([
+    ["Lid", "worn", ["reading"], 1],
+  ]);
 });
 
 test("washers follow their screw, one a piece or so many in all", () => {
   const top = `part rings washer "Sealing washers" { count 6 renew always }`;
-  expect(short(machine({ unit: top, more: "with rings", steps: "undo screws remove lid" }), 3)).toEqual(["certain Sealing washers: 18 off"]);
+  expect(short(machine({ unit: top, more: "with rings", steps: "undo screws remove lid" }), 3)).toEqual([
+    "certain Sealing washers: 18 off",
+  ]);
 });
 
 // Volume of a round bead, and packs of twelve joints with 10 % left in the nozzle: the row "packs: 12 units x 4.524 mL, 10 % waste,
@@ -74,7 +96,8 @@ test("washers follow their screw, one a piece or so many in all", () => {
 test("sealant comes from the bead, with its waste, in whole packs", () => {
   const input = machine({
     unit: `joint face sealant "Lid face" { joins lid to case  bead 3 mm x 640 mm  uses paste }`,
-    top: `consumable paste "Face sealant" { pack 50 ml  part-no "S-1"  lead 5 day }`, steps: "undo screws remove lid",
+    top: `consumable paste "Face sealant" { pack 50 ml  part-no "S-1"  lead 5 day }`,
+    steps: "undo screws remove lid",
   });
   const [line] = lines(input, 12);
   expect(line!.perUnit.amounts[0]!.value).toBeCloseTo(4.524 * 1.1, 2);
@@ -84,20 +107,29 @@ test("sealant comes from the bead, with its waste, in whole packs", () => {
 });
 
 test("a sum that is whole but for its last bits is no pack more, and one drop over is", () => {
-  const fluid = (volume: string): Compiled => machine({
-    unit: `fluid oil oil "Oil" { volume ${volume}  uses oil-46  drains at plug  fills at plug }  fastener plug plug "Plug" { into case }`,
-    top: `consumable oil-46 "Oil 46" { pack 0.1 L }`, steps: "drain oil undo screws remove lid",
-  });
+  const fluid = (volume: string): Compiled =>
+    machine({
+      unit: `fluid oil oil "Oil" { volume ${volume}  uses oil-46  drains at plug  fills at plug }  fastener plug plug "Plug" { into case }`,
+      top: `consumable oil-46 "Oil 46" { pack 0.1 L }`,
+      steps: "drain oil undo screws remove lid",
+    });
   expect(short(fluid("0.1 L"), 3)).toEqual(["certain Oil 46: 0.3 L, 3 packs"]);
   expect(short(fluid("0.101 L"), 3)).toEqual(["certain Oil 46: 0.303 L, 4 packs"]);
   expect(short(fluid("0.09..0.101 L"), 3)).toEqual(["certain Oil 46: 0.303 L, 4 packs"]);
 });
 
 test("an amount that nobody gave is said, and the packs are at least so many", () => {
-  const input = machine({ more: "thread-locker locker", top: `consumable locker "Thread-locker" { pack 50 ml }`, steps: "undo screws remove lid" });
+  const input = machine({
+    more: "thread-locker locker",
+    top: `consumable locker "Thread-locker" { pack 50 ml }`,
+    steps: "undo screws remove lid",
+  });
   expect(short(input, 12)).toEqual(["certain Thread-locker: amount not given, at least 1 pack"]);
-  const noPack = machine({ more: "lubricant grease", top: `consumable grease "Grease"`,
-    steps: "undo screws remove lid refit { apply grease to lid reverse }" });
+  const noPack = machine({
+    more: "lubricant grease",
+    top: `consumable grease "Grease"`,
+    steps: "undo screws remove lid refit { apply grease to lid reverse }",
+  });
   expect(short(noPack)).toEqual(["certain Grease: amount not given for 2 uses"]);
 });
 
@@ -110,5 +142,6 @@ test("several procedures are one bill, each use with its place", () => {
 
 test("a number of units that is none is a fault of the caller", () => {
   const input = machine({ steps: "undo screws remove lid" });
-  for (const units of [0, -1, 1.5, Number.NaN]) expect(() => billOf(input.performances, { units, beadWaste: 0 })).toThrow(RangeError);
+  for (const units of [0, -1, 1.5, Number.NaN])
+    expect(() => billOf(input.performances, { units, beadWaste: 0 })).toThrow(RangeError);
 });

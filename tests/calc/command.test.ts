@@ -6,7 +6,10 @@ import { CannotRun, type Io } from "../../language/cli/command.ts";
 import { figures } from "../../language/figures/registry.ts";
 
 async function run(
-  positionals: readonly string[], options: Readonly<Record<string, string | true>> = {}, files: Readonly<Record<string, string>> = {}, stdin = "",
+  positionals: readonly string[],
+  options: Readonly<Record<string, string | true>> = {},
+  files: Readonly<Record<string, string>> = {},
+  stdin = "",
   colour = false,
 ) {
   const [out, err]: [string[], string[]] = [[], []];
@@ -14,7 +17,8 @@ async function run(
     out: (text) => void out.push(text),
     err: (text) => void err.push(text),
     readStdin: () => Promise.resolve(stdin),
-    readFile: (path) => (files[path] === undefined ? Promise.reject(new CannotRun(`${path} is not there`)) : Promise.resolve(files[path])),
+    readFile: (path) =>
+      files[path] === undefined ? Promise.reject(new CannotRun(`${path} is not there`)) : Promise.resolve(files[path]),
     colour,
   };
   const status = await calc.run({ positionals, options: new Map(Object.entries(options)) }, io);
@@ -61,9 +65,8 @@ test("lines are no longer than a hundred characters", async () => {
     for (const words of [[], ...figure.examples.map((example) => example.split(" "))]) {
       const { out } = await run([figure.name, ...words]);
       // A line to try stays whole, so that it can be copied.
-      for (const line of out.split("\n").filter((one) => !one.includes("stripdown calc"))) expect(
-        line.length, `${figure.name}: ${line}`,
-      ).toBeLessThanOrEqual(100);
+      for (const line of out.split("\n").filter((one) => !one.includes("stripdown calc")))
+        expect(line.length, `${figure.name}: ${line}`).toBeLessThanOrEqual(100);
     }
   }
 });
@@ -75,7 +78,11 @@ test("headings are bold only where colour may be used", async () => {
 
 test("a question without an answer goes to standard error with the nearest, status 1", async () => {
   const { status, out, err } = await run(["eyebolt", "M18"]);
-  expect({ status, out, err }).toEqual({ status: 1, out: "", err: "eyebolt: M18 is not in the table; the nearest are M16 and M20\n  nearest: M16, M20\n" });
+  expect({ status, out, err }).toEqual({
+    status: 1,
+    out: "",
+    err: "eyebolt: M18 is not in the table; the nearest are M16 and M20\n  nearest: M16, M20\n",
+  });
 });
 
 test("a name alone says what the figure takes", async () => {
@@ -88,7 +95,10 @@ test("a name alone says what the figure takes", async () => {
 test("the list holds every figure, sorted", async () => {
   const { status, out } = await run([], { list: true });
   expect(status).toBe(0);
-  const names = out.trim().split("\n").map((line) => line.split(" ")[0]);
+  const names = out
+    .trim()
+    .split("\n")
+    .map((line) => line.split(" ")[0]);
   expect(names).toEqual(figures.map((figure) => figure.name).sort());
   const json = JSON.parse((await run([], { list: true, json: true })).out) as { name: string }[];
   expect(json.map((one) => one.name)).toEqual(names);
@@ -105,9 +115,17 @@ test("JSON: one answer, a sheet from a file, a sheet from standard input", async
 });
 
 test("JSON: an unanswered question of a sheet gives status 1, the others are answered", async () => {
-  const { status, out } = await run([], { json: true }, {}, '[{"name": "fall"}, {"name": "team", "inputs": {"people": 2}}]');
+  const { status, out } = await run(
+    [],
+    { json: true },
+    {},
+    '[{"name": "fall"}, {"name": "team", "inputs": {"people": 2}}]',
+  );
   expect(status).toBe(1);
-  expect((JSON.parse(out) as { answers: object[] }).answers.map((one) => Object.keys(one).includes("values"))).toEqual([false, true]);
+  expect((JSON.parse(out) as { answers: object[] }).answers.map((one) => Object.keys(one).includes("values"))).toEqual([
+    false,
+    true,
+  ]);
 });
 
 test("what cannot be run says so: no name, a file that is not there, no sheet, a bad assumption", async () => {
@@ -120,11 +138,17 @@ test("what cannot be run says so: no name, a file that is not there, no sheet, a
 test("results in US or metric units, sums and inputs as they are", async () => {
   const us = await run(["fall", "9.5 kg", "1.2 m"], { system: "us", json: true });
   expect(JSON.parse((await run(["lift", "60 lb"], { system: "us", json: true })).out)).toMatchObject({
-    inputs: { mass: "60 lb" }, values: [{ value: expect.closeTo(23 / 0.45359237, 6), unit: "lb" }, {}, {}, {}],
+    inputs: { mass: "60 lb" },
+    values: [{ value: expect.closeTo(23 / 0.45359237, 6), unit: "lb" }, {}, {}, {}],
   });
-  expect(JSON.parse((await run(["eyebolt-us", "12 mm"], { system: "metric", json: true })).out)).toMatchObject({ values: [{
-    value: expect.closeTo(2266 * 0.45359237, 6), unit: "kg",
-  }] });
+  expect(JSON.parse((await run(["eyebolt-us", "12 mm"], { system: "metric", json: true })).out)).toMatchObject({
+    values: [
+      {
+        value: expect.closeTo(2266 * 0.45359237, 6),
+        unit: "kg",
+      },
+    ],
+  });
   expect(us.status).toBe(0);
   await expect(run(["fall", "1 kg", "1 m"], { system: "imperial" })).rejects.toThrow("metric or us");
 });

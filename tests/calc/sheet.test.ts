@@ -36,22 +36,40 @@ test("the schema file is what the shapes give; write it again with npm run gener
 test("answers stand in the order of the questions, with their marks", () => {
   const found = answers(JSON.stringify(sheet));
   expect(found.map((one) => [one.id, one.name, isAnswer(one)])).toEqual([
-    ["a", "wait", true], ["b", "wait", false], [undefined, "lift", true], ["d", "no-such-figure", false], [undefined, "team", true],
+    ["a", "wait", true],
+    ["b", "wait", false],
+    [undefined, "lift", true],
+    ["d", "no-such-figure", false],
+    [undefined, "team", true],
   ]);
-  expect(found[0]).toMatchObject({ values: [
-    { name: "wait", value: 117, unit: "s" }, { name: "to 60 V dc" }, { name: "to 60 V dc at nominal values" }, { name: "to 0.2 J" }, {}, {},
-  ] });
+  expect(found[0]).toMatchObject({
+    values: [
+      { name: "wait", value: 117, unit: "s" },
+      { name: "to 60 V dc" },
+      { name: "to 60 V dc at nominal values" },
+      { name: "to 0.2 J" },
+      {},
+      {},
+    ],
+  });
 });
 
 test("questions and answers hold to the published schema, also through every example of every figure", () => {
-  const all = [...sheet, ...figures.flatMap((figure) => figure.examples.map((example) => {
-    const read = readQuestion(figure, [example]);
-    if ("says" in read) throw new Error(read.says);
-    return { name: figure.name, inputs: read.written };
-  }))];
+  const all = [
+    ...sheet,
+    ...figures.flatMap((figure) =>
+      figure.examples.map((example) => {
+        const read = readQuestion(figure, [example]);
+        if ("says" in read) throw new Error(read.says);
+        return { name: figure.name, inputs: read.written };
+      }),
+    ),
+  ];
   expect(isQuestions(all), JSON.stringify(isQuestions.errors)).toBe(true);
   expect(isQuestions({ questions: all })).toBe(true);
-  expect(isAnswers({ answers: answers(JSON.stringify({ questions: all })) }), JSON.stringify(isAnswers.errors)).toBe(true);
+  expect(isAnswers({ answers: answers(JSON.stringify({ questions: all })) }), JSON.stringify(isAnswers.errors)).toBe(
+    true,
+  );
   for (const one of answers(JSON.stringify(all))) expect(isSingle(one), one.name).toBe(true);
 });
 
@@ -68,7 +86,9 @@ test("a text that is no sheet is a problem, said in words", () => {
 });
 
 test("assumptions may be set for a question, and a wrong one is an answer with the reason", () => {
-  const [answer] = answers('[{"name": "fall", "inputs": {"mass": "1 kg", "height": "1 m"}, "assumptions": {"friction": 0.1}}]');
+  const [answer] = answers(
+    '[{"name": "fall", "inputs": {"mass": "1 kg", "height": "1 m"}, "assumptions": {"friction": 0.1}}]',
+  );
   expect(answer).toMatchObject({ error: { says: expect.stringContaining("friction is no assumption") } });
 });
 

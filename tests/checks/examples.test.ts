@@ -9,8 +9,11 @@ import { linesOf, positionAt } from "../../language/syntax/index.ts";
 import { checkProject, type Checked } from "../../language/workspace/check-project.ts";
 
 const folder = `${process.cwd()}/examples`;
-const files = globSync("examples/**/*.strip").map((path) => `${process.cwd()}/${path}`).sort();
-const mistakes = files.filter((file) => file.includes("/mistakes/")), machines = files.filter((file) => !file.includes("/mistakes/"));
+const files = globSync("examples/**/*.strip")
+  .map((path) => `${process.cwd()}/${path}`)
+  .sort();
+const mistakes = files.filter((file) => file.includes("/mistakes/")),
+  machines = files.filter((file) => !file.includes("/mistakes/"));
 
 function said(checked: Checked): string[] {
   return checked.findings.map((finding) => {
@@ -27,7 +30,11 @@ test("there are examples", () => {
 test.each(machines.map((file) => [file.slice(folder.length + 1), file] as const))("%s checks clean", (_, file) => {
   const checked = checkProject(diskWorld([folder]), [file]);
   expect(checked.unreadable).toEqual([]);
-  expect(checked.findings.filter((finding) => finding.severity !== "hint").map((finding) => `${finding.code}: ${finding.says}`)).toEqual([]);
+  expect(
+    checked.findings
+      .filter((finding) => finding.severity !== "hint")
+      .map((finding) => `${finding.code}: ${finding.says}`),
+  ).toEqual([]);
 });
 
 test("all machines together check clean", () => {
@@ -35,9 +42,13 @@ test("all machines together check clean", () => {
   expect(said({ ...checked, findings: checked.findings.filter((finding) => finding.severity !== "hint") })).toEqual([]);
 });
 
-test.each(mistakes.map((file) => [basename(file), file] as const))("mistakes/%s gives exactly the finding that it names", (name, file) => {
-  const lines = readFileSync(file, "utf8").split("\n"), code = /^# finds: (\S+)$/.exec(lines[0]!)?.[1];
-  const here = lines.flatMap((line, i) => (line.endsWith("# <- here") ? [i + 1] : []));
-  expect(here).toHaveLength(1);
-  expect(said(checkProject(diskWorld([folder]), [file]))).toEqual([`${name}:${here[0]} ${code}`]);
-});
+test.each(mistakes.map((file) => [basename(file), file] as const))(
+  "mistakes/%s gives exactly the finding that it names",
+  (name, file) => {
+    const lines = readFileSync(file, "utf8").split("\n"),
+      code = /^# finds: (\S+)$/.exec(lines[0]!)?.[1];
+    const here = lines.flatMap((line, i) => (line.endsWith("# <- here") ? [i + 1] : []));
+    expect(here).toHaveLength(1);
+    expect(said(checkProject(diskWorld([folder]), [file]))).toEqual([`${name}:${here[0]} ${code}`]);
+  },
+);

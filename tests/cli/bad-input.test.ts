@@ -6,7 +6,10 @@ import { good } from "./machines.ts";
 
 test.each<[string, string]>([
   ["a hundred thousand blocks inside each other", "unit a {".repeat(100_000)],
-  ["blocks that are never closed, one a line", Array.from({ length: 3000 }, (_, i) => `${" ".repeat(i % 100)}step {`).join("\n")],
+  [
+    "blocks that are never closed, one a line",
+    Array.from({ length: 3000 }, (_, i) => `${" ".repeat(i % 100)}step {`).join("\n"),
+  ],
   ["closing braces alone", "}".repeat(100_000)],
   ["conditions inside each other", `unit u {\n${"if a ".repeat(20_000)}\n}`],
   ["one very long line", "part ".repeat(100_000)],

@@ -7,15 +7,32 @@ import { findFiles } from "../../language/cli/files.ts";
 import { folderWith, stripdown } from "../support/command-line.ts";
 import { good, held } from "./machines.ts";
 
-const rename = (text: string, id: string): string => text.replaceAll("box", id).replaceAll("procedure strip", `procedure ${id}-strip`);
+const rename = (text: string, id: string): string =>
+  text.replaceAll("box", id).replaceAll("procedure strip", `procedure ${id}-strip`);
 
 test("files, folders and globs give the same result in any order, each file once", async () => {
-  const folder = folderWith({ "a.strip": held, "sub/b.strip": rename(held, "case"), "sub/deep/c.strip": rename(good, "rack"), "sub/readme.txt": "no procedure", "node_modules/x.strip": "nonsense" });
+  const folder = folderWith({
+    "a.strip": held,
+    "sub/b.strip": rename(held, "case"),
+    "sub/deep/c.strip": rename(good, "rack"),
+    "sub/readme.txt": "no procedure",
+    "node_modules/x.strip": "nonsense",
+  });
   const whole = await stripdown(folder, ["check"]);
   expect(whole.out.match(/still-held/g)).toHaveLength(2);
   expect(whole.out).toContain("3 procedures performed, 3 files read");
-  for (const given of [["."], ["sub", "a.strip"], ["a.strip", "sub/deep", "sub", "a.strip"], ["**/*.strip"], ["a.strip", "sub/**/*.strip"]]) expect((await stripdown(folder, ["check", ...given])).out).toBe(whole.out);
-  expect(findFiles(["sub"], folder).map((path) => path.slice(folder.length))).toEqual(["/sub/b.strip", "/sub/deep/c.strip"]);
+  for (const given of [
+    ["."],
+    ["sub", "a.strip"],
+    ["a.strip", "sub/deep", "sub", "a.strip"],
+    ["**/*.strip"],
+    ["a.strip", "sub/**/*.strip"],
+  ])
+    expect((await stripdown(folder, ["check", ...given])).out).toBe(whole.out);
+  expect(findFiles(["sub"], folder).map((path) => path.slice(folder.length))).toEqual([
+    "/sub/b.strip",
+    "/sub/deep/c.strip",
+  ]);
 });
 
 test("standard input is checked under a name of its own", async () => {
@@ -37,7 +54,11 @@ test.each<[string, string | Uint8Array, RegExp]>([
 });
 
 test.each<[string, Uint8Array, RegExp]>([
-  ["a binary file", Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 0, 0, 1]), /a\.strip: error cannot be read: it is no text file/],
+  [
+    "a binary file",
+    Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 0, 0, 1]),
+    /a\.strip: error cannot be read: it is no text file/,
+  ],
   ["a NUL byte in a text", Buffer.from(`${good}\0`), /cannot be read: it is no text file/],
   ["bytes that are no UTF-8", Buffer.from([0x70, 0xe4, 0x72, 0x74]), /cannot be read: it is no UTF-8 text/],
 ])("%s is refused in words", async (_, content, says) => {
@@ -54,7 +75,12 @@ test("50 MB are refused before they are read", async () => {
 });
 
 test("a missing file is named, the others are still checked", async () => {
-  const { status, out } = await stripdown(folderWith({ "held.strip": held }), ["check", "held.strip", "gone.strip", "none/*.strip"]);
+  const { status, out } = await stripdown(folderWith({ "held.strip": held }), [
+    "check",
+    "held.strip",
+    "gone.strip",
+    "none/*.strip",
+  ]);
   expect(status).toBe(2);
   expect(out).toContain("gone.strip: error cannot be read: there is no such file");
   expect(out).toContain("still-held");
@@ -63,7 +89,9 @@ test("a missing file is named, the others are still checked", async () => {
 test("a folder named like a file, and a folder without procedures", async () => {
   const folder = folderWith({ "sub/x.txt": "" });
   mkdirSync(join(folder, "a.strip"));
-  expect((await stripdown(folder, ["check", "sub"])).err).toBe("stripdown: sub: there is no .strip file in this folder\n");
+  expect((await stripdown(folder, ["check", "sub"])).err).toBe(
+    "stripdown: sub: there is no .strip file in this folder\n",
+  );
   expect((await stripdown(folder, ["check", "a.strip/b.strip"])).status).toBe(2);
 });
 
@@ -74,11 +102,18 @@ test("links in a circle end", async () => {
   const whole = await stripdown(folder, ["check", "sub"]);
   expect(whole.out).toContain("1 procedure performed");
   expect(await stripdown(folder, ["check", "round.strip"])).toMatchObject({ status: 2, err: "" });
-  expect((await stripdown(folder, ["check", "round.strip"])).out).toMatch(/round\.strip: error cannot be read: (?:its link leads in a circle|there is no such file)/);
+  expect((await stripdown(folder, ["check", "round.strip"])).out).toMatch(
+    /round\.strip: error cannot be read: (?:its link leads in a circle|there is no such file)/,
+  );
 });
 
 test("nothing outside the project is read, by a path or by a link", async () => {
-  const folder = folderWith({ "secret/lib.strip": 'part oops "Oops"', "shop/stripdown.json": "{}", "shop/a.strip": `use "../secret/lib.strip"\n${good}`, "shop/b.strip": `use "linked.strip"\n${rename(good, "case")}` });
+  const folder = folderWith({
+    "secret/lib.strip": 'part oops "Oops"',
+    "shop/stripdown.json": "{}",
+    "shop/a.strip": `use "../secret/lib.strip"\n${good}`,
+    "shop/b.strip": `use "linked.strip"\n${rename(good, "case")}`,
+  });
   symlinkSync("../secret/lib.strip", join(folder, "shop", "linked.strip"));
   for (const file of ["a.strip", "b.strip"]) {
     const { out } = await stripdown(join(folder, "shop"), ["check", file]);
@@ -93,14 +128,19 @@ test("settings that cannot be read end the run; those that loosen a hazard are a
   writeFileSync(join(folder, "stripdown.json"), '{ "severity": { "hazard/not-yet": "hint" } }');
   const { status, out } = await stripdown(folder, ["check"]);
   expect(status).toBe(1);
-  expect(out).toMatch(/^stripdown\.json:1:17: warning hazard\/not-yet stays an error: it cannot be made milder {2}settings\/only-stricter/m);
+  expect(out).toMatch(
+    /^stripdown\.json:1:17: warning hazard\/not-yet stays an error: it cannot be made milder {2}settings\/only-stricter/m,
+  );
   writeFileSync(join(folder, "stripdown.json"), '{ "sverity": {} }');
   expect((await stripdown(folder, ["check"])).status).toBe(2);
 });
 
 test("a severity of the settings holds, off included", async () => {
   const folder = folderWith({ "stripdown.json": '{ "severity": { "sequence/still-held": "hint" } }', "a.strip": held });
-  expect(await stripdown(folder, ["check"])).toMatchObject({ status: 0, out: expect.stringContaining("hint Lid cannot come off") as unknown });
+  expect(await stripdown(folder, ["check"])).toMatchObject({
+    status: 0,
+    out: expect.stringContaining("hint Lid cannot come off") as unknown,
+  });
   writeFileSync(join(folder, "stripdown.json"), '{ "severity": { "sequence/still-held": "off" } }');
   expect((await stripdown(folder, ["check", "--strict"])).status).toBe(0);
 });

@@ -30,8 +30,14 @@ test.each(commands)("%s --help shows its use, its options and an example", async
 });
 
 test("a mistyped command or option is answered with the nearest", async () => {
-  expect(await stripdown("/", ["chek"])).toEqual({ status: 2, out: "", err: "stripdown: there is no command chek: did you mean check?\n" });
-  expect((await stripdown("/", ["check", "--strikt"])).err).toBe("stripdown: check has no option --strikt: did you mean --strict?\n");
+  expect(await stripdown("/", ["chek"])).toEqual({
+    status: 2,
+    out: "",
+    err: "stripdown: there is no command chek: did you mean check?\n",
+  });
+  expect((await stripdown("/", ["check", "--strikt"])).err).toBe(
+    "stripdown: check has no option --strikt: did you mean --strict?\n",
+  );
   expect((await stripdown("/", ["check", "--as"])).err).toContain("--as needs its value");
   expect((await stripdown("/", ["check", "--quiet=yes"])).err).toContain("--quiet takes no value");
   expect((await stripdown("/", ["constructor"])).status).toBe(2);
@@ -40,18 +46,29 @@ test("a mistyped command or option is answered with the nearest", async () => {
 test("a fault of the tool is one line and exit 2, never a stack trace", async () => {
   const folder = folderWith({ "a.strip": good });
   let calls = 0;
-  const { status, err } = await stripdown(folder, ["check", "a.strip"], "", { out: () => { calls++; throw new TypeError("x is undefined\n    at somewhere (file.ts:1:1)"); } });
+  const { status, err } = await stripdown(folder, ["check", "a.strip"], "", {
+    out: () => {
+      calls++;
+      throw new TypeError("x is undefined\n    at somewhere (file.ts:1:1)");
+    },
+  });
   expect([status, calls]).toEqual([2, 1]);
   expect(err).toMatch(/^stripdown: this is a fault of the tool[^\n]*\n$/);
   expect(err).not.toContain("file.ts");
 });
 
 test("exit status: 0 clean, 1 with an error, 1 for a question only with --strict, 2 where it could not run", async () => {
-  const question = held.replace("undo 2 of lid-screws", "undo lid-screws").replace("fastener", 'part ring o-ring "Ring" { between lid and foot }\n  fastener').replace("remove lid", "remove lid, ring");
+  const question = held
+    .replace("undo 2 of lid-screws", "undo lid-screws")
+    .replace("fastener", 'part ring o-ring "Ring" { between lid and foot }\n  fastener')
+    .replace("remove lid", "remove lid, ring");
   const folder = folderWith({ "good.strip": good, "held.strip": held, "question.strip": question });
   expect((await stripdown(folder, ["check", "good.strip"])).status).toBe(0);
   expect((await stripdown(folder, ["check", "held.strip"])).status).toBe(1);
-  expect(await stripdown(folder, ["check", "question.strip"])).toMatchObject({ status: 0, out: expect.stringContaining("question") as unknown });
+  expect(await stripdown(folder, ["check", "question.strip"])).toMatchObject({
+    status: 0,
+    out: expect.stringContaining("question") as unknown,
+  });
   expect((await stripdown(folder, ["check", "question.strip", "--strict"])).status).toBe(1);
   expect((await stripdown(folder, ["check", "none.strip"])).status).toBe(2);
 });
@@ -74,11 +91,15 @@ test("--unknowns lists what nobody gave, and is no finding", async () => {
 });
 
 test("as a process: results, status and a pipe that closes early", () => {
-  const folder = folderWith({ "held.strip": held }), entry = join(process.cwd(), "language/cli/start.ts");
+  const folder = folderWith({ "held.strip": held }),
+    entry = join(process.cwd(), "language/cli/start.ts");
   const run = spawnSync(process.execPath, [entry, "check", "held.strip"], { cwd: folder, encoding: "utf8" });
   expect([run.status, run.stderr]).toEqual([1, ""]);
   expect(run.stdout).toContain("held.strip:11:5: error Lid cannot come off");
   expect(run.stdout).not.toContain(String.fromCharCode(27));
-  const piped = execFileSync("sh", ["-c", `"$0" "$1" explain --list --json | head -c 1`, process.execPath, entry], { encoding: "utf8", cwd: folder });
+  const piped = execFileSync("sh", ["-c", `"$0" "$1" explain --list --json | head -c 1`, process.execPath, entry], {
+    encoding: "utf8",
+    cwd: folder,
+  });
   expect(piped).toBe("[");
 });

@@ -11,7 +11,10 @@ const untidy = good.replace("  base foot", "      base    foot");
 
 test("new writes a commented file that checks clean and is formatted", async () => {
   const folder = folderWith({});
-  expect(await stripdown(folder, ["new", "sub/fan.strip"])).toMatchObject({ status: 0, out: "Written: sub/fan.strip. Next: stripdown check sub/fan.strip\n" });
+  expect(await stripdown(folder, ["new", "sub/fan.strip"])).toMatchObject({
+    status: 0,
+    out: "Written: sub/fan.strip. Next: stripdown check sub/fan.strip\n",
+  });
   const text = readFileSync(join(folder, "sub/fan.strip"), "utf8");
   expect(text).toContain("# ");
   expect(format(text)).toBe(text);
@@ -20,7 +23,10 @@ test("new writes a commented file that checks clean and is formatted", async () 
 
 test("new leaves a file that is there, unless it is told to", async () => {
   const folder = folderWith({ "fan.strip": "# mine\n" });
-  expect(await stripdown(folder, ["new", "fan.strip"])).toMatchObject({ status: 2, err: expect.stringContaining("is there already") as unknown });
+  expect(await stripdown(folder, ["new", "fan.strip"])).toMatchObject({
+    status: 2,
+    err: expect.stringContaining("is there already") as unknown,
+  });
   expect(readFileSync(join(folder, "fan.strip"), "utf8")).toBe("# mine\n");
   expect((await stripdown(folder, ["new", "fan.strip", "--force"])).status).toBe(0);
   expect((await stripdown(folder, ["new", "fan.txt"])).status).toBe(2);
@@ -45,7 +51,10 @@ test("format leaves a file whose braces do not pair", async () => {
 
 test("an output is written beside and renamed; a file of somebody else stays, unless forced", async () => {
   const folder = folderWith({ "a.strip": good, "out/refit.txt": "my own notes\n" });
-  expect(await stripdown(folder, ["refit", "a.strip", "--to", "out/refit.txt"])).toMatchObject({ status: 2, err: expect.stringContaining("was not made by this tool") as unknown });
+  expect(await stripdown(folder, ["refit", "a.strip", "--to", "out/refit.txt"])).toMatchObject({
+    status: 2,
+    err: expect.stringContaining("was not made by this tool") as unknown,
+  });
   expect(readFileSync(join(folder, "out/refit.txt"), "utf8")).toBe("my own notes\n");
   expect((await stripdown(folder, ["refit", "a.strip", "--to", "out/refit.txt", "--force"])).status).toBe(0);
   const first = readFileSync(join(folder, "out/refit.txt"), "utf8");

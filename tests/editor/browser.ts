@@ -4,32 +4,63 @@ import * as vscode from "vscode";
 import type { Api } from "../../client/start.ts";
 import { until } from "./until.ts";
 
-const assert = (is: boolean, says: string): void => { if (!is) throw new Error(says); };
+const assert = (is: boolean, says: string): void => {
+  if (!is) throw new Error(says);
+};
 
 const tests: Readonly<Record<string, () => Promise<void>>> = {
   async "in a browser: a file that is used is read through the client, and nothing is found amiss"() {
     const document = await open("main.strip");
     await vscode.extensions.getExtension<Api>("stripdown.stripdown")!.activate();
-    await until(() => vscode.commands.executeCommand<vscode.CodeLens[]>("vscode.executeCodeLensProvider", document.uri), (lenses) => lenses.length > 0);
-    await until(() => vscode.languages.getDiagnostics(document.uri).map((one) => one.message), (list) => list.length === 0);
+    await until(
+      () => vscode.commands.executeCommand<vscode.CodeLens[]>("vscode.executeCodeLensProvider", document.uri),
+      (lenses) => lenses.length > 0,
+    );
+    await until(
+      () => vscode.languages.getDiagnostics(document.uri).map((one) => one.message),
+      (list) => list.length === 0,
+    );
   },
   async "in a browser: a finding appears, and a remedy clears it"() {
-    const document = await open("main.strip"), text = document.getText(), at = text.indexOf("    undo lid-screws\n"), edit = new vscode.WorkspaceEdit();
-    edit.delete(document.uri, new vscode.Range(document.positionAt(at), document.positionAt(at + "    undo lid-screws\n".length)));
+    const document = await open("main.strip"),
+      text = document.getText(),
+      at = text.indexOf("    undo lid-screws\n"),
+      edit = new vscode.WorkspaceEdit();
+    edit.delete(
+      document.uri,
+      new vscode.Range(document.positionAt(at), document.positionAt(at + "    undo lid-screws\n".length)),
+    );
     await vscode.workspace.applyEdit(edit);
-    const [finding] = await until(() => vscode.languages.getDiagnostics(document.uri), (list) => list.length > 0);
+    const [finding] = await until(
+      () => vscode.languages.getDiagnostics(document.uri),
+      (list) => list.length > 0,
+    );
     assert(finding!.message.startsWith("Lid cannot come off: still held by 4 of 4 Lid screws"), finding!.message);
-    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>("vscode.executeCodeActionProvider", document.uri, finding!.range,
-      vscode.CodeActionKind.QuickFix.value);
+    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
+      "vscode.executeCodeActionProvider",
+      document.uri,
+      finding!.range,
+      vscode.CodeActionKind.QuickFix.value,
+    );
     await vscode.workspace.applyEdit(actions.find((one) => one.title === "Insert: undo lid-screws")!.edit!);
-    await until(() => vscode.languages.getDiagnostics(document.uri), (list) => list.length === 0);
+    await until(
+      () => vscode.languages.getDiagnostics(document.uri),
+      (list) => list.length === 0,
+    );
   },
   async "in a browser: the bench at the cursor"() {
-    const document = await open("main.strip"), { benchText } = await vscode.extensions.getExtension<Api>("stripdown.stripdown")!.activate();
+    const document = await open("main.strip"),
+      { benchText } = await vscode.extensions.getExtension<Api>("stripdown.stripdown")!.activate();
     const at = document.positionAt(document.getText().indexOf("undo lid-screws") + 4);
     vscode.window.activeTextEditor!.selection = new vscode.Selection(at, at);
     let text = "";
-    await until(() => text, (now) => now.includes("Lid screws: line"), async () => { text = await benchText(); });
+    await until(
+      () => text,
+      (now) => now.includes("Lid screws: line"),
+      async () => {
+        text = await benchText();
+      },
+    );
   },
 };
 
@@ -42,14 +73,18 @@ export async function run(): Promise<void> {
       console.log(`stripdown-test ${JSON.stringify({ name })}`);
     } catch (error) {
       failed++;
-      console.log(`stripdown-test ${JSON.stringify({ name, error: error instanceof Error ? error.message : String(error) })}`);
+      console.log(
+        `stripdown-test ${JSON.stringify({ name, error: error instanceof Error ? error.message : String(error) })}`,
+      );
     }
   }
   if (failed > 0) throw new Error(`${failed} failed`);
 }
 
 async function open(name: string): Promise<vscode.TextDocument> {
-  const document = await vscode.workspace.openTextDocument(vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, name));
+  const document = await vscode.workspace.openTextDocument(
+    vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, name),
+  );
   await vscode.window.showTextDocument(document, vscode.ViewColumn.One);
   return document;
 }

@@ -7,154 +7,307 @@ import * as vscode from "vscode";
 import type { Api } from "../../client/start.ts";
 import { until } from "./until.ts";
 
-const strip = "mooring-winch/strip.strip", winch = "mooring-winch/winch.strip", lockOff = "mooring-winch/lock-off.strip";
+const strip = "mooring-winch/strip.strip",
+  winch = "mooring-winch/winch.strip",
+  lockOff = "mooring-winch/lock-off.strip";
 
 const tests: Readonly<Record<string, () => Promise<void>>> = {
   async "the flagship opens without an error"() {
     const document = await open(strip);
     assert.equal(document.languageId, "strip");
     await api();
-    await until(() => vscode.commands.executeCommand<vscode.CodeLens[]>("vscode.executeCodeLensProvider", document.uri), (lenses) => lenses.length > 10);
+    await until(
+      () => vscode.commands.executeCommand<vscode.CodeLens[]>("vscode.executeCodeLensProvider", document.uri),
+      (lenses) => lenses.length > 10,
+    );
     assert.deepEqual(errors(document), []);
   },
   async "a finding with related places appears and vanishes on edit"() {
     const document = await open(strip);
     await replace(document, "    undo brake-guard-bolts  into tray A\n", "");
-    const found = await until(() => errors(document), (list) => list.length > 0);
+    const found = await until(
+      () => errors(document),
+      (list) => list.length > 0,
+    );
     assert.match(found[0]!.message, /^Brake guard cannot come off: still held by/);
-    assert.equal(found[0]!.range.start.line, document.positionAt(document.getText().indexOf("remove brake-guard")).line);
-    assert.ok(found[0]!.relatedInformation!.some((one) => one.location.uri.path.endsWith("/winch.strip")), "a related place lies in the unit's file");
-    assert.ok(typeof found[0]!.code === "object" && found[0]!.code.target.scheme === "stripdown-check", "the code leads to the page of the check");
+    assert.equal(
+      found[0]!.range.start.line,
+      document.positionAt(document.getText().indexOf("remove brake-guard")).line,
+    );
+    assert.ok(
+      found[0]!.relatedInformation!.some((one) => one.location.uri.path.endsWith("/winch.strip")),
+      "a related place lies in the unit's file",
+    );
+    assert.ok(
+      typeof found[0]!.code === "object" && found[0]!.code.target.scheme === "stripdown-check",
+      "the code leads to the page of the check",
+    );
     const page = await vscode.workspace.openTextDocument(found[0]!.code.target);
     assert.match(page.getText(), /sequence\/still-held/);
-    await replace(document, "    remove brake-guard\n", "    undo brake-guard-bolts  into tray A\n    remove brake-guard\n");
-    await until(() => errors(document), (list) => list.length === 0);
+    await replace(
+      document,
+      "    remove brake-guard\n",
+      "    undo brake-guard-bolts  into tray A\n    remove brake-guard\n",
+    );
+    await until(
+      () => errors(document),
+      (list) => list.length === 0,
+    );
     await revert(document);
   },
   async "a remedy makes the file clean"() {
     const document = await open(strip);
     await replace(document, "    undo rope-clamp-screws  into tray B\n", "");
-    const [finding] = await until(() => errors(document), (list) => list.length > 0);
-    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>("vscode.executeCodeActionProvider", document.uri, finding!.range,
-      vscode.CodeActionKind.QuickFix.value);
+    const [finding] = await until(
+      () => errors(document),
+      (list) => list.length > 0,
+    );
+    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
+      "vscode.executeCodeActionProvider",
+      document.uri,
+      finding!.range,
+      vscode.CodeActionKind.QuickFix.value,
+    );
     const fix = actions.find((one) => one.title === "Insert: undo rope-clamp-screws");
     assert.ok(fix?.edit, `no such remedy among: ${actions.map((one) => one.title).join("; ")}`);
     assert.ok(await vscode.workspace.applyEdit(fix.edit));
-    await until(() => errors(document), (list) => list.length === 0);
+    await until(
+      () => errors(document),
+      (list) => list.length === 0,
+    );
     await revert(document);
   },
   async "everything that must come first is written by one remedy"() {
     const document = await open(strip);
-    await replace(document, "    undo drum-guard-bolts  into tray A\n    remove drum-guard\n", "    remove drum-guard\n");
-    const [finding] = await until(() => errors(document), (list) => list.length > 0);
-    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>("vscode.executeCodeActionProvider", document.uri, finding!.range,
-      vscode.CodeActionKind.QuickFix.value, 10);
+    await replace(
+      document,
+      "    undo drum-guard-bolts  into tray A\n    remove drum-guard\n",
+      "    remove drum-guard\n",
+    );
+    const [finding] = await until(
+      () => errors(document),
+      (list) => list.length > 0,
+    );
+    const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
+      "vscode.executeCodeActionProvider",
+      document.uri,
+      finding!.range,
+      vscode.CodeActionKind.QuickFix.value,
+      10,
+    );
     const fix = actions.find((one) => /frees drum-guard|free drum-guard|come before this/.test(one.title));
     assert.ok(fix?.edit, `not worked out: ${actions.map((one) => one.title).join("; ")}`);
     assert.ok(await vscode.workspace.applyEdit(fix.edit));
-    await until(() => errors(document), (list) => list.length === 0);
+    await until(
+      () => errors(document),
+      (list) => list.length === 0,
+    );
     await revert(document);
   },
   async "completion knows the bench: what is out is not proposed"() {
-    const document = await open(strip), at = document.positionAt(document.getText().indexOf("    remove brake-guard"));
+    const document = await open(strip),
+      at = document.positionAt(document.getText().indexOf("    remove brake-guard"));
     await insert(document, at, "    undo \n");
-    const list = await vscode.commands.executeCommand<vscode.CompletionList>("vscode.executeCompletionItemProvider", document.uri, at.translate(0, 9));
+    const list = await vscode.commands.executeCommand<vscode.CompletionList>(
+      "vscode.executeCompletionItemProvider",
+      document.uri,
+      at.translate(0, 9),
+    );
     const labels = list.items.map((item) => (typeof item.label === "string" ? item.label : item.label.label));
     assert.ok(labels.includes("motor-flange-screws"), labels.join());
     assert.ok(!labels.includes("brake-guard-bolts"), "out already");
     await revert(document);
   },
   async "hover, definition and references"() {
-    const document = await open(strip), at = document.positionAt(document.getText().indexOf("motor-flange-screws") + 3);
-    const hovers = await vscode.commands.executeCommand<vscode.Hover[]>("vscode.executeHoverProvider", document.uri, at);
-    assert.match(hovers.flatMap((one) => one.contents.map((part) => (typeof part === "string" ? part : part.value))).join("\n"),
-      /Motor flange screws[\s\S]*yield/);
-    const [definition] = await vscode.commands.executeCommand<(vscode.Location | vscode.LocationLink)[]>("vscode.executeDefinitionProvider", document.uri, at);
+    const document = await open(strip),
+      at = document.positionAt(document.getText().indexOf("motor-flange-screws") + 3);
+    const hovers = await vscode.commands.executeCommand<vscode.Hover[]>(
+      "vscode.executeHoverProvider",
+      document.uri,
+      at,
+    );
+    assert.match(
+      hovers.flatMap((one) => one.contents.map((part) => (typeof part === "string" ? part : part.value))).join("\n"),
+      /Motor flange screws[\s\S]*yield/,
+    );
+    const [definition] = await vscode.commands.executeCommand<(vscode.Location | vscode.LocationLink)[]>(
+      "vscode.executeDefinitionProvider",
+      document.uri,
+      at,
+    );
     assert.ok(("targetUri" in definition! ? definition.targetUri : definition!.uri).path.endsWith("/winch.strip"));
-    const references = await vscode.commands.executeCommand<vscode.Location[]>("vscode.executeReferenceProvider", document.uri, at);
+    const references = await vscode.commands.executeCommand<vscode.Location[]>(
+      "vscode.executeReferenceProvider",
+      document.uri,
+      at,
+    );
     assert.ok(new Set(references.map((one) => one.uri.path)).size > 1);
   },
   async "rename goes through every file, closed ones too"() {
-    const document = await open(strip), at = document.positionAt(document.getText().indexOf("brake-hub") + 2);
+    const document = await open(strip),
+      at = document.positionAt(document.getText().indexOf("brake-hub") + 2);
     // What the test before left half typed is gone, and so is its finding.
-    await until(() => errors(document), (list) => list.length === 0);
-    const edit = await vscode.commands.executeCommand<vscode.WorkspaceEdit>("vscode.executeDocumentRenameProvider", document.uri, at, "hub-of-the-brake");
-    const files = edit.entries().map(([uri]) => uri.path.split("/").pop()!).sort((a, b) => (a < b ? -1 : 1));
+    await until(
+      () => errors(document),
+      (list) => list.length === 0,
+    );
+    const edit = await vscode.commands.executeCommand<vscode.WorkspaceEdit>(
+      "vscode.executeDocumentRenameProvider",
+      document.uri,
+      at,
+      "hub-of-the-brake",
+    );
+    const files = edit
+      .entries()
+      .map(([uri]) => uri.path.split("/").pop()!)
+      .sort((a, b) => (a < b ? -1 : 1));
     assert.deepEqual(files, ["strip.strip", "winch.strip"]);
     assert.ok(await vscode.workspace.applyEdit(edit));
     assert.ok(!document.getText().includes("brake-hub"));
-    await until(() => errors(document), (list) => list.length === 0);
+    await until(
+      () => errors(document),
+      (list) => list.length === 0,
+    );
     const unit = await open(winch);
     assert.ok(unit.getText().includes("hub-of-the-brake"));
     await revert(unit);
     await revert(await open(strip));
     // Nothing of it may be left for the tests after this one.
-    assert.ok(document.getText().includes("brake-hub") && !unit.getText().includes("hub-of-the-brake"), "both files are as they were");
-    await until(() => errors(document), (list) => list.length === 0);
+    assert.ok(
+      document.getText().includes("brake-hub") && !unit.getText().includes("hub-of-the-brake"),
+      "both files are as they were",
+    );
+    await until(
+      () => errors(document),
+      (list) => list.length === 0,
+    );
   },
   async "layout changes nothing that is laid out already"() {
-    const document = await open(lockOff), edits = await vscode.commands.executeCommand<vscode.TextEdit[] | undefined>("vscode.executeFormatDocumentProvider",
-      document.uri, { tabSize: 2, insertSpaces: true });
+    const document = await open(lockOff),
+      edits = await vscode.commands.executeCommand<vscode.TextEdit[] | undefined>(
+        "vscode.executeFormatDocumentProvider",
+        document.uri,
+        { tabSize: 2, insertSpaces: true },
+      );
     assert.deepEqual(edits ?? [], []);
   },
   async "outline, folding, colours, hints and links are there"() {
-    const document = await open(strip), { uri } = document, whole = new vscode.Range(0, 0, document.lineCount, 0);
-    assert.equal((await vscode.commands.executeCommand<vscode.DocumentSymbol[]>("vscode.executeDocumentSymbolProvider", uri))[0]!.name, "winch-strip");
-    assert.ok((await vscode.commands.executeCommand<vscode.FoldingRange[]>("vscode.executeFoldingRangeProvider", uri)).length > 10);
-    assert.ok((await vscode.commands.executeCommand<vscode.SemanticTokens>("vscode.provideDocumentSemanticTokens", uri)).data.length > 500);
-    assert.ok((await vscode.commands.executeCommand<vscode.InlayHint[]>("vscode.executeInlayHintProvider", uri, whole)).some((hint) =>
-      hint.label === "6 of 8 out"));
-    assert.ok((await vscode.commands.executeCommand<vscode.DocumentLink[]>("vscode.executeLinkProvider", uri)).length >= 2);
+    const document = await open(strip),
+      { uri } = document,
+      whole = new vscode.Range(0, 0, document.lineCount, 0);
+    assert.equal(
+      (await vscode.commands.executeCommand<vscode.DocumentSymbol[]>("vscode.executeDocumentSymbolProvider", uri))[0]!
+        .name,
+      "winch-strip",
+    );
+    assert.ok(
+      (await vscode.commands.executeCommand<vscode.FoldingRange[]>("vscode.executeFoldingRangeProvider", uri)).length >
+        10,
+    );
+    assert.ok(
+      (await vscode.commands.executeCommand<vscode.SemanticTokens>("vscode.provideDocumentSemanticTokens", uri)).data
+        .length > 500,
+    );
+    assert.ok(
+      (await vscode.commands.executeCommand<vscode.InlayHint[]>("vscode.executeInlayHintProvider", uri, whole)).some(
+        (hint) => hint.label === "6 of 8 out",
+      ),
+    );
+    assert.ok(
+      (await vscode.commands.executeCommand<vscode.DocumentLink[]>("vscode.executeLinkProvider", uri)).length >= 2,
+    );
   },
   async "the bench view at three places of the procedure"() {
-    const document = await open(strip), { benchText } = await api();
+    const document = await open(strip),
+      { benchText } = await api();
     const at = async (line: string): Promise<string> => {
       cursor(document, line);
       let text = "";
-      await until(() => text, (now) => now !== "" && now.includes("Still in"), async () => { text = await benchText(); });
+      await until(
+        () => text,
+        (now) => now !== "" && now.includes("Still in"),
+        async () => {
+          text = await benchText();
+        },
+      );
       return text;
     };
-    const shown = async (line: string, ...parts: RegExp[]): Promise<void> =>
-      { await until(() => parts.filter((part) => !part.test(last)), (missing) => missing.length === 0, async () => { last = await at(line); }); };
+    const shown = async (line: string, ...parts: RegExp[]): Promise<void> => {
+      await until(
+        () => parts.filter((part) => !part.test(last)),
+        (missing) => missing.length === 0,
+        async () => {
+          last = await at(line);
+        },
+      );
+    };
     let last = "";
     await shown("    cool hot-skin", /Drum guard bolts/, /Precautions taken: \d+/);
     await shown("    undo 6 of motor-flange-screws", /Motor flange screws: 2 of 8 in/, /Off: \d+/, /Drum guard: line/);
-    await shown("    remove brake-cover by 2 people", /Position: motor-up/, /Brake cover: line/, /Hazards that nobody considered|Precautions taken/);
+    await shown(
+      "    remove brake-cover by 2 people",
+      /Position: motor-up/,
+      /Brake cover: line/,
+      /Hazards that nobody considered|Precautions taken/,
+    );
     assert.doesNotMatch(last, /\b(safe|OK|passed|complies)\b/i);
   },
   async "the live manual follows the cursor"() {
-    const document = await open(strip), { manualShows } = await api();
+    const document = await open(strip),
+      { manualShows } = await api();
     cursor(document, "    undo drum-guard-bolts");
     await vscode.commands.executeCommand("stripdown.showManual");
-    const first = await until(() => manualShows()?.id, (id) => id !== undefined);
+    const first = await until(
+      () => manualShows()?.id,
+      (id) => id !== undefined,
+    );
     await vscode.window.showTextDocument(document, vscode.ViewColumn.One);
     cursor(document, "    remove hub-circlip");
-    const second = await until(() => manualShows()?.id, (id) => id !== undefined && id !== first);
+    const second = await until(
+      () => manualShows()?.id,
+      (id) => id !== undefined && id !== first,
+    );
     assert.match(second!, /line-/);
     assert.match(manualShows()!.title, /Mooring winch/);
     await vscode.commands.executeCommand("workbench.action.closeEditorsInOtherGroups");
   },
   async "the diagram of the strip"() {
-    const document = await open(strip), { diagramText } = await api();
+    const document = await open(strip),
+      { diagramText } = await api();
     cursor(document, "    undo drum-guard-bolts");
     await vscode.commands.executeCommand("stripdown.showDiagram");
     let text = "";
-    await until(() => text, (now) => /Brake cover after .*Brake cover screws/.test(now), async () => { text = await diagramText(); });
+    await until(
+      () => text,
+      (now) => /Brake cover after .*Brake cover screws/.test(now),
+      async () => {
+        text = await diagramText();
+      },
+    );
     assert.match(text, /^0 /m);
     await vscode.commands.executeCommand("workbench.action.closeEditorsInOtherGroups");
   },
   async "the computed way back is a document that nobody wrote"() {
     const document = await open(strip);
     await vscode.commands.executeCommand("stripdown.showRefit", document.uri.toString());
-    const page = await until(() => vscode.workspace.textDocuments.find((one) => one.uri.scheme === "stripdown-refit"), (one) => one !== undefined);
+    const page = await until(
+      () => vscode.workspace.textDocuments.find((one) => one.uri.scheme === "stripdown-refit"),
+      (one) => one !== undefined,
+    );
     assert.match(page!.getText(), /WAY BACK[\s\S]*Mooring winch|Mooring winch[\s\S]*WAY BACK/);
   },
   async "the walkthrough's sample has its one mistake"() {
     await vscode.commands.executeCommand("stripdown.openSample");
     const document = vscode.window.activeTextEditor!.document;
     assert.equal(document.languageId, "strip");
-    const found = await until(() => errors(document), (list) => list.length > 0);
-    assert.deepEqual(found.map((one) => one.message.split("\n")[0]), ["Wheel guard cannot come off: still held by 1 of 3 Guard screws"]);
+    const found = await until(
+      () => errors(document),
+      (list) => list.length > 0,
+    );
+    assert.deepEqual(
+      found.map((one) => one.message.split("\n")[0]),
+      ["Wheel guard cannot come off: still held by 1 of 3 Guard screws"],
+    );
     await vscode.commands.executeCommand("workbench.action.revertAndCloseActiveEditor");
   },
 };
@@ -171,7 +324,8 @@ export async function run(): Promise<void> {
     }
   }
   const file = process.env["EDITOR_TEST_RESULT"];
-  if (file) await writeFile(file, JSON.stringify({ vscode: vscode.version, host: vscode.env.appName, results }, null, 2));
+  if (file)
+    await writeFile(file, JSON.stringify({ vscode: vscode.version, host: vscode.env.appName, results }, null, 2));
   const failed = results.filter((result) => result.error);
   if (failed.length > 0) throw new Error(failed.map((result) => `${result.name}\n${result.error}`).join("\n\n"));
 }
@@ -190,11 +344,12 @@ async function open(name: string): Promise<vscode.TextDocument> {
   return document;
 }
 
-const errors = (document: vscode.TextDocument): vscode.Diagnostic[] => vscode.languages.getDiagnostics(document.uri).filter((one) =>
-  one.severity === vscode.DiagnosticSeverity.Error);
+const errors = (document: vscode.TextDocument): vscode.Diagnostic[] =>
+  vscode.languages.getDiagnostics(document.uri).filter((one) => one.severity === vscode.DiagnosticSeverity.Error);
 
 function cursor(document: vscode.TextDocument, line: string): void {
-  const at = document.getText().indexOf(line), editor = vscode.window.visibleTextEditors.find((one) => one.document === document);
+  const at = document.getText().indexOf(line),
+    editor = vscode.window.visibleTextEditors.find((one) => one.document === document);
   assert.ok(at >= 0, `"${line}" stands in the file`);
   assert.ok(editor, "an editor shows it");
   const position = document.positionAt(at + line.length - 1);
@@ -202,7 +357,8 @@ function cursor(document: vscode.TextDocument, line: string): void {
 }
 
 async function replace(document: vscode.TextDocument, what: string, by: string): Promise<void> {
-  const at = document.getText().indexOf(what), edit = new vscode.WorkspaceEdit();
+  const at = document.getText().indexOf(what),
+    edit = new vscode.WorkspaceEdit();
   assert.ok(at >= 0, `"${what}" stands in the file`);
   edit.replace(document.uri, new vscode.Range(document.positionAt(at), document.positionAt(at + what.length)), by);
   assert.ok(await vscode.workspace.applyEdit(edit));
@@ -217,5 +373,8 @@ async function insert(document: vscode.TextDocument, at: vscode.Position, text: 
 async function revert(document: vscode.TextDocument): Promise<void> {
   await vscode.window.showTextDocument(document, vscode.ViewColumn.One);
   await vscode.commands.executeCommand("workbench.action.files.revert");
-  await until(() => document.isDirty, (dirty) => !dirty);
+  await until(
+    () => document.isDirty,
+    (dirty) => !dirty,
+  );
 }

@@ -8,7 +8,7 @@ import { expectNear, thread } from "./printed.ts";
 test("cross-sections as volume a metre (read, S34a)", () => {
   expect(beadSection("rectangle", 0.01, 0.005) * 1e6).toBeCloseTo(50, 9);
   expect(beadSection("triangle", 0.01, 0.005) * 1e6).toBeCloseTo(25, 9);
-  expect(beadSection("half-round", 0.01) * 1e6).toBeCloseTo(Math.PI / 8 * 100, 9);
+  expect(beadSection("half-round", 0.01) * 1e6).toBeCloseTo((Math.PI / 8) * 100, 9);
 });
 
 test("round beads and packs (computed on the page)", () => {
@@ -28,20 +28,36 @@ test("inch cartridges: 24.3 ft from the formula; the coverage table of S34c prin
 });
 
 test("gap in a thread (geometry, a lower bound; computed on the page)", () => {
-  for (const [size, ml] of [["M6", 0.0081], ["M8", 0.0145], ["M10", 0.0227], ["M12", 0.0328], ["M16", 0.0591]] as const) {
+  for (const [size, ml] of [
+    ["M6", 0.0081],
+    ["M8", 0.0145],
+    ["M10", 0.0227],
+    ["M12", 0.0328],
+    ["M16", 0.0591],
+  ] as const) {
     const of = thread(size);
-    expect(Math.abs(threadGapVolume(of.pitchDiameter, 0.8 * of.diameter, 1e-4) * 1e6 - ml), size).toBeLessThanOrEqual(0.00006);
+    expect(Math.abs(threadGapVolume(of.pitchDiameter, 0.8 * of.diameter, 1e-4) * 1e6 - ml), size).toBeLessThanOrEqual(
+      0.00006,
+    );
   }
 });
 
 test("packs never fall short and never are one too many", () => {
-  fc.assert(fc.property(fc.double({ min: 0, max: 1e-2, noNaN: true }), fc.double({ min: 1e-6, max: 1e-3, noNaN: true }),
-    fc.double({ min: 0, max: 1, noNaN: true }), (volume, pack, waste) => {
-    const packs = packsFor(volume, pack, waste)!, due = volume * (1 + waste);
-    expect(packs * pack).toBeGreaterThanOrEqual(due * (1 - 1e-11) - 1e-15 * pack);
-    expect((packs - 1) * pack).toBeLessThan(due + 1e-9 * pack);
-    expect(Number.isInteger(packs)).toBe(true);
-  }), { seed: 20, numRuns: 500 });
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0, max: 1e-2, noNaN: true }),
+      fc.double({ min: 1e-6, max: 1e-3, noNaN: true }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      (volume, pack, waste) => {
+        const packs = packsFor(volume, pack, waste)!,
+          due = volume * (1 + waste);
+        expect(packs * pack).toBeGreaterThanOrEqual(due * (1 - 1e-11) - 1e-15 * pack);
+        expect((packs - 1) * pack).toBeLessThan(due + 1e-9 * pack);
+        expect(Number.isInteger(packs)).toBe(true);
+      },
+    ),
+    { seed: 20, numRuns: 500 },
+  );
   expect(packsFor(1e-3, 1e-4)).toBe(10);
   expect(packsFor(1e-3, 0)).toBeUndefined();
 });

@@ -8,10 +8,12 @@ import { boltMaterial } from "../../language/figures/property-classes.ts";
 import { expectNear, expectPrinted, known, material, sizeOf, thread } from "./printed.ts";
 import { referenceRows, tally } from "./reference-rows.ts";
 
-const classes = referenceRows("property-classes.csv"), classTally = tally("property-classes.csv", classes.length);
+const classes = referenceRows("property-classes.csv"),
+  classTally = tally("property-classes.csv", classes.length);
 for (const row of classes) {
   classTally.row(`class ${row["class"]} ${row["size_range"]}`, () => {
-    const over16 = row["size_range"] === "d>16 mm", found = known(boltMaterial(row["class"]!, "metric", over16 ? 0.02 : 0.01));
+    const over16 = row["size_range"] === "d>16 mm",
+      found = known(boltMaterial(row["class"]!, "metric", over16 ? 0.02 : 0.01));
     expect(found.tensile / 1e6).toBeCloseTo(Number(row["Rm_min_MPa"]), 9);
     if (row["Rm_nom_MPa"] !== "") expect(found.tensileNominal! / 1e6).toBeCloseTo(Number(row["Rm_nom_MPa"]), 9);
     expect(found.yield! / 1e6).toBeCloseTo(Number(row["yield_min_MPa"]), 9);
@@ -23,18 +25,22 @@ for (const row of classes) {
     }
     const end = /d<=(\d+) mm/.exec(row["size_range"]!)?.[1];
     if (end === undefined) return;
-    const at = known(boltMaterial(row["class"]!, "metric", Number(end) / 1e3)), beyond = boltMaterial(row["class"]!, "metric", (Number(end) + 2) / 1e3);
+    const at = known(boltMaterial(row["class"]!, "metric", Number(end) / 1e3)),
+      beyond = boltMaterial(row["class"]!, "metric", (Number(end) + 2) / 1e3);
     expect(at).toBe(found);
     expect(beyond).not.toBe(found);
   });
 }
 
-const grades = referenceRows("grades-sae.csv"), gradeTally = tally("grades-sae.csv", grades.length);
+const grades = referenceRows("grades-sae.csv"),
+  gradeTally = tally("grades-sae.csv", grades.length);
 const gradeNames: Readonly<Record<string, string>> = { "socket head cap screw": "A574", A: "A307", "120 ksi": "A325" };
 for (const row of grades) {
   gradeTally.row(`grade ${row["standard"]} ${row["grade"]} from ${row["size_from_in"]} (${row["status"]})`, () => {
-    const name = gradeNames[row["grade"]!] ?? row["grade"]!, to = Number(row["size_to_in"]);
-    const found = known(boltMaterial(name, "unified", to * 0.0254)), ksi = 6.894757293168361e6;
+    const name = gradeNames[row["grade"]!] ?? row["grade"]!,
+      to = Number(row["size_to_in"]);
+    const found = known(boltMaterial(name, "unified", to * 0.0254)),
+      ksi = 6.894757293168361e6;
     expect(found.tensile / ksi).toBeCloseTo(Number(row["tensile_min_ksi"]), 9);
     expectPrinted(found.tensile / 1e6, row["tensile_min_MPa"]!, "tensile in MPa");
     if (row["yield_min_ksi"] === "") expect(found.yield).toBeUndefined();
@@ -46,7 +52,8 @@ for (const row of grades) {
     else {
       expect(found.proof! / ksi).toBeCloseTo(Number(row["proof_ksi"]), 9);
       expectPrinted(found.proof! / 1e6, row["proof_MPa"]!, "proof in MPa");
-      if (row["proof_over_yield"] !== "") expectPrinted(found.proof! / found.yield!, row["proof_over_yield"]!, "proof over yield");
+      if (row["proof_over_yield"] !== "")
+        expectPrinted(found.proof! / found.yield!, row["proof_over_yield"]!, "proof over yield");
     }
     const over = /over ([\d.]+)/.exec(row["size_from_in"]!)?.[1];
     if (over !== undefined) expect(known(boltMaterial(name, "unified", Number(over) * 0.0254))).not.toBe(found);
@@ -54,31 +61,60 @@ for (const row of grades) {
   });
 }
 
-const loads = referenceRows("proof-loads.csv"), loadTally = tally("proof-loads.csv", loads.length);
+const loads = referenceRows("proof-loads.csv"),
+  loadTally = tally("proof-loads.csv", loads.length);
 for (const row of loads) {
   loadTally.row(`${row["thread"]} ${row["class"]}`, () => {
-    const of = thread(row["thread"]!), strength = material(row["class"]!, of), area = loadArea(of);
+    const of = thread(row["thread"]!),
+      strength = material(row["class"]!, of),
+      area = loadArea(of);
     expect(area * 1e6).toBeCloseTo(Number(row["As_nom_mm2"]), 6);
     // The print rounds to three figures, some of them upwards: half a per cent covers that.
-    expectNear(proofLoad(area, strength.proof!), Number(row["proof_load_N"]), 0.0051, `proof load (${row["proof_source"]})`);
-    expectNear(breakingLoad(area, strength.tensile), Number(row["min_tensile_load_N"]), 0.0051, `breaking load (${row["tensile_source"]})`);
+    expectNear(
+      proofLoad(area, strength.proof!),
+      Number(row["proof_load_N"]),
+      0.0051,
+      `proof load (${row["proof_source"]})`,
+    );
+    expectNear(
+      breakingLoad(area, strength.tensile),
+      Number(row["min_tensile_load_N"]),
+      0.0051,
+      `breaking load (${row["tensile_source"]})`,
+    );
   });
 }
 
-const loadsUs = referenceRows("proof-loads-us.csv"), loadUsTally = tally("proof-loads-us.csv", loadsUs.length);
+const loadsUs = referenceRows("proof-loads-us.csv"),
+  loadUsTally = tally("proof-loads-us.csv", loadsUs.length);
 for (const row of loadsUs) {
   loadUsTally.row(`${row["thread"]} ${row["standard"]} ${row["grade"]}`, () => {
-    const of = thread(row["thread"]!), name = row["standard"] === "ASTM A574" ? "A574" : row["grade"]!, strength = material(name, of), lbf = 4.4482216152605;
+    const of = thread(row["thread"]!),
+      name = row["standard"] === "ASTM A574" ? "A574" : row["grade"]!,
+      strength = material(name, of),
+      lbf = 4.4482216152605;
     // Printed to three figures or the next 50 lbf, from a printed area that is itself off by up to 0.3 %.
-    expectNear(proofLoad(loadArea(of), strength.proof!) / lbf, Number(row["proof_load_lbf"]), 0.0095, `proof load (${row["source"]})`);
-    expectNear(breakingLoad(loadArea(of), strength.tensile) / lbf, Number(row["tensile_load_lbf"]), 0.0095, `breaking load (${row["source"]})`);
+    expectNear(
+      proofLoad(loadArea(of), strength.proof!) / lbf,
+      Number(row["proof_load_lbf"]),
+      0.0095,
+      `proof load (${row["source"]})`,
+    );
+    expectNear(
+      breakingLoad(loadArea(of), strength.tensile) / lbf,
+      Number(row["tensile_load_lbf"]),
+      0.0095,
+      `breaking load (${row["source"]})`,
+    );
   });
 }
 
-const bearings = referenceRows("bearing-and-clearance.csv"), bearingTally = tally("bearing-and-clearance.csv", bearings.length);
+const bearings = referenceRows("bearing-and-clearance.csv"),
+  bearingTally = tally("bearing-and-clearance.csv", bearings.length);
 for (const row of bearings) {
   bearingTally.row(`bearing ${row["thread"]}`, () => {
-    const of = thread(row["thread"]!), table = bearingRows.get(Number(row["thread"]!.slice(1)))!;
+    const of = thread(row["thread"]!),
+      table = bearingRows.get(Number(row["thread"]!.slice(1)))!;
     expect(table.hex).toBe(Number(row["dw_min_hex_mm"]));
     expect(table.medium).toBe(Number(row["dh_medium_mm"]));
     expect(table.close).toBe(Number(row["dh_close_mm_S18"]));
@@ -89,11 +125,16 @@ for (const row of bearings) {
 }
 
 test("misprints of the load tables are misprints (sources page, S03 and S04)", () => {
-  const load = (name: string, className: string): number => breakingLoad(loadArea(thread(name)), material(className, thread(name)).tensile);
+  const load = (name: string, className: string): number =>
+    breakingLoad(loadArea(thread(name)), material(className, thread(name)).tensile);
   expectNear(load("M4", "10.9"), 9130, 0.001, "M4 10.9, printed 91130");
   expectNear(load("M12", "9.8"), 75900, 0.001, "M12 9.8, printed 75200");
   expectNear(load("M20", "10.9"), 255000, 0.001, "M20 10.9, printed 250000");
-  for (const [computed, printed] of [[load("M4", "10.9"), 91130], [load("M12", "9.8"), 75200], [load("M20", "10.9"), 250000]] as const) {
+  for (const [computed, printed] of [
+    [load("M4", "10.9"), 91130],
+    [load("M12", "9.8"), 75200],
+    [load("M20", "10.9"), 250000],
+  ] as const) {
     expect(Math.abs(computed / printed - 1)).toBeGreaterThan(0.008);
   }
 });

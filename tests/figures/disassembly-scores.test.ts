@@ -3,7 +3,14 @@
 
 import { expect, test } from "vitest";
 import {
-  FRENCH_COEFFICIENTS, JOIN_CLASSES, euClass, euIndex, frenchCriterion, frenchIndex, joinClass, weightedPoints,
+  FRENCH_COEFFICIENTS,
+  JOIN_CLASSES,
+  euClass,
+  euIndex,
+  frenchCriterion,
+  frenchIndex,
+  joinClass,
+  weightedPoints,
 } from "../../language/figures/disassembly-scores.ts";
 import { fastenerKinds } from "../../language/tables/fastener-kinds.ts";
 import { jointKinds } from "../../language/tables/joint-kinds.ts";
@@ -19,16 +26,27 @@ test("every kind of fastener and joint has a class, and what needs new or cannot
 });
 
 test("the EU index runs from 1 to 5 and its classes meet without a gap", () => {
-  const all = (points: number): number => euIndex({
-    depth: points, fasteners: points, tools: points, spareParts: points, softwareUpdates: points, information: points,
-  });
+  const all = (points: number): number =>
+    euIndex({
+      depth: points,
+      fasteners: points,
+      tools: points,
+      spareParts: points,
+      softwareUpdates: points,
+      information: points,
+    });
   expect(all(1)).toBeCloseTo(1, 12);
   expect(all(5)).toBeCloseTo(5, 12);
   expect([4.995, 3.995, 3.994, 3.345, 2.545, 1.745, 1.744].map(euClass)).toEqual(["A", "A", "B", "B", "C", "D", "E"]);
 });
 
 test("the French criteria reach 20 points each and the index 10", () => {
-  const full = Object.values(FRENCH_COEFFICIENTS).map((coefficients) => frenchCriterion(coefficients.map(() => 10), coefficients));
+  const full = Object.values(FRENCH_COEFFICIENTS).map((coefficients) =>
+    frenchCriterion(
+      coefficients.map(() => 10),
+      coefficients,
+    ),
+  );
   expect(full).toEqual([20, 20, 20, 20, 20]);
   expect(frenchIndex([20, 20, 20, 20, 20])).toBe(10);
   expect(frenchIndex([15.4, 17.8, 19.6, 20, 10])).toBe(8.3);

@@ -5,14 +5,22 @@ import { coolingRate, coolingTime } from "../../language/figures/cooling-time.ts
 import { STATIC_FIELD_LIMITS, magnetPull } from "../../language/figures/magnets.ts";
 import { NOISE_RULES, noiseDose } from "../../language/figures/noise-dose.ts";
 import { GHS_PICTOGRAMS, signalWord, type Consequence, type Likelihood } from "../../language/figures/signal-words.ts";
-import { GAS_ENERGY_NOTICE, TNT_ENERGY, gasAvailability, gasEnergy, heightEnergy, springEnergy } from "../../language/figures/stored-energy.ts";
+import {
+  GAS_ENERGY_NOTICE,
+  TNT_ENERGY,
+  gasAvailability,
+  gasEnergy,
+  heightEnergy,
+  springEnergy,
+} from "../../language/figures/stored-energy.ts";
 import { TOUCH_LIMITS, touchLimit, type TouchMaterial } from "../../language/figures/touch-temperature.ts";
 import { compare, referenceRows, si, tally, type Json } from "./reference-rows.ts";
 
 type Inputs = { readonly [key: string]: Json };
 
 /** The file shortens the material of one table in its examples. */
-const material = (of: Inputs): TouchMaterial => (of["material"] === "metal" ? "bare metal" : (of["material"] as TouchMaterial));
+const material = (of: Inputs): TouchMaterial =>
+  of["material"] === "metal" ? "bare metal" : (of["material"] as TouchMaterial);
 
 const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
   "spring-energy": (of) => ({ E: springEnergy(si(of["k"]), si(of["x"])) }),
@@ -20,7 +28,9 @@ const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
   "potential-energy": (of) => ({ E: heightEnergy(si(of["m"]), si(of["h"])) }),
   "magnet-pull": (of) => ({ F: magnetPull(si(of["B"]), si(of["A"])) }),
   "static-field-limit": () => ({
-    implant: STATIC_FIELD_LIMITS.implant, projectile: STATIC_FIELD_LIMITS.flyingObject, work_head_trunk: STATIC_FIELD_LIMITS.headAndTrunk,
+    implant: STATIC_FIELD_LIMITS.implant,
+    projectile: STATIC_FIELD_LIMITS.flyingObject,
+    work_head_trunk: STATIC_FIELD_LIMITS.headAndTrunk,
     work_limbs: STATIC_FIELD_LIMITS.limbs,
   }),
   "touch-table": (of) => {
@@ -35,11 +45,18 @@ const relations: Readonly<Record<string, (inputs: Inputs) => object>> = {
   },
   "gas-availability": (of) => ({ e: gasAvailability(si(of["T_K"]), si(of["ratio"])) }),
   "gas-energy": (of) => {
-    const energy = (model: "isentropic" | "brode" | "isothermal"): number => gasEnergy(model, si(of["p1_abs"]), si(of["p2_abs"]), si(of["V"]), si(of["k"]));
+    const energy = (model: "isentropic" | "brode" | "isothermal"): number =>
+      gasEnergy(model, si(of["p1_abs"]), si(of["p2_abs"]), si(of["V"]), si(of["k"]));
     return { isentropic: energy("isentropic"), brode: energy("brode"), isothermal: energy("isothermal") };
   },
   "gas-energy-limit": () => ({ highly_hazardous_over: GAS_ENERGY_NOTICE, tnt: TNT_ENERGY }),
-  "noise-dose": (of) => ({ dose: noiseDose(si(of["level"]), si(of["t"]), { criterion: si(of["criterion"]), exchange: si(of["exchange"]), hours: 8 }) }),
+  "noise-dose": (of) => ({
+    dose: noiseDose(si(of["level"]), si(of["t"]), {
+      criterion: si(of["criterion"]),
+      exchange: si(of["exchange"]),
+      hours: 8,
+    }),
+  }),
   "ghs-pictogram": (of) => GHS_PICTOGRAMS.find((one) => one.code === of["code"])!,
   "signal-word": (of) => {
     const { word, alertSymbol } = signalWord(of["likelihood"] as Likelihood, of["consequence"] as Consequence);
@@ -69,13 +86,16 @@ for (const row of rows) {
     continue;
   }
   count.row(id, () => {
-    if (id === "noise-osha" || id === "noise-niosh") return compare(NOISE_RULES[id === "noise-osha" ? "osha" : "niosh"], expected, "0", id);
+    if (id === "noise-osha" || id === "noise-niosh")
+      return compare(NOISE_RULES[id === "noise-osha" ? "osha" : "niosh"], expected, "0", id);
     const relation = relations[row["relation"]!];
     if (relation === undefined) throw new Error(`no check for ${row["relation"]}`);
     compare(relation(inputs), expected, row["tolerance"]!, id);
     // The page of this row prints 27.57e6 ft·lbf: asserted to be a misprint by a factor of more than five.
-    if (id === "gas-3-wrong") expect((27.57e6 * 1.355817948) / gasEnergy(
-      "isentropic", si(inputs["p1_abs"]), si(inputs["p2_abs"]), si(inputs["V"]), 1.41,
-    )).toBeGreaterThan(5);
+    if (id === "gas-3-wrong")
+      expect(
+        (27.57e6 * 1.355817948) /
+          gasEnergy("isentropic", si(inputs["p1_abs"]), si(inputs["p2_abs"]), si(inputs["V"]), 1.41),
+      ).toBeGreaterThan(5);
   });
 }

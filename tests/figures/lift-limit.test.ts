@@ -9,11 +9,13 @@ import { FREQUENCY_ROWS, frequencyMultiplier } from "../../language/figures/nios
 
 const settings = { seed: 20261125, numRuns: 300 };
 const lifts: fc.Arbitrary<Lift> = fc.record({
-  reach: fc.double({ min: 0, max: 0.8, noNaN: true }), height: fc.double({ min: 0, max: 2, noNaN: true }), travel: fc.double({ min: 0, max: 2, noNaN: true }),
-  twist: fc.double({ min: 0, max: Math.PI, noNaN: true }), perMinute: fc.double({ min: 0, max: 20, noNaN: true }),
-  duration: fc.constantFrom(
-    "short" as const, "moderate" as const, "long" as const,
-  ), coupling: fc.constantFrom("good" as const, "fair" as const, "poor" as const),
+  reach: fc.double({ min: 0, max: 0.8, noNaN: true }),
+  height: fc.double({ min: 0, max: 2, noNaN: true }),
+  travel: fc.double({ min: 0, max: 2, noNaN: true }),
+  twist: fc.double({ min: 0, max: Math.PI, noNaN: true }),
+  perMinute: fc.double({ min: 0, max: 20, noNaN: true }),
+  duration: fc.constantFrom("short" as const, "moderate" as const, "long" as const),
+  coupling: fc.constantFrom("good" as const, "fair" as const, "poor" as const),
 });
 
 test("the stated bases: one person 23 kg, two 2/3 and three 1/2 of the sum, more as three", () => {
@@ -37,24 +39,35 @@ test("a team is as good as its weakest: unequal people, the lower ones counted",
 });
 
 test("every situation lowers the guideline, none lifts it above the base", () => {
-  fc.assert(fc.property(lifts, fc.integer({ min: 1, max: 6 }), (lift, people) => {
-    const limit = liftLimit(people, lift);
-    expect(limit.kilograms).toBeLessThanOrEqual(liftLimit(people).kilograms + 1e-9);
-    expect(limit.eachAlone).toBeCloseTo(recommendedWeightLimit(lift), 12);
-  }), settings);
+  fc.assert(
+    fc.property(lifts, fc.integer({ min: 1, max: 6 }), (lift, people) => {
+      const limit = liftLimit(people, lift);
+      expect(limit.kilograms).toBeLessThanOrEqual(liftLimit(people).kilograms + 1e-9);
+      expect(limit.eachAlone).toBeCloseTo(recommendedWeightLimit(lift), 12);
+    }),
+    settings,
+  );
 });
 
 test("farther, longer, oftener, more twisted, worse gripped: never a higher limit", () => {
-  fc.assert(fc.property(lifts, fc.double({ min: 0, max: 1, noNaN: true }), (lift, more) => {
-    const base = recommendedWeightLimit(lift);
-    const worse: readonly Lift[] = [
-      { ...lift, reach: lift.reach + more }, { ...lift, travel: lift.travel + more }, { ...lift, twist: lift.twist + more }, {
-        ...lift, perMinute: lift.perMinute + more,
-      },
-      { ...lift, duration: "long" }, { ...lift, coupling: "poor" },
-    ];
-    for (const one of worse) expect(recommendedWeightLimit(one)).toBeLessThanOrEqual(base + 1e-9);
-  }), settings);
+  fc.assert(
+    fc.property(lifts, fc.double({ min: 0, max: 1, noNaN: true }), (lift, more) => {
+      const base = recommendedWeightLimit(lift);
+      const worse: readonly Lift[] = [
+        { ...lift, reach: lift.reach + more },
+        { ...lift, travel: lift.travel + more },
+        { ...lift, twist: lift.twist + more },
+        {
+          ...lift,
+          perMinute: lift.perMinute + more,
+        },
+        { ...lift, duration: "long" },
+        { ...lift, coupling: "poor" },
+      ];
+      for (const one of worse) expect(recommendedWeightLimit(one)).toBeLessThanOrEqual(base + 1e-9);
+    }),
+    settings,
+  );
 });
 
 test("the frequency multiplier goes through its rows and falls between them", () => {
@@ -62,7 +75,10 @@ test("the frequency multiplier goes through its rows and falls between them", ()
     for (let at = 1; at < FREQUENCY_ROWS.length; at++) {
       const [low, high] = [FREQUENCY_ROWS[at - 1]!, FREQUENCY_ROWS[at]!];
       const middle = frequencyMultiplier((low + high) / 2, duration, 1);
-      expect(middle).toBeCloseTo((frequencyMultiplier(low, duration, 1) + frequencyMultiplier(high, duration, 1)) / 2, 12);
+      expect(middle).toBeCloseTo(
+        (frequencyMultiplier(low, duration, 1) + frequencyMultiplier(high, duration, 1)) / 2,
+        12,
+      );
     }
   }
 });
@@ -70,20 +86,31 @@ test("the frequency multiplier goes through its rows and falls between them", ()
 test("the composite index does not depend on the order of the tasks", () => {
   const tasks = fc.array(
     fc.record({
-      load: fc.integer({ min: 1, max: 20 }), perMinute: fc.integer({ min: 1, max: 3 }), frequencyIndependentLimit: fc.integer({ min: 10, max: 23 }),
+      load: fc.integer({ min: 1, max: 20 }),
+      perMinute: fc.integer({ min: 1, max: 3 }),
+      frequencyIndependentLimit: fc.integer({ min: 10, max: 23 }),
     }),
     { minLength: 1, maxLength: 4 },
   );
-  fc.assert(fc.property(tasks, (drawn) => {
-    const named = drawn.map((task, at) => ({ ...task, name: String(at) }));
-    const forward = compositeLiftingIndex(named, "short").index!;
-    const backward = compositeLiftingIndex([...named].reverse(), "short").index!;
-    const alone = Math.max(...named.map((task) => task.load / (task.frequencyIndependentLimit * frequencyMultiplier(task.perMinute, "short", 0.762))));
-    expect(forward).toBeGreaterThanOrEqual(alone - 1e-9);
-    // Tasks that tie in their single index may swap and change the sum; without ties it is one figure.
-    const singles = named.map((task) => (task.load / (task.frequencyIndependentLimit * frequencyMultiplier(task.perMinute, "short", 0.762))).toFixed(9));
-    if (new Set(singles).size === singles.length) expect(backward).toBeCloseTo(forward, 9);
-  }), settings);
+  fc.assert(
+    fc.property(tasks, (drawn) => {
+      const named = drawn.map((task, at) => ({ ...task, name: String(at) }));
+      const forward = compositeLiftingIndex(named, "short").index!;
+      const backward = compositeLiftingIndex([...named].reverse(), "short").index!;
+      const alone = Math.max(
+        ...named.map(
+          (task) => task.load / (task.frequencyIndependentLimit * frequencyMultiplier(task.perMinute, "short", 0.762)),
+        ),
+      );
+      expect(forward).toBeGreaterThanOrEqual(alone - 1e-9);
+      // Tasks that tie in their single index may swap and change the sum; without ties it is one figure.
+      const singles = named.map((task) =>
+        (task.load / (task.frequencyIndependentLimit * frequencyMultiplier(task.perMinute, "short", 0.762))).toFixed(9),
+      );
+      if (new Set(singles).size === singles.length) expect(backward).toBeCloseTo(forward, 9);
+    }),
+    settings,
+  );
 });
 
 test("figures that make no sense are refused", () => {

@@ -3,14 +3,30 @@
 // by themselves.
 
 import { expect } from "vitest";
-import { FILTER_ROWS, ISO_REFERENCE_MASS, PUSH_PULL, repetitionReduction, twistReduction } from "../../language/figures/handling-filter.ts";
+import {
+  FILTER_ROWS,
+  ISO_REFERENCE_MASS,
+  PUSH_PULL,
+  repetitionReduction,
+  twistReduction,
+} from "../../language/figures/handling-filter.ts";
 import { TEAM_SHARES, teamLimit } from "../../language/figures/lift-limit.ts";
 import { GOOD_HANDLE, OPTIMAL_CONTAINER, gripCoupling } from "../../language/figures/niosh-coupling.ts";
 import { NIOSH_NOT_FOR, estimatedReach } from "../../language/figures/niosh-lift.ts";
 import {
-  ASYMMETRY_MOST, FREQUENCY_LEAST, NIOSH, asymmetryMultiplier, couplingMultiplier, distanceMultiplier, frequencyMultiplier, horizontalMultiplier,
-  loadConstant, verticalMultiplier,
-  type Coupling, type LiftDuration, type NioshConstants,
+  ASYMMETRY_MOST,
+  FREQUENCY_LEAST,
+  NIOSH,
+  asymmetryMultiplier,
+  couplingMultiplier,
+  distanceMultiplier,
+  frequencyMultiplier,
+  horizontalMultiplier,
+  loadConstant,
+  verticalMultiplier,
+  type Coupling,
+  type LiftDuration,
+  type NioshConstants,
 } from "../../language/figures/niosh-multipliers.ts";
 import { halfUp, referenceRows, tally, type Row } from "./reference-rows.ts";
 
@@ -42,7 +58,8 @@ function checkMultiplier(row: Row): void {
   const { table, unit, row: key, value } = row as Record<"table" | "unit" | "row" | "value", string>;
   if (key.startsWith(">")) return expect(multiplier(table, Number(key.slice(1)) + 0.1, unit)).toBe(0);
   const got = multiplier(table, Number(key), unit);
-  if (row["formula_value"] !== "") expect(Math.abs(got - Number(row["formula_value"]))).toBeLessThanOrEqual(0.00005 + 1e-9);
+  if (row["formula_value"] !== "")
+    expect(Math.abs(got - Number(row["formula_value"]))).toBeLessThanOrEqual(0.00005 + 1e-9);
   const misprint = misprints[`${table} ${unit} ${key}`];
   if (misprint === undefined) return expect(halfUp(got, 2)).toBe(Number(value));
   expect(halfUp(got, 2)).toBe(misprint);
@@ -53,7 +70,10 @@ function checkFrequency(row: Row): void {
   const [, word, place] = /^(short|moderate|long) .*; V (<|>=) 75/.exec(row["column"]!)!;
   const key = row["row"]!;
   const rate = key.startsWith("<=") ? 0.1 : key.startsWith(">") ? 15.1 : Number(key);
-  for (const [height, set] of [[place === "<" ? 0.5 : 0.75, "metric"], [place === "<" ? 0.7 : 0.762, "us"]] as const) {
+  for (const [height, set] of [
+    [place === "<" ? 0.5 : 0.75, "metric"],
+    [place === "<" ? 0.7 : 0.762, "us"],
+  ] as const) {
     expect(frequencyMultiplier(rate, word as LiftDuration, height, set)).toBeCloseTo(Number(row["value"]), 12);
   }
 }
@@ -64,8 +84,10 @@ const rules: Readonly<Record<string, () => void>> = {
   "formula in, lb LC": () => expect(loadConstant("us")).toBeCloseTo(51 * 0.45359237, 12),
   "formula cm, kg HM": () => expect(horizontalMultiplier(0.4)).toBeCloseTo(25 / 40, 12),
   "formula in, lb HM": () => expect(horizontalMultiplier(16 * 0.0254, "us")).toBeCloseTo(10 / 16, 12),
-  "formula cm, kg VM": () => [0.2, 1.4].forEach((v) => expect(verticalMultiplier(v)).toBeCloseTo(1 - 0.003 * Math.abs(v * 100 - 75), 12)),
-  "formula in, lb VM": () => [8, 60].forEach((v) => expect(verticalMultiplier(v * 0.0254, "us")).toBeCloseTo(1 - 0.0075 * Math.abs(v - 30), 12)),
+  "formula cm, kg VM": () =>
+    [0.2, 1.4].forEach((v) => expect(verticalMultiplier(v)).toBeCloseTo(1 - 0.003 * Math.abs(v * 100 - 75), 12)),
+  "formula in, lb VM": () =>
+    [8, 60].forEach((v) => expect(verticalMultiplier(v * 0.0254, "us")).toBeCloseTo(1 - 0.0075 * Math.abs(v - 30), 12)),
   "formula cm, kg DM": () => expect(distanceMultiplier(0.9)).toBeCloseTo(0.82 + 4.5 / 90, 12),
   "formula in, lb DM": () => expect(distanceMultiplier(36 * 0.0254, "us")).toBeCloseTo(0.82 + 1.8 / 36, 12),
   "formula cm, kg AM": () => expect(asymmetryMultiplier(radians(50))).toBeCloseTo(1 - 0.0032 * 50, 12),
@@ -90,8 +112,10 @@ const rules: Readonly<Record<string, () => void>> = {
 /** Rows of the decision tree and of what counts as optimal. */
 function checkGrip(name: string, column: string, value: string): void {
   const sizes: Readonly<Record<string, readonly [number, string]>> = {
-    "container length": [OPTIMAL_CONTAINER.lengthMost, "<= 40 cm"], "container height": [OPTIMAL_CONTAINER.heightMost, "<= 30 cm"],
-    "handle diameter": [GOOD_HANDLE.diameterLeast, "1.9-3.8 cm"], "handle length": [GOOD_HANDLE.lengthLeast, ">= 11.5 cm"],
+    "container length": [OPTIMAL_CONTAINER.lengthMost, "<= 40 cm"],
+    "container height": [OPTIMAL_CONTAINER.heightMost, "<= 30 cm"],
+    "handle diameter": [GOOD_HANDLE.diameterLeast, "1.9-3.8 cm"],
+    "handle length": [GOOD_HANDLE.lengthLeast, ">= 11.5 cm"],
     "handle clearance": [GOOD_HANDLE.clearanceLeast, "5 cm"],
   };
   const size = sizes[name];
@@ -101,16 +125,28 @@ function checkGrip(name: string, column: string, value: string): void {
     if (name === "handle diameter") expect(GOOD_HANDLE.diameterMost * 100).toBeCloseTo(3.8, 9);
     return;
   }
-  const hold = name.includes("not flexed") ? "fingers not flexed" : name.includes("flexed") ? "fingers flexed 90°" : "good";
+  const hold = name.includes("not flexed")
+    ? "fingers not flexed"
+    : name.includes("flexed")
+      ? "fingers flexed 90°"
+      : "good";
   const object = name.startsWith("container") ? "container" : "loose object";
-  const tooLarge = name === "container, not optimal" ? [{ length: 0.41 }, { height: 0.31 }] : [{ length: 0.4, height: 0.3 }];
-  for (const at of tooLarge) expect(gripCoupling({ object, hold, bulky: name === "loose object, bulky", ...at }), name).toBe(column === "" ? value : column);
+  const tooLarge =
+    name === "container, not optimal" ? [{ length: 0.41 }, { height: 0.31 }] : [{ length: 0.4, height: 0.3 }];
+  for (const at of tooLarge)
+    expect(gripCoupling({ object, hold, bulky: name === "loose object, bulky", ...at }), name).toBe(
+      column === "" ? value : column,
+    );
 }
 
 const limits: Readonly<Record<string, (set: NioshConstants) => number>> = {
-  "H min": (set) => NIOSH[set].horizontal, "H max": (set) => NIOSH[set].horizontalMost, "V max": (set) => NIOSH[set].verticalMost,
+  "H min": (set) => NIOSH[set].horizontal,
+  "H max": (set) => NIOSH[set].horizontalMost,
+  "V max": (set) => NIOSH[set].verticalMost,
   "D min": (set) => NIOSH[set].travelLeast,
-  "D max": (set) => NIOSH[set].travelMost, "A max": () => ASYMMETRY_MOST, "F min": () => FREQUENCY_LEAST,
+  "D max": (set) => NIOSH[set].travelMost,
+  "A max": () => ASYMMETRY_MOST,
+  "F min": () => FREQUENCY_LEAST,
 };
 
 const left: Readonly<Record<string, string>> = {
@@ -121,10 +157,18 @@ const left: Readonly<Record<string, string>> = {
 
 /** Rows of ISO 11228-1 that are memory or sentences. */
 const isLeft = (row: Row, key: string): string | undefined =>
-  left[row["table"]!] ?? left[key] ?? (row["table"] === "ISO 11228-1" && rules[key] === undefined ? "memory, or the scope in words" : undefined);
+  left[row["table"]!] ??
+  left[key] ??
+  (row["table"] === "ISO 11228-1" && rules[key] === undefined ? "memory, or the scope in words" : undefined);
 
 for (const row of rows) {
-  const { table, unit, row: name, column, value } = row as Record<"table" | "unit" | "row" | "column" | "value", string>;
+  const {
+    table,
+    unit,
+    row: name,
+    column,
+    value,
+  } = row as Record<"table" | "unit" | "row" | "column" | "value", string>;
   const key = [table, unit, name].filter((part) => part !== "").join(" ");
   const title = column === "" ? key : `${key}, ${column}`;
   const why = isLeft(row, key);
@@ -144,7 +188,8 @@ for (const row of rows) {
     }
     if (["HM", "VM", "DM", "AM"].includes(table)) return checkMultiplier(row);
     if (table === "FM") return checkFrequency(row);
-    if (table === "CM") return expect(couplingMultiplier(name as Coupling, column.includes(">=") ? 0.75 : 0.74)).toBe(Number(value));
+    if (table === "CM")
+      return expect(couplingMultiplier(name as Coupling, column.includes(">=") ? 0.75 : 0.74)).toBe(Number(value));
     if (table === "not applicable") {
       const listed = NIOSH_NOT_FOR.map((one) => one.replace("°C", "degC").replace(/(\d) to (\d)/g, "$1-$2"));
       return expect(listed).toContainEqual(name.replace(/ \((30 in\/s|friction below 0.4)\)/, ""));
@@ -152,10 +197,14 @@ for (const row of rows) {
     if (table === "coupling") return checkGrip(name, column, value);
     if (table === "HSE filter") {
       const [who, arms] = column.split(", ") as ["men" | "women", string];
-      return expect(FILTER_ROWS.find((one) => one.height === name)?.[who][arms === "close" ? "close" : "extended"]).toBe(Number(value));
+      return expect(
+        FILTER_ROWS.find((one) => one.height === name)?.[who][arms === "close" ? "close" : "extended"],
+      ).toBe(Number(value));
     }
     if (table === "HSE push or pull") {
-      return expect(PUSH_PULL[name === "start or stop" ? "startOrStop" : "keepMoving"][column as "men" | "women"]).toBe(Number(value));
+      return expect(PUSH_PULL[name === "start or stop" ? "startOrStop" : "keepMoving"][column as "men" | "women"]).toBe(
+        Number(value),
+      );
     }
     throw new Error(`no check for ${title}`);
   });

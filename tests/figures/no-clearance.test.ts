@@ -8,8 +8,19 @@ import { aidCaution } from "../../language/figures/figure.ts";
 import { figures } from "../../language/figures/registry.ts";
 
 const words = [
-  "safe(ly)?", "within (the |its )?(limits?|guidelines?|range|tolerance|capacity)", "ok", "okay", "pass(ed)?", "compl(y|ies|iant)", "acceptable", "allowed",
-  "dead", "discharged", "harmless", "no (risk|danger)", "may be (lifted|touched)",
+  "safe(ly)?",
+  "within (the |its )?(limits?|guidelines?|range|tolerance|capacity)",
+  "ok",
+  "okay",
+  "pass(ed)?",
+  "compl(y|ies|iant)",
+  "acceptable",
+  "allowed",
+  "dead",
+  "discharged",
+  "harmless",
+  "no (risk|danger)",
+  "may be (lifted|touched)",
 ];
 const clearing = new RegExp(`\\b(${words.join("|")})\\b`, "i");
 
@@ -22,24 +33,36 @@ function texts(value: unknown): readonly string[] {
 /** Questions below and above the limits, beside the examples: the words must be the same kind. */
 const questions = [
   ...figures.flatMap((figure) => figure.examples.map((example) => [figure.name, example] as const)),
-  ["lift", "5 kg"], ["lift", "500 kg 4"], ["lift", "5 kg reach 70 cm"], ["wait", "24 V dc 1 uF 1 kohm"], ["voltage-class", "12 V dc"],
+  ["lift", "5 kg"],
+  ["lift", "500 kg 4"],
+  ["lift", "5 kg reach 70 cm"],
+  ["wait", "24 V dc 1 uF 1 kohm"],
+  ["voltage-class", "12 V dc"],
   ["voltage-class", "3000 V dc"],
-  ["touch", "5 s bare metal 30 °C"], ["eyebolt", "M12 100 kg"], ["sling", "10 kg 2 20 deg from horizontal"], [
-    "sling-limit", "chain 8 mm 2 30 deg from vertical 1 t",
-  ], ["noise", "70"],
-  ["polarisation-index", "210 Mohm 230 Mohm F"], ["lift-filter", "knuckle to elbow close mass 2 kg"], ["gas", "0.1 bar 1 L"], ["lift", "no"],
+  ["touch", "5 s bare metal 30 °C"],
+  ["eyebolt", "M12 100 kg"],
+  ["sling", "10 kg 2 20 deg from horizontal"],
+  ["sling-limit", "chain 8 mm 2 30 deg from vertical 1 t"],
+  ["noise", "70"],
+  ["polarisation-index", "210 Mohm 230 Mohm F"],
+  ["lift-filter", "knuckle to elbow close mass 2 kg"],
+  ["gas", "0.1 bar 1 L"],
+  ["lift", "no"],
 ] as const;
 
 test("the words that clear are found, and only they", () => {
-  for (const text of ["It is safe", "OK", "within the limit", "passed", "the circuit is dead", "Complies with"]) expect(clearing.test(text), text).toBe(true);
-  for (const text of ["over the guideline", "4 passes", "deadweight", "within 5 s"]) expect(clearing.test(text), text).toBe(false);
+  for (const text of ["It is safe", "OK", "within the limit", "passed", "the circuit is dead", "Complies with"])
+    expect(clearing.test(text), text).toBe(true);
+  for (const text of ["over the guideline", "4 passes", "deadweight", "within 5 s"])
+    expect(clearing.test(text), text).toBe(false);
 });
 
 test("no figure clears anything", () => {
-  for (const figure of figures) for (const text of texts(figure)) expect(clearing.exec(text)?.[0], `${figure.name}: ${text}`).toBeUndefined();
-  for (const [name, words] of questions) for (const text of texts(answerWords(name, [words]))) expect(
-    clearing.exec(text)?.[0], `${name} ${words}: ${text}`,
-  ).toBeUndefined();
+  for (const figure of figures)
+    for (const text of texts(figure)) expect(clearing.exec(text)?.[0], `${figure.name}: ${text}`).toBeUndefined();
+  for (const [name, words] of questions)
+    for (const text of texts(answerWords(name, [words])))
+      expect(clearing.exec(text)?.[0], `${name} ${words}: ${text}`).toBeUndefined();
 });
 
 test("every answer has formula, steps, source and the caution that makers, codes and qualified people come first", () => {

@@ -14,15 +14,22 @@ export function halfPlace(print: string, figures?: number): number {
 }
 
 /** The value rounds to the print; `share` widens it for a print that was itself computed from rounded figures. */
-export function expectPrinted(value: number, print: string, what: string,
-  { share = 0, figures }: { readonly share?: number; readonly figures?: number } = {}): void {
-  const wanted = Number(print), allowed = halfPlace(print, figures) + Math.abs(wanted) * share;
+export function expectPrinted(
+  value: number,
+  print: string,
+  what: string,
+  { share = 0, figures }: { readonly share?: number; readonly figures?: number } = {},
+): void {
+  const wanted = Number(print),
+    allowed = halfPlace(print, figures) + Math.abs(wanted) * share;
   expect(Math.abs(value - wanted), `${what}: ${value}, printed ${print}`).toBeLessThanOrEqual(allowed * (1 + 1e-9));
 }
 
 /** Within a share of the print. */
 export function expectNear(value: number, wanted: number, share: number, what: string): void {
-  expect(Math.abs(value - wanted), `${what}: ${value}, published ${wanted}`).toBeLessThanOrEqual(Math.abs(wanted) * share * (1 + 1e-9));
+  expect(Math.abs(value - wanted), `${what}: ${value}, published ${wanted}`).toBeLessThanOrEqual(
+    Math.abs(wanted) * share * (1 + 1e-9),
+  );
 }
 
 export function sizeOf(text: string): ThreadSize {
@@ -37,4 +44,5 @@ export const known = <T extends object>(value: T | FigureError): T => {
 };
 
 export const thread = (text: string): Thread => known(threadOf(sizeOf(text)));
-export const material = (name: string, of: Thread): BoltMaterial => known(boltMaterial(name, of.system === "unified" ? "unified" : "metric", of.diameter));
+export const material = (name: string, of: Thread): BoltMaterial =>
+  known(boltMaterial(name, of.system === "unified" ? "unified" : "metric", of.diameter));

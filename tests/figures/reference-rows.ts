@@ -20,8 +20,10 @@ export function referenceRows(file: string): readonly Row[] {
     const fields = lines.at(-1)!;
     if (quoted) {
       if (sign !== '"') fields[fields.length - 1] += sign;
-      else if (text[at + 1] === '"') { fields[fields.length - 1] += '"'; at++; }
-      else quoted = false;
+      else if (text[at + 1] === '"') {
+        fields[fields.length - 1] += '"';
+        at++;
+      } else quoted = false;
     } else if (sign === '"') quoted = true;
     else if (sign === ",") fields.push("");
     else if (sign === "\n") lines.push([""]);
@@ -32,17 +34,55 @@ export function referenceRows(file: string): readonly Row[] {
 }
 
 const FACTORS: Readonly<Record<string, number>> = {
-  V: 1, uF: 1e-6, mF: 1e-3, ohm: 1, kohm: 1e3, Mohm: 1e6, "ohm/V": 1, J: 1, kJ: 1e3, W: 1, mC: 1e-3, uC: 1e-6, s: 1, min: 60, h: 3600, months: 1,
-  T: 1, mT: 1e-3, cm2: 1e-4, N: 1, kN: 1e3, lbf: 4.4482216152605, "N/m": 1, "N/mm": 1e3, m: 1, cm: 0.01, mm: 1e-3, in: 0.0254, ft: 0.3048, kg: 1,
-  lb: 0.45359237, t: 1e3,
-  deg: Math.PI / 180, bar: 1e5, psi: 4.4482216152605 / 0.0254 ** 2, L: 1e-3, m3: 1, "kJ/kg": 1e3, "kJ/g": 1e6, "1/min": 1 / 60, "cal/cm2": 1,
+  V: 1,
+  uF: 1e-6,
+  mF: 1e-3,
+  ohm: 1,
+  kohm: 1e3,
+  Mohm: 1e6,
+  "ohm/V": 1,
+  J: 1,
+  kJ: 1e3,
+  W: 1,
+  mC: 1e-3,
+  uC: 1e-6,
+  s: 1,
+  min: 60,
+  h: 3600,
+  months: 1,
+  T: 1,
+  mT: 1e-3,
+  cm2: 1e-4,
+  N: 1,
+  kN: 1e3,
+  lbf: 4.4482216152605,
+  "N/m": 1,
+  "N/mm": 1e3,
+  m: 1,
+  cm: 0.01,
+  mm: 1e-3,
+  in: 0.0254,
+  ft: 0.3048,
+  kg: 1,
+  lb: 0.45359237,
+  t: 1e3,
+  deg: Math.PI / 180,
+  bar: 1e5,
+  psi: 4.4482216152605 / 0.0254 ** 2,
+  L: 1e-3,
+  m3: 1,
+  "kJ/kg": 1e3,
+  "kJ/g": 1e6,
+  "1/min": 1 / 60,
+  "cal/cm2": 1,
   "US or metric ton as marked": 1,
 };
 
 /** SI value of a number or a `[number, "unit"]`. */
 export function si(value: Json | undefined): number {
   if (typeof value === "number") return value;
-  if (Array.isArray(value) && typeof value[0] === "number" && typeof value[1] === "string") return value[0] * factor(value[1]);
+  if (Array.isArray(value) && typeof value[0] === "number" && typeof value[1] === "string")
+    return value[0] * factor(value[1]);
   throw new Error(`no quantity: ${JSON.stringify(value)}`);
 }
 
@@ -74,9 +114,8 @@ export function compare(actual: unknown, expected: Json, tolerance: string, path
     expect((actual as unknown[]).length, path).toBe(expected.length);
     expected.forEach((one, at) => compare((actual as unknown[])[at], one as Json, tolerance, `${path}[${at}]`));
   } else if (typeof expected === "object" && expected !== null) {
-    for (const [key, one] of Object.entries(expected)) compare(
-      (actual as Record<string, unknown> | undefined)?.[key], one as Json, tolerance, `${path}.${key}`,
-    );
+    for (const [key, one] of Object.entries(expected))
+      compare((actual as Record<string, unknown> | undefined)?.[key], one as Json, tolerance, `${path}.${key}`);
   } else expect(actual, path).toEqual(expected);
 }
 
@@ -94,9 +133,12 @@ export function tally(file: string, rows: number): Tally {
   const left = new Map<string, string[]>();
   afterAll(() => {
     const without = [...left.values()].reduce((sum, names) => sum + names.length, 0);
-    const short = (names: readonly string[]): string => (names.length > 8 ? `${names.length} rows, ${names[0]} to ${names.at(-1)}` : names.join("; "));
+    const short = (names: readonly string[]): string =>
+      names.length > 8 ? `${names.length} rows, ${names[0]} to ${names.at(-1)}` : names.join("; ");
     const why = [...left].map(([reason, names]) => `\n  ${reason}: ${short(names)}`).join("");
-    console.log(`${file}: ${reproduced} of ${rows - without} usable rows reproduced${without > 0 ? `; ${without} of ${rows} rows are no figures${why}` : ""}`);
+    console.log(
+      `${file}: ${reproduced} of ${rows - without} usable rows reproduced${without > 0 ? `; ${without} of ${rows} rows are no figures${why}` : ""}`,
+    );
   });
   return {
     row(name, body) {

@@ -4,12 +4,23 @@
 import { expect, test } from "vitest";
 import { TIME_TABLES } from "../../language/figures/action-times.ts";
 import {
-  MOTIONS, MOTION_INCHES, MOVE, MOVE_WEIGHTS, REACH, TMU_SECONDS, TURN, TURN_DEGREES, motionTime, moveWithWeight, type MotionColumn,
+  MOTIONS,
+  MOTION_INCHES,
+  MOVE,
+  MOVE_WEIGHTS,
+  REACH,
+  TMU_SECONDS,
+  TURN,
+  TURN_DEGREES,
+  motionTime,
+  moveWithWeight,
+  type MotionColumn,
 } from "../../language/figures/motion-times.ts";
 import { referenceRows, tally, type Row } from "./reference-rows.ts";
 
 const code = (action: string): string => /\(([^)]+)\)/.exec(action)![1]!;
-const column = (table: readonly MotionColumn[], row: Row): MotionColumn => table.find((one) => one.code === code(row["action"]!))!;
+const column = (table: readonly MotionColumn[], row: Row): MotionColumn =>
+  table.find((one) => one.code === code(row["action"]!))!;
 
 function motion(row: Row): number | undefined {
   const condition = row["condition"]!;
@@ -29,7 +40,9 @@ function weight(row: Row): void {
 }
 
 function action(row: Row): void {
-  const table = TIME_TABLES.find((one) => one.method === row["method"] && one.rows.some((each) => each.action === row["action"]));
+  const table = TIME_TABLES.find(
+    (one) => one.method === row["method"] && one.rows.some((each) => each.action === row["action"]),
+  );
   const found = table?.rows.find((one) => one.action === row["action"] && one.condition === row["condition"]);
   expect(found?.seconds).toBe(Number(row["seconds"]));
   expect(found?.standing).toBe(/^(memory|computed)/.exec(row["status"]!)?.[1] ?? "read");
@@ -42,7 +55,10 @@ const file = "disassembly-times.csv";
 const rows = referenceRows(file);
 const count = tally(file, rows.length);
 for (const row of rows) {
-  const { method, group, condition, value, unit, seconds } = row as Record<"method" | "group" | "condition" | "value" | "unit" | "seconds", string>;
+  const { method, group, condition, value, unit, seconds } = row as Record<
+    "method" | "group" | "condition" | "value" | "unit" | "seconds",
+    string
+  >;
   const title = [method, row["action"], condition].filter((part) => part !== "").join(", ");
   if (method === "MTM-UAS" || method === "Basic MOST") count.leave(title, "memory: a card that could not be read");
   else if (group === "formula") count.leave(title, "memory: a formula that could not be read");
@@ -63,6 +79,10 @@ for (const row of rows) {
 test("tables hold no row more", () => {
   const cells = [...REACH, ...MOVE, ...TURN].reduce((sum, one) => sum + one.tmu.length, 0);
   expect(cells).toBe((REACH.length + MOVE.length) * MOTION_INCHES.length + TURN.length * TURN_DEGREES.length);
-  const carried = cells + MOTIONS.length + MOVE_WEIGHTS.length + 1 + TIME_TABLES.reduce((sum, table) => sum + table.rows.length, 0);
-  expect(carried).toBe(rows.filter((row) => row["method"] !== "MTM-UAS" && row["method"] !== "Basic MOST" && row["group"] !== "formula").length);
+  const carried =
+    cells + MOTIONS.length + MOVE_WEIGHTS.length + 1 + TIME_TABLES.reduce((sum, table) => sum + table.rows.length, 0);
+  expect(carried).toBe(
+    rows.filter((row) => row["method"] !== "MTM-UAS" && row["method"] !== "Basic MOST" && row["group"] !== "formula")
+      .length,
+  );
 });

@@ -17,8 +17,12 @@ export interface Built {
 
 /** The unit in the build of that name; the plain one if none is named. */
 export function built(text: string, unit = "u", build?: string, more: Readonly<Record<string, string>> = {}): Built {
-  const files = new Map([["/p/main.strip", text], ...Object.entries(more).map(([name, body]): [string, string] => [`/p/${name}`, body])]);
-  const project = loadProject(memoryWorld(files), ["/p/main.strip"]), builds = buildsOf(project, "/p/main.strip", unit);
+  const files = new Map([
+    ["/p/main.strip", text],
+    ...Object.entries(more).map(([name, body]): [string, string] => [`/p/${name}`, body]),
+  ]);
+  const project = loadProject(memoryWorld(files), ["/p/main.strip"]),
+    builds = buildsOf(project, "/p/main.strip", unit);
   const chosen = build === undefined ? builds[0] : builds.find((one) => one.name === build);
   if (!chosen) throw new Error(`no build ${build}: ${builds.map((one) => one.name).join("; ")}`);
   const model = buildModel(project, "/p/main.strip", unit, chosen);
@@ -28,7 +32,13 @@ export function built(text: string, unit = "u", build?: string, more: Readonly<R
     if (!one) throw new Error(`nothing is called ${id}: ${list.map((each) => each.id).join(", ")}`);
     return one;
   };
-  return { model, builds, part: (id) => find(model.parts, id), tie: (id) => find(model.ties, id), ids: (things) => things.map((index) => model.things[index]!.id) };
+  return {
+    model,
+    builds,
+    part: (id) => find(model.parts, id),
+    tie: (id) => find(model.ties, id),
+    ids: (things) => things.map((index) => model.things[index]!.id),
+  };
 }
 
 /** A unit `u` with a base `b` and these lines. */

@@ -34,8 +34,19 @@ interface Changed {
   readonly things: ReadonlySet<ThingIndex>;
 }
 
-export function concernedBy(mutant: Mutant, performances: readonly Performance[], texts: ReadonlyMap<string, string>): Concerned {
-  const all: Gathered = { mutant, texts, lines: new Set([`${mutant.file}:${mutant.line}`]), ids: new Set(), labels: new Set(), isAskedFor: false };
+export function concernedBy(
+  mutant: Mutant,
+  performances: readonly Performance[],
+  texts: ReadonlyMap<string, string>,
+): Concerned {
+  const all: Gathered = {
+    mutant,
+    texts,
+    lines: new Set([`${mutant.file}:${mutant.line}`]),
+    ids: new Set(),
+    labels: new Set(),
+    isAskedFor: false,
+  };
   for (const start of mutant.starts) all.lines.add(`${mutant.file}:${lineAt(texts.get(mutant.file)!, start)}`);
   for (const performance of performances) {
     const changed = changedIn(performance, all);
@@ -43,7 +54,8 @@ export function concernedBy(mutant: Mutant, performances: readonly Performance[]
     needsAndThings(changed, all);
     marks(changed, all);
     positions(changed, all);
-    if (mutant.class === "swap two neighbours") betweenTheTwo(changed, all); else aims(changed, all);
+    if (mutant.class === "swap two neighbours") betweenTheTwo(changed, all);
+    else aims(changed, all);
     readings(changed, all);
     for (const aim of performance.procedure.aims) add(all, aim.at);
     add(all, performance.procedure.at);
@@ -57,18 +69,24 @@ function add({ texts, lines }: Gathered, at: Span): void {
   if (text !== undefined) lines.add(`${at.file}:${lineAt(text, at.start)}`);
 }
 const idOf = (model: Model, thing: ThingIndex): string => `${model.unit} ${model.things[thing]!.id}`;
-const thingsNamed = (model: Model, name: string, prefix = ""): readonly ThingIndex[] => model.scopes.get(prefix)?.get(name) ?? [];
+const thingsNamed = (model: Model, name: string, prefix = ""): readonly ThingIndex[] =>
+  model.scopes.get(prefix)?.get(name) ?? [];
 
 function changedIn(performance: Performance, all: Gathered): Changed | undefined {
-  const { model, events, strip, written, finish, refit } = performance, { mutant } = all;
+  const { model, events, strip, written, finish, refit } = performance,
+    { mutant } = all;
   const isIt = (at: Span): boolean => at.file === mutant.file && mutant.starts.includes(at.start);
-  const acts = [...strip, ...written, ...finish].filter(({ act }) => isIt(act.at)), ops = refit.filter(({ op }) => op.act && isIt(op.act.at));
+  const acts = [...strip, ...written, ...finish].filter(({ act }) => isIt(act.at)),
+    ops = refit.filter(({ op }) => op.act && isIt(op.act.at));
   // Of a renamed one the other name too: the line that it stands in already contradicts it.
-  for (const thing of mutant.other === undefined ? [] : thingsNamed(model, mutant.other)) all.ids.add(idOf(model, thing));
+  for (const thing of mutant.other === undefined ? [] : thingsNamed(model, mutant.other))
+    all.ids.add(idOf(model, thing));
   const declared = mutant.declared ? thingsDeclaredAround(model, mutant) : [];
   if (acts.length + ops.length + declared.length === 0) return undefined;
   for (const thing of declared) add(all, model.things[thing]!.at);
-  const own = new Set(acts.flatMap((one) => events.slice(one.from, endOfCall(performance, one)).map((event) => event.index)));
+  const own = new Set(
+    acts.flatMap((one) => events.slice(one.from, endOfCall(performance, one)).map((event) => event.index)),
+  );
   const named = [...declared, ...acts.flatMap((one) => one.things), ...ops.flatMap(({ op }) => op.things)];
   const things = new Set([...named, ...[...own].flatMap((event) => events[event]!.things)]);
   for (const thing of things) all.ids.add(idOf(model, thing));
@@ -80,7 +98,10 @@ function changedIn(performance: Performance, all: Gathered): Changed | undefined
 function needsAndThings({ performance, acts, events: own, things }: Changed, all: Gathered): void {
   const { model, events, strip, written } = performance;
   for (const event of events) {
-    if (own.has(event.index)) { add(all, firstOfStep(events, event).act.at); continue; }
+    if (own.has(event.index)) {
+      add(all, firstOfStep(events, event).act.at);
+      continue;
+    }
     const needs = event.needs.filter((need) => own.has(need));
     if (needs.length > 0) add(all, event.act.at);
     // Who lifts with a holder of its own does not ask for the support before it.
@@ -91,25 +112,35 @@ function needsAndThings({ performance, acts, events: own, things }: Changed, all
     add(all, firstOfStep(events, event).act.at);
   }
   for (const one of [...strip, ...written]) {
-    if (!acts.includes(one) && one.things.some((thing) => things.has(thing) || isBeside(model, thing, things))) add(all, one.act.at);
+    if (!acts.includes(one) && one.things.some((thing) => things.has(thing) || isBeside(model, thing, things)))
+      add(all, one.act.at);
     // A procedure that is done on a part speaks of it.
-    if (one.act.on.some((name) => thingsNamed(model, name.text, one.around.prefix).some((thing) => things.has(thing)))) add(all, one.act.at);
+    if (one.act.on.some((name) => thingsNamed(model, name.text, one.around.prefix).some((thing) => things.has(thing))))
+      add(all, one.act.at);
   }
 }
 
 /** Marks are due at the first tie that is made after, and asked for where they are lined up. */
 function marks({ performance, acts }: Changed, all: Gathered): void {
-  const { model, strip, written, refit } = performance, aligning = [...strip.map(({ act }) => act), ...written.map(({ act }) => act), ...refit.flatMap(({ op }) => op.act ?? [])];
+  const { model, strip, written, refit } = performance,
+    aligning = [
+      ...strip.map(({ act }) => act),
+      ...written.map(({ act }) => act),
+      ...refit.flatMap(({ op }) => op.act ?? []),
+    ];
   for (const one of acts) {
     if (one.act.verb === "align") {
-      const next = written.slice(written.indexOf(one) + 1).find((later) => later.things.some((thing) => isTie(model, thing)));
+      const next = written
+        .slice(written.indexOf(one) + 1)
+        .find((later) => later.things.some((thing) => isTie(model, thing)));
       if (next) add(all, next.act.at);
     }
-    for (const label of one.act.labels) for (const act of aligning) {
-      if (act.verb !== "align" || !act.names.some((name) => name.text === label)) continue;
-      add(all, act.at);
-      all.isAskedFor = true;
-    }
+    for (const label of one.act.labels)
+      for (const act of aligning) {
+        if (act.verb !== "align" || !act.names.some((name) => name.text === label)) continue;
+        add(all, act.at);
+        all.isAskedFor = true;
+      }
   }
 }
 
@@ -118,37 +149,55 @@ function positions({ performance, acts, events: own, things }: Changed, all: Gat
   const { model, strip, events } = performance;
   for (const one of acts) {
     if (one.act.verb !== "turn") continue;
-    for (const later of upToNextTurn(strip, one)) if (needsPosition(model, later)) { add(all, later.act.at); all.isAskedFor = true; }
+    for (const later of upToNextTurn(strip, one))
+      if (needsPosition(model, later)) {
+        add(all, later.act.at);
+        all.isAskedFor = true;
+      }
   }
-  const last = strip.findLastIndex((one) => acts.includes(one)), turn = last < 0 ? undefined : strip.slice(last + 1).find((one) => one.act.verb === "turn");
+  const last = strip.findLastIndex((one) => acts.includes(one)),
+    turn = last < 0 ? undefined : strip.slice(last + 1).find((one) => one.act.verb === "turn");
   const rests = [...things].some((thing) => isPart(model, thing) && partOf(model, thing).rests.length > 0);
-  if (turn && rests && [...own].some((event) => events[event]!.kind === "off")) { add(all, turn.act.at); all.isAskedFor = true; }
+  if (turn && rests && [...own].some((event) => events[event]!.kind === "off")) {
+    add(all, turn.act.at);
+    all.isAskedFor = true;
+  }
 }
 
 /** Of two neighbours: does the second need the first? */
 function betweenTheTwo({ performance, acts }: Changed, all: Gathered): void {
-  const eventsOf = (start: number | undefined): Event[] => acts.filter(({ act }) => act.at.start === start).flatMap((one) => performance.events.slice(one.from, one.to));
+  const eventsOf = (start: number | undefined): Event[] =>
+    acts.filter(({ act }) => act.at.start === start).flatMap((one) => performance.events.slice(one.from, one.to));
   const first = eventsOf(all.mutant.starts[0]);
-  if (eventsOf(all.mutant.starts[1]).some((event) => event.needs.some((need) => first.some((one) => one.index === need)))) all.isAskedFor = true;
+  if (
+    eventsOf(all.mutant.starts[1]).some((event) => event.needs.some((need) => first.some((one) => one.index === need)))
+  )
+    all.isAskedFor = true;
 }
 
 /** Acts whose result the end of a refit asks for. */
 const puts: ReadonlySet<string> = new Set(["fit", "tighten", "press", "fill", "slide", "swing", "open", "uncap"]);
 
 function aims({ performance, acts, events: own, things }: Changed, all: Gathered): void {
-  const { model, events, procedure } = performance, takesApart = [...own].some((event) => events[event]!.kind === "off" || events[event]!.kind === "out");
+  const { model, events, procedure } = performance,
+    takesApart = [...own].some((event) => events[event]!.kind === "off" || events[event]!.kind === "out");
   for (const aim of procedure.aims) {
     if (aim.is === "all-apart" && takesApart) all.isAskedFor = true;
-    if (aim.is === "all-in" && acts.some((one) => puts.has(one.act.verb) && one.before !== one.after)) all.isAskedFor = true;
-    if (own.size > 0 && aim.names.some((name) => thingsNamed(model, name.text).some((thing) => things.has(thing)))) all.isAskedFor = true;
+    if (aim.is === "all-in" && acts.some((one) => puts.has(one.act.verb) && one.before !== one.after))
+      all.isAskedFor = true;
+    if (own.size > 0 && aim.names.some((name) => thingsNamed(model, name.text).some((thing) => things.has(thing))))
+      all.isAskedFor = true;
   }
 }
 
 /** A reading is spoken of where something depends on it. */
 function readings({ acts }: Changed, all: Gathered): void {
-  for (const { act } of acts) if (act.id) for (const [file, text] of all.texts) {
-    for (const { index } of text.matchAll(new RegExp(`^ *(?:if|unless)\\b.*\\b${act.id.text}\\b`, "gm"))) all.lines.add(`${file}:${lineAt(text, index + 1)}`);
-  }
+  for (const { act } of acts)
+    if (act.id)
+      for (const [file, text] of all.texts) {
+        for (const { index } of text.matchAll(new RegExp(`^ *(?:if|unless)\\b.*\\b${act.id.text}\\b`, "gm")))
+          all.lines.add(`${file}:${lineAt(text, index + 1)}`);
+      }
 }
 
 /** The same things in the procedures beside it: what one takes off the other puts on. */
@@ -156,38 +205,59 @@ function besideIt({ model, strip, written, events, refit }: Performance, all: Ga
   const isSame = (things: readonly ThingIndex[]): boolean => things.some((thing) => all.ids.has(idOf(model, thing)));
   for (const { op } of refit) if (op.act && isSame(op.things)) add(all, op.act.at);
   for (const { act, things } of [...strip, ...written]) if (isSame(things)) add(all, act.at);
-  for (const { act } of written) if (act.verb === "align" && act.names.some((name) => all.labels.has(name.text))) add(all, act.at);
+  for (const { act } of written)
+    if (act.verb === "align" && act.names.some((name) => all.labels.has(name.text))) add(all, act.at);
   for (const event of events) if (isSame(event.things)) add(all, firstOfStep(events, event).act.at);
 }
 
 /** The acts of a called procedure are its call's. */
 function endOfCall({ strip, events }: Performance, call: Performed): number {
   if (call.act.verb !== "do") return call.to;
-  return strip.slice(strip.indexOf(call) + 1).find((one) => one.around.procedure === call.around.procedure)?.from ?? events.length;
+  return (
+    strip.slice(strip.indexOf(call) + 1).find((one) => one.around.procedure === call.around.procedure)?.from ??
+    events.length
+  );
 }
 
-const firstOfStep = (events: readonly Event[], event: Event): Event => (event.around.step && events.find((one) => one.around.step === event.around.step)) ?? event;
+const firstOfStep = (events: readonly Event[], event: Event): Event =>
+  (event.around.step && events.find((one) => one.around.step === event.around.step)) ?? event;
 
 function upToNextTurn(strip: readonly Performed[], turn: Performed): readonly Performed[] {
-  const rest = strip.slice(strip.indexOf(turn) + 1), next = rest.findIndex((one) => one.act.verb === "turn");
+  const rest = strip.slice(strip.indexOf(turn) + 1),
+    next = rest.findIndex((one) => one.act.verb === "turn");
   return next < 0 ? rest : rest.slice(0, next + 1);
 }
 
 function needsPosition(model: Model, one: Performed): boolean {
-  return one.act.verb === "turn" || one.things.some((thing) => { const of = model.things[thing]!; return (of.is === "part" || of.is === "tie") && of.positions.length > 0; });
+  return (
+    one.act.verb === "turn" ||
+    one.things.some((thing) => {
+      const of = model.things[thing]!;
+      return (of.is === "part" || of.is === "tie") && of.positions.length > 0;
+    })
+  );
 }
 
 /** Tied to it, in front of it, holding it, or a side of the joint that it lies in: what is refused when the other is not as it should be. */
 function isBeside(model: Model, thing: ThingIndex, things: ReadonlySet<ThingIndex>): boolean {
   const isOne = (one: ThingIndex): boolean => things.has(one);
-  if (isTie(model, thing)) { const { lowers, uppers, behind } = tieOf(model, thing); return [...lowers, ...uppers, ...behind].some(isOne); }
+  if (isTie(model, thing)) {
+    const { lowers, uppers, behind } = tieOf(model, thing);
+    return [...lowers, ...uppers, ...behind].some(isOne);
+  }
   if (!isPart(model, thing)) return false;
   if ([...things].some((one) => isPart(model, one) && partOf(model, one).between?.flat().includes(thing))) return true;
   const machine = machineOf(model);
-  return partOf(model, thing).behind.some(isOne) || machine.tiesOf[thing]!.some((tie) => isOne(tie.index)) || machine.hosts[thing]!.some(isOne);
+  return (
+    partOf(model, thing).behind.some(isOne) ||
+    machine.tiesOf[thing]!.some((tie) => isOne(tie.index)) ||
+    machine.hosts[thing]!.some(isOne)
+  );
 }
 
 /** The things whose declaration the edit stands in. */
 function thingsDeclaredAround(model: Model, { file, starts }: Mutant): ThingIndex[] {
-  return model.things.filter(({ whole }) => whole.file === file && whole.start <= starts[0]! && whole.end >= starts[0]!).map((thing) => thing.index);
+  return model.things
+    .filter(({ whole }) => whole.file === file && whole.start <= starts[0]! && whole.end >= starts[0]!)
+    .map((thing) => thing.index);
 }

@@ -30,23 +30,42 @@ export interface SceneAtWork {
   judge(mutant: Mutant): Judged;
 }
 
-const keyOf = (finding: Finding, texts: ReadonlyMap<string, string>): string => `${finding.at.file}:${lineAt(texts.get(finding.at.file) ?? "", finding.at.start)} ${finding.code}: ${finding.says}`;
+const keyOf = (finding: Finding, texts: ReadonlyMap<string, string>): string =>
+  `${finding.at.file}:${lineAt(texts.get(finding.at.file) ?? "", finding.at.start)} ${finding.code}: ${finding.says}`;
 
 export function atWork(scene: Scene): SceneAtWork {
-  const texts = new Map(scene.files.map((path) => [path, textOf(path)])), memo: CheckMemo = newMemo();
+  const texts = new Map(scene.files.map((path) => [path, textOf(path)])),
+    memo: CheckMemo = newMemo();
   const checked = checkProject(worldWith(texts), scene.files, { memo });
   for (const [path, file] of checked.project.files) texts.set(path, file.text);
-  const known = new Set(checked.findings.map((finding) => keyOf(finding, texts))), meaning = meaningOf(checked.performances);
-  const mutants = scene.files.flatMap((path) => mutantsOf(checked.project.files.get(path)!, (start) => factsOf(start, path, checked.performances)));
+  const known = new Set(checked.findings.map((finding) => keyOf(finding, texts))),
+    meaning = meaningOf(checked.performances);
+  const mutants = scene.files.flatMap((path) =>
+    mutantsOf(checked.project.files.get(path)!, (start) => factsOf(start, path, checked.performances)),
+  );
   const judge = (mutant: Mutant): Judged => {
     const next = new Map(texts).set(mutant.file, applied(texts.get(mutant.file)!, mutant.edits));
     // The memo of the text as it was stays as it is: only what the edit touches is done again.
-    const after = checkProject(worldWith(next), scene.files, { memo: { trees: new Map(memo.trees), files: new Map(memo.files) } });
+    const after = checkProject(worldWith(next), scene.files, {
+      memo: { trees: new Map(memo.trees), files: new Map(memo.files) },
+    });
     const found = after.findings.filter((finding) => !known.has(keyOf(finding, next)));
-    const findings = found.map((finding) => keyOf(finding, next)), { lines, isAskedFor } = concernedBy(mutant, checked.performances, texts);
-    if (found.length === 1 && lines.has(`${found[0]!.at.file}:${lineAt(next.get(found[0]!.at.file)!, found[0]!.at.start)}`)) return { mutant, verdict: "found", findings, why: "" };
-    if (found.length > 0) return { mutant, verdict: "found otherwise", findings, why: found.length > 1 ? `${found.length} findings` : "at another line" };
-    if (meaningOf(after.performances) === meaning && mutant.class === "swap two neighbours") return { mutant, verdict: "equivalent", findings, why: "" };
+    const findings = found.map((finding) => keyOf(finding, next)),
+      { lines, isAskedFor } = concernedBy(mutant, checked.performances, texts);
+    if (
+      found.length === 1 &&
+      lines.has(`${found[0]!.at.file}:${lineAt(next.get(found[0]!.at.file)!, found[0]!.at.start)}`)
+    )
+      return { mutant, verdict: "found", findings, why: "" };
+    if (found.length > 0)
+      return {
+        mutant,
+        verdict: "found otherwise",
+        findings,
+        why: found.length > 1 ? `${found.length} findings` : "at another line",
+      };
+    if (meaningOf(after.performances) === meaning && mutant.class === "swap two neighbours")
+      return { mutant, verdict: "equivalent", findings, why: "" };
     const why = reasonFor(mutant, checked, isAskedFor);
     return { mutant, verdict: why.only ? "only statement" : "survivor", findings, why: why.says };
   };
@@ -54,20 +73,31 @@ export function atWork(scene: Scene): SceneAtWork {
 }
 
 /** Every mutant of every scene. */
-export const judgeAll = (): Judged[] => scenes().flatMap((scene) => { const work = atWork(scene); return work.mutants.map(work.judge); });
+export const judgeAll = (): Judged[] =>
+  scenes().flatMap((scene) => {
+    const work = atWork(scene);
+    return work.mutants.map(work.judge);
+  });
 
 /** What the unit of a procedure offers for wrong names and counts, from the models that it was performed on. */
 function factsOf(start: number, file: string, performances: readonly Performance[]): UnitFacts | undefined {
   const first = performances.find(({ procedure: { whole } }) => whole.file === file && whole.start === start);
   if (!first) return undefined;
-  const { model } = first, scope = model.scopes.get("")!, things = (name: string): readonly number[] => scope.get(name) ?? [];
+  const { model } = first,
+    scope = model.scopes.get("")!,
+    things = (name: string): readonly number[] => scope.get(name) ?? [];
   return {
     fasteners: [...new Set(model.ties.filter((tie) => tie.fastener && tie.prefix === "").map((tie) => tie.declared))],
     positions: model.positions,
     countOf: (name) => {
-      const [only, ...more] = things(name), thing = only === undefined || more.length > 0 ? undefined : model.things[only];
+      const [only, ...more] = things(name),
+        thing = only === undefined || more.length > 0 ? undefined : model.things[only];
       return thing && (thing.is === "tie" || thing.is === "part") && !thing.countUnknown ? thing.count : undefined;
     },
-    isOneTime: (name) => things(name).some((thing) => { const of = model.things[thing]!; return (of.is === "part" || of.is === "tie") && (isAlwaysNew(of) || isOneTimeKind(of)); }),
+    isOneTime: (name) =>
+      things(name).some((thing) => {
+        const of = model.things[thing]!;
+        return (of.is === "part" || of.is === "tie") && (isAlwaysNew(of) || isOneTimeKind(of));
+      }),
   };
 }

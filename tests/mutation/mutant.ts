@@ -3,8 +3,17 @@
 import type { Item, SyntaxEdit, Tree } from "../../language/syntax/index.ts";
 
 export const classes = [
-  "drop an action", "swap two neighbours", "count + 1", "count - 1", "drop a precaution", "halve a wait", "drop a drain", "change a position", "torque unit swapped",
-  "fastener renamed", "one-time part reused",
+  "drop an action",
+  "swap two neighbours",
+  "count + 1",
+  "count - 1",
+  "drop a precaution",
+  "halve a wait",
+  "drop a drain",
+  "change a position",
+  "torque unit swapped",
+  "fastener renamed",
+  "one-time part reused",
 ] as const;
 export type MutantClass = (typeof classes)[number];
 
@@ -33,7 +42,8 @@ export function lineAt(text: string, offset: number): number {
 
 export function applied(text: string, edits: readonly SyntaxEdit[]): string {
   let out = text;
-  for (const { start, end, text: by } of [...edits].sort((a, b) => b.start - a.start)) out = out.slice(0, start) + by + out.slice(end);
+  for (const { start, end, text: by } of [...edits].sort((a, b) => b.start - a.start))
+    out = out.slice(0, start) + by + out.slice(end);
   return out;
 }
 
@@ -46,6 +56,7 @@ export function written(tree: Tree, item: Item): string {
 }
 /** What stands in the place of an item that is gone: its line ends, so that no line shifts. */
 export const emptied = (tree: Tree, item: Item): SyntaxEdit => {
-  const start = startOf(tree, item), end = endOf(tree, item);
+  const start = startOf(tree, item),
+    end = endOf(tree, item);
   return { start, end, text: "\n".repeat(tree.scan.text.slice(start, end).split("\n").length - 1) };
 };

@@ -7,7 +7,9 @@ import { judgeAll, type Judged } from "./judge.ts";
 import { reportOf, scoreOf } from "./report.ts";
 
 let judged: readonly Judged[] = [];
-beforeAll(() => { judged = judgeAll(); }, 120_000);
+beforeAll(() => {
+  judged = judgeAll();
+}, 120_000);
 
 test("every class of mutant is made", () => {
   for (const name of classes) expect(judged.filter((one) => one.mutant.class === name).length, name).toBeGreaterThan(0);
@@ -27,7 +29,9 @@ test("no example, taken alone, falls far behind", () => {
 });
 
 test("every survivor and every only statement has its reason", () => {
-  for (const one of judged) if (one.verdict === "survivor" || one.verdict === "only statement") expect(one.why, `${one.mutant.file}:${one.mutant.line} ${one.mutant.says}`).not.toBe("");
+  for (const one of judged)
+    if (one.verdict === "survivor" || one.verdict === "only statement")
+      expect(one.why, `${one.mutant.file}:${one.mutant.line} ${one.mutant.says}`).not.toBe("");
 });
 
 test("report.md is the report of this run", () => {

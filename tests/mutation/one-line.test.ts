@@ -7,15 +7,23 @@ import { judgeOneLine, tableOf } from "./one-line.ts";
 import type { Judged } from "./judge.ts";
 
 let judged: readonly Judged[] = [];
-beforeAll(() => { judged = judgeOneLine(); }, 120_000);
+beforeAll(() => {
+  judged = judgeOneLine();
+}, 120_000);
 
 test("there are some hundreds of edits, of each class", () => {
   expect(judged.length).toBeGreaterThan(180);
-  for (const name of ["drop an action", "swap two neighbours", "count - 1"]) expect(judged.some(({ mutant }) => mutant.class === name), name).toBe(true);
+  for (const name of ["drop an action", "swap two neighbours", "count - 1"])
+    expect(
+      judged.some(({ mutant }) => mutant.class === name),
+      name,
+    ).toBe(true);
 });
 
 test("no edit gives two findings", () => {
-  const doubles = judged.filter(({ findings }) => findings.length > 1).map(({ mutant }) => `${mutant.file}: ${mutant.says}`);
+  const doubles = judged
+    .filter(({ findings }) => findings.length > 1)
+    .map(({ mutant }) => `${mutant.file}: ${mutant.says}`);
   expect(doubles).toEqual([]);
 });
 

@@ -5,27 +5,54 @@ import { fileURLToPath } from "node:url";
 import { atWork, type Judged } from "./judge.ts";
 import { scenes } from "./scenes.ts";
 
-const single: ReadonlySet<string> = new Set(["drop an action", "drop a precaution", "drop a drain", "swap two neighbours", "count - 1"]);
+const single: ReadonlySet<string> = new Set([
+  "drop an action",
+  "drop a precaution",
+  "drop a drain",
+  "swap two neighbours",
+  "count - 1",
+]);
 
-export const judgeOneLine = (): Judged[] => scenes().filter(({ name }) => name.startsWith("tests/procedures/")).flatMap((scene) => {
-  const work = atWork(scene);
-  return work.mutants.filter((mutant) => !mutant.declared && single.has(mutant.class)).map(work.judge);
-});
+export const judgeOneLine = (): Judged[] =>
+  scenes()
+    .filter(({ name }) => name.startsWith("tests/procedures/"))
+    .flatMap((scene) => {
+      const work = atWork(scene);
+      return work.mutants.filter((mutant) => !mutant.declared && single.has(mutant.class)).map(work.judge);
+    });
 
 export function tableOf(judged: readonly Judged[]): string {
   const row = (name: string, list: readonly Judged[]): string => {
-    const none = list.filter(({ findings }) => findings.length === 0).length, one = list.filter(({ findings }) => findings.length === 1).length;
+    const none = list.filter(({ findings }) => findings.length === 0).length,
+      one = list.filter(({ findings }) => findings.length === 1).length;
     return `| ${name} | ${list.length} | ${none} | ${one} | ${list.length - none - one} |`;
   };
-  const lines = ["# One-line edits of the published procedures", "",
+  const lines = [
+    "# One-line edits of the published procedures",
+    "",
     "Made by `node tests/mutation/one-line.ts`. No finding means that the text is still true, or that nothing in it speaks against the edit: which of the two,",
-    "and why, stands in `report.md` for each.", ""];
+    "and why, stands in `report.md` for each.",
+    "",
+  ];
   for (const [file, list] of Map.groupBy(judged, ({ mutant }) => mutant.file)) {
-    lines.push(`## ${file}`, "", "| edit | made | no finding | one finding | more |", "| --- | ---: | ---: | ---: | ---: |");
-    for (const [name, of] of Map.groupBy(list, ({ mutant }) => (mutant.class === "count - 1" ? "one fastener fewer" : mutant.class === "swap two neighbours" ? "neighbours swapped" : "line deleted"))) lines.push(row(name, of));
+    lines.push(
+      `## ${file}`,
+      "",
+      "| edit | made | no finding | one finding | more |",
+      "| --- | ---: | ---: | ---: | ---: |",
+    );
+    for (const [name, of] of Map.groupBy(list, ({ mutant }) =>
+      mutant.class === "count - 1"
+        ? "one fastener fewer"
+        : mutant.class === "swap two neighbours"
+          ? "neighbours swapped"
+          : "line deleted",
+    ))
+      lines.push(row(name, of));
     lines.push(row("**all**", list), "");
   }
   return lines.join("\n");
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(fileURLToPath(new URL("one-line.md", import.meta.url)), tableOf(judgeOneLine()));
+if (process.argv[1] === fileURLToPath(import.meta.url))
+  writeFileSync(fileURLToPath(new URL("one-line.md", import.meta.url)), tableOf(judgeOneLine()));

@@ -9,17 +9,33 @@ import type { Model } from "../../language/model/model.ts";
 
 /** One text for each procedure in each build; equal texts mean the same. */
 export function meaningOf(performances: readonly Performance[]): string {
-  return performances.map((p) => [
-    `${p.procedure.at.file} ${p.procedure.id} ${p.model.build}`, stateOf(p.model, p.stripEnd), stateOf(p.model, p.end), p.endTurn ?? "", p.order ? orderOf(p) : "", p.problems.map((one) => one.rule).join(" "),
-  ].join("\n")).join("\n\n");
+  return performances
+    .map((p) =>
+      [
+        `${p.procedure.at.file} ${p.procedure.id} ${p.model.build}`,
+        stateOf(p.model, p.stripEnd),
+        stateOf(p.model, p.end),
+        p.endTurn ?? "",
+        p.order ? orderOf(p) : "",
+        p.problems.map((one) => one.rule).join(" "),
+      ].join("\n"),
+    )
+    .join("\n\n");
 }
 
 function stateOf(model: Model, s: State): string {
-  const carrier = (part: number): string => { const lump = at(s.lump, part); return lump === 0 ? "" : (model.things[s.carriers.get(lump)?.carrier ?? part]?.id ?? ""); };
+  const carrier = (part: number): string => {
+    const lump = at(s.lump, part);
+    return lump === 0 ? "" : (model.things[s.carriers.get(lump)?.carrier ?? part]?.id ?? "");
+  };
   return JSON.stringify({
-    parts: model.parts.map((part) => [carrier(part.index), at(s.flags, part.index), at(s.out, part.index)]), ties: model.ties.map((tie) => [at(s.out, tie.index), at(s.slack, tie.index)]),
-    rest: model.things.slice(model.parts.length + model.ties.length).map((thing) => at(s.flags, thing.index)), standing: model.precautions.map((p) => at(s.standing, p.number) !== 0),
-    position: s.position, temporaries: [...s.temporaries.keys()].sort(), marks: [...s.marks].map(([label, { things }]) => [label, ...things]).sort(),
+    parts: model.parts.map((part) => [carrier(part.index), at(s.flags, part.index), at(s.out, part.index)]),
+    ties: model.ties.map((tie) => [at(s.out, tie.index), at(s.slack, tie.index)]),
+    rest: model.things.slice(model.parts.length + model.ties.length).map((thing) => at(s.flags, thing.index)),
+    standing: model.precautions.map((p) => at(s.standing, p.number) !== 0),
+    position: s.position,
+    temporaries: [...s.temporaries.keys()].sort(),
+    marks: [...s.marks].map(([label, { things }]) => [label, ...things]).sort(),
   });
 }
 
@@ -36,6 +52,8 @@ function orderOf({ model, order }: Performance): string {
   const keys: string[] = [];
   for (const n of order!.line) keys[n] = key(order!.ops[n]!);
   const pairs: string[] = [];
-  mustFollow(order!).forEach((after, from) => { for (const to of after) pairs.push(`${keys[from]} < ${keys[to]}`); });
+  mustFollow(order!).forEach((after, from) => {
+    for (const to of after) pairs.push(`${keys[from]} < ${keys[to]}`);
+  });
   return [...keys.sort(), ...pairs.sort()].join("\n");
 }

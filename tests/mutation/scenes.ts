@@ -13,12 +13,21 @@ export interface Scene {
   readonly files: readonly string[];
 }
 
-const found = (pattern: string): string[] => globSync(pattern, { cwd: root }).map((path) => path.replaceAll("\\", "/")).sort();
+const found = (pattern: string): string[] =>
+  globSync(pattern, { cwd: root })
+    .map((path) => path.replaceAll("\\", "/"))
+    .sort();
 
 /** A folder of `examples/` is one machine; of `tests/procedures/` a procedure and its printed refit are one. */
 export function scenes(): Scene[] {
-  const folders = Map.groupBy(found("examples/*/*.strip").filter((path) => !/^examples\/(?:mistakes|workshop)\//.test(path)), (path) => dirname(path));
-  const published = Map.groupBy(found("tests/procedures/*.strip"), (path) => `tests/procedures/${basename(path, ".strip").replace(/-refit$/, "")}`);
+  const folders = Map.groupBy(
+    found("examples/*/*.strip").filter((path) => !/^examples\/(?:mistakes|workshop)\//.test(path)),
+    (path) => dirname(path),
+  );
+  const published = Map.groupBy(
+    found("tests/procedures/*.strip"),
+    (path) => `tests/procedures/${basename(path, ".strip").replace(/-refit$/, "")}`,
+  );
   return [...folders, ...published].map(([name, files]) => ({ name, files }));
 }
 
@@ -29,7 +38,13 @@ export function worldWith(texts: ReadonlyMap<string, string>): World {
   const read = new Map<string, string | undefined>(texts);
   return {
     read(path) {
-      if (!read.has(path)) { try { read.set(path, textOf(path)); } catch { read.set(path, undefined); } }
+      if (!read.has(path)) {
+        try {
+          read.set(path, textOf(path));
+        } catch {
+          read.set(path, undefined);
+        }
+      }
       const text = read.get(path);
       return text === undefined ? { problem: "missing" } : { text };
     },

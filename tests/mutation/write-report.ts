@@ -7,4 +7,6 @@ import { percent, reportOf, scoreOf } from "./report.ts";
 
 const judged = judgeAll();
 writeFileSync(fileURLToPath(new URL("report.md", import.meta.url)), reportOf(judged));
-console.log(`${judged.length} mutants, ${percent(scoreOf(judged))} of those that count found as one finding at the right line`);
+console.log(
+  `${judged.length} mutants, ${percent(scoreOf(judged))} of those that count found as one finding at the right line`,
+);

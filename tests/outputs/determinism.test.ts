@@ -12,7 +12,9 @@ import { compiledExample, options } from "./outputs-of.ts";
 
 const all = (): string[] => {
   const input = compiledExample("mooring-winch/strip.strip", "mooring-winch/insulation.strip");
-  return outputs.flatMap((output) => Object.keys(output.formats).map((format) => write(output, format, input, options)));
+  return outputs.flatMap((output) =>
+    Object.keys(output.formats).map((format) => write(output, format, input, options)),
+  );
 };
 
 test("made twice, every format of every output is the same", () => {
@@ -20,33 +22,46 @@ test("made twice, every format of every output is the same", () => {
 });
 
 test("the order in which files were read changes nothing", () => {
-  const input = compiledExample("mooring-winch/strip.strip"), turned = { ...input, texts: new Map([...input.texts].reverse()) };
-  for (const output of outputs) for (const format of Object.keys(output.formats)) expect(write(output, format, turned, options)).toBe(write(output,
-    format, input, options));
+  const input = compiledExample("mooring-winch/strip.strip"),
+    turned = { ...input, texts: new Map([...input.texts].reverse()) };
+  for (const output of outputs)
+    for (const format of Object.keys(output.formats))
+      expect(write(output, format, turned, options)).toBe(write(output, format, input, options));
 });
 
 test("line ends and a byte order mark do not change the content hash, a changed figure does", () => {
-  const input = compiledExample("dairy-pump/pump.strip"), hash = (change: (text: string) => string): string => bill.data({ ...input,
-    texts: new Map([...input.texts].map(([path, text]) => [path, change(text)])) }, options).provenance.hash;
+  const input = compiledExample("dairy-pump/pump.strip"),
+    hash = (change: (text: string) => string): string =>
+      bill.data({ ...input, texts: new Map([...input.texts].map(([path, text]) => [path, change(text)])) }, options)
+        .provenance.hash;
   expect(hash((text) => `\uFEFF${text.replaceAll("\n", "\r\n")}`)).toBe(hash((text) => text));
   expect(hash((text) => text.replace("30 N·m", "31 N·m"))).not.toBe(hash((text) => text));
 });
 
 test("another time zone and locale give the same bytes", () => {
-  const root = join(import.meta.dirname, "../.."), main = join(root, "language/cli/process-io.ts");
-  const made = (env: Record<string, string>): string[] => ["manual", "refit", "bill", "export"].map((command) => {
-    const { stdout, status, stderr } = spawnSync(process.execPath, [main, command, "examples/dairy-pump", "--quiet"],
-      { cwd: root, env: { ...process.env, ...env }, encoding: "utf8", maxBuffer: 1e8 });
-    expect([status, stderr]).toEqual([0, ""]);
-    return createHash("sha256").update(stdout).digest("hex");
-  });
-  expect(made({ TZ: "Pacific/Auckland", LC_ALL: "de_DE.UTF-8", LANG: "de_DE.UTF-8" })).toEqual(made({ TZ: "UTC", LC_ALL: "C", LANG: "C" }));
+  const root = join(import.meta.dirname, "../.."),
+    main = join(root, "language/cli/process-io.ts");
+  const made = (env: Record<string, string>): string[] =>
+    ["manual", "refit", "bill", "export"].map((command) => {
+      const { stdout, status, stderr } = spawnSync(
+        process.execPath,
+        [main, command, "examples/dairy-pump", "--quiet"],
+        { cwd: root, env: { ...process.env, ...env }, encoding: "utf8", maxBuffer: 1e8 },
+      );
+      expect([status, stderr]).toEqual([0, ""]);
+      return createHash("sha256").update(stdout).digest("hex");
+    });
+  expect(made({ TZ: "Pacific/Auckland", LC_ALL: "de_DE.UTF-8", LANG: "de_DE.UTF-8" })).toEqual(
+    made({ TZ: "UTC", LC_ALL: "C", LANG: "C" }),
+  );
 }, 60_000);
 
 // FIPS 180-4, examples of SHA-256: "abc" and the text of 448 bits; Node's own implementation for the rest.
 test("our SHA-256 is the published one", () => {
   expect(sha256("abc")).toBe("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
-  expect(sha256("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq")).toBe("248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1");
-  for (const text of ["", "x".repeat(55), "x".repeat(56), "x".repeat(64),
-    "ü€😀".repeat(100)]) expect(sha256(text)).toBe(createHash("sha256").update(text).digest("hex"));
+  expect(sha256("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq")).toBe(
+    "248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1",
+  );
+  for (const text of ["", "x".repeat(55), "x".repeat(56), "x".repeat(64), "ü€😀".repeat(100)])
+    expect(sha256(text)).toBe(createHash("sha256").update(text).digest("hex"));
 });

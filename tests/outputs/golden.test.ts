@@ -8,7 +8,12 @@ import { compiledExample, compiledText, options } from "./outputs-of.ts";
 
 /** Tables end their lines in CRLF, by RFC 4180; files of the repository in LF. */
 function withLf(csv: string): string {
-  expect(csv.split("\n").slice(0, -1).every((line) => line.endsWith("\r"))).toBe(true);
+  expect(
+    csv
+      .split("\n")
+      .slice(0, -1)
+      .every((line) => line.endsWith("\r")),
+  ).toBe(true);
   return csv.replaceAll("\r\n", "\n");
 }
 
@@ -17,7 +22,9 @@ test("the README's pump", async () => {
   await expect(write(refit, "text", input, options)).toMatchFileSnapshot("golden/dairy-pump.refit.txt");
   await expect(withLf(write(refit, "csv", input, options))).toMatchFileSnapshot("golden/dairy-pump.refit.csv");
   await expect(write(bill, "text", input, { ...options, units: 12 })).toMatchFileSnapshot("golden/dairy-pump.bill.txt");
-  await expect(withLf(write(bill, "csv", input, { ...options, units: 12 }))).toMatchFileSnapshot("golden/dairy-pump.bill.csv");
+  await expect(withLf(write(bill, "csv", input, { ...options, units: 12 }))).toMatchFileSnapshot(
+    "golden/dairy-pump.bill.csv",
+  );
 });
 
 const rig = `
@@ -92,6 +99,8 @@ procedure all-of-it "Take it apart" for rig {
 test("a rig with one of each kind of joint, stages, ranges and pieces", async () => {
   const input = compiledText(rig);
   await expect(write(refit, "text", input, options)).toMatchFileSnapshot("golden/rig.refit.txt");
-  await expect(write(refit, "text", input, { ...options, system: "us" })).toMatchFileSnapshot("golden/rig.refit.us.txt");
+  await expect(write(refit, "text", input, { ...options, system: "us" })).toMatchFileSnapshot(
+    "golden/rig.refit.us.txt",
+  );
   await expect(write(bill, "text", input, options)).toMatchFileSnapshot("golden/rig.bill.txt");
 });

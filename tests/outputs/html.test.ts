@@ -6,16 +6,33 @@ import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
 import { compiledExample, options } from "./outputs-of.ts";
 
-const examples = [["dairy-pump/pump.strip"], ["mooring-winch/strip.strip"], ["mooring-winch/strip.strip", "mooring-winch/insulation.strip"],
-  ["valve-actuator/actuator.strip"]];
-const pages = new Map(examples.map((paths) => [paths.join(" and "), write(manual, "html", compiledExample(...paths), options)]));
+const examples = [
+  ["dairy-pump/pump.strip"],
+  ["mooring-winch/strip.strip"],
+  ["mooring-winch/strip.strip", "mooring-winch/insulation.strip"],
+  ["valve-actuator/actuator.strip"],
+];
+const pages = new Map(
+  examples.map((paths) => [paths.join(" and "), write(manual, "html", compiledExample(...paths), options)]),
+);
 const voids = new Set(["meta", "input", "img"]);
 
-interface Tag { readonly name: string; readonly close: boolean; readonly attributes: ReadonlyMap<string, string> }
+interface Tag {
+  readonly name: string;
+  readonly close: boolean;
+  readonly attributes: ReadonlyMap<string, string>;
+}
 
-const tagsOf = (html: string): Tag[] => [...html.replace(/<style>[^]*?<\/style>/,
-  "<style></style>").matchAll(/<(\/?)([a-zA-Z][\w-]*)((?:\s[^<>"]+(?:="[^"]*")?)*)\s*\/?>/g)].map(([, slash, name = "", rest = ""]) =>
-  ({ name, close: slash === "/", attributes: new Map([...rest.matchAll(/([\w-]+)="([^"]*)"/g)].map(([, key = "", value = ""]) => [key, value])) }));
+const tagsOf = (html: string): Tag[] =>
+  [
+    ...html
+      .replace(/<style>[^]*?<\/style>/, "<style></style>")
+      .matchAll(/<(\/?)([a-zA-Z][\w-]*)((?:\s[^<>"]+(?:="[^"]*")?)*)\s*\/?>/g),
+  ].map(([, slash, name = "", rest = ""]) => ({
+    name,
+    close: slash === "/",
+    attributes: new Map([...rest.matchAll(/([\w-]+)="([^"]*)"/g)].map(([, key = "", value = ""]) => [key, value])),
+  }));
 
 test.each([...pages])("%s: every element is closed in its place", (_, html) => {
   const open: string[] = [];
@@ -28,7 +45,8 @@ test.each([...pages])("%s: every element is closed in its place", (_, html) => {
 });
 
 test.each([...pages])("%s: one h1, no level skipped, ids once, every link and label has its target", (_, html) => {
-  const tags = tagsOf(html).filter((tag) => !tag.close), levels = tags.filter(({ name }) => /^h[1-6]$/.test(name)).map(({ name }) => Number(name[1]));
+  const tags = tagsOf(html).filter((tag) => !tag.close),
+    levels = tags.filter(({ name }) => /^h[1-6]$/.test(name)).map(({ name }) => Number(name[1]));
   expect(levels.filter((level) => level === 1)).toHaveLength(1);
   levels.forEach((level, i) => expect(level - (levels[i - 1] ?? 0)).toBeLessThanOrEqual(1));
   const ids = tags.flatMap(({ attributes }) => attributes.get("id") ?? []);
@@ -36,20 +54,28 @@ test.each([...pages])("%s: one h1, no level skipped, ids once, every link and la
   for (const { name, attributes } of tags) {
     if (name === "a") expect(ids).toContain(attributes.get("href")!.slice(1));
     for (const key of ["for", "aria-labelledby"]) if (attributes.has(key)) expect(ids).toContain(attributes.get(key));
-    if (name === "input") expect(attributes.has("aria-label") || tags.some((tag) => tag.attributes.get("for") === attributes.get("id"))).toBe(true);
+    if (name === "input")
+      expect(
+        attributes.has("aria-label") || tags.some((tag) => tag.attributes.get("for") === attributes.get("id")),
+      ).toBe(true);
     if (name === "img") expect(attributes.get("alt")).not.toBe("");
     if (name === "th") expect(["row", "col"]).toContain(attributes.get("scope"));
   }
 });
 
 test.each([...pages])("%s: lets in nothing but its own style, by its hash", (_, html) => {
-  const style = /<style>([^]*?)<\/style>/.exec(html)![1]!, policy = /Content-Security-Policy" content="([^"]*)"/.exec(html)![1]!.replaceAll("&#39;", "'");
-  expect(policy).toBe(`default-src 'none'; img-src data:; style-src 'sha256-${createHash("sha256").update(style).digest("base64")}'; base-uri 'none'; form-action 'none'`);
+  const style = /<style>([^]*?)<\/style>/.exec(html)![1]!,
+    policy = /Content-Security-Policy" content="([^"]*)"/.exec(html)![1]!.replaceAll("&#39;", "'");
+  expect(policy).toBe(
+    `default-src 'none'; img-src data:; style-src 'sha256-${createHash("sha256").update(style).digest("base64")}'; base-uri 'none'; form-action 'none'`,
+  );
   expect(html).not.toMatch(/<script|\sstyle="|https?:\/\//);
 });
 
 test.each([...pages])("%s: every panel says its signal word, and a notice has no alert triangle", (_, html) => {
-  for (const [, signal = "", body = ""] of html.matchAll(/<div class="panel (\w+)" role="note"[^>]*>(<p class="head">[^]*?<\/p>)/g)) {
+  for (const [, signal = "", body = ""] of html.matchAll(
+    /<div class="panel (\w+)" role="note"[^>]*>(<p class="head">[^]*?<\/p>)/g,
+  )) {
     expect(body).toContain(signal === "none" ? "HAZARD" : signal.toUpperCase());
     expect(body.includes('class="alert"')).toBe(signal !== "notice");
   }
@@ -62,7 +88,10 @@ test.each([...pages])("%s: says DRAFT at the head, in the title and at the end",
 
 test("a picture is shown only where the caller gives it, and why not stands in its place", () => {
   const input = compiledExample("dairy-pump/pump.strip");
-  expect(write(manual, "html", input, { ...options, picture: () => ({ type: "image/png",
-    base64: "AAAA" }) })).toContain('<img src="data:image/png;base64,AAAA" alt="Casing off, impeller in view"/>');
-  expect(write(manual, "html", input, { ...options, picture: () => ({ problem: "it lies outside the project" }) })).toContain("is not shown: it lies outside the project.");
+  expect(
+    write(manual, "html", input, { ...options, picture: () => ({ type: "image/png", base64: "AAAA" }) }),
+  ).toContain('<img src="data:image/png;base64,AAAA" alt="Casing off, impeller in view"/>');
+  expect(
+    write(manual, "html", input, { ...options, picture: () => ({ problem: "it lies outside the project" }) }),
+  ).toContain("is not shown: it lies outside the project.");
 });

@@ -82,34 +82,46 @@ const input = (text: string) => {
 };
 
 /** Elements, ids left out, attributes by name: what a document is made of, whatever its texts say. */
-const skeleton = (html: string): string => (html.match(/<[^!][^>]*>/g) ?? []).map((tag) => tag.replace(/"[^"]*"/g, '""')).join("");
+const skeleton = (html: string): string =>
+  (html.match(/<[^!][^>]*>/g) ?? []).map((tag) => tag.replace(/"[^"]*"/g, '""')).join("");
 
-const page = (text: string): string => write(manual, "html", input(text), { ...options, picture: () => ({ problem: text }) });
+const page = (text: string): string =>
+  write(manual, "html", input(text), { ...options, picture: () => ({ problem: text }) });
 
 test("the manual has the same elements and attributes whatever the texts say, and says them as written", () => {
   const plain = skeleton(page("plain")).replaceAll(' class=""', "");
   for (const text of hostile) {
-    const made = page(text), own = shown(text.replaceAll("\n", " "));
+    const made = page(text),
+      own = shown(text.replaceAll("\n", " "));
     expect(skeleton(made).replaceAll(' class=""', ""), JSON.stringify(text)).toBe(plain);
-    const escaped = own.replace(/[&<>"']/g, (sign) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" })[sign]!);
+    const escaped = own.replace(
+      /[&<>"']/g,
+      (sign) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" })[sign]!,
+    );
     expect(made.split(escaped).length - 1, JSON.stringify(text)).toBeGreaterThan(40);
   }
 }, 60_000);
 
 test("the manual asks for nothing from outside and has no script", () => {
   for (const text of hostile) {
-    const made = page(text), tags = made.match(/<[a-z][^>]*>/g) ?? [];
+    const made = page(text),
+      tags = made.match(/<[a-z][^>]*>/g) ?? [];
     expect(tags.filter((tag) => /^<(?:script|iframe|object|embed|link|base|form)\b/.test(tag))).toEqual([]);
     expect(tags.filter((tag) => /\son\w+=/.test(tag.replace(/"[^"]*"/g, '""')))).toEqual([]);
-    for (const tag of tags) for (const [, value = ""] of tag.matchAll(/\s(?:src|href|action|data|srcset|poster)="([^"]*)"/g)) expect(value).toMatch(/^(?:#|data:image\/)/);
-    expect(made).not.toMatch(/[\u202A-\u202E\u2066-\u2069\u0000-\u0008\u000B\u000C\u000E-\u001F\u0085\u2028\u2029\uFEFF]/);
+    for (const tag of tags)
+      for (const [, value = ""] of tag.matchAll(/\s(?:src|href|action|data|srcset|poster)="([^"]*)"/g))
+        expect(value).toMatch(/^(?:#|data:image\/)/);
+    expect(made).not.toMatch(
+      /[\u202A-\u202E\u2066-\u2069\u0000-\u0008\u000B\u000C\u000E-\u001F\u0085\u2028\u2029\uFEFF]/,
+    );
   }
 }, 60_000);
 
 test("no cell of a table begins as a formula", () => {
   for (const text of hostile) {
     for (const of of [write(refit, "csv", input(text), options), write(bill, "csv", input(text), options)]) {
-      for (const row of cellsOf(of)) for (const cell of row) expect(cell, JSON.stringify(text)).not.toMatch(/^\s*[=+\-@＝＋－＠\t\n|%]/);
+      for (const row of cellsOf(of))
+        for (const cell of row) expect(cell, JSON.stringify(text)).not.toMatch(/^\s*[=+\-@＝＋－＠\t\n|%]/);
     }
   }
 }, 60_000);
@@ -125,8 +137,8 @@ test("every row of a table has as many cells as its head", () => {
 
 test("text for a terminal holds no control sign and no sign that turns its direction", () => {
   for (const text of hostile) {
-    for (const of of [write(refit, "text", input(text), options), write(bill, "text", input(text),
-      options)]) expect(of).not.toMatch(/[\u0000-\u0009\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF]/);
+    for (const of of [write(refit, "text", input(text), options), write(bill, "text", input(text), options)])
+      expect(of).not.toMatch(/[\u0000-\u0009\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF]/);
   }
 }, 60_000);
 
@@ -137,7 +149,9 @@ test("signs that act are shown by their number, NUL and lone surrogates too", ()
 
 test("JSON keeps every text as it was written", () => {
   for (const text of hostile) {
-    const made = JSON.parse(write(modelExport, "json", input(text), options)) as { units: { title: string; hazards: { precautions: { text: string }[] }[] }[] };
+    const made = JSON.parse(write(modelExport, "json", input(text), options)) as {
+      units: { title: string; hazards: { precautions: { text: string }[] }[] }[];
+    };
     expect(made.units[0]!.title).toBe(text.replaceAll("\n", " "));
     expect(made.units[0]!.hazards[0]!.precautions[0]!.text).toBe(text.replaceAll("\n", " "));
   }
@@ -148,13 +162,21 @@ function cellsOf(csv: string): string[][] {
   const rows: string[][] = [[""]];
   let quoted = false;
   for (let i = 0; i < csv.length; i++) {
-    const sign = csv[i]!, row = rows[rows.length - 1]!, last = row.length - 1;
+    const sign = csv[i]!,
+      row = rows[rows.length - 1]!,
+      last = row.length - 1;
     if (quoted) {
-      if (sign === '"' && csv[i + 1] === '"') { row[last] += '"'; i++; } else if (sign === '"') quoted = false;
+      if (sign === '"' && csv[i + 1] === '"') {
+        row[last] += '"';
+        i++;
+      } else if (sign === '"') quoted = false;
       else row[last] += sign;
     } else if (sign === '"' && row[last] === "") quoted = true;
     else if (sign === ",") row.push("");
-    else if (sign === "\r" && csv[i + 1] === "\n") { i++; rows.push([""]); } else row[last] += sign;
+    else if (sign === "\r" && csv[i + 1] === "\n") {
+      i++;
+      rows.push([""]);
+    } else row[last] += sign;
   }
   return rows.slice(0, -1);
 }

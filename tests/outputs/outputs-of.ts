@@ -17,17 +17,39 @@ export interface Compiled extends OutputInput {
 }
 
 /** Files by path below `/project/`. */
-export function compiled(files: Readonly<Record<string, string>>, roots: readonly string[] = Object.keys(files), pictures: readonly string[] = []): Compiled {
-  const world = memoryWorld(new Map([...Object.entries(files),
-    ...pictures.map((path): [string, string] => [path, ""])].map(([name, text]) => [`/project/${name}`, text])), [], "/project/");
-  const checked = checkProject(world, roots.map((name) => `/project/${name}`), { settings: defaultSettings });
-  const performances: Performance[] = [], seen = new Set<string>();
+export function compiled(
+  files: Readonly<Record<string, string>>,
+  roots: readonly string[] = Object.keys(files),
+  pictures: readonly string[] = [],
+): Compiled {
+  const world = memoryWorld(
+    new Map(
+      [...Object.entries(files), ...pictures.map((path): [string, string] => [path, ""])].map(([name, text]) => [
+        `/project/${name}`,
+        text,
+      ]),
+    ),
+    [],
+    "/project/",
+  );
+  const checked = checkProject(
+    world,
+    roots.map((name) => `/project/${name}`),
+    { settings: defaultSettings },
+  );
+  const performances: Performance[] = [],
+    seen = new Set<string>();
   for (const performance of checked.performances) {
     const key = `${performance.procedure.at.file} ${performance.procedure.id}`;
-    if (!seen.has(key)) { seen.add(key); performances.push(performance); }
+    if (!seen.has(key)) {
+      seen.add(key);
+      performances.push(performance);
+    }
   }
   return {
-    performances, texts: new Map([...checked.project.files].map(([path, file]) => [path, file.text])), findings: checked.findings,
+    performances,
+    texts: new Map([...checked.project.files].map(([path, file]) => [path, file.text])),
+    findings: checked.findings,
     openFindings: checked.findings.filter(({ severity }) => severity !== "hint").length,
   };
 }
@@ -37,15 +59,25 @@ export const compiledText = (text: string): Compiled => compiled({ "machine.stri
 
 /** Files of `examples/`, by their paths in it. */
 export function compiledExample(...paths: readonly string[]): Compiled {
-  const files: Record<string, string> = {}, queue = [...paths];
+  const files: Record<string, string> = {},
+    queue = [...paths];
   for (let path = queue.shift(); path !== undefined; path = queue.shift()) {
     if (files[path] !== undefined) continue;
     const text = readFileSync(join(root, "examples", path), "utf8");
     files[path] = text;
-    for (const [, used = ""] of text.matchAll(/^use "([^"]+)"/gm)) queue.push(join(dirname(path), used).replaceAll("\\", "/"));
+    for (const [, used = ""] of text.matchAll(/^use "([^"]+)"/gm))
+      queue.push(join(dirname(path), used).replaceAll("\\", "/"));
   }
-  const media = Object.entries(files).flatMap(([path, text]) => [...text.matchAll(/\b(?:photo|video) "([^"]+)"/g)].map(([, name = ""]) => join(dirname(path), name).replaceAll("\\", "/")));
+  const media = Object.entries(files).flatMap(([path, text]) =>
+    [...text.matchAll(/\b(?:photo|video) "([^"]+)"/g)].map(([, name = ""]) =>
+      join(dirname(path), name).replaceAll("\\", "/"),
+    ),
+  );
   return compiled(files, paths, media);
 }
 
-export const options: OutputOptions = { wording: defaultWording, system: "metric", showPath: (path) => path.replace(/^\/project\//, "") };
+export const options: OutputOptions = {
+  wording: defaultWording,
+  system: "metric",
+  showPath: (path) => path.replace(/^\/project\//, ""),
+};

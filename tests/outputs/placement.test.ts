@@ -28,8 +28,18 @@ procedure strip "Strip" for press { aim ram off  ${steps} }
   return linesOf(performance!, options);
 };
 
-const told = (groups: ReturnType<typeof linesOf>["strip"]): string[] => groups.flatMap((group) => group.lines).map((line) =>
-  line.is === "action" ? line.says : line.is === "hazard" ? `! ${line.hazard.name}` : line.is === "message" ? `! ${line.text}` : line.is);
+const told = (groups: ReturnType<typeof linesOf>["strip"]): string[] =>
+  groups
+    .flatMap((group) => group.lines)
+    .map((line) =>
+      line.is === "action"
+        ? line.says
+        : line.is === "hazard"
+          ? `! ${line.hazard.name}`
+          : line.is === "message"
+            ? `! ${line.text}`
+            : line.is,
+    );
 
 test("a hazard stands once before the first of its precautions, and again on the way back before the first touch", () => {
   const { strip, refit } = press(`
@@ -37,10 +47,25 @@ test("a hazard stands once before the first of its precautions, and again on the
     step "Lid" { undo lid-screws  remove lid }
     step "Ram" { undo ram-screws  remove ram }
   `);
-  expect(told(strip)).toEqual(["! Pressure", "Vent:", "Prove zero:", "Undo the 4 lid screws.", "Remove the lid.", "Undo the 2 ram screws.",
-    "! Sharp edge.", "Remove the ram."]);
-  expect(told(refit)).toEqual(["! Pressure", "! Sharp edge.", "Fit the ram.", "Fit and tighten the 2 ram screws.", "Fit the lid.",
-    "Fit and tighten the 4 lid screws.", "Take back (vent):"]);
+  expect(told(strip)).toEqual([
+    "! Pressure",
+    "Vent:",
+    "Prove zero:",
+    "Undo the 4 lid screws.",
+    "Remove the lid.",
+    "Undo the 2 ram screws.",
+    "! Sharp edge.",
+    "Remove the ram.",
+  ]);
+  expect(told(refit)).toEqual([
+    "! Pressure",
+    "! Sharp edge.",
+    "Fit the ram.",
+    "Fit and tighten the 2 ram screws.",
+    "Fit the lid.",
+    "Fit and tighten the 4 lid screws.",
+    "Take back (vent):",
+  ]);
 });
 
 test("a message on a thing stands in every step that handles it, once in each", () => {
@@ -79,6 +104,10 @@ test("a hazard that only the final tests touch stands before them", () => {
 });
 
 test("there is one place for each act", () => {
-  const { context: { performance } } = press(`step "Lid" { undo lid-screws  remove lid }`), placement = placementOf(performance);
-  for (const half of ["strip", "refit", "written", "finish"] as const) expect(placement[half]).toHaveLength(performance[half].length);
+  const {
+      context: { performance },
+    } = press(`step "Lid" { undo lid-screws  remove lid }`),
+    placement = placementOf(performance);
+  for (const half of ["strip", "refit", "written", "finish"] as const)
+    expect(placement[half]).toHaveLength(performance[half].length);
 });

@@ -10,45 +10,69 @@ import { hazardKinds, precautions } from "../../language/tables/index.ts";
 import { compiledText, options } from "./outputs-of.ts";
 
 /** Never printed by us as a state of a machine. "Prove dead" is the name of an act and asks; it says of nothing that it is so. */
-const clearing = /\bsafe\b|\bsafely\b|\bOK\b|\bokay\b|\bpassed\b|\ball clear\b|\bcompl(?:y|ies|iant)\b|\bcertified\b|(?<!prove )(?<!prove-)\bdead\b|\bdischarged\b|\bharmless\b|\bde-energi[sz]ed\b|\bno (?:danger|risk|hazard)\b(?! assessment)/i;
+const clearing =
+  /\bsafe\b|\bsafely\b|\bOK\b|\bokay\b|\bpassed\b|\ball clear\b|\bcompl(?:y|ies|iant)\b|\bcertified\b|(?<!prove )(?<!prove-)\bdead\b|\bdischarged\b|\bharmless\b|\bde-energi[sz]ed\b|\bno (?:danger|risk|hazard)\b(?! assessment)/i;
 
 /** Every string of a catalogue, and every function with words in place of its arguments. */
 function* sentences(value: unknown, path: string): Generator<[string, string]> {
   if (typeof value === "string") yield [path, value];
   else if (typeof value === "function") {
     for (const seed of ["Thing", "the thing"]) {
-      const args = Array.from({ length: 7 }, () => seed), shapes: unknown[][] = [args, [[seed, seed]], [seed, { fresh: false }],
-        [seed, seed, { fresh: true }], [2, seed], [2, 2], [seed, ["not-approved"]], [2, ["not-approved"]]];
+      const args = Array.from({ length: 7 }, () => seed),
+        shapes: unknown[][] = [
+          args,
+          [[seed, seed]],
+          [seed, { fresh: false }],
+          [seed, seed, { fresh: true }],
+          [2, seed],
+          [2, 2],
+          [seed, ["not-approved"]],
+          [2, ["not-approved"]],
+        ];
       for (const shape of shapes) {
         let said: unknown;
-        try { said = (value as (...of: unknown[]) => unknown)(...shape); } catch { continue; }
+        try {
+          said = (value as (...of: unknown[]) => unknown)(...shape);
+        } catch {
+          continue;
+        }
         if (typeof said === "string") yield [path, said];
       }
     }
   } else if (Array.isArray(value)) for (const [i, each] of value.entries()) yield* sentences(each, `${path}.${i}`);
-  else if (typeof value === "object" && value !== null) for (const [key, each] of Object.entries(value)) yield* sentences(each, path === "" ? key
-    : `${path}.${key}`);
+  else if (typeof value === "object" && value !== null)
+    for (const [key, each] of Object.entries(value)) yield* sentences(each, path === "" ? key : `${path}.${key}`);
 }
 
 test.each(Object.entries(wordings))("%s: no sentence of ours clears anything", (_, wording) => {
   let count = 0;
-  for (const [path, text] of sentences(wording, "")) { count++; expect(text, path).not.toMatch(clearing); }
+  for (const [path, text] of sentences(wording, "")) {
+    count++;
+    expect(text, path).not.toMatch(clearing);
+  }
   expect(count).toBeGreaterThan(200);
 });
 
 test("the printed words of every kind of hazard and precaution clear nothing", () => {
   const { kinds } = defaultWording;
-  for (const kind of Object.keys(hazardKinds)) expect(`${kinds.hazard(kind)} ${kinds.hazardAbout(kind)}`).not.toMatch(clearing);
-  for (const kind of Object.keys(precautions)) expect(`${kinds.precaution(kind)} ${kinds.precautionBack(kind) ?? ""}`).not.toMatch(clearing);
+  for (const kind of Object.keys(hazardKinds))
+    expect(`${kinds.hazard(kind)} ${kinds.hazardAbout(kind)}`).not.toMatch(clearing);
+  for (const kind of Object.keys(precautions))
+    expect(`${kinds.precaution(kind)} ${kinds.precautionBack(kind) ?? ""}`).not.toMatch(clearing);
 });
 
 test("a manual of a machine whose author wrote nothing of the kind clears nothing", () => {
   const input = compiledText(`
 unit u "Unit" { base a  part a "A"  part b "B"  fastener f screw "Screws" { count 2 joins b to a } }
 procedure p "P" for u { aim b off  step "S" { undo f  remove b } }`);
-  const words = write(manual, "html", input, options).replace(/<style>[^]*?<\/style>/, "").replace(/<[^>]*>/g, " ").replace(/\s+/g, " ");
+  const words = write(manual, "html", input, options)
+    .replace(/<style>[^]*?<\/style>/, "")
+    .replace(/<[^>]*>/g, " ")
+    .replace(/\s+/g, " ");
   expect(words).not.toMatch(clearing);
-  expect(words).toContain("The author has neither declared nor dismissed these. Find out for yourself whether they are there: Electricity, Pressure");
+  expect(words).toContain(
+    "The author has neither declared nor dismissed these. Find out for yourself whether they are there: Electricity, Pressure",
+  );
   expect(words).toContain("Hazards that the author has declared: none. That says nothing about the machine.");
 });
 

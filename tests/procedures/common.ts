@@ -2,7 +2,17 @@
 
 import { describe, expect, test } from "vitest";
 import { performLine } from "../bench/refit/stage.ts";
-import { asPrinted, comesBefore, fastenersRemoved, firstInStrip, lineAsPrinted, published, renewed, thingIn, type Published } from "./published.ts";
+import {
+  asPrinted,
+  comesBefore,
+  fastenersRemoved,
+  firstInStrip,
+  lineAsPrinted,
+  published,
+  renewed,
+  thingIn,
+  type Published,
+} from "./published.ts";
 
 export interface Case {
   readonly name: string;
@@ -11,16 +21,29 @@ export interface Case {
   /** Each tool of the oracle: what the text calls it. */
   readonly tools: Readonly<Record<string, string>>;
   /** Each fault: the edit, the line to blame as it stands in the edited text, and the code. */
-  readonly faults: Readonly<Record<string, { readonly edit: (at: Published) => Parameters<Published["found"]>[0]; readonly finds: RegExp }>>;
+  readonly faults: Readonly<
+    Record<string, { readonly edit: (at: Published) => Parameters<Published["found"]>[0]; readonly finds: RegExp }>
+  >;
   /** Each print defect in the order of the file. */
-  readonly defects: readonly ({ readonly literally: (at: Published) => Parameters<Published["found"]>[0]; readonly finds: RegExp } | { readonly cannot: string })[];
+  readonly defects: readonly (
+    | { readonly literally: (at: Published) => Parameters<Published["found"]>[0]; readonly finds: RegExp }
+    | { readonly cannot: string }
+  )[];
 }
 
 export function testPublished(of: Case): Published {
-  const at = published(of.name), { facts: { oracle, deliberate_faults }, apart, together, checked } = at;
+  const at = published(of.name),
+    {
+      facts: { oracle, deliberate_faults },
+      apart,
+      together,
+      checked,
+    } = at;
   describe(of.name, () => {
     test("is clean, in every build, and so is its printed refit", () => {
-      expect(checked.findings.filter(({ severity }) => severity !== "hint").map(({ code, says }) => `${code}: ${says}`)).toEqual([]);
+      expect(
+        checked.findings.filter(({ severity }) => severity !== "hint").map(({ code, says }) => `${code}: ${says}`),
+      ).toEqual([]);
       expect(checked.performances.flatMap(({ problems }) => problems)).toEqual([]);
     });
     test("takes out the fasteners that the source counts", () => {
@@ -31,25 +54,29 @@ export function testPublished(of: Case): Published {
     test("renews what the source renews", () => {
       expect(renewed(apart)).toEqual([...oracle.mandatory_replacements].sort((a, b) => (a.id < b.id ? -1 : 1)));
     });
-    for (const { phase, before, after, why } of oracle.order_constraints) test(`${phase}: ${before} before ${after} (${why})`, () => {
-      const otherwise = of.shownOtherwise?.[`${before} < ${after}`];
-      if (otherwise) expect(otherwise(at)).toBe(true);
-      else if (phase === "refit") expect(comesBefore(apart, before, after)).toBe(true);
-      else {
-        expect(firstInStrip(apart, before)).toBeGreaterThanOrEqual(0);
-        expect(firstInStrip(apart, before)).toBeLessThan(firstInStrip(apart, after));
-      }
-    });
-    for (const { fastener, count, printed } of oracle.torques) test(`${fastener}: ${printed}, ${count} of them, both units kept`, () => {
-      const [index] = thingIn(apart, fastener), tie = apart.model.things[index!]!;
-      if (tie.is !== "tie") throw new Error(`${fastener} is no tie`);
-      expect(tie.count).toBe(count);
-      const angle = tie.backOut ? `, then back ${asPrinted(tie.backOut.angle.written).replace("-", " to ")}` : "";
-      const { written, pair } = tie.torques[0]!.value!;
-      expect(`${asPrinted(written)} (${asPrinted(pair!.written)})${angle}`).toBe(printed);
-    });
+    for (const { phase, before, after, why } of oracle.order_constraints)
+      test(`${phase}: ${before} before ${after} (${why})`, () => {
+        const otherwise = of.shownOtherwise?.[`${before} < ${after}`];
+        if (otherwise) expect(otherwise(at)).toBe(true);
+        else if (phase === "refit") expect(comesBefore(apart, before, after)).toBe(true);
+        else {
+          expect(firstInStrip(apart, before)).toBeGreaterThanOrEqual(0);
+          expect(firstInStrip(apart, before)).toBeLessThan(firstInStrip(apart, after));
+        }
+      });
+    for (const { fastener, count, printed } of oracle.torques)
+      test(`${fastener}: ${printed}, ${count} of them, both units kept`, () => {
+        const [index] = thingIn(apart, fastener),
+          tie = apart.model.things[index!]!;
+        if (tie.is !== "tie") throw new Error(`${fastener} is no tie`);
+        expect(tie.count).toBe(count);
+        const angle = tie.backOut ? `, then back ${asPrinted(tie.backOut.angle.written).replace("-", " to ")}` : "";
+        const { written, pair } = tie.torques[0]!.value!;
+        expect(`${asPrinted(written)} (${asPrinted(pair!.written)})${angle}`).toBe(printed);
+      });
     test("names every tool that the source lists or needs", () => {
-      const library = apart.model.library, known = [...library.tools.values(), ...library.consumables.values()].map(({ id }) => id);
+      const library = apart.model.library,
+        known = [...library.tools.values(), ...library.consumables.values()].map(({ id }) => id);
       expect(Object.keys(of.tools).sort()).toEqual([...oracle.tools].sort());
       for (const [tool, id] of Object.entries(of.tools)) expect(known, tool).toContain(id);
     });
@@ -70,7 +97,6 @@ export function testPublished(of: Case): Published {
         expect(found).toHaveLength(1);
         expect(found[0]).toMatch(mine!.finds);
       });
-
     }
     test("no fault is made that the source does not have", () => {
       expect(Object.keys(of.faults).sort()).toEqual(deliberate_faults.map(({ id }) => id).sort());

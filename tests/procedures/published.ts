@@ -15,7 +15,12 @@ export interface Facts {
   readonly oracle: {
     readonly fasteners_removed: { readonly total: number; readonly by_id: Readonly<Record<string, number>> };
     readonly mandatory_replacements: readonly { readonly id: string; readonly count: number }[];
-    readonly order_constraints: readonly { readonly phase: "strip" | "refit"; readonly before: string; readonly after: string; readonly why: string }[];
+    readonly order_constraints: readonly {
+      readonly phase: "strip" | "refit";
+      readonly before: string;
+      readonly after: string;
+      readonly why: string;
+    }[];
     readonly torques: readonly { readonly fastener: string; readonly count: number; readonly printed: string }[];
     readonly warning_placement: readonly unknown[];
     readonly print_defects: readonly string[];
@@ -42,16 +47,38 @@ const folder = fileURLToPath(new URL("./", import.meta.url));
 export function published(name: string): Published {
   const facts = JSON.parse(readFileSync(`${folder}../reference/procedures/${name}.json`, "utf8")) as Facts;
   const paths = { strip: `tests/procedures/${name}.strip`, refit: `tests/procedures/${name}-refit.strip` };
-  const texts = { strip: readFileSync(`${folder}${name}.strip`, "utf8"), refit: readFileSync(`${folder}${name}-refit.strip`, "utf8") };
-  const check = (by: typeof texts): Checked => checkProject(worldWith(new Map([[paths.strip, by.strip], [paths.refit, by.refit]])), [paths.strip, paths.refit]);
-  const checked = check(texts), first = (file: string): Performance => checked.performances.find(({ procedure, model }) => procedure.at.file === file && ![...model.chosen].some((choice) => choice.endsWith(" fails")))!;
-  const said = (one: Checked, by: typeof texts): string[] => one.findings.map(({ at, code, says }) => {
-    const half = at.file === paths.strip ? "strip" : "refit";
-    return `${half}:${lineAt(by[half], at.start)} ${code}: ${says}`;
-  });
+  const texts = {
+    strip: readFileSync(`${folder}${name}.strip`, "utf8"),
+    refit: readFileSync(`${folder}${name}-refit.strip`, "utf8"),
+  };
+  const check = (by: typeof texts): Checked =>
+    checkProject(
+      worldWith(
+        new Map([
+          [paths.strip, by.strip],
+          [paths.refit, by.refit],
+        ]),
+      ),
+      [paths.strip, paths.refit],
+    );
+  const checked = check(texts),
+    first = (file: string): Performance =>
+      checked.performances.find(
+        ({ procedure, model }) =>
+          procedure.at.file === file && ![...model.chosen].some((choice) => choice.endsWith(" fails")),
+      )!;
+  const said = (one: Checked, by: typeof texts): string[] =>
+    one.findings.map(({ at, code, says }) => {
+      const half = at.file === paths.strip ? "strip" : "refit";
+      return `${half}:${lineAt(by[half], at.start)} ${code}: ${says}`;
+    });
   const clean = new Set(said(checked, texts));
   return {
-    facts, checked, texts, apart: first(paths.strip), together: first(paths.refit),
+    facts,
+    checked,
+    texts,
+    apart: first(paths.strip),
+    together: first(paths.refit),
     found(edits) {
       const by = { strip: edits.strip?.(texts.strip) ?? texts.strip, refit: edits.refit?.(texts.refit) ?? texts.refit };
       expect(by, "the edit changes the text").not.toEqual(texts);
@@ -68,11 +95,13 @@ export function put(text: string, old: string, by: string): string {
 export const dropped = (text: string, old: string): string => put(text, old, "\n".repeat(old.split("\n").length - 1));
 /** Two steps, each with what it holds, in each other's place; the numbers of lines between them shift if they differ in length. */
 export function swapped(text: string, one: string, other: string): string {
-  const a = step(text, one), b = step(text, other);
+  const a = step(text, one),
+    b = step(text, other);
   return put(put(put(text, a, "\u0001"), b, a), "\u0001", b);
 }
 export function moved(text: string, one: string, before: string): string {
-  const a = step(text, one), b = step(text, before);
+  const a = step(text, one),
+    b = step(text, before);
   return put(put(text, a, ""), b, a + b);
 }
 /** The whole step that begins so. */
@@ -82,7 +111,10 @@ export function step(text: string, begins: string): string {
   return text.slice(start, text.indexOf("\n  }\n", start) + 5);
 }
 /** Line of a text, from 1. */
-export const lineOf = (text: string, part: string): number => { expect(text.includes(part), part).toBe(true); return lineAt(text, text.indexOf(part) + 1); };
+export const lineOf = (text: string, part: string): number => {
+  expect(text.includes(part), part).toBe(true);
+  return lineAt(text, text.indexOf(part) + 1);
+};
 
 export const thingIn = ({ model }: Performance, id: string): number[] => [...(model.scopes.get("")!.get(id) ?? [])];
 
@@ -100,7 +132,8 @@ export function renewed(performance: Performance): { id: string; count: number }
   const counts = new Map<string, number>();
   for (const { thing, grade } of newThings(performance).values()) {
     const item = performance.model.things[thing]!;
-    if (grade === "certain" && (item.is === "part" || item.is === "tie")) counts.set(item.declared, (counts.get(item.declared) ?? 0) + item.count);
+    if (grade === "certain" && (item.is === "part" || item.is === "tie"))
+      counts.set(item.declared, (counts.get(item.declared) ?? 0) + item.count);
   }
   return [...counts].map(([id, count]) => ({ id, count })).sort((a, b) => (a.id < b.id ? -1 : 1));
 }
@@ -108,20 +141,32 @@ export function renewed(performance: Performance): { id: string; count: number }
 /** The first act of the strip that does something to it; of two it must be the earlier. */
 export function firstInStrip(performance: Performance, id: string): number {
   const things = thingIn(performance, id);
-  return performance.events.findIndex(({ kind, things: of }) => kind !== "gripped" && of.some((thing) => things.includes(thing)));
+  return performance.events.findIndex(
+    ({ kind, things: of }) => kind !== "gripped" && of.some((thing) => things.includes(thing)),
+  );
 }
 
-const handles = (op: RefitOp): boolean => op.verb !== "written" || ["fit", "tighten", "press"].includes(op.act?.verb ?? "");
+const handles = (op: RefitOp): boolean =>
+  op.verb !== "written" || ["fit", "tighten", "press"].includes(op.act?.verb ?? "");
 /** Lines of the refit on a thing, or those that use it up. */
 export function inRefit(performance: Performance, id: string): RefitOp[] {
-  const things = thingIn(performance, id), { ops } = performance.order!;
-  return things.length === 0 ? ops.filter(({ act }) => act?.names.some((name) => name.text === id)) : ops.filter((op) => handles(op) && op.things.some((thing) => things.includes(thing)));
+  const things = thingIn(performance, id),
+    { ops } = performance.order!;
+  return things.length === 0
+    ? ops.filter(({ act }) => act?.names.some((name) => name.text === id))
+    : ops.filter((op) => handles(op) && op.things.some((thing) => things.includes(thing)));
 }
 
 /** In every line of the computed order the one comes before the other. */
 export function comesBefore(performance: Performance, before: string, after: string): boolean {
-  const follow = mustFollow(performance.order!), ones = inRefit(performance, before), others = inRefit(performance, after);
-  return ones.length > 0 && others.length > 0 && ones.every((one) => others.every((other) => follow[one.number]!.has(other.number)));
+  const follow = mustFollow(performance.order!),
+    ones = inRefit(performance, before),
+    others = inRefit(performance, after);
+  return (
+    ones.length > 0 &&
+    others.length > 0 &&
+    ones.every((one) => others.every((other) => follow[one.number]!.has(other.number)))
+  );
 }
 
 /**
@@ -129,21 +174,37 @@ export function comesBefore(performance: Performance, before: string, after: str
  * cleaning) stands where the order has it. Undefined where no line of the order has that sequence.
  */
 export function lineAsPrinted(computed: Performance, printed: Performance): readonly number[] | undefined {
-  const { ops, later } = computed.order!, left = new Set(ops.map((op) => op.number)), waits = ops.map(() => 0), line: number[] = [];
+  const { ops, later } = computed.order!,
+    left = new Set(ops.map((op) => op.number)),
+    waits = ops.map(() => 0),
+    line: number[] = [];
   for (const list of later) for (const next of list) waits[next]!++;
   const idOf = (performance: Performance, thing: number): string => performance.model.things[thing]!.id;
-  const take = (number: number): void => { left.delete(number); line.push(number); for (const next of later[number]!) waits[next]!--; };
-  const free = (wanted: (op: RefitOp) => boolean): RefitOp | undefined => ops.filter((op) => left.has(op.number) && waits[op.number] === 0 && wanted(op)).sort((a, b) => b.rank - a.rank)[0];
+  const take = (number: number): void => {
+    left.delete(number);
+    line.push(number);
+    for (const next of later[number]!) waits[next]!--;
+  };
+  const free = (wanted: (op: RefitOp) => boolean): RefitOp | undefined =>
+    ops.filter((op) => left.has(op.number) && waits[op.number] === 0 && wanted(op)).sort((a, b) => b.rank - a.rank)[0];
   // Lines that the printed text has no act for come as soon as they may: readings, notes, what is held for a moment.
-  const named = new Set(printed.written.flatMap(({ act, things }) => (handled.has(act.verb) ? things.map((thing) => idOf(printed, thing)) : [])));
-  const isOurs = (op: RefitOp): boolean => !handles(op) || op.verb === "hold" || !op.things.some((thing) => named.has(idOf(computed, thing)));
-  const settle = (): void => { for (let op = free(isOurs); op; op = free(isOurs)) take(op.number); };
+  const named = new Set(
+    printed.written.flatMap(({ act, things }) =>
+      handled.has(act.verb) ? things.map((thing) => idOf(printed, thing)) : [],
+    ),
+  );
+  const isOurs = (op: RefitOp): boolean =>
+    !handles(op) || op.verb === "hold" || !op.things.some((thing) => named.has(idOf(computed, thing)));
+  const settle = (): void => {
+    for (let op = free(isOurs); op; op = free(isOurs)) take(op.number);
+  };
   for (const { act, things } of printed.written) {
     if (!handled.has(act.verb)) continue;
     for (const thing of things) {
       settle();
-      const id = idOf(printed, thing), mine = (op: RefitOp): boolean => handles(op) && op.things.some((one) => idOf(computed, one) === id);
-      if (![...left].some((number) => mine(ops[number]!))) continue;              // done with another: a washer, a second mention
+      const id = idOf(printed, thing),
+        mine = (op: RefitOp): boolean => handles(op) && op.things.some((one) => idOf(computed, one) === id);
+      if (![...left].some((number) => mine(ops[number]!))) continue; // done with another: a washer, a second mention
       const op = free(mine);
       if (!op) return undefined;
       take(op.number);

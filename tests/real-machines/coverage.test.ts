@@ -10,23 +10,38 @@ import { allWords } from "../../language/vocabulary/index.ts";
 
 const project = join(import.meta.dirname, "../..");
 let rows: ReadonlyMap<string, Row> = new Map();
-beforeAll(() => { rows = coverage(project); }, 120_000);
+beforeAll(() => {
+  rows = coverage(project);
+}, 120_000);
 
 test("every word has a row", () => {
   expect([...rows.keys()]).toEqual([...allWords]);
 });
 
 test("no cell is empty", () => {
-  expect([...rows].flatMap(([word, row]) => columns.filter((column) => row[column] === "").map((column) => `${word}: ${column}`))).toEqual([]);
+  expect(
+    [...rows].flatMap(([word, row]) =>
+      columns.filter((column) => row[column] === "").map((column) => `${word}: ${column}`),
+    ),
+  ).toEqual([]);
 });
 
 test("each cell names a file with that line, a check, or why there is nothing", () => {
-  const codes = new Set(checks.map(({ code }) => code)), wrong: string[] = [];
-  for (const [word, row] of rows) for (const column of columns) {
-    const cell = row[column], [, path = "", line] = /^((?:tests|examples)\/[^:]+)(?::(\d+))?$/.exec(cell) ?? [];
-    const names = path !== "" ? existsSync(join(project, path)) && (line === undefined || new RegExp(`\\b${word}\\b`).test(readFileSync(join(project, path), "utf8").split("\n")[Number(line) - 1] ?? ""))
-      : codes.has(cell) || cell === "words.md" || /^\(.+\)$/.test(cell);
-    if (!names) wrong.push(`${word}, ${column}: ${cell}`);
-  }
+  const codes = new Set(checks.map(({ code }) => code)),
+    wrong: string[] = [];
+  for (const [word, row] of rows)
+    for (const column of columns) {
+      const cell = row[column],
+        [, path = "", line] = /^((?:tests|examples)\/[^:]+)(?::(\d+))?$/.exec(cell) ?? [];
+      const names =
+        path !== ""
+          ? existsSync(join(project, path)) &&
+            (line === undefined ||
+              new RegExp(`\\b${word}\\b`).test(
+                readFileSync(join(project, path), "utf8").split("\n")[Number(line) - 1] ?? "",
+              ))
+          : codes.has(cell) || cell === "words.md" || /^\(.+\)$/.test(cell);
+      if (!names) wrong.push(`${word}, ${column}: ${cell}`);
+    }
   expect(wrong).toEqual([]);
 });

@@ -6,11 +6,21 @@ import { expect, test } from "vitest";
 import { factsIn, itemSizes, sizes, sizeText } from "./size.ts";
 
 test("facts are counted by single values", () => {
-  expect(factsIn({ id: "a", n: 3, mass: null, torque: { low: 1, unit: "N·m", computed_newton_metres: [1, 2] }, joins: ["b", "c"], note: "ours" })).toBe(5);
+  expect(
+    factsIn({
+      id: "a",
+      n: 3,
+      mass: null,
+      torque: { low: 1, unit: "N·m", computed_newton_metres: [1, 2] },
+      joins: ["b", "c"],
+      note: "ours",
+    }),
+  ).toBe(5);
 });
 
 test("no kind of statement takes more lines than its facts", () => {
-  for (const { procedure, of, lines, facts } of sizes()) expect(lines, `${procedure}: ${of}`).toBeLessThanOrEqual(facts);
+  for (const { procedure, of, lines, facts } of sizes())
+    expect(lines, `${procedure}: ${of}`).toBeLessThanOrEqual(facts);
 });
 
 test("no part, fastener or joint takes more lines than its facts", () => {
@@ -21,7 +31,10 @@ test("no part, fastener or joint takes more lines than its facts", () => {
 
 test("a whole procedure takes less than a line for two facts", () => {
   for (const [name, rows] of Map.groupBy(sizes(), ({ procedure }) => procedure)) {
-    expect(rows.reduce((sum, row) => sum + row.lines, 0) / rows.reduce((sum, row) => sum + row.facts, 0), name).toBeLessThanOrEqual(0.5);
+    expect(
+      rows.reduce((sum, row) => sum + row.lines, 0) / rows.reduce((sum, row) => sum + row.facts, 0),
+      name,
+    ).toBeLessThanOrEqual(0.5);
   }
 });
 

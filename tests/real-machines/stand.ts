@@ -30,32 +30,56 @@ export interface Stand {
 
 const units = { wording: defaultWording, system: "metric" } as const;
 
-const told = (groups: readonly LineGroup[]): string[] => groups.flatMap((group) => group.lines).map((line) => {
-  const given = line.given.length > 0 ? `(${line.given.join(", ")}) ` : "";
-  switch (line.is) {
-    case "action": return given + [line.says, line.text, ...line.details.map((detail) => detail.says)].filter(Boolean).join(" · ");
-    case "message": return `${given}${line.signal}: ${line.text}`;
-    case "hazard": return `${given}hazard: ${line.hazard.name}`;
-    case "photo": return `${given}photo: ${line.alt} [${line.points.map((point) => `${point.name} ${point.across} ${point.down}`).join(", ")}]`;
-    case "note": case "video": return given + line.says;
-  }
-});
+const told = (groups: readonly LineGroup[]): string[] =>
+  groups
+    .flatMap((group) => group.lines)
+    .map((line) => {
+      const given = line.given.length > 0 ? `(${line.given.join(", ")}) ` : "";
+      switch (line.is) {
+        case "action":
+          return (
+            given + [line.says, line.text, ...line.details.map((detail) => detail.says)].filter(Boolean).join(" · ")
+          );
+        case "message":
+          return `${given}${line.signal}: ${line.text}`;
+        case "hazard":
+          return `${given}hazard: ${line.hazard.name}`;
+        case "photo":
+          return `${given}photo: ${line.alt} [${line.points.map((point) => `${point.name} ${point.across} ${point.down}`).join(", ")}]`;
+        case "note":
+        case "video":
+          return given + line.says;
+      }
+    });
 
 /** Checks and performs one text; `procedure` in the build of that name, the plain one if left out. */
 export function stand(text: string, procedure = "p", build?: string): Stand {
-  const checked = checkProject(worldOf({ "stage.strip": text }), ["stage.strip"]), all = checked.performances.filter((p) => p.procedure.id === procedure);
+  const checked = checkProject(worldOf({ "stage.strip": text }), ["stage.strip"]),
+    all = checked.performances.filter((p) => p.procedure.id === procedure);
   const performance = build === undefined ? all[0] : all.find((p) => p.model.build === build);
-  if (!performance) throw new Error(`no ${procedure} in ${build ?? "any build"}: ${all.map((p) => p.model.build).join(", ")}; ${checked.findings.map((f) => f.says).join("; ")}`);
-  const lines = linesOf(performance, units), bill = billOf([performance], { units: 1, beadWaste: 0 });
+  if (!performance)
+    throw new Error(
+      `no ${procedure} in ${build ?? "any build"}: ${all.map((p) => p.model.build).join(", ")}; ${checked.findings.map((f) => f.says).join("; ")}`,
+    );
+  const lines = linesOf(performance, units),
+    bill = billOf([performance], { units: 1, beadWaste: 0 });
   return {
-    checked, findings: aboutTheWork(text).map((f: Finding) => `${f.code}: ${f.says}`), performance, strip: told(lines.strip), refit: told(lines.refit), finish: told(lines.finish),
-    bill: bill.lines, lines,
+    checked,
+    findings: aboutTheWork(text).map((f: Finding) => `${f.code}: ${f.says}`),
+    performance,
+    strip: told(lines.strip),
+    refit: told(lines.refit),
+    finish: told(lines.finish),
+    bill: bill.lines,
+    lines,
   };
 }
 
 /** The builds that a procedure is performed in. */
 export const buildsIn = (text: string, procedure = "p"): string[] =>
-  checkProject(worldOf({ "stage.strip": text }), ["stage.strip"]).performances.filter((p) => p.procedure.id === procedure).map((p) => p.model.build);
+  checkProject(worldOf({ "stage.strip": text }), ["stage.strip"])
+    .performances.filter((p) => p.procedure.id === procedure)
+    .map((p) => p.model.build);
 
 /** The manual of one procedure as its document and as its page. */
 export function manualOf(of: Stand): { readonly document: ReturnType<typeof manualDocument>; readonly page: string } {
@@ -68,7 +92,8 @@ export function manualOf(of: Stand): { readonly document: ReturnType<typeof manu
 export function expectFormatted(text: string): string {
   const tree = parse(text);
   expect(tree.errors.map((error) => error.says)).toEqual([]);
-  const once = format(text), again = format(once);
+  const once = format(text),
+    again = format(once);
   expect(again).toBe(once);
   return once;
 }

@@ -8,21 +8,37 @@ import { at } from "../../language/bench/vector.ts";
 import { isAccepted, performActs, unitText } from "./orders.ts";
 
 type Arc = readonly [whole: string, parts: readonly [string, string]];
-const facts = JSON.parse(readFileSync(new URL("../reference/sequencing/homemdemello-four-parts.json", import.meta.url), "utf8")) as {
+const facts = JSON.parse(
+  readFileSync(new URL("../reference/sequencing/homemdemello-four-parts.json", import.meta.url), "utf8"),
+) as {
   readonly hyperarcs: readonly Arc[];
-  readonly computed_by_me: { readonly nodes: number; readonly hyperarcs: number; readonly solution_trees: number; readonly sequences_one_step_at_a_time: number };
+  readonly computed_by_me: {
+    readonly nodes: number;
+    readonly hyperarcs: number;
+    readonly solution_trees: number;
+    readonly sequences_one_step_at_a_time: number;
+  };
 };
-const unit = unitText("four-part-product"), letters: Readonly<Record<string, string>> = { cap: "C", stick: "S", receptacle: "R", handle: "H" };
+const unit = unitText("four-part-product"),
+  letters: Readonly<Record<string, string>> = { cap: "C", stick: "S", receptacle: "R", handle: "H" };
 const sorted = (text: string): string => [..."CSRH"].filter((letter) => text.includes(letter)).join("");
 
 /**
  * The removals that the encoding knows: a part by itself, or the stick with the end that it stays in. Cap and handle do not touch: the
  * joint of the two stands for "one of the ends is open", and taking both at once is no act of the product.
  */
-const acts = ["remove cap", "remove stick", "remove handle", "remove stick, cap together", "remove stick, handle together"];
+const acts = [
+  "remove cap",
+  "remove stick",
+  "remove handle",
+  "remove stick, cap together",
+  "remove stick, handle together",
+];
 
 const lumpsOf = ({ model, stripEnd }: Performance): string[] =>
-  [...Map.groupBy(model.parts, ({ index }) => at(stripEnd.lump, index)).values()].map((list) => sorted(list.map(({ id }) => letters[id]!).join(""))).sort();
+  [...Map.groupBy(model.parts, ({ index }) => at(stripEnd.lump, index)).values()]
+    .map((list) => sorted(list.map(({ id }) => letters[id]!).join("")))
+    .sort();
 
 /** Sequences that the bench accepts to the end, as lists of the sub-assemblies after each act. */
 function accepted(done: readonly string[] = [], states: readonly string[] = [["CSRH"].join()]): string[] {

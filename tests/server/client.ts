@@ -3,8 +3,17 @@
 
 import { PassThrough } from "node:stream";
 import {
-  createConnection, createProtocolConnection, StreamMessageReader, StreamMessageWriter, type ClientCapabilities, type Diagnostic, type InitializeResult,
-    type Position, type ProtocolConnection, type TextEdit, type WorkspaceEdit,
+  createConnection,
+  createProtocolConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+  type ClientCapabilities,
+  type Diagnostic,
+  type InitializeResult,
+  type Position,
+  type ProtocolConnection,
+  type TextEdit,
+  type WorkspaceEdit,
 } from "vscode-languageserver/node";
 import type { Feature } from "../../server/feature.ts";
 import { memoryFiles, type MemoryFiles } from "../../server/files.ts";
@@ -40,47 +49,96 @@ export interface Client {
 export const everything: ClientCapabilities = {
   general: { positionEncodings: ["utf-16"] },
   textDocument: {
-    diagnostic: {}, publishDiagnostics: { relatedInformation: true }, completion: { completionItem: { snippetSupport: true,
-      documentationFormat: ["markdown"] } }, hover: { contentFormat: ["markdown", "plaintext"] },
-    rename: { prepareSupport: true }, documentSymbol: { hierarchicalDocumentSymbolSupport: true }, codeAction: { resolveSupport: { properties: ["edit"] } },
-      rangeFormatting: { rangesSupport: true },
+    diagnostic: {},
+    publishDiagnostics: { relatedInformation: true },
+    completion: { completionItem: { snippetSupport: true, documentationFormat: ["markdown"] } },
+    hover: { contentFormat: ["markdown", "plaintext"] },
+    rename: { prepareSupport: true },
+    documentSymbol: { hierarchicalDocumentSymbolSupport: true },
+    codeAction: { resolveSupport: { properties: ["edit"] } },
+    rangeFormatting: { rangesSupport: true },
   },
   workspace: { textDocumentContent: {}, workspaceEdit: { documentChanges: true } },
 };
 
-export async function client(text: string, capabilities: ClientCapabilities = everything, features?: readonly Feature[]): Promise<Client> {
-  const { files, cursor } = marked(text), texts = new Map(files), disk = memoryFiles(), pushed = new Map<string, Diagnostic[]>(),
-    pushes: { uri: string; version: number | undefined; count: number }[] = [], notes: string[] = [];
-  const folder = "/shop", pathFor = (name: string): string => `${folder}/${name}`, uri = (name: string): string => `file://${pathFor(name)}`;
+export async function client(
+  text: string,
+  capabilities: ClientCapabilities = everything,
+  features?: readonly Feature[],
+): Promise<Client> {
+  const { files, cursor } = marked(text),
+    texts = new Map(files),
+    disk = memoryFiles(),
+    pushed = new Map<string, Diagnostic[]>(),
+    pushes: { uri: string; version: number | undefined; count: number }[] = [],
+    notes: string[] = [];
+  const folder = "/shop",
+    pathFor = (name: string): string => `${folder}/${name}`,
+    uri = (name: string): string => `file://${pathFor(name)}`;
   for (const [name, one] of texts) disk.put(pathFor(name), one);
-  const up = new PassThrough(), down = new PassThrough();
-  const session = serve(createConnection(new StreamMessageReader(up), new StreamMessageWriter(down)), disk, ...(features ? [features] : []));
+  const up = new PassThrough(),
+    down = new PassThrough();
+  const session = serve(
+    createConnection(new StreamMessageReader(up), new StreamMessageWriter(down)),
+    disk,
+    ...(features ? [features] : []),
+  );
   const rpc = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
-  rpc.onNotification("textDocument/publishDiagnostics", ({ uri: of, diagnostics, version }: { uri: string; diagnostics: Diagnostic[]; version?: number }) =>
-    { pushed.set(of, diagnostics); pushes.push({ uri: of, version, count: diagnostics.length }); });
-  rpc.onNotification("window/logMessage", ({ message }: { message: string }) => { notes.push(message); });
-  for (const method of ["client/registerCapability", "workspace/diagnostic/refresh", "workspace/textDocumentContent/refresh"]) rpc.onRequest(method, () =>
-    null);
+  rpc.onNotification(
+    "textDocument/publishDiagnostics",
+    ({ uri: of, diagnostics, version }: { uri: string; diagnostics: Diagnostic[]; version?: number }) => {
+      pushed.set(of, diagnostics);
+      pushes.push({ uri: of, version, count: diagnostics.length });
+    },
+  );
+  rpc.onNotification("window/logMessage", ({ message }: { message: string }) => {
+    notes.push(message);
+  });
+  for (const method of [
+    "client/registerCapability",
+    "workspace/diagnostic/refresh",
+    "workspace/textDocumentContent/refresh",
+  ])
+    rpc.onRequest(method, () => null);
   rpc.listen();
-  const started = await rpc.sendRequest<InitializeResult>("initialize", { processId: null, rootUri: null, capabilities,
-    workspaceFolders: [{ uri: `file://${folder}`, name: "shop" }], initializationOptions: { commands: true } });
+  const started = await rpc.sendRequest<InitializeResult>("initialize", {
+    processId: null,
+    rootUri: null,
+    capabilities,
+    workspaceFolders: [{ uri: `file://${folder}`, name: "shop" }],
+    initializationOptions: { commands: true },
+  });
   await rpc.sendNotification("initialized", {});
   const versions = new Map<string, number>();
   const it: Client = {
-    rpc, session, disk, started, pushed, pushes, notes, uri,
+    rpc,
+    session,
+    disk,
+    started,
+    pushed,
+    pushes,
+    notes,
+    uri,
     get at() {
       if (!cursor) throw new Error("no <|> in the text");
       const { line, column } = positionAt(linesOf(texts.get(cursor.file)!), cursor.start);
       return { textDocument: { uri: uri(cursor.file) }, position: { line, character: column } };
     },
     text: (name) => texts.get(name)!,
-    async open(name) { versions.set(name, 1); await rpc.sendNotification("textDocument/didOpen",
-      { textDocument: { uri: uri(name), languageId: "strip", version: 1, text: texts.get(name)! } }); },
+    async open(name) {
+      versions.set(name, 1);
+      await rpc.sendNotification("textDocument/didOpen", {
+        textDocument: { uri: uri(name), languageId: "strip", version: 1, text: texts.get(name)! },
+      });
+    },
     async change(name, next) {
       const version = (versions.get(name) ?? 0) + 1;
       versions.set(name, version);
       texts.set(name, next);
-      await rpc.sendNotification("textDocument/didChange", { textDocument: { uri: uri(name), version }, contentChanges: [{ text: next }] });
+      await rpc.sendNotification("textDocument/didChange", {
+        textDocument: { uri: uri(name), version },
+        contentChanges: [{ text: next }],
+      });
     },
     find(name, what, more = 0) {
       const at = texts.get(name)!.indexOf(what);
@@ -89,8 +147,17 @@ export async function client(text: string, capabilities: ClientCapabilities = ev
       return { line, character: column };
     },
     request: <R>(method: string, params: unknown) => rpc.sendRequest<R>(method, params),
-    async findings(name) { return (await rpc.sendRequest<{ items: Diagnostic[] }>("textDocument/diagnostic", { textDocument: { uri: uri(name) } })).items; },
-    async close() { await rpc.sendRequest("shutdown"); rpc.dispose(); up.end(); down.end(); },
+    async findings(name) {
+      return (
+        await rpc.sendRequest<{ items: Diagnostic[] }>("textDocument/diagnostic", { textDocument: { uri: uri(name) } })
+      ).items;
+    },
+    async close() {
+      await rpc.sendRequest("shutdown");
+      rpc.dispose();
+      up.end();
+      down.end();
+    },
   };
   for (const name of texts.keys()) if (name.endsWith(".strip") && !name.startsWith("closed/")) await it.open(name);
   return it;
@@ -98,10 +165,11 @@ export async function client(text: string, capabilities: ClientCapabilities = ev
 
 /** The text after edits of one file. */
 export function edited(text: string, edits: readonly TextEdit[]): string {
-  const lines = linesOf(text), at = ({ line, character }: Position): number => offsetAt(lines, { line, column: character });
+  const lines = linesOf(text),
+    at = ({ line, character }: Position): number => offsetAt(lines, { line, column: character });
   let out = text;
-  for (const { range, newText } of [...edits].sort((a, b) => at(b.range.start) - at(a.range.start))) out = out.slice(0,
-    at(range.start)) + newText + out.slice(at(range.end));
+  for (const { range, newText } of [...edits].sort((a, b) => at(b.range.start) - at(a.range.start)))
+    out = out.slice(0, at(range.start)) + newText + out.slice(at(range.end));
   return out;
 }
 
@@ -109,8 +177,11 @@ export function edited(text: string, edits: readonly TextEdit[]): string {
 export function editsOf(edit: WorkspaceEdit): Map<string, TextEdit[]> {
   const name = (uri: string): string => pathOf(uri).replace("/shop/", "");
   if (edit.changes) return new Map(Object.entries(edit.changes).map(([uri, list]) => [name(uri), list]));
-  return new Map((edit.documentChanges ?? []).flatMap((change) => ("edits" in change ? [[name(change.textDocument.uri), change.edits as TextEdit[]] as const]
-    : [])));
+  return new Map(
+    (edit.documentChanges ?? []).flatMap((change) =>
+      "edits" in change ? [[name(change.textDocument.uri), change.edits as TextEdit[]] as const] : [],
+    ),
+  );
 }
 
 /** A small machine and a procedure for it; `body` stands in its step. */

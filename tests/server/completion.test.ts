@@ -39,10 +39,12 @@ test("positions after turn to, save the one it is in", async () => {
 });
 
 test("units after a figure, of its dimension alone", async () => {
-  const { labels } = await proposed("#- main.strip\nunit box \"Box\" { base foot  part foot \"Foot\" { mass 2 <|> } }\n");
+  const { labels } = await proposed('#- main.strip\nunit box "Box" { base foot  part foot "Foot" { mass 2 <|> } }\n');
   expect(labels).toContain("kg");
   expect(labels).not.toContain("mm");
-  const torque = await proposed("#- main.strip\nunit box \"Box\" { base foot  part foot  fastener a { torque 9 <|> } }\n");
+  const torque = await proposed(
+    '#- main.strip\nunit box "Box" { base foot  part foot  fastener a { torque 9 <|> } }\n',
+  );
   expect(torque.labels).toContain("N·m");
   expect(torque.items.find((one) => one.label === "N·m")!.filterText).toContain("Nm");
 });
@@ -57,19 +59,26 @@ test("words of the block at the start of a line, by the trade's other words too,
 });
 
 test("kinds behind the name of a fastener", async () => {
-  const { labels } = await proposed("#- main.strip\nunit box \"Box\" { base foot  part foot  fastener a <|> }\n");
+  const { labels } = await proposed('#- main.strip\nunit box "Box" { base foot  part foot  fastener a <|> }\n');
   expect(labels).toContain("lock-nut");
 });
 
 test("no proposal fills in a torque, a wait or a voltage", async () => {
-  for (const line of ["torque <|>",
-    "count <|>"]) expect((await proposed(`#- main.strip\nunit box "Box" { base foot  part foot  fastener a { ${line} } }\n`)).labels.filter((label) =>
-      /\d/.test(label))).toEqual([]);
+  for (const line of ["torque <|>", "count <|>"])
+    expect(
+      (
+        await proposed(`#- main.strip\nunit box "Box" { base foot  part foot  fastener a { ${line} } }\n`)
+      ).labels.filter((label) => /\d/.test(label)),
+    ).toEqual([]);
 });
 
 test("a tool of a library that is not used yet brings its use line along", async () => {
-  const { items } = await proposed(`#- closed/shop.strip\ntool puller "Puller"\n${winch("remove cover with <|>").replace("#- unit.strip", "#- unit.strip")}`);
-  expect(items.find((one) => one.label === "puller")!.additionalTextEdits![0]!.newText).toBe('\nuse "closed/shop.strip"');
+  const { items } = await proposed(
+    `#- closed/shop.strip\ntool puller "Puller"\n${winch("remove cover with <|>").replace("#- unit.strip", "#- unit.strip")}`,
+  );
+  expect(items.find((one) => one.label === "puller")!.additionalTextEdits![0]!.newText).toBe(
+    '\nuse "closed/shop.strip"',
+  );
 });
 
 test("paths inside the text of use", async () => {

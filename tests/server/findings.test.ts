@@ -4,16 +4,29 @@ import { expect, test } from "vitest";
 import type { Diagnostic, WorkspaceDiagnosticReport } from "vscode-languageserver/node";
 import { client, everything, winch } from "./client.ts";
 
-const settled = (ms = 120): Promise<void> => new Promise((resolve) => { setTimeout(resolve, ms); });
+const settled = (ms = 120): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, ms);
+  });
 
 test("a refused act is a diagnostic at its line, with the facts as related places", async () => {
   const c = await client(winch("undo cover-screws\n    remove cover\n    remove pack"));
   const [finding, ...rest] = await c.findings("main.strip");
   expect(rest).toEqual([]);
-  expect(finding).toMatchObject({ code: "sequence/still-held", severity: 1, source: "stripdown",
-    message: "Brake pack cannot come off: still held by 8 of 8 Pack bolts", codeDescription: { href: "stripdown-check:/sequence/still-held.md" } });
-  expect(finding!.range).toEqual({ start: c.find("main.strip", "remove pack"), end: c.find("main.strip", "remove pack", 11) });
-  expect(finding!.relatedInformation![0]).toMatchObject({ location: { uri: c.uri("unit.strip"), range: { start: c.find("unit.strip", "pack-bolts") } } });
+  expect(finding).toMatchObject({
+    code: "sequence/still-held",
+    severity: 1,
+    source: "stripdown",
+    message: "Brake pack cannot come off: still held by 8 of 8 Pack bolts",
+    codeDescription: { href: "stripdown-check:/sequence/still-held.md" },
+  });
+  expect(finding!.range).toEqual({
+    start: c.find("main.strip", "remove pack"),
+    end: c.find("main.strip", "remove pack", 11),
+  });
+  expect(finding!.relatedInformation![0]).toMatchObject({
+    location: { uri: c.uri("unit.strip"), range: { start: c.find("unit.strip", "pack-bolts") } },
+  });
   expect(finding!.data).toEqual({ fixes: [{ title: "Insert: undo pack-bolts", certain: false }] });
   expect(c.pushes).toEqual([]);
   await c.close();
@@ -21,11 +34,22 @@ test("a refused act is a diagnostic at its line, with the facts as related place
 
 test("mended text has no finding any more, and a pull with the last result's id is answered as unchanged", async () => {
   const c = await client(winch("remove cover"));
-  const first = await c.request<{ resultId: string; items: Diagnostic[] }>("textDocument/diagnostic", { textDocument: { uri: c.uri("main.strip") } });
+  const first = await c.request<{ resultId: string; items: Diagnostic[] }>("textDocument/diagnostic", {
+    textDocument: { uri: c.uri("main.strip") },
+  });
   expect(first.items.length).toBeGreaterThan(0);
-  expect(await c.request("textDocument/diagnostic", { textDocument: { uri: c.uri("main.strip") },
-    previousResultId: first.resultId })).toEqual({ kind: "unchanged", resultId: first.resultId });
-  await c.change("main.strip", c.text("main.strip").replace("remove cover", "undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack"));
+  expect(
+    await c.request("textDocument/diagnostic", {
+      textDocument: { uri: c.uri("main.strip") },
+      previousResultId: first.resultId,
+    }),
+  ).toEqual({ kind: "unchanged", resultId: first.resultId });
+  await c.change(
+    "main.strip",
+    c
+      .text("main.strip")
+      .replace("remove cover", "undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack"),
+  );
   expect(await c.findings("main.strip")).toEqual([]);
   await c.close();
 });
@@ -35,7 +59,12 @@ test("without pull they are pushed with the version, and vanish when mended", as
   const c = await client(winch("remove cover"), { ...everything, textDocument });
   await settled();
   expect(c.pushed.get(c.uri("main.strip"))!.map((one) => one.code)).toContain("sequence/still-held");
-  await c.change("main.strip", c.text("main.strip").replace("remove cover", "undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack"));
+  await c.change(
+    "main.strip",
+    c
+      .text("main.strip")
+      .replace("remove cover", "undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack"),
+  );
   await settled();
   expect(c.pushed.get(c.uri("main.strip"))).toEqual([]);
   expect(c.pushes.filter((one) => one.uri === c.uri("main.strip")).at(-1)).toMatchObject({ version: 2, count: 0 });
@@ -47,8 +76,10 @@ test("a burst of keys is answered once", async () => {
   const c = await client(winch("undo cover-screws"), { ...everything, textDocument });
   await settled();
   const before = c.pushes.filter((one) => one.uri === c.uri("main.strip")).length;
-  const text = c.text("main.strip"), word = "remove drum";
-  for (let i = 1; i <= word.length; i++) void c.change("main.strip", text.replace("undo cover-screws", `undo cover-screws\n    ${word.slice(0, i)}`));
+  const text = c.text("main.strip"),
+    word = "remove drum";
+  for (let i = 1; i <= word.length; i++)
+    void c.change("main.strip", text.replace("undo cover-screws", `undo cover-screws\n    ${word.slice(0, i)}`));
   await settled(250);
   const after = c.pushes.filter((one) => one.uri === c.uri("main.strip")).slice(before);
   expect(after.length).toBeLessThanOrEqual(3);
@@ -57,37 +88,61 @@ test("a burst of keys is answered once", async () => {
 });
 
 test("workspace diagnostics speak of closed files: a library edit shows in a procedure that is not open", async () => {
-  const c = await client(winch("undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack").replace("#- main.strip",
-    "#- closed/main.strip").replace('use "unit.strip"', 'use "../unit.strip"'));
-  const codes = async (): Promise<Record<string, unknown>> => Object.fromEntries((await c.request<WorkspaceDiagnosticReport>("workspace/diagnostic",
-    { previousResultIds: [] })).items.map((one) => [one.uri, "items" in one ? one.items.map((item) => item.code) : one.kind]));
+  const c = await client(
+    winch("undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack")
+      .replace("#- main.strip", "#- closed/main.strip")
+      .replace('use "unit.strip"', 'use "../unit.strip"'),
+  );
+  const codes = async (): Promise<Record<string, unknown>> =>
+    Object.fromEntries(
+      (await c.request<WorkspaceDiagnosticReport>("workspace/diagnostic", { previousResultIds: [] })).items.map(
+        (one) => [one.uri, "items" in one ? one.items.map((item) => item.code) : one.kind],
+      ),
+    );
   expect((await codes())[c.uri("closed/main.strip")]).toEqual([]);
-  await c.change("unit.strip", c.text("unit.strip").replace("behind cover }\n  part drum", "behind cover, drum }\n  part drum"));
+  await c.change(
+    "unit.strip",
+    c.text("unit.strip").replace("behind cover }\n  part drum", "behind cover, drum }\n  part drum"),
+  );
   expect((await codes())[c.uri("closed/main.strip")]).toEqual(["sequence/blocked"]);
   await c.close();
 });
 
 test("what is unused is tagged, and settings in stripdown.json weigh", async () => {
-  const text = 'tool mallet "Mallet"\nunit box "Box" {\n  base foot\n  part foot "Foot"\n  part lid "Lid" { rests on foot }\n}\nprocedure strip "Strip" for box {\n  aim lid off\n  step "Lid off" { remove lid }\n}\n';
+  const text =
+    'tool mallet "Mallet"\nunit box "Box" {\n  base foot\n  part foot "Foot"\n  part lid "Lid" { rests on foot }\n}\nprocedure strip "Strip" for box {\n  aim lid off\n  step "Lid off" { remove lid }\n}\n';
   const c = await client(`#- main.strip\n${text}`);
   expect(await c.findings("main.strip")).toMatchObject([{ code: "names/unused", severity: 4, tags: [1] }]);
   c.disk.put("/shop/stripdown.json", '{ "severity": { "names/unused": "error" } }');
-  await c.rpc.sendNotification("workspace/didChangeWatchedFiles", { changes: [{ uri: c.uri("stripdown.json"), type: 1 }] });
+  await c.rpc.sendNotification("workspace/didChangeWatchedFiles", {
+    changes: [{ uri: c.uri("stripdown.json"), type: 1 }],
+  });
   expect(await c.findings("main.strip")).toMatchObject([{ code: "names/unused", severity: 1 }]);
   c.disk.put("/shop/stripdown.json", '{ "severity": ');
-  await c.rpc.sendNotification("workspace/didChangeWatchedFiles", { changes: [{ uri: c.uri("stripdown.json"), type: 2 }] });
+  await c.rpc.sendNotification("workspace/didChangeWatchedFiles", {
+    changes: [{ uri: c.uri("stripdown.json"), type: 2 }],
+  });
   const report = await c.request<WorkspaceDiagnosticReport>("workspace/diagnostic", { previousResultIds: [] });
-  expect(report.items.find((one) =>
-    one.uri === c.uri("stripdown.json"))).toMatchObject({ items: [{ message: expect.stringContaining("These settings are not read") as string }] });
+  expect(report.items.find((one) => one.uri === c.uri("stripdown.json"))).toMatchObject({
+    items: [{ message: expect.stringContaining("These settings are not read") as string }],
+  });
   await c.close();
 });
 
 test("a file that did not change is not read again", async () => {
-  const c = await client(winch("undo cover-screws").replace("#- unit.strip", "#- closed/unit.strip").replace('use "unit.strip"', 'use "closed/unit.strip"'));
+  const c = await client(
+    winch("undo cover-screws")
+      .replace("#- unit.strip", "#- closed/unit.strip")
+      .replace('use "unit.strip"', 'use "closed/unit.strip"'),
+  );
   await c.findings("main.strip");
   await settled();
-  const project = c.session.projects()[0]!, before = project.reads();
-  for (let i = 0; i < 20; i++) { await c.change("main.strip", `${c.text("main.strip")}# ${i}\n`); await c.findings("main.strip"); }
+  const project = c.session.projects()[0]!,
+    before = project.reads();
+  for (let i = 0; i < 20; i++) {
+    await c.change("main.strip", `${c.text("main.strip")}# ${i}\n`);
+    await c.findings("main.strip");
+  }
   expect(project.reads()).toBe(before);
   await c.close();
 });

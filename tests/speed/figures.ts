@@ -11,22 +11,34 @@ import { liftLimit } from "../../language/figures/lift-limit.ts";
 import { checkProject } from "../../language/workspace/check-project.ts";
 import { defaultSettings } from "../../language/workspace/settings.ts";
 
-const examples = fileURLToPath(new URL("../../examples", import.meta.url)), winch = join(examples, "mooring-winch");
-const world = diskWorld([examples]), files = findFiles([winch], examples);
-let best = Infinity, says = "";
+const examples = fileURLToPath(new URL("../../examples", import.meta.url)),
+  winch = join(examples, "mooring-winch");
+const world = diskWorld([examples]),
+  files = findFiles([winch], examples);
+let best = Infinity,
+  says = "";
 for (let round = 0; round < 20; round++) {
   // Copies of the models: what the checks worked out is not kept with them.
-  const { performances } = checkProject(world, files), models = [...new Set(performances.map(({ model }) => model))].map((model) => ({ ...model }));
-  let torques = 0, waits = 0, lifts = 0;
+  const { performances } = checkProject(world, files),
+    models = [...new Set(performances.map(({ model }) => model))].map((model) => ({ ...model }));
+  let torques = 0,
+    waits = 0,
+    lifts = 0;
   const start = performance.now();
   for (const model of models) {
     torques += judgedTorques(model, { settings: defaultSettings }).length;
-    for (const hazard of model.hazards) for (const precaution of hazard.precautions) if (waitOf(hazard, precaution)) waits++;
+    for (const hazard of model.hazards)
+      for (const precaution of hazard.precautions) if (waitOf(hazard, precaution)) waits++;
   }
-  for (const { model, events } of performances) for (const event of events) {
-    if (event.kind !== "off") continue;
-    if (massOf(model, event.moved).kg > 0 && liftLimit(Math.max(event.act.people ?? 0, event.around.crew, 1)).kilograms > 0) lifts++;
-  }
+  for (const { model, events } of performances)
+    for (const event of events) {
+      if (event.kind !== "off") continue;
+      if (
+        massOf(model, event.moved).kg > 0 &&
+        liftLimit(Math.max(event.act.people ?? 0, event.around.crew, 1)).kilograms > 0
+      )
+        lifts++;
+    }
   best = Math.min(best, performance.now() - start);
   says = `${models.length} models: ${torques} torques, ${waits} waits, ${lifts} lifts`;
 }

@@ -26,12 +26,29 @@ export function folderWith(files: Readonly<Record<string, string | Uint8Array>>)
 }
 
 /** `stripdown ARGV` in a folder. */
-export async function stripdown(cwd: string, argv: readonly string[], input = "", more: Partial<Io> = {}): Promise<Ran> {
-  let out = "", err = "";
+export async function stripdown(
+  cwd: string,
+  argv: readonly string[],
+  input = "",
+  more: Partial<Io> = {},
+): Promise<Ran> {
+  let out = "",
+    err = "";
   const io: Io = {
-    out: (text) => { out += text; }, err: (text) => { err += text; }, colour: false, cwd,
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+    colour: false,
+    cwd,
     readStdin: async () => input,
-    readFile: async (path) => { const read = readText(join(cwd, path)); if (!("text" in read)) throw new CannotRun(`${path} cannot be read`); return read.text; },
+    readFile: async (path) => {
+      const read = readText(join(cwd, path));
+      if (!("text" in read)) throw new CannotRun(`${path} cannot be read`);
+      return read.text;
+    },
     ...more,
   };
   const status = await main(argv, io);

@@ -16,10 +16,31 @@ test("marks, their codes and reasons, files and the cursor are read, and taken o
     #<^^ says this
     undo lid-<|>screws
   `);
-  expect([...files]).toEqual([["a.strip", 'part a "A" { mass 2 }\n# a comment stays'], ["dir/b.strip", 'use "a.strip"\nundo lid-screws\n']]);
+  expect([...files]).toEqual([
+    ["a.strip", 'part a "A" { mass 2 }\n# a comment stays'],
+    ["dir/b.strip", 'use "a.strip"\nundo lid-screws\n'],
+  ]);
   expect(marks).toEqual([
-    { file: "a.strip", line: 0, start: 18, end: 19, says: "2 has no unit", severity: "error", code: "figure/x", because: ["it stands alone"] },
-    { file: "dir/b.strip", line: 0, start: 0, end: 3, says: "says this", severity: undefined, code: undefined, because: [] },
+    {
+      file: "a.strip",
+      line: 0,
+      start: 18,
+      end: 19,
+      says: "2 has no unit",
+      severity: "error",
+      code: "figure/x",
+      because: ["it stands alone"],
+    },
+    {
+      file: "dir/b.strip",
+      line: 0,
+      start: 0,
+      end: 3,
+      says: "says this",
+      severity: undefined,
+      code: undefined,
+      because: [],
+    },
   ]);
   expect(cursor).toEqual({ file: "dir/b.strip", start: 23, end: 23 });
 });

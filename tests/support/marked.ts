@@ -31,12 +31,15 @@ const andSoOn = /^#\.\.\. (\d+) more/;
 const heading = /^#- (.*\S)$/;
 const head = /^(error|warning|question|hint) ([a-z][a-z-]*\/[a-z][a-z-]*): (.*)$/;
 
-export const isMarkLine = (line: string): boolean => goesOn.test(line) || (markLine.exec(line)?.[4] ?? "") !== "" || /^\s*#<(?: |$)/.test(line);
+export const isMarkLine = (line: string): boolean =>
+  goesOn.test(line) || (markLine.exec(line)?.[4] ?? "") !== "" || /^\s*#<(?: |$)/.test(line);
 
 /** Reads the notation. The text may be indented as a whole. */
 export function marked(text: string): Marked {
-  const files = new Map<string, string[]>(), marks: Mark[] = [];
-  let file = "main.strip", lines: string[] = [];
+  const files = new Map<string, string[]>(),
+    marks: Mark[] = [];
+  let file = "main.strip",
+    lines: string[] = [];
   let cursor: Marked["cursor"];
   files.set(file, lines);
   for (let line of dedent(text).split("\n")) {
@@ -50,7 +53,8 @@ export function marked(text: string): Marked {
     }
     const open = line.indexOf("<|");
     if (open >= 0) {
-      const before = lines.reduce((sum, one) => sum + one.length + 1, 0), single = line.startsWith("<|>", open);
+      const before = lines.reduce((sum, one) => sum + one.length + 1, 0),
+        single = line.startsWith("<|>", open);
       line = line.slice(0, open) + line.slice(open + (single ? 3 : 2));
       const close = single ? open : line.indexOf("|>", open);
       if (close < 0) throw new Error(`a selection <| is not closed in: ${line}`);
@@ -72,14 +76,27 @@ function readMark(line: string, file: string, above: number, marks: Mark[]): Mar
     return { ...last, because: [...last.because, because[1]!] };
   }
   const [, indent = "", fromHash = "", blank = "", carets = "", text = ""] = markLine.exec(line)!;
-  const start = fromHash === "" ? indent.length + 1 + blank.length : indent.length, end = fromHash === "" ? start + carets.length : start + 1 + carets.length;
+  const start = fromHash === "" ? indent.length + 1 + blank.length : indent.length,
+    end = fromHash === "" ? start + carets.length : start + 1 + carets.length;
   const said = head.exec(text.trim());
-  return { file, line: above, start, end, says: said?.[3] ?? text.trim(), severity: said?.[1], code: said?.[2], because: [] };
+  return {
+    file,
+    line: above,
+    start,
+    end,
+    says: said?.[3] ?? text.trim(),
+    severity: said?.[1],
+    code: said?.[2],
+    because: [],
+  };
 }
 
 /** The text without its mark lines. */
 export function unmarked(text: string): string {
-  return text.split("\n").filter((line) => !isMarkLine(line)).join("\n");
+  return text
+    .split("\n")
+    .filter((line) => !isMarkLine(line))
+    .join("\n");
 }
 
 /** Common indentation and the blank lines around it taken away. */
@@ -87,6 +104,8 @@ export function dedent(text: string): string {
   const lines = text.split("\n");
   while (lines.length > 0 && lines[0]!.trim() === "") lines.shift();
   while (lines.length > 0 && lines[lines.length - 1]!.trim() === "") lines.pop();
-  const indent = Math.min(...lines.filter((line) => line.trim() !== "").map((line) => line.length - line.trimStart().length));
+  const indent = Math.min(
+    ...lines.filter((line) => line.trim() !== "").map((line) => line.length - line.trimStart().length),
+  );
   return `${lines.map((line) => line.slice(indent)).join("\n")}\n`;
 }

@@ -9,7 +9,11 @@ export interface MemoryWorld extends World {
 }
 
 /** Files by absolute path; the project is what lies below `folder`, save the paths in `outside`. */
-export function memoryWorld(files: ReadonlyMap<string, string>, outside: readonly string[] = [], folder = "/"): MemoryWorld {
+export function memoryWorld(
+  files: ReadonlyMap<string, string>,
+  outside: readonly string[] = [],
+  folder = "/",
+): MemoryWorld {
   const reads = new Map<string, number>();
   return {
     reads,

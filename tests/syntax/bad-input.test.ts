@@ -29,12 +29,17 @@ test("half of a character is one finding at its place, and the rest is read", ()
 });
 
 test("a file that is no UTF-8 says so where the first letter was lost", () => {
-  expect(parse("part a\npart \ufffdb", "unit").errors.map((error) => [error.line, error.says])).toEqual([[1, "A letter here could not be read: save the file as UTF-8"]]);
+  expect(parse("part a\npart \ufffdb", "unit").errors.map((error) => [error.line, error.says])).toEqual([
+    [1, "A letter here could not be read: save the file as UTF-8"],
+  ]);
 });
 
 test("50 MB are refused with one finding that names the limit", () => {
-  const text = "part a { mass 3 kg }\n".repeat(2_500_000), tree = parse(text, "unit");
-  expect(tree.errors.map((error) => [error.code, error.says])).toEqual([["syntax/too-large", "This file is too large: 52.5 million characters, and at most 8 million are read"]]);
+  const text = "part a { mass 3 kg }\n".repeat(2_500_000),
+    tree = parse(text, "unit");
+  expect(tree.errors.map((error) => [error.code, error.says])).toEqual([
+    ["syntax/too-large", "This file is too large: 52.5 million characters, and at most 8 million are read"],
+  ]);
   expect(tree.items).toEqual([]);
 });
 
@@ -58,8 +63,12 @@ test("100,000 stray braces in a large file end in reasonable time", () => {
 }, 20_000);
 
 test("merge conflicts are one finding each, and both sides stay in the text", () => {
-  const text = "unit a {\n<<<<<<< HEAD\n  part b\n||||||| base\n  part c\n=======\n  part d\n>>>>>>> branch\n}\n<<<<<<< HEAD\n=======\n>>>>>>> x\n";
-  expect(parse(text).errors.map((error) => [error.code, error.line])).toEqual([["syntax/merge-conflict", 1], ["syntax/merge-conflict", 9]]);
+  const text =
+    "unit a {\n<<<<<<< HEAD\n  part b\n||||||| base\n  part c\n=======\n  part d\n>>>>>>> branch\n}\n<<<<<<< HEAD\n=======\n>>>>>>> x\n";
+  expect(parse(text).errors.map((error) => [error.code, error.line])).toEqual([
+    ["syntax/merge-conflict", 1],
+    ["syntax/merge-conflict", 9],
+  ]);
   expect(print(parse(text))).toBe(text);
   expect(format(text)).toBe(text);
 });

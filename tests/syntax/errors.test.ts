@@ -8,43 +8,189 @@ const line = (error: SyntaxError): string => `${error.line + 1}: ${error.says}`;
 /** What, in which kind of block, the text, its one finding, and the text once its fix is applied. */
 const cases: readonly (readonly [what: string, place: string, text: string, finding: string, mended?: string])[] = [
   ["a half-typed condition", "unit", "if late\npart a\n", "1: if needs an item on its line, or a block { }"],
-  ["a half-typed line", "step", "undo\nremove lid\n", `1: undo needs how many, "rest" or a name, as in: undo 5 of flange-bolts passes 3 into tray A`],
-  ["a misspelt word", "step", "remov lid\nturn to up\n", "1: Unknown word remov: here it is called remove", "remove lid\nturn to up\n"],
+  [
+    "a half-typed line",
+    "step",
+    "undo\nremove lid\n",
+    `1: undo needs how many, "rest" or a name, as in: undo 5 of flange-bolts passes 3 into tray A`,
+  ],
+  [
+    "a misspelt word",
+    "step",
+    "remov lid\nturn to up\n",
+    "1: Unknown word remov: here it is called remove",
+    "remove lid\nturn to up\n",
+  ],
   ["a word of the trade", "step", "unscrew plug\n", "1: Unknown word unscrew: here it is called undo", "undo plug\n"],
-  ["a word that is like none", "step", "xylophone lid\nturn to up\n", "1: Unknown word xylophone: every line begins with a word of the language"],
-  ["a misplaced word", "part", "mass 3 kg\ndrive hex 9\ncount 2", "2: drive cannot stand in a part: it stands in a fastener"],
-  ["a comma decimal", "part", "mass 3,5 kg count 2", "1: A decimal point is due here, not a comma", "mass 3.5 kg count 2"],
-  ["a comma that may mean thousands", "tool", "range 1,200 N·m", "1: A comma cannot stand in a figure: write 1200, or 1.200 with a decimal point"],
-  ["comma decimals in a list", "step", "inspect a \"A\" else choose b from 0,10, 0,20 mm\nwait 2 s", "1: A decimal point is due here, not a comma"],
-  ["an unknown unit", "fastener", "torque 9 Nmm  count 2", "1: Nmm is no unit: torque takes N·m, cN·m, lbf·ft, lbf·in or kgf·m"],
+  [
+    "a word that is like none",
+    "step",
+    "xylophone lid\nturn to up\n",
+    "1: Unknown word xylophone: every line begins with a word of the language",
+  ],
+  [
+    "a misplaced word",
+    "part",
+    "mass 3 kg\ndrive hex 9\ncount 2",
+    "2: drive cannot stand in a part: it stands in a fastener",
+  ],
+  [
+    "a comma decimal",
+    "part",
+    "mass 3,5 kg count 2",
+    "1: A decimal point is due here, not a comma",
+    "mass 3.5 kg count 2",
+  ],
+  [
+    "a comma that may mean thousands",
+    "tool",
+    "range 1,200 N·m",
+    "1: A comma cannot stand in a figure: write 1200, or 1.200 with a decimal point",
+  ],
+  [
+    "comma decimals in a list",
+    "step",
+    'inspect a "A" else choose b from 0,10, 0,20 mm\nwait 2 s',
+    "1: A decimal point is due here, not a comma",
+  ],
+  [
+    "an unknown unit",
+    "fastener",
+    "torque 9 Nmm  count 2",
+    "1: Nmm is no unit: torque takes N·m, cN·m, lbf·ft, lbf·in or kgf·m",
+  ],
   ["a unit in the wrong case", "part", "mass 9 KG", "1: KG is no unit: mass takes g, kg, lb or oz", "mass 9 kg"],
-  ["a mass without its unit", "part", "mass 11 count 2\ncount 4", "1: 11 has no unit: mass takes g, kg, lb or oz", "mass 11 kg count 2\ncount 4"],
-  ["a torque without its unit", "fastener", "torque 9", "1: 9 has no unit: torque takes N·m, cN·m, lbf·ft, lbf·in or kgf·m"],
-  ["a wait without its unit", "step", "wait 5 \"Let it drip.\"", "1: 5 has no unit: wait (time) takes s, min, h, day, month or year"],
-  ["a reading without its unit", "step", "measure \"Shaft\" at least 24.95 with micrometer", "1: 24.95 has no unit: write what it is measured in, such as mm, bar or V"],
-  ["a kind of the trade", "unit", "fastener a capscrew \"A\" { count 2 }", "1: capscrew is no kind of fastener: here it is called screw (it is turned by its head into a thread; with a nut behind it, write bolt)", "fastener a screw \"A\" { count 2 }"],
-  ["a misspelt kind", "unit", "part a oring \"A\"", "1: oring is no kind of part: here it is called o-ring", "part a o-ring \"A\""],
-  ["a printed name without quotes", "unit", "part a Lid", "1: Lid is no kind of part: known are gasket, o-ring, seal, bearing, bush, key or others, and a printed name stands in quotes", "part a \"Lid\""],
+  [
+    "a mass without its unit",
+    "part",
+    "mass 11 count 2\ncount 4",
+    "1: 11 has no unit: mass takes g, kg, lb or oz",
+    "mass 11 kg count 2\ncount 4",
+  ],
+  [
+    "a torque without its unit",
+    "fastener",
+    "torque 9",
+    "1: 9 has no unit: torque takes N·m, cN·m, lbf·ft, lbf·in or kgf·m",
+  ],
+  [
+    "a wait without its unit",
+    "step",
+    'wait 5 "Let it drip."',
+    "1: 5 has no unit: wait (time) takes s, min, h, day, month or year",
+  ],
+  [
+    "a reading without its unit",
+    "step",
+    'measure "Shaft" at least 24.95 with micrometer',
+    "1: 24.95 has no unit: write what it is measured in, such as mm, bar or V",
+  ],
+  [
+    "a kind of the trade",
+    "unit",
+    'fastener a capscrew "A" { count 2 }',
+    "1: capscrew is no kind of fastener: here it is called screw (it is turned by its head into a thread; with a nut behind it, write bolt)",
+    'fastener a screw "A" { count 2 }',
+  ],
+  [
+    "a misspelt kind",
+    "unit",
+    'part a oring "A"',
+    "1: oring is no kind of part: here it is called o-ring",
+    'part a o-ring "A"',
+  ],
+  [
+    "a printed name without quotes",
+    "unit",
+    "part a Lid",
+    "1: Lid is no kind of part: known are gasket, o-ring, seal, bearing, bush, key or others, and a printed name stands in quotes",
+    'part a "Lid"',
+  ],
   ["a missing small word", "fastener", "joins a b\ncount 2", `1: "to" is missing before b`, "joins a to b\ncount 2"],
-  ["a missing comma", "fastener", "joins a b to c\ncount 2", "1: A comma is missing before b", "joins a, b to c\ncount 2"],
-  ["a name that hides a word", "unit", "part rest \"R\"", "1: rest cannot be a name, since it is a word of the language"],
-  ["an open text", "unit", "part a \"Frame { mass 3 kg }\npart b", "1: This text has no closing quote", "part a \"Frame\" { mass 3 kg }\npart b"],
-  ["curly quotes", "unit", "part a “Frame” { mass 3 kg }", "1: Texts stand in straight quotes: \"…\"", "part a \"Frame\" { mass 3 kg }"],
+  [
+    "a missing comma",
+    "fastener",
+    "joins a b to c\ncount 2",
+    "1: A comma is missing before b",
+    "joins a, b to c\ncount 2",
+  ],
+  ["a name that hides a word", "unit", 'part rest "R"', "1: rest cannot be a name, since it is a word of the language"],
+  [
+    "an open text",
+    "unit",
+    'part a "Frame { mass 3 kg }\npart b',
+    "1: This text has no closing quote",
+    'part a "Frame" { mass 3 kg }\npart b',
+  ],
+  [
+    "curly quotes",
+    "unit",
+    "part a “Frame” { mass 3 kg }",
+    '1: Texts stand in straight quotes: "…"',
+    'part a "Frame" { mass 3 kg }',
+  ],
   ["a sign of another language", "unit", "part a { mass 3 kg; }", `1: ";" has no meaning here`, "part a { mass 3 kg }"],
-  ["a missing }", "file", "unit a {\n  part b {\n    mass 3 kg\n  part c { mass 1 kg }\n}\n", "3: The block opened in line 2 ends here: } is missing", "unit a {\n  part b {\n    mass 3 kg\n  }\n  part c { mass 1 kg }\n}\n"],
-  ["a missing } in a line", "file", "unit a {\n  part b { mass 3 kg\n  part c { mass 1 kg }\n}\n", "2: The block opened in line 2 ends here: } is missing", "unit a {\n  part b { mass 3 kg }\n  part c { mass 1 kg }\n}\n"],
-  ["a missing last }", "file", "unit a {\n  part b { mass 3 kg }\n", "2: A block is not closed: } is missing", "unit a {\n  part b { mass 3 kg }\n}\n"],
-  ["a stray }", "file", "unit a {\n  part b { mass 3 kg }\n  }\n  part c\n}\nuse \"x\"\n", "3: This } closes nothing", "unit a {\n  part b { mass 3 kg }\n  \n  part c\n}\nuse \"x\"\n"],
-  ["a missing {", "file", "procedure a for b {\n  step c \"C\"\n    turn to up\n  }\n  step d { }\n}\n", "2: A { is missing here", "procedure a for b {\n  step c \"C\" {\n    turn to up\n  }\n  step d { }\n}\n"],
-  ["a } too many in a line", "file", "unit a {\n  part b \"B\" { mass 3 kg } }\n  part c\n}\n", "2: This } closes nothing"],
-  ["a { too many", "file", "unit a {\n  part b \"B\" { { mass 3 kg }\n  part c\n}\n", "2: This { opens nothing"],
-  ["a missing { in a line", "file", "unit a {\n  part b \"B\" mass 3 kg }\n  part c\n}\n", "2: A { is missing here", "unit a {\n  part b \"B\" { mass 3 kg }\n  part c\n}\n"],
-  ["a merge conflict", "unit", "<<<<<<< ours\npart a\n=======\npart b\n>>>>>>> theirs\n", "1: A merge conflict was left here: keep the lines that are right and delete the marker lines"],
+  [
+    "a missing }",
+    "file",
+    "unit a {\n  part b {\n    mass 3 kg\n  part c { mass 1 kg }\n}\n",
+    "3: The block opened in line 2 ends here: } is missing",
+    "unit a {\n  part b {\n    mass 3 kg\n  }\n  part c { mass 1 kg }\n}\n",
+  ],
+  [
+    "a missing } in a line",
+    "file",
+    "unit a {\n  part b { mass 3 kg\n  part c { mass 1 kg }\n}\n",
+    "2: The block opened in line 2 ends here: } is missing",
+    "unit a {\n  part b { mass 3 kg }\n  part c { mass 1 kg }\n}\n",
+  ],
+  [
+    "a missing last }",
+    "file",
+    "unit a {\n  part b { mass 3 kg }\n",
+    "2: A block is not closed: } is missing",
+    "unit a {\n  part b { mass 3 kg }\n}\n",
+  ],
+  [
+    "a stray }",
+    "file",
+    'unit a {\n  part b { mass 3 kg }\n  }\n  part c\n}\nuse "x"\n',
+    "3: This } closes nothing",
+    'unit a {\n  part b { mass 3 kg }\n  \n  part c\n}\nuse "x"\n',
+  ],
+  [
+    "a missing {",
+    "file",
+    'procedure a for b {\n  step c "C"\n    turn to up\n  }\n  step d { }\n}\n',
+    "2: A { is missing here",
+    'procedure a for b {\n  step c "C" {\n    turn to up\n  }\n  step d { }\n}\n',
+  ],
+  [
+    "a } too many in a line",
+    "file",
+    'unit a {\n  part b "B" { mass 3 kg } }\n  part c\n}\n',
+    "2: This } closes nothing",
+  ],
+  ["a { too many", "file", 'unit a {\n  part b "B" { { mass 3 kg }\n  part c\n}\n', "2: This { opens nothing"],
+  [
+    "a missing { in a line",
+    "file",
+    'unit a {\n  part b "B" mass 3 kg }\n  part c\n}\n',
+    "2: A { is missing here",
+    'unit a {\n  part b "B" { mass 3 kg }\n  part c\n}\n',
+  ],
+  [
+    "a merge conflict",
+    "unit",
+    "<<<<<<< ours\npart a\n=======\npart b\n>>>>>>> theirs\n",
+    "1: A merge conflict was left here: keep the lines that are right and delete the marker lines",
+  ],
 ];
 
 for (const [what, place, text, finding, mended] of cases) {
   test(`one finding, on its line: ${what}`, () => {
-    const { errors } = parse(text, place), error = errors[0]!;
+    const { errors } = parse(text, place),
+      error = errors[0]!;
     expect(errors.map(line)).toEqual([finding]);
     if (mended === undefined) return;
     expect(applied(text, error)).toBe(mended);
@@ -53,11 +199,24 @@ for (const [what, place, text, finding, mended] of cases) {
 }
 
 function applied(text: string, error: SyntaxError): string {
-  return [...error.fix!.edits].sort((a, b) => b.start - a.start).reduce((whole, edit) => whole.slice(0, edit.start) + edit.text + whole.slice(edit.end), text);
+  return [...error.fix!.edits]
+    .sort((a, b) => b.start - a.start)
+    .reduce((whole, edit) => whole.slice(0, edit.start) + edit.text + whole.slice(edit.end), text);
 }
 
 test("no fix chooses a unit of torque, force, pressure, voltage, time or temperature", () => {
-  for (const [text, place] of [["torque 9", "fastener"], ["torque 9 nm", "fastener"], ["force 9", "hazard"], ["pressure 9", "hazard"], ["voltage 9", "hazard"], ["wait 5", "step"], ["temperature 80", "hazard"], ["stages 27, 68 N·m", "fastener"], ["tighten a to 9", "step"], ["supply 400 v", "part"]] as const) {
+  for (const [text, place] of [
+    ["torque 9", "fastener"],
+    ["torque 9 nm", "fastener"],
+    ["force 9", "hazard"],
+    ["pressure 9", "hazard"],
+    ["voltage 9", "hazard"],
+    ["wait 5", "step"],
+    ["temperature 80", "hazard"],
+    ["stages 27, 68 N·m", "fastener"],
+    ["tighten a to 9", "step"],
+    ["supply 400 v", "part"],
+  ] as const) {
     const { errors } = parse(text, place);
     expect([errors.length, errors[0]?.fix], text).toEqual([1, undefined]);
   }
@@ -69,19 +228,26 @@ test("the further lines of a wrapped item with an error are no further mistakes"
 });
 
 test("a word whose meaning is plain does not mute its block", () => {
-  const { items, errors } = parse("unt pump {\n  part a { mass 11 }\n}\n"), words: (string | undefined)[] = [];
+  const { items, errors } = parse("unt pump {\n  part a { mass 11 }\n}\n"),
+    words: (string | undefined)[] = [];
   eachItem(items, (item) => words.push(item.entry?.word));
   expect(words).toEqual(["unit", "part", "mass"]);
-  expect(errors.map(line)).toEqual(["1: Unknown word unt: here it is called unit", "2: 11 has no unit: mass takes g, kg, lb or oz"]);
+  expect(errors.map(line)).toEqual([
+    "1: Unknown word unt: here it is called unit",
+    "2: 11 has no unit: mass takes g, kg, lb or oz",
+  ]);
 });
 
 test("an unknown word that is like none is one finding, whatever stands in its block", () => {
-  expect(parse("xylophone a {\n  foo bar\n  mass 3\n}\nuse \"x\"\n").errors.map(line)).toEqual(["1: Unknown word xylophone: every line begins with a word of the language"]);
+  expect(parse('xylophone a {\n  foo bar\n  mass 3\n}\nuse "x"\n').errors.map(line)).toEqual([
+    "1: Unknown word xylophone: every line begins with a word of the language",
+  ]);
 });
 
 test("no message speaks of tokens, parsers or codes", () => {
-  for (const [, place, text] of cases) for (const { says } of parse(text, place).errors) {
-    expect(says).not.toMatch(/token|pars|syntax|NUM\b|Word|Str\b|invalid|undefined|expected/);
-    expect(says).not.toMatch(/\.$/);
-  }
+  for (const [, place, text] of cases)
+    for (const { says } of parse(text, place).errors) {
+      expect(says).not.toMatch(/token|pars|syntax|NUM\b|Word|Str\b|invalid|undefined|expected/);
+      expect(says).not.toMatch(/\.$/);
+    }
 });

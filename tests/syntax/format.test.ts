@@ -6,17 +6,34 @@ import { coreExample, everyWord, examples, withOneTokenGone } from "./texts.ts";
 
 /** The tree as words, arguments and blocks, without places in the text. */
 function treeOf(text: string): unknown[] {
-  const { items, scan: { tokens, comments } } = parse(text), all: unknown[] = [];
-  eachItem(items, (item) => all.push([item.first, item.last, item.entry?.word, item.arguments, item.block?.place, item.block?.items.length]));
-  return [all, tokens.map((token) => token.image), comments.map((one) => [text.slice(one.start, one.end).trimEnd(), one.before, one.ownLine])];
+  const {
+      items,
+      scan: { tokens, comments },
+    } = parse(text),
+    all: unknown[] = [];
+  eachItem(items, (item) =>
+    all.push([item.first, item.last, item.entry?.word, item.arguments, item.block?.place, item.block?.items.length]),
+  );
+  return [
+    all,
+    tokens.map((token) => token.image),
+    comments.map((one) => [text.slice(one.start, one.end).trimEnd(), one.before, one.ownLine]),
+  ];
 }
 
 test("formatting changes neither tree nor comments, and twice is once", () => {
-  for (const { path, text } of [{ path: "every-word", text: everyWord }, { path: "core", text: coreExample }, ...examples]) {
+  for (const { path, text } of [
+    { path: "every-word", text: everyWord },
+    { path: "core", text: coreExample },
+    ...examples,
+  ]) {
     const once = format(text);
     expect(format(once), path).toBe(once);
     expect(treeOf(once), path).toEqual(treeOf(text));
-    expect(parse(once).errors.map((error) => error.says), path).toEqual(parse(text).errors.map((error) => error.says));
+    expect(
+      parse(once).errors.map((error) => error.says),
+      path,
+    ).toEqual(parse(text).errors.map((error) => error.says));
   }
 });
 
@@ -31,18 +48,24 @@ test("a damaged text is formatted the same way, or left alone", () => {
 });
 
 test("indentation, blanks and empty lines", () => {
-  expect(format("unit a \"A\"{\n\n\n   mass   3   kg revision 2\n# x   \n      part b{mass 3kg  }   # y\nbase b,\nc\n }\n\n\n"))
-    .toBe("unit a \"A\" {\n\n  mass 3 kg  revision 2\n  # x\n  part b { mass 3kg }  # y\n  base b,\n    c\n}\n");
+  expect(
+    format(
+      'unit a "A"{\n\n\n   mass   3   kg revision 2\n# x   \n      part b{mass 3kg  }   # y\nbase b,\nc\n }\n\n\n',
+    ),
+  ).toBe('unit a "A" {\n\n  mass 3 kg  revision 2\n  # x\n  part b { mass 3kg }  # y\n  base b,\n    c\n}\n');
 });
 
 test("after a one-item condition the line ends, since what follows is for all builds", () => {
-  expect(format("unit a {\n  fastener b {\n    if late torque 9 N·m size M8\n    count 2\n  }\n}\n")).toBe("unit a {\n  fastener b {\n    if late torque 9 N·m\n    size M8\n    count 2\n  }\n}\n");
+  expect(format("unit a {\n  fastener b {\n    if late torque 9 N·m size M8\n    count 2\n  }\n}\n")).toBe(
+    "unit a {\n  fastener b {\n    if late torque 9 N·m\n    size M8\n    count 2\n  }\n}\n",
+  );
   const closed = "unit a {\n  fastener b { if late torque 9 N·m }  # early: none\n}\n";
   expect(format(closed)).toBe(closed);
 });
 
 test("a text whose braces do not pair is left alone", () => {
-  for (const text of ["unit a {\n part b {\n}\n", "unit a { }\n }\n", "unit a {  about \"\"\"x\n}"]) expect(format(text)).toBe(text);
+  for (const text of ["unit a {\n part b {\n}\n", "unit a { }\n }\n", 'unit a {  about """x\n}'])
+    expect(format(text)).toBe(text);
 });
 
 test("BOM and line ends stay as they are", () => {
@@ -52,8 +75,12 @@ test("BOM and line ends stay as they are", () => {
 });
 
 test("edits touch what differs and nothing else; a range takes those that touch it", () => {
-  const text = "unit a {\n  mass  3 kg\n  part b\n    part c\n}\n", edits = formatEdits(parse(text));
-  expect(edits).toEqual([{ start: 15, end: 17, text: " " }, { start: 30, end: 35, text: "\n  " }]);
+  const text = "unit a {\n  mass  3 kg\n  part b\n    part c\n}\n",
+    edits = formatEdits(parse(text));
+  expect(edits).toEqual([
+    { start: 15, end: 17, text: " " },
+    { start: 30, end: 35, text: "\n  " },
+  ]);
   expect(formatEdits(parse(text), { start: 22, end: 40 })).toEqual([edits[1]]);
   expect(formatEdits(parse(format(text)))).toEqual([]);
 });

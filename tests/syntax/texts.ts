@@ -12,16 +12,22 @@ export const everyWord = readFileSync(folder("every-word.strip"), "utf8");
 export const coreExample = readFileSync(folder("core.strip"), "utf8");
 
 /** Every example of the project, by path, in a fixed order. */
-export const examples: readonly { readonly path: string; readonly text: string }[] = [folder("../../examples/"), folder("../procedures/")].flatMap(stripsIn);
+export const examples: readonly { readonly path: string; readonly text: string }[] = [
+  folder("../../examples/"),
+  folder("../procedures/"),
+].flatMap(stripsIn);
 
 function stripsIn(root: string): { path: string; text: string }[] {
-  return readdirSync(root, { recursive: true, encoding: "utf8" }).filter((path) => path.endsWith(".strip")).sort()
+  return readdirSync(root, { recursive: true, encoding: "utf8" })
+    .filter((path) => path.endsWith(".strip"))
+    .sort()
     .map((path) => ({ path, text: readFileSync(root + path, "utf8") }));
 }
 
 /** The text with one token taken out, for each of its tokens. */
 export function* withOneTokenGone(text: string): Generator<string> {
-  for (const { startOffset, endOffset } of parse(text).scan.tokens) yield text.slice(0, startOffset) + text.slice(endOffset! + 1);
+  for (const { startOffset, endOffset } of parse(text).scan.tokens)
+    yield text.slice(0, startOffset) + text.slice(endOffset! + 1);
 }
 
 /** Every `step`th beginning of a text. */

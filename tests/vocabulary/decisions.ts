@@ -5,47 +5,82 @@ import { scan } from "../../language/syntax/scanner.ts";
 import { SizeWord, Word } from "../../language/syntax/tokens.ts";
 import { kinds, type Entry, type KindList } from "../../language/vocabulary/index.ts";
 
-export type Conflict = { kind: "goes-on-or-begins" | "two-ways" | "not-one-token" | "starts-with-a-name"; place: string; word: string; after: string; next: string };
+export type Conflict = {
+  kind: "goes-on-or-begins" | "two-ways" | "not-one-token" | "starts-with-a-name";
+  place: string;
+  word: string;
+  after: string;
+  next: string;
+};
 export type Remark = { kind: "hides-a-name" | "cannot-open-a-line" | "near-words"; words: string; where: string };
 
 /** What the check reads of an entry. */
 export type Checked = Pick<Entry, "word" | "place" | "shape" | "block" | "blockNeeded">;
 
 /** Every clash of the vocabulary, remarks that are no clash, and how many states were looked at. */
-export function checkVocabulary(entries: readonly Checked[]): { conflicts: Conflict[]; remarks: Remark[]; states: number } {
-  const conflicts: Conflict[] = [], remarks: Remark[] = [];
-  const starters = new Map<string, Set<string>>(), outer = new Map<string, Set<string>>();
+export function checkVocabulary(entries: readonly Checked[]): {
+  conflicts: Conflict[];
+  remarks: Remark[];
+  states: number;
+} {
+  const conflicts: Conflict[] = [],
+    remarks: Remark[] = [];
+  const starters = new Map<string, Set<string>>(),
+    outer = new Map<string, Set<string>>();
   let states = 0;
   for (const { place, word, block } of entries) {
     starters.set(place, (starters.get(place) ?? new Set()).add(word));
     if (block && block !== place) outer.set(block, (outer.get(block) ?? new Set()).add(place));
   }
   for (const entry of entries) {
-    const { place, word } = entry, here = starters.get(place)!;
-    if (word === "<name>") conflicts.push({ kind: "starts-with-a-name", place, word, after: word, next: "every misspelt word" });
+    const { place, word } = entry,
+      here = starters.get(place)!;
+    if (word === "<name>")
+      conflicts.push({ kind: "starts-with-a-name", place, word, after: word, next: "every misspelt word" });
     else if (!isOneWord(word)) conflicts.push({ kind: "not-one-token", place, word, after: "", next: "" });
     walk(startOf(entry.shape), (state, path) => {
       states++;
       const after = [word, ...path].join(" ");
       for (const [i, leaf] of state.follow.entries()) {
-        if (state.ends && !entry.blockNeeded) {                       // else only { can end the head
-          const both = here.has("<name>") && wordLike(leaf) ? ["any name"] : [...here].filter((starter) => accepts(leaf, starter, true));
-          if (both.length > 0) conflicts.push({ kind: "goes-on-or-begins", place, word, after, next: both.length > 3 ? "any word of the block" : both.join(", ") });
+        if (state.ends && !entry.blockNeeded) {
+          // else only { can end the head
+          const both =
+            here.has("<name>") && wordLike(leaf)
+              ? ["any name"]
+              : [...here].filter((starter) => accepts(leaf, starter, true));
+          if (both.length > 0)
+            conflicts.push({
+              kind: "goes-on-or-begins",
+              place,
+              word,
+              after,
+              next: both.length > 3 ? "any word of the block" : both.join(", "),
+            });
         }
         if (leaf.is === "word" && enclosing(place).some((outerPlace) => starters.get(outerPlace)!.has(leaf.text))) {
           remarks.push({ kind: "cannot-open-a-line", words: leaf.text, where: `${after} | in ${place}` });
         }
         for (const other of state.follow.slice(i + 1)) {
           const hides = (leaf.is === "word" && namesThing(other)) || (other.is === "word" && namesThing(leaf));
-          if (hides) remarks.push({ kind: "hides-a-name", words: leaf.is === "word" ? leaf.text : other.text, where: `${after} | in ${place}` });
-          else if (overlap(leaf, other)) conflicts.push({ kind: "two-ways", place, word, after, next: `${show(leaf)} / ${show(other)}` });
+          if (hides)
+            remarks.push({
+              kind: "hides-a-name",
+              words: leaf.is === "word" ? leaf.text : other.text,
+              where: `${after} | in ${place}`,
+            });
+          else if (overlap(leaf, other))
+            conflicts.push({ kind: "two-ways", place, word, after, next: `${show(leaf)} / ${show(other)}` });
         }
       }
     });
   }
   for (const [place, words] of starters) {
     const sorted = [...words].sort();
-    sorted.forEach((a, i) => sorted.slice(i + 1).forEach((b) => { if (oneLetterOff(a, b)) remarks.push({ kind: "near-words", words: `${a}, ${b}`, where: place }); }));
+    sorted.forEach((a, i) =>
+      sorted.slice(i + 1).forEach((b) => {
+        if (oneLetterOff(a, b)) remarks.push({ kind: "near-words", words: `${a}, ${b}`, where: place });
+      }),
+    );
   }
   return { conflicts, remarks, states };
 
@@ -71,21 +106,29 @@ function walk(start: Leaf, visit: (state: Leaf, path: string[]) => void): void {
 }
 
 const show = (leaf: Leaf): string =>
-  leaf.is === "word" || leaf.is === "sign" ? leaf.text : leaf.is === "unit" ? `UNIT(${leaf.text})` : leaf.is === "kind" ? `KIND(${leaf.text})` : leaf.is.toUpperCase();
+  leaf.is === "word" || leaf.is === "sign"
+    ? leaf.text
+    : leaf.is === "unit"
+      ? `UNIT(${leaf.text})`
+      : leaf.is === "kind"
+        ? `KIND(${leaf.text})`
+        : leaf.is.toUpperCase();
 const wordLike = (leaf: Leaf): boolean => ["word", "name", "item", "label", "kind", "unit", "thread"].includes(leaf.is);
 const namesThing = (leaf: Leaf): boolean => ["name", "item", "label"].includes(leaf.is);
-const setOf = (leaf: Leaf): ReadonlySet<string> | undefined => (leaf.is === "unit" ? unitSets.any : leaf.is === "kind" ? kinds[leaf.text as KindList] : undefined);
+const setOf = (leaf: Leaf): ReadonlySet<string> | undefined =>
+  leaf.is === "unit" ? unitSets.any : leaf.is === "kind" ? kinds[leaf.text as KindList] : undefined;
 
 /** Could this word of the language be read as this place of a shape? */
 function accepts(leaf: Leaf, word: string, mayEnd = false): boolean {
-  return leaf.is === "word" ? leaf.text === word : (mayEnd ? leaf.set : setOf(leaf))?.has(word) ?? namesThing(leaf);
+  return leaf.is === "word" ? leaf.text === word : ((mayEnd ? leaf.set : setOf(leaf))?.has(word) ?? namesThing(leaf));
 }
 function overlap(a: Leaf, b: Leaf): boolean {
   if (a.is === "sign" || b.is === "sign") return a.is === b.is && a.text === b.text;
   if (wordLike(a) && wordLike(b)) {
     if (a.is === "word") return accepts(b, a.text);
     if (b.is === "word") return accepts(a, b.text);
-    const one = setOf(a), two = setOf(b);
+    const one = setOf(a),
+      two = setOf(b);
     return one && two ? [...one].some((word) => two.has(word)) : true;
   }
   return a.is === b.is || (a.is === "label" && b.is === "number") || (a.is === "number" && b.is === "label");

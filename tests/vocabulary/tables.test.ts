@@ -1,25 +1,56 @@
 // The tables of kinds: what they say of each other is true, and what the trade's rules ask of them holds.
 
 import { expect, test } from "vitest";
-import { drives, fastenerKinds, fluidKinds, hazardKinds, isKindOf, jointKinds, kindIn, partKinds, precautions, sequences, signals, sources, synonyms } from "../../language/tables/index.ts";
+import {
+  drives,
+  fastenerKinds,
+  fluidKinds,
+  hazardKinds,
+  isKindOf,
+  jointKinds,
+  kindIn,
+  partKinds,
+  precautions,
+  sequences,
+  signals,
+  sources,
+  synonyms,
+} from "../../language/tables/index.ts";
 import { kinds, placesOf, vocabulary, type KindList } from "../../language/vocabulary/index.ts";
 import { parse } from "../../language/syntax/index.ts";
 
 test("the lists are closed and complete", () => {
-  const sizes = [partKinds, fastenerKinds, jointKinds, fluidKinds, precautions, hazardKinds, sources, signals, drives, sequences].map((table) => Object.keys(table).length);
+  const sizes = [
+    partKinds,
+    fastenerKinds,
+    jointKinds,
+    fluidKinds,
+    precautions,
+    hazardKinds,
+    sources,
+    signals,
+    drives,
+    sequences,
+  ].map((table) => Object.keys(table).length);
   expect(sizes).toEqual([25, 10, 24, 6, 17, 21, 5, 4, 10, 4]);
 });
 
 test("the example of each joint kind parses and uses that kind", () => {
   for (const [name, { example }] of Object.entries(jointKinds)) {
-    const { errors, items, scan } = parse(example, "unit"), kind = items[0]!.arguments.find((one) => one.slot === "kind:joint");
+    const { errors, items, scan } = parse(example, "unit"),
+      kind = items[0]!.arguments.find((one) => one.slot === "kind:joint");
     expect([errors, kind && scan.tokens[kind.first]!.text], example).toEqual([[], name]);
   }
 });
 
 test("what a joint uses up is named if and only if it is made with something new", () => {
-  for (const [name, kind] of Object.entries(jointKinds)) expect(kind.uses.length > 0, name).toBe(kind.remade === "with new");
-  expect(Object.entries(jointKinds).filter(([, kind]) => kind.appliedBefore).map(([name]) => name)).toEqual(["sealant", "adhesive"]);
+  for (const [name, kind] of Object.entries(jointKinds))
+    expect(kind.uses.length > 0, name).toBe(kind.remade === "with new");
+  expect(
+    Object.entries(jointKinds)
+      .filter(([, kind]) => kind.appliedBefore)
+      .map(([name]) => name),
+  ).toEqual(["sealant", "adhesive"]);
 });
 
 test("electrical, pressure, spring and rotating hazards ask for a proof, and a proof is a precaution that proves", () => {
@@ -47,21 +78,35 @@ test("precautions keep the order of the five steps", () => {
 });
 
 test("no text of a kind ever says that a hazard is gone", () => {
-  for (const table of [hazardKinds, precautions, signals, sources, fluidKinds]) for (const kind of Object.values(table)) {
-    expect(JSON.stringify(kind)).not.toMatch(/\bsafe\b|\bOK\b|\bpassed\b|complies|is dead\b|discharged|no longer/i);
-  }
+  for (const table of [hazardKinds, precautions, signals, sources, fluidKinds])
+    for (const kind of Object.values(table)) {
+      expect(JSON.stringify(kind)).not.toMatch(/\bsafe\b|\bOK\b|\bpassed\b|complies|is dead\b|discharged|no longer/i);
+    }
 });
 
 test("one-time parts are those that the refit asks new", () => {
-  expect(Object.entries(partKinds).filter(([, kind]) => kind.oneTime).map(([name]) => name)).toEqual(["gasket", "o-ring", "seal", "tab-washer", "split-pin"]);
-  expect(Object.entries(fastenerKinds).filter(([, kind]) => kind.oneWay).map(([name]) => name)).toEqual(["rivet"]);
+  expect(
+    Object.entries(partKinds)
+      .filter(([, kind]) => kind.oneTime)
+      .map(([name]) => name),
+  ).toEqual(["gasket", "o-ring", "seal", "tab-washer", "split-pin"]);
+  expect(
+    Object.entries(fastenerKinds)
+      .filter(([, kind]) => kind.oneWay)
+      .map(([name]) => name),
+  ).toEqual(["rivet"]);
 });
 
 test("a synonym names a word that exists, is no such word itself, and is said once of each list", () => {
   const seen = new Set<string>();
   for (const { says, of, is } of synonyms) {
-    expect(of === "word" ? placesOf(is).length > 0 : kinds[of as KindList].has(is), `${says} -> ${of} ${is}`).toBe(true);
-    expect(of === "word" ? placesOf(says).length > 0 : kinds[of as KindList].has(says), `${says} is itself a ${of}`).toBe(false);
+    expect(of === "word" ? placesOf(is).length > 0 : kinds[of as KindList].has(is), `${says} -> ${of} ${is}`).toBe(
+      true,
+    );
+    expect(
+      of === "word" ? placesOf(says).length > 0 : kinds[of as KindList].has(says),
+      `${says} is itself a ${of}`,
+    ).toBe(false);
     expect(seen.has(`${of} ${says}`), `${of} ${says} twice`).toBe(false);
     seen.add(`${of} ${says}`);
   }

@@ -2,7 +2,18 @@
 
 import { expect, test } from "vitest";
 import { dimensions, unitWords } from "../../language/quantities/index.ts";
-import { allWords, kinds, kindTexts, places, placeNames, placesOf, reservedNames, vocabulary, wordsIn, type KindList } from "../../language/vocabulary/index.ts";
+import {
+  allWords,
+  kinds,
+  kindTexts,
+  places,
+  placeNames,
+  placesOf,
+  reservedNames,
+  vocabulary,
+  wordsIn,
+  type KindList,
+} from "../../language/vocabulary/index.ts";
 import { startOf } from "../../language/syntax/index.ts";
 import { checkVocabulary, type Checked } from "./decisions.ts";
 
@@ -36,7 +47,9 @@ const drafted: readonly (readonly [place: string, word: string, shape: string, f
 test.each(drafted)("a clash is found: %s %s %s", (place, word, shape, found) => {
   const entry: Checked = { word, place, shape, block: "", blockNeeded: false };
   const rest = vocabulary.filter((other) => other.place !== place || other.word !== word);
-  expect(checkVocabulary([...rest, entry]).conflicts.map((one) => `${one.kind}: ${one.after} | ${one.next}`)).toContain(found);
+  expect(checkVocabulary([...rest, entry]).conflicts.map((one) => `${one.kind}: ${one.after} | ${one.next}`)).toContain(
+    found,
+  );
 });
 
 test("the words that hide a name are those that cannot be declared", () => {
@@ -45,7 +58,10 @@ test("the words that hide a name are those that cannot be declared", () => {
 });
 
 test("words one letter apart in one block are few and known", () => {
-  expect([...new Set(remarks.filter((one) => one.kind === "near-words").map((one) => one.words))].sort()).toEqual(["if, is", "piece, pieces"]);
+  expect([...new Set(remarks.filter((one) => one.kind === "near-words").map((one) => one.words))].sort()).toEqual([
+    "if, is",
+    "piece, pieces",
+  ]);
 });
 
 test("each word stands once in a place, opens a block that exists, and has all its texts", () => {
@@ -73,21 +89,46 @@ test("the dimensions of a word are those its shape asks for", () => {
   expect(wordsIn("fastener").get("size")!.dimensions).toEqual(["length"]);
   expect(wordsIn("step").get("measure")!.dimensions[0]).toBe("any");
   expect(wordsIn("step").get("undo")!.dimensions).toEqual([]);
-  for (const { dimensions: asked } of vocabulary) for (const one of asked) expect(Object.hasOwn(unitWords, one)).toBe(true);
-  expect(dimensions.filter((one) => vocabulary.every((entry) => !entry.dimensions.includes(one)))).toEqual(["current", "energy", "power", "frequency", "flow", "vibration"]);
+  for (const { dimensions: asked } of vocabulary)
+    for (const one of asked) expect(Object.hasOwn(unitWords, one)).toBe(true);
+  expect(dimensions.filter((one) => vocabulary.every((entry) => !entry.dimensions.includes(one)))).toEqual([
+    "current",
+    "energy",
+    "power",
+    "frequency",
+    "flow",
+    "vibration",
+  ]);
 });
 
 test("the words of a first procedure fit on a page: each has its core place", () => {
   const core = new Set(vocabulary.filter((entry) => entry.core).map((entry) => entry.word));
   expect(core.size).toBeLessThan(160);
-  for (const word of ["unit", "part", "fastener", "joins", "torque", "procedure", "step", "undo", "remove", "fit", "lock-out", "danger", "refit", "finish"]) expect(core.has(word), word).toBe(true);
+  for (const word of [
+    "unit",
+    "part",
+    "fastener",
+    "joins",
+    "torque",
+    "procedure",
+    "step",
+    "undo",
+    "remove",
+    "fit",
+    "lock-out",
+    "danger",
+    "refit",
+    "finish",
+  ])
+    expect(core.has(word), word).toBe(true);
 });
 
 test("no unit, no reserved name and no word with a sign is a kind; every kind is one word with a title and a meaning", () => {
-  for (const list of Object.keys(kinds) as KindList[]) for (const name of kinds[list]) {
-    expect(name).toMatch(/^[a-z]+(-[a-z]+)*$/);
-    expect(reservedNames.has(name) || unitWords.any.includes(name), name).toBe(false);
-    expect(kindTexts[list][name]!.title, name).toMatch(/^[A-Z]/);
-    expect(kindTexts[list][name]!.about, name).toMatch(/\.$/);
-  }
+  for (const list of Object.keys(kinds) as KindList[])
+    for (const name of kinds[list]) {
+      expect(name).toMatch(/^[a-z]+(-[a-z]+)*$/);
+      expect(reservedNames.has(name) || unitWords.any.includes(name), name).toBe(false);
+      expect(kindTexts[list][name]!.title, name).toMatch(/^[A-Z]/);
+      expect(kindTexts[list][name]!.about, name).toMatch(/\.$/);
+    }
 });

@@ -7,10 +7,14 @@ import { checkMany } from "../../language/workspace/check-many.ts";
 import { checkProject } from "../../language/workspace/check-project.ts";
 
 const project = slashes(new URL("../..", import.meta.url).pathname.replace(/\/$/, ""));
-const files = globSync("{examples,tests/procedures}/**/*.strip", { cwd: project }).map((file) => `${project}/${slashes(file)}`).sort();
+const files = globSync("{examples,tests/procedures}/**/*.strip", { cwd: project })
+  .map((file) => `${project}/${slashes(file)}`)
+  .sort();
 
 test("one after the other or all at once: the same findings, units and allows", () => {
-  const world = diskWorld([project]), all = checkProject(world, files), one = checkMany(world, files);
+  const world = diskWorld([project]),
+    all = checkProject(world, files),
+    one = checkMany(world, files);
   expect(one.findings).toEqual(all.findings);
   expect(one.allows).toEqual(all.allows);
   expect([...one.units].sort((a, b) => (a.file < b.file ? -1 : a.file > b.file ? 1 : 0))).toEqual([...all.units]);
@@ -19,7 +23,8 @@ test("one after the other or all at once: the same findings, units and allows", 
 });
 
 test("a file that is only used is checked too, once", () => {
-  const world = diskWorld([project]), root = `${project}/examples/dairy-pump/pump.strip`;
+  const world = diskWorld([project]),
+    root = `${project}/examples/dairy-pump/pump.strip`;
   expect([...checkMany(world, [root]).texts.keys()]).toEqual([root, `${project}/examples/workshop/workshop.strip`]);
 });
 

@@ -5,7 +5,11 @@ import { checkProject, newMemo } from "../../language/workspace/check-project.ts
 import { checkText } from "../support/check-text.ts";
 import { memoryWorld } from "../support/memory-world.ts";
 
-const said = (text: string): string[] => checkText(text).found.map(({ severity, code, says, finding }) => `${severity} ${code}: ${says}${finding.builds.map((build) => ` [${build}]`).join("")}`);
+const said = (text: string): string[] =>
+  checkText(text).found.map(
+    ({ severity, code, says, finding }) =>
+      `${severity} ${code}: ${says}${finding.builds.map((build) => ` [${build}]`).join("")}`,
+  );
 
 const box = (more: string, acts: string): string => `
 unit box "Box" {
@@ -46,9 +50,15 @@ test("a finding names the smallest condition that it holds under, and none where
   const options = 'variants old "Old", late "Late"\n  option heater "Heater"\n  option light "Light"';
   const used = `${options}\n  if old { part a "A" { rests on foot } }  if heater { part b "B" { rests on foot } }  if light { part c "C" { rests on foot } }`;
   expect(said(box(used, "undo 2 of lid-screws\n    remove lid"))).toEqual([expect.not.stringContaining("[")]);
-  expect(said(box(used, "undo lid-screws\n    remove lid\n    if heater { undo lid-screws }"))).toEqual([expect.stringMatching(/already-undone.* \[with heater\]$/)]);
-  expect(said(box(used, "undo lid-screws\n    remove lid\n    if late and heater { undo lid-screws }"))).toEqual([expect.stringMatching(/ \[with heater and late\]$/)]);
-  expect(said(box(used, "undo lid-screws\n    remove lid\n    unless heater { undo lid-screws }"))).toEqual([expect.stringMatching(/ \[without heater\]$/)]);
+  expect(said(box(used, "undo lid-screws\n    remove lid\n    if heater { undo lid-screws }"))).toEqual([
+    expect.stringMatching(/already-undone.* \[with heater\]$/),
+  ]);
+  expect(said(box(used, "undo lid-screws\n    remove lid\n    if late and heater { undo lid-screws }"))).toEqual([
+    expect.stringMatching(/ \[with heater and late\]$/),
+  ]);
+  expect(said(box(used, "undo lid-screws\n    remove lid\n    unless heater { undo lid-screws }"))).toEqual([
+    expect.stringMatching(/ \[without heater\]$/),
+  ]);
 });
 
 test("a line that several procedures perform is found once", () => {
@@ -61,30 +71,50 @@ procedure again "Again" for box {
 });
 
 test("an allow with its reason silences one finding and is told; without a reason it silences none", () => {
-  const faults = (allow: string): string => box("", `undo lid-screws\n    remove lid\n    ${allow}\n    undo lid-screws`);
+  const faults = (allow: string): string =>
+    box("", `undo lid-screws\n    remove lid\n    ${allow}\n    undo lid-screws`);
   const { checked, found } = checkText(faults("# allow sequence/already-undone: the second pass is for the record"));
   expect(found).toEqual([]);
-  expect(checked.allows.map(({ code, reason }) => [code, reason])).toEqual([["sequence/already-undone", "the second pass is for the record"]]);
-  expect(said(faults("# allow sequence/already-undone"))).toEqual([expect.stringContaining("allow/no-reason"), expect.stringContaining("sequence/already-undone")]);
-  expect(said(faults("# allow sequence/blocked: not this one"))).toEqual([expect.stringContaining("allow/unused"), expect.stringContaining("sequence/already-undone")]);
+  expect(checked.allows.map(({ code, reason }) => [code, reason])).toEqual([
+    ["sequence/already-undone", "the second pass is for the record"],
+  ]);
+  expect(said(faults("# allow sequence/already-undone"))).toEqual([
+    expect.stringContaining("allow/no-reason"),
+    expect.stringContaining("sequence/already-undone"),
+  ]);
+  expect(said(faults("# allow sequence/blocked: not this one"))).toEqual([
+    expect.stringContaining("allow/unused"),
+    expect.stringContaining("sequence/already-undone"),
+  ]);
 });
 
 test("two findings on a line need two allows", () => {
   const line = "# allow sequence/already-undone: for the record";
-  const text = (allows: string): string => box("", `undo lid-screws\n    remove lid\n    ${allows}\n    undo lid-screws  release lid`);
+  const text = (allows: string): string =>
+    box("", `undo lid-screws\n    remove lid\n    ${allows}\n    undo lid-screws  release lid`);
   expect(said(text(line))).toHaveLength(1);
   expect(said(text(`${line}\n    ${line}`))).toHaveLength(0);
 });
 
 test("a library that is only used may allow what nobody finds here", () => {
-  const files = new Map([["/p/lib.strip", '# allow fastener/one-time-reused: for others\nrole fitter "Fitter"\n'], ["/p/a.strip", 'use "lib.strip"\n']]);
+  const files = new Map([
+    ["/p/lib.strip", '# allow fastener/one-time-reused: for others\nrole fitter "Fitter"\n'],
+    ["/p/a.strip", 'use "lib.strip"\n'],
+  ]);
   expect(checkProject(memoryWorld(files), ["/p/a.strip"]).findings).toEqual([]);
   expect(checkProject(memoryWorld(files), ["/p/lib.strip"]).findings.map(({ code }) => code)).toEqual(["allow/unused"]);
 });
 
 test("the result does not depend on the order of the files asked for", () => {
-  const files = new Map([["/p/a.strip", box("", "remove lid")], ["/p/b.strip", box("", "remove lid").replaceAll("box", "case").replaceAll("strip", "open")], ["/p/c.strip", 'use "a.strip"\nuse "b.strip"\n']]);
-  const results = [["/p/a.strip", "/p/b.strip", "/p/c.strip"], ["/p/c.strip", "/p/b.strip", "/p/a.strip"]].map((roots) => {
+  const files = new Map([
+    ["/p/a.strip", box("", "remove lid")],
+    ["/p/b.strip", box("", "remove lid").replaceAll("box", "case").replaceAll("strip", "open")],
+    ["/p/c.strip", 'use "a.strip"\nuse "b.strip"\n'],
+  ]);
+  const results = [
+    ["/p/a.strip", "/p/b.strip", "/p/c.strip"],
+    ["/p/c.strip", "/p/b.strip", "/p/a.strip"],
+  ].map((roots) => {
     const { findings, units, performances } = checkProject(memoryWorld(files), roots);
     return { findings, units, performed: performances.map(({ procedure }) => procedure.id) };
   });
@@ -93,12 +123,23 @@ test("the result does not depend on the order of the files asked for", () => {
 });
 
 test("what did not change is not parsed, built or performed again", () => {
-  const lib = 'role fitter "Fitter"\n', a = `use "lib.strip"\n${box("", "undo lid-screws\n    remove lid")}`, b = box("", "undo lid-screws\n    remove lid").replaceAll("box", "case").replaceAll("strip", "open");
-  const files = new Map([["/p/lib.strip", lib], ["/p/a.strip", a], ["/p/b.strip", b]]), roots = ["/p/a.strip", "/p/b.strip"], memo = newMemo();
+  const lib = 'role fitter "Fitter"\n',
+    a = `use "lib.strip"\n${box("", "undo lid-screws\n    remove lid")}`,
+    b = box("", "undo lid-screws\n    remove lid").replaceAll("box", "case").replaceAll("strip", "open");
+  const files = new Map([
+      ["/p/lib.strip", lib],
+      ["/p/a.strip", a],
+      ["/p/b.strip", b],
+    ]),
+    roots = ["/p/a.strip", "/p/b.strip"],
+    memo = newMemo();
   const run = (): ReturnType<typeof checkProject> => checkProject(memoryWorld(files), roots, { memo });
-  const first = run(), same = run();
+  const first = run(),
+    same = run();
   expect(same.performances.every((performance, i) => performance === first.performances[i])).toBe(true);
-  expect([...same.project.files.values()].every(({ path, tree }) => tree === first.project.files.get(path)!.tree)).toBe(true);
+  expect([...same.project.files.values()].every(({ path, tree }) => tree === first.project.files.get(path)!.tree)).toBe(
+    true,
+  );
 
   files.set("/p/b.strip", b.replace("remove lid", "remove lid\n    undo lid-screws"));
   const changed = run();
@@ -117,10 +158,16 @@ test("what did not change is not parsed, built or performed again", () => {
 });
 
 test("kept results never differ from fresh ones, through any edits", () => {
-  const memo = newMemo(), base = box("", "undo lid-screws\n    remove lid"), lines = base.split("\n");
+  const memo = newMemo(),
+    base = box("", "undo lid-screws\n    remove lid"),
+    lines = base.split("\n");
   for (let i = 0; i < lines.length; i++) {
-    const files = new Map([["/p/a.strip", lines.toSpliced(i, 1).join("\n")], ["/p/b.strip", 'use "a.strip"\n']]);
-    const kept = checkProject(memoryWorld(files), ["/p/b.strip"], { memo }), fresh = checkProject(memoryWorld(files), ["/p/b.strip"]);
+    const files = new Map([
+      ["/p/a.strip", lines.toSpliced(i, 1).join("\n")],
+      ["/p/b.strip", 'use "a.strip"\n'],
+    ]);
+    const kept = checkProject(memoryWorld(files), ["/p/b.strip"], { memo }),
+      fresh = checkProject(memoryWorld(files), ["/p/b.strip"]);
     expect(kept.findings).toEqual(fresh.findings);
     expect(kept.units).toEqual(fresh.units);
   }

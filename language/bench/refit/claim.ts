@@ -7,8 +7,21 @@ import type { Leaves } from "../end-state.ts";
 import type { Event, EventKind, StepRun } from "../trace.ts";
 
 const kindsOf: Readonly<Record<string, readonly EventKind[]>> = {
-  fit: ["off", "out"], press: ["off", "out"], tighten: ["slack", "out"], slide: ["aside"], swing: ["aside"], open: ["aside"], fill: ["drained"], restore: ["stands"],
-  undo: ["in"], remove: ["met"], cap: ["uncapped"], uncap: ["capped"], release: ["held"], support: ["let-go"], hold: ["gripped"],
+  fit: ["off", "out"],
+  press: ["off", "out"],
+  tighten: ["slack", "out"],
+  slide: ["aside"],
+  swing: ["aside"],
+  open: ["aside"],
+  fill: ["drained"],
+  restore: ["stands"],
+  undo: ["in"],
+  remove: ["met"],
+  cap: ["uncapped"],
+  uncap: ["capped"],
+  release: ["held"],
+  support: ["let-go"],
+  hold: ["gripped"],
 };
 
 export interface Claims {
@@ -23,19 +36,30 @@ export interface Claims {
 
 /** The events that this act answers, none where it stands for itself. */
 export function claimed(claims: Claims, act: Act, things: readonly ThingIndex[], step: StepRun | undefined): Event[] {
-  const lapses = isKindOf(precautions, act.verb), kinds = kindsOf[act.verb] ?? (lapses ? (["lapses"] as const) : []);
+  const lapses = isKindOf(precautions, act.verb),
+    kinds = kindsOf[act.verb] ?? (lapses ? (["lapses"] as const) : []);
   if (kinds.length === 0) return [];
   const open: Event[] = [];
-  for (const thing of things) for (const event of claims.about.get(thing) ?? []) {
-    if (!kinds.includes(event.kind) || open.includes(event) || claims.isTaken(event) || (event.kind === "out" && claims.leaves.out.has(event.thing))) continue;
-    if (claims.isDropped(event) && event.around.step !== step) continue;
-    open.push(event);
-  }
+  for (const thing of things)
+    for (const event of claims.about.get(thing) ?? []) {
+      if (
+        !kinds.includes(event.kind) ||
+        open.includes(event) ||
+        claims.isTaken(event) ||
+        (event.kind === "out" && claims.leaves.out.has(event.thing))
+      )
+        continue;
+      if (claims.isDropped(event) && event.around.step !== step) continue;
+      open.push(event);
+    }
   open.sort((a, b) => a.index - b.index);
   const slack = act.verb === "tighten" ? open.filter((e) => e.kind === "slack") : [];
   const list = slack.length > 0 ? slack : open;
   // One of several of the same hazard: that of its own step.
-  if (act.verb === "restore" || lapses) { const own = list.filter((e) => e.around.step === step); return own.length > 0 ? own : list; }
+  if (act.verb === "restore" || lapses) {
+    const own = list.filter((e) => e.around.step === step);
+    return own.length > 0 ? own : list;
+  }
   if (act.count === undefined) return list;
   const latest = new Map<ThingIndex, Event>();
   for (const event of list) {

@@ -45,25 +45,55 @@ export function edge(graph: Graph, a: RefitOp | undefined, b: RefitOp | undefine
 }
 
 /** The same, if it closes no ring. A ring against a hard statement is a problem, said once a place, before anything is performed. */
-export function ask(graph: Graph, a: RefitOp | undefined, b: RefitOp | undefined, why: string, at: Span, hard: boolean, place: Span = at): void {
+export function ask(
+  graph: Graph,
+  a: RefitOp | undefined,
+  b: RefitOp | undefined,
+  why: string,
+  at: Span,
+  hard: boolean,
+  place: Span = at,
+): void {
   if (!a || !b || a === b) return;
   const ring = wayFrom(graph, b.number, a.number);
-  if (!ring) { edge(graph, a, b, why, hard ? at : undefined); return; }
+  if (!ring) {
+    edge(graph, a, b, why, hard ? at : undefined);
+    return;
+  }
   const key = `${place.file} ${place.start}`;
   if (!hard || graph.said.has(key)) return;
   graph.said.add(key);
   if (ring.some((n) => graph.ops[n]!.event?.assumed)) return;
-  const first = reasonOf("refit/contradiction", { words: ["order", `${named(graph, a)} cannot come before ${named(graph, b)}`], at });
-  const links = ring.slice(1).map((n, i) => {
-    const from = ring[i]!, k = graph.later[from]!.indexOf(n);
-    return reasonOf("refit/contradiction", { words: ["order", `${named(graph, graph.ops[from]!)} comes before ${named(graph, graph.ops[n]!)}: ${graph.why[from]![k]}`], at: graph.saidAt.get(from * MOST + n) ?? graph.ops[n]!.at });
+  const first = reasonOf("refit/contradiction", {
+    words: ["order", `${named(graph, a)} cannot come before ${named(graph, b)}`],
+    at,
   });
-  graph.problems.push({ rule: "refit/contradiction", phase: "refit", act: a.act, around: a.around, at, about: [...a.things, ...b.things], reasons: [first, ...links] });
+  const links = ring.slice(1).map((n, i) => {
+    const from = ring[i]!,
+      k = graph.later[from]!.indexOf(n);
+    return reasonOf("refit/contradiction", {
+      words: [
+        "order",
+        `${named(graph, graph.ops[from]!)} comes before ${named(graph, graph.ops[n]!)}: ${graph.why[from]![k]}`,
+      ],
+      at: graph.saidAt.get(from * MOST + n) ?? graph.ops[n]!.at,
+    });
+  });
+  graph.problems.push({
+    rule: "refit/contradiction",
+    phase: "refit",
+    act: a.act,
+    around: a.around,
+    at,
+    about: [...a.things, ...b.things],
+    reasons: [first, ...links],
+  });
 }
 
 /** Ops from one to another along `later`, both included; undefined where there is no way. */
 export function wayFrom(graph: Pick<Graph, "later">, from: number, to: number): number[] | undefined {
-  const before = new Map<number, number>([[from, -1]]), queue = [from];
+  const before = new Map<number, number>([[from, -1]]),
+    queue = [from];
   for (let i = 0; i < queue.length; i++) {
     const here = queue[i]!;
     if (here === to) {
@@ -71,14 +101,31 @@ export function wayFrom(graph: Pick<Graph, "later">, from: number, to: number): 
       for (let n = to; n >= 0; n = before.get(n)!) way.unshift(n);
       return way;
     }
-    for (const next of graph.later[here]!) if (!before.has(next)) { before.set(next, here); queue.push(next); }
+    for (const next of graph.later[here]!)
+      if (!before.has(next)) {
+        before.set(next, here);
+        queue.push(next);
+      }
   }
   return undefined;
 }
 
 const verbs: Readonly<Record<string, string>> = {
-  fit: "fitting", tighten: "tightening", "finger-tighten": "fitting finger-tight", back: "putting back", aside: "moving aside", fill: "filling", cap: "capping", uncap: "uncapping",
-  lift: "taking the precaution away for", stand: "the precaution for", undo: "undoing", remove: "removing", hold: "holding", support: "supporting", release: "letting go",
+  fit: "fitting",
+  tighten: "tightening",
+  "finger-tighten": "fitting finger-tight",
+  back: "putting back",
+  aside: "moving aside",
+  fill: "filling",
+  cap: "capping",
+  uncap: "uncapping",
+  lift: "taking the precaution away for",
+  stand: "the precaution for",
+  undo: "undoing",
+  remove: "removing",
+  hold: "holding",
+  support: "supporting",
+  release: "letting go",
 };
 
 /** "fitting Casing". */

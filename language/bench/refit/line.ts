@@ -4,28 +4,32 @@ import type { RefitOp } from "../trace.ts";
 
 /** Ops by number. With a die (0 up to 1) any line of the order may come out; without, the highest rank that is free comes next. */
 export function lineOf(ops: readonly RefitOp[], later: readonly (readonly number[])[], die?: () => number): number[] {
-  const waits = new Int32Array(ops.length), line: number[] = [];
+  const waits = new Int32Array(ops.length),
+    line: number[] = [];
   for (const list of later) for (const next of list) waits[next]!++;
   const ready: number[] = [];
   const push = (n: number): void => {
     ready.push(n);
     if (die) return;
-    for (let i = ready.length - 1; i > 0; ) {
+    for (let i = ready.length - 1; i > 0;) {
       const parent = (i - 1) >> 1;
       if (!isBefore(ready[i]!, ready[parent]!)) break;
       [ready[i], ready[parent]] = [ready[parent]!, ready[i]!];
       i = parent;
     }
   };
-  const isBefore = (a: number, b: number): boolean => ops[a]!.rank > ops[b]!.rank || (ops[a]!.rank === ops[b]!.rank && a < b);
+  const isBefore = (a: number, b: number): boolean =>
+    ops[a]!.rank > ops[b]!.rank || (ops[a]!.rank === ops[b]!.rank && a < b);
   const pop = (): number => {
     if (die) return ready.splice(Math.floor(die() * ready.length), 1)[0]!;
-    const top = ready[0]!, last = ready.pop()!;
+    const top = ready[0]!,
+      last = ready.pop()!;
     if (ready.length === 0) return top;
     ready[0] = last;
-    for (let i = 0; ; ) {
+    for (let i = 0; ;) {
       let best = i;
-      for (const child of [2 * i + 1, 2 * i + 2]) if (child < ready.length && isBefore(ready[child]!, ready[best]!)) best = child;
+      for (const child of [2 * i + 1, 2 * i + 2])
+        if (child < ready.length && isBefore(ready[child]!, ready[best]!)) best = child;
       if (best === i) return top;
       [ready[i], ready[best]] = [ready[best]!, ready[i]!];
       i = best;

@@ -25,57 +25,109 @@ export interface Stripped {
 }
 
 export function orderOf(strip: Stripped, leaves: Leaves): RefitOrder {
-  const { model, events } = strip, graph = graphOf(model);
-  const opOf = new Array<RefitOp | undefined>(events.length), dropped = new Set<number>(), gone = cancelled(events);
-  const shares = new Map<number, Share>(), groups = writeNotes(strip, leaves, graph, opOf, dropped, gone, shares);
+  const { model, events } = strip,
+    graph = graphOf(model);
+  const opOf = new Array<RefitOp | undefined>(events.length),
+    dropped = new Set<number>(),
+    gone = cancelled(events);
+  const shares = new Map<number, Share>(),
+    groups = writeNotes(strip, leaves, graph, opOf, dropped, gone, shares);
   const loosened = new Set(events.filter((e) => e.kind === "slack").map((e) => e.thing));
   for (const event of events) {
     if (opOf[event.index] || dropped.has(event.index) || gone.has(event.index)) continue;
     const verb = inverseOf(model, event, leaves);
     if (!verb) continue;
-    const finger = event.kind === "out" && loosened.has(event.thing) && events.some((e) => e.kind === "slack" && e.thing === event.thing && e.index < event.index);
+    const finger =
+      event.kind === "out" &&
+      loosened.has(event.thing) &&
+      events.some((e) => e.kind === "slack" && e.thing === event.thing && e.index < event.index);
     opOf[event.index] = addOp(graph, {
-      verb: finger ? "finger-tighten" : verb, act: undefined, event, things: event.things, count: shares.get(event.index)?.left ?? (event.kind === "out" ? remaining(event, leaves) : event.count), around: event.around,
-      rank: event.index, at: event.act.at, placed: false,
+      verb: finger ? "finger-tighten" : verb,
+      act: undefined,
+      event,
+      things: event.things,
+      count: shares.get(event.index)?.left ?? (event.kind === "out" ? remaining(event, leaves) : event.count),
+      around: event.around,
+      rank: event.index,
+      at: event.act.at,
+      placed: false,
     });
   }
   addRules(strip, graph, opOf);
   for (const [index, { ops }] of shares) for (const op of ops) likewise(graph, op, opOf[index]!);
   addStatements(strip, graph, groups);
-  return { ops: graph.ops, later: graph.later, why: graph.why, problems: graph.problems, line: lineOf(graph.ops, graph.later) };
+  return {
+    ops: graph.ops,
+    later: graph.later,
+    why: graph.why,
+    problems: graph.problems,
+    line: lineOf(graph.ops, graph.later),
+  };
 }
 
 /** Of an event that a count took some of: the lines that did, and how many are left for the computed reverse. */
-interface Share { readonly ops: RefitOp[]; left: number }
+interface Share {
+  readonly ops: RefitOp[];
+  left: number;
+}
 
 /** A line for some of the pieces is bound as the line for the last of them is, and comes before it. */
 function likewise(graph: Graph, op: RefitOp, last: RefitOp): void {
   if (op === last) return;
-  graph.later.forEach((list, from) => { if (from !== op.number && list.includes(last.number)) edge(graph, graph.ops[from], op, "it is the same thing"); });
+  graph.later.forEach((list, from) => {
+    if (from !== op.number && list.includes(last.number)) edge(graph, graph.ops[from], op, "it is the same thing");
+  });
   for (const next of [...graph.later[last.number]!]) edge(graph, op, graph.ops[next], "it is the same thing");
   edge(graph, op, last, "the rest follows");
 }
 
 /** 1. What the author wrote, block by block; acts of the reverse among it claim their events. */
-function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitOp | undefined)[], dropped: Set<number>, gone: ReadonlySet<number>, shares: Map<number, Share>): Group[] {
-  const { events, notes, procedures } = strip, groups: Group[] = [];
+function writeNotes(
+  strip: Stripped,
+  leaves: Leaves,
+  graph: Graph,
+  opOf: (RefitOp | undefined)[],
+  dropped: Set<number>,
+  gone: ReadonlySet<number>,
+  shares: Map<number, Share>,
+): Group[] {
+  const { events, notes, procedures } = strip,
+    groups: Group[] = [];
   if (notes.length === 0) return groups;
-  const ofStep = new Map<StepRun, Event[]>(), about = new Map<ThingIndex, Event[]>();
-  const into = <K>(map: Map<K, Event[]>, key: K, event: Event): void => { const list = map.get(key); if (list) list.push(event); else map.set(key, [event]); };
+  const ofStep = new Map<StepRun, Event[]>(),
+    about = new Map<ThingIndex, Event[]>();
+  const into = <K>(map: Map<K, Event[]>, key: K, event: Event): void => {
+    const list = map.get(key);
+    if (list) list.push(event);
+    else map.set(key, [event]);
+  };
   for (const event of events) {
     if (event.around.step) into(ofStep, event.around.step, event);
     for (const thing of event.things) into(about, thing, event);
   }
-  const claims = { events, about, isTaken: (e: Event) => opOf[e.index] !== undefined || gone.has(e.index), isDropped: (e: Event) => dropped.has(e.index), leaves };
+  const claims = {
+    events,
+    about,
+    isTaken: (e: Event) => opOf[e.index] !== undefined || gone.has(e.index),
+    isDropped: (e: Event) => dropped.has(e.index),
+    leaves,
+  };
   for (const note of notes) {
     const own = note.step ? (ofStep.get(note.step) ?? []) : events.slice(note.from, note.to);
-    const top = own.length > 0 ? own[own.length - 1]!.index : lastBefore(events, note), low = own.length > 0 ? own[0]!.index : top;
-    const group: Group = { note, before: [], after: [], chain: [], orders: [] }, marked = hasReverse(note.entries) || note.by !== undefined || note.entries.some((e) => e.is === "block" && e.kind === "instead");
+    const top = own.length > 0 ? own[own.length - 1]!.index : lastBefore(events, note),
+      low = own.length > 0 ? own[0]!.index : top;
+    const group: Group = { note, before: [], after: [], chain: [], orders: [] },
+      marked =
+        hasReverse(note.entries) ||
+        note.by !== undefined ||
+        note.entries.some((e) => e.is === "block" && e.kind === "instead");
     groups.push(group);
-    if (note.by !== undefined || note.entries.some((e) => e.is === "block" && e.kind === "instead")) for (const event of own) dropped.add(event.index);
+    if (note.by !== undefined || note.entries.some((e) => e.is === "block" && e.kind === "instead"))
+      for (const event of own) dropped.add(event.index);
     // Who writes only a reading or a second check into a refit block means it after the work, not before.
     const checking = marked ? new Set<Entry>() : trailingChecks(note.entries);
-    let past = false, written = 0;
+    let past = false,
+      written = 0;
     const place = (op: RefitOp): void => {
       if (op.placed || !(marked || !op.event)) return;
       (past ? group.after : group.before).push(op);
@@ -83,47 +135,95 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
     };
     const write = (entries: readonly Entry[], around: Around): void => {
       for (const entry of entries) {
-        if (entry.is === "block") { block(entry, around); continue; }
+        if (entry.is === "block") {
+          block(entry, around);
+          continue;
+        }
         const { act } = entry;
         if (checking.has(entry)) past = true;
-        if (act.verb === "reverse") { past = true; continue; }
-        if (act.verb === "base") continue;                             // which side moves is a matter of wording and of lifting
-        if (act.verb === "order") { group.orders.push({ ...statementOf(act), at: act.at }); continue; }
+        if (act.verb === "reverse") {
+          past = true;
+          continue;
+        }
+        if (act.verb === "base") continue; // which side moves is a matter of wording and of lifting
+        if (act.verb === "order") {
+          group.orders.push({ ...statementOf(act), at: act.at });
+          continue;
+        }
         const called = act.verb === "do" ? procedures.get(act.names[0]?.text ?? "") : undefined;
-        if (called) { write(called.body, { ...around, procedure: called, prefix: prefixOn(strip, act, around) }); continue; }
+        if (called) {
+          write(called.body, { ...around, procedure: called, prefix: prefixOn(strip, act, around) });
+          continue;
+        }
         one(act, around);
       }
     };
     const block = (entry: BlockEntry, around: Around): void => {
       switch (entry.kind) {
-        case "if": case "optional": case "choice": if (strip.conditionHolds(entry, around)) write(entry.body, around); return;
-        case "repeat": for (const piece of entry.over) write(entry.body, { ...around, pieces: [...around.pieces, piece] }); return;
-        case "refit": case "otherwise": return;
-        case "step": write(entry.body, { ...around, step: stepIn(entry, around) }); return;
-        case "instead": case "either": write(entry.body, around);
+        case "if":
+        case "optional":
+        case "choice":
+          if (strip.conditionHolds(entry, around)) write(entry.body, around);
+          return;
+        case "repeat":
+          for (const piece of entry.over) write(entry.body, { ...around, pieces: [...around.pieces, piece] });
+          return;
+        case "refit":
+        case "otherwise":
+          return;
+        case "step":
+          write(entry.body, { ...around, step: stepIn(entry, around) });
+          return;
+        case "instead":
+        case "either":
+          write(entry.body, around);
       }
     };
     /** How many pieces of an event a line puts back: a count takes that many, and leaves the rest to another line or the reverse. */
     const takes = (event: Event, act: Act): number => {
       if (event.kind !== "out") return act.count ?? event.count;
-      const all = shares.get(event.index)?.left ?? remaining(event, leaves), count = Math.min(act.count ?? all, all);
+      const all = shares.get(event.index)?.left ?? remaining(event, leaves),
+        count = Math.min(act.count ?? all, all);
       if (act.count !== undefined && act.count > all) {
         const { at, count: pieces } = strip.model.things[event.thing] as Tie;
-        const reason = reasonOf("sequence/over-count", { thing: event.thing, numbers: [act.count, all, pieces], words: ["fit"], at });
-        graph.problems.push({ rule: reason.rule, phase: "refit", act, around: event.around, at: act.at, about: [event.thing], reasons: [reason] });
+        const reason = reasonOf("sequence/over-count", {
+          thing: event.thing,
+          numbers: [act.count, all, pieces],
+          words: ["fit"],
+          at,
+        });
+        graph.problems.push({
+          rule: reason.rule,
+          phase: "refit",
+          act,
+          around: event.around,
+          at: act.at,
+          about: [event.thing],
+          reasons: [reason],
+        });
       }
-      if (count < all || shares.has(event.index)) shares.set(event.index, { ops: shares.get(event.index)?.ops ?? [], left: all - count });
+      if (count < all || shares.has(event.index))
+        shares.set(event.index, { ops: shares.get(event.index)?.ops ?? [], left: all - count });
       return count;
     };
     const one = (act: Act, around: Around): void => {
-      const things = strip.resolve(act.names, around), rank = (past ? low - 0.5 : top + 0.5) - ++written * 1e-4, placed = act.after.length + act.before.length > 0 || act.first || act.last;
+      const things = strip.resolve(act.names, around),
+        rank = (past ? low - 0.5 : top + 0.5) - ++written * 1e-4,
+        placed = act.after.length + act.before.length > 0 || act.first || act.last;
       const found = claimedBy(claims, act, things, note.step);
       for (const event of found) {
         const inverse = inverseOf(strip.model, event, leaves) ?? "fit";
         const verb = event.kind === "out" && act.fingerTight ? "finger-tighten" : inverse;
         const op = addOp(graph, {
-          verb, act, event, things: event.things, count: takes(event, act), around,
-          rank: note.step !== undefined && note.step === event.around.step ? event.index : rank, at: act.at, placed,
+          verb,
+          act,
+          event,
+          things: event.things,
+          count: takes(event, act),
+          around,
+          rank: note.step !== undefined && note.step === event.around.step ? event.index : rank,
+          at: act.at,
+          placed,
         });
         const share = shares.get(event.index);
         share?.ops.push(op);
@@ -132,10 +232,26 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
       }
       const rest = things.filter((thing) => !found.some((e) => e.things.includes(thing) || e.moved.includes(thing)));
       if (found.length > 0 && (rest.length === 0 || act.verb === "restore")) return;
-      const op = addOp(graph, { verb: "written", act, event: undefined, things: found.length > 0 ? rest : things, count: act.count ?? 1, around, rank, at: act.at, placed });
+      const op = addOp(graph, {
+        verb: "written",
+        act,
+        event: undefined,
+        things: found.length > 0 ? rest : things,
+        count: act.count ?? 1,
+        around,
+        rank,
+        at: act.at,
+        placed,
+      });
       // A further stage of what the reverse fits follows its fitting, and air leaves a fluid around its fill, wherever that comes.
-      const follows = act.verb === "tighten" ? "out" : act.verb === "evacuate" || act.verb === "bleed" ? "drained" : undefined;
-      if (marked || follows === undefined || !things.some((thing) => about.get(thing)?.some((event) => event.kind === follows))) place(op);
+      const follows =
+        act.verb === "tighten" ? "out" : act.verb === "evacuate" || act.verb === "bleed" ? "drained" : undefined;
+      if (
+        marked ||
+        follows === undefined ||
+        !things.some((thing) => about.get(thing)?.some((event) => event.kind === follows))
+      )
+        place(op);
     };
     const by = note.by === undefined ? undefined : procedures.get(note.by);
     write(by ? by.body : note.entries, by ? { ...note.around, procedure: by } : note.around);
@@ -145,7 +261,17 @@ function writeNotes(strip: Stripped, leaves: Leaves, graph: Graph, opOf: (RefitO
 
 /** A step that stands in the refit block of another one has a title of its own, and its place. */
 function stepIn(entry: BlockEntry, { step, procedure, pieces }: Around): StepRun | undefined {
-  return step && { number: step.number, procedure, name: entry.name, title: entry.title, pieces, at: entry.at, within: step.within ?? step };
+  return (
+    step && {
+      number: step.number,
+      procedure,
+      name: entry.name,
+      title: entry.title,
+      pieces,
+      at: entry.at,
+      within: step.within ?? step,
+    }
+  );
 }
 
 /** `do P on X` speaks of the things inside X, where X is a unit. */
@@ -174,8 +300,15 @@ function hasReverse(entries: readonly Entry[]): boolean {
 /** The last event of a line before the block; where a block has no events of its own, it stands there. */
 function lastBefore(events: readonly Event[], note: RefitNote): number {
   let last = -1;
-  for (const event of events) if (event.act.at.file === note.at.file && event.act.at.start <= note.at.start) last = Math.max(last, event.index);
+  for (const event of events)
+    if (event.act.at.file === note.at.file && event.act.at.start <= note.at.start) last = Math.max(last, event.index);
   return last;
 }
 
-const statementOf = (act: Act): Omit<OrderStatement, "at"> => ({ names: act.names, after: act.after, before: act.before, first: act.first, last: act.last });
+const statementOf = (act: Act): Omit<OrderStatement, "at"> => ({
+  names: act.names,
+  after: act.after,
+  before: act.before,
+  first: act.first,
+  last: act.last,
+});

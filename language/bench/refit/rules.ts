@@ -8,18 +8,36 @@ import type { Stripped } from "./order.ts";
 import { subAssemblies, type SubAssemblies } from "./sub-assemblies.ts";
 
 export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | undefined)[]): void {
-  const { model, events } = strip, machine = machineOf(model), assemblies = subAssemblies(model, events, strip.stripEnd);
-  const needs = needsPastGaps(events, opOf), last = new Map<ThingIndex, number>(), outs = new Map<ThingIndex, number[]>();
+  const { model, events } = strip,
+    machine = machineOf(model),
+    assemblies = subAssemblies(model, events, strip.stripEnd);
+  const needs = needsPastGaps(events, opOf),
+    last = new Map<ThingIndex, number>(),
+    outs = new Map<ThingIndex, number[]>();
   /** What the strip did later the refit does earlier. */
-  const mirrored = (later: number, earlier: number, why: string): void => { if (later > earlier) edge(graph, opOf[later], opOf[earlier], why); };
-  for (const event of events) if (event.kind === "out") { const list = outs.get(event.thing); if (list) list.push(event.index); else outs.set(event.thing, [event.index]); }
+  const mirrored = (later: number, earlier: number, why: string): void => {
+    if (later > earlier) edge(graph, opOf[later], opOf[earlier], why);
+  };
+  for (const event of events)
+    if (event.kind === "out") {
+      const list = outs.get(event.thing);
+      if (list) list.push(event.index);
+      else outs.set(event.thing, [event.index]);
+    }
 
   /** Thing -> events that asked for it as it has been since its last change. */
   const asked = new Map<ThingIndex, number[]>();
-  const asks = (event: Event, thing: ThingIndex): void => { const list = asked.get(thing); if (list) list.push(event.index); else asked.set(thing, [event.index]); };
+  const asks = (event: Event, thing: ThingIndex): void => {
+    const list = asked.get(thing);
+    if (list) list.push(event.index);
+    else asked.set(thing, [event.index]);
+  };
 
   for (const event of events) {
-    if (event.kind === "gripped") { gripBefore(strip, graph, opOf, event); continue; }
+    if (event.kind === "gripped") {
+      gripBefore(strip, graph, opOf, event);
+      continue;
+    }
     for (const need of needs[event.index]!) {
       // What was opened to let a fluid out is closed before it is filled again, not after.
       if (event.kind === "drained" && (events[need]!.kind === "out" || events[need]!.kind === "off")) continue;
@@ -27,28 +45,45 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
     }
     // All acts that change one thing keep their order; the nearest with a line of its own is enough.
     for (const thing of event.things) {
-      for (let i = last.get(thing) ?? -1; i >= 0; i = previous(events, i, thing)) { mirrored(event.index, i, "it is the same thing"); if (opOf[i]) break; }
+      for (let i = last.get(thing) ?? -1; i >= 0; i = previous(events, i, thing)) {
+        mirrored(event.index, i, "it is the same thing");
+        if (opOf[i]) break;
+      }
       last.set(thing, event.index);
     }
     // What asked for a thing as it was stays between the same two changes of it. A change without a line of its own parts nothing.
-    if (opOf[event.index]) for (const thing of event.things) {
-      for (const other of asked.get(thing) ?? []) mirrored(event.index, other, "it was done before this changed");
-      asked.delete(thing);
-    }
-    for (const need of event.needs) for (const thing of events[need]!.things) if (!event.things.includes(thing)) asks(event, thing);
+    if (opOf[event.index])
+      for (const thing of event.things) {
+        for (const other of asked.get(thing) ?? []) mirrored(event.index, other, "it was done before this changed");
+        asked.delete(thing);
+      }
+    for (const need of event.needs)
+      for (const thing of events[need]!.things) if (!event.things.includes(thing)) asks(event, thing);
     for (const hazard of event.hazards) if (!event.things.includes(hazard)) asks(event, hazard);
-    if (event.kind === "out" || event.kind === "slack") afterMeetings(graph, opOf, assemblies, event, tieOf(model, event.thing));
-    if (event.kind === "off") for (const thing of event.things) {
-      const part = partOf(model, thing);
-      if (part.between) betweenBefore(graph, opOf, assemblies, event, part.between, machine.clamps[thing]!.flatMap((tie) => outs.get(tie.index) ?? []));
-      if (part.behind.length > 0) inPlaceBefore(graph, opOf, assemblies, events, event, thing, part.behind);
-    }
+    if (event.kind === "out" || event.kind === "slack")
+      afterMeetings(graph, opOf, assemblies, event, tieOf(model, event.thing));
+    if (event.kind === "off")
+      for (const thing of event.things) {
+        const part = partOf(model, thing);
+        if (part.between)
+          betweenBefore(
+            graph,
+            opOf,
+            assemblies,
+            event,
+            part.between,
+            machine.clamps[thing]!.flatMap((tie) => outs.get(tie.index) ?? []),
+          );
+        if (part.behind.length > 0) inPlaceBefore(graph, opOf, assemblies, events, event, thing, part.behind);
+      }
     if (event.kind === "drained") fillAfter(strip, graph, opOf, event, model.things[event.thing] as Fluid);
-    if (event.kind === "met") for (const other of events) {
-      if (other.index >= event.index) break;
-      const thing = model.things[other.thing]!;
-      if ((thing.is === "part" || thing.is === "tie") && thing.behind.some((hider) => event.moved.includes(hider))) mirrored(event.index, other.index, "it is in place before what hides it");
-    }
+    if (event.kind === "met")
+      for (const other of events) {
+        if (other.index >= event.index) break;
+        const thing = model.things[other.thing]!;
+        if ((thing.is === "part" || thing.is === "tie") && thing.behind.some((hider) => event.moved.includes(hider)))
+          mirrored(event.index, other.index, "it is in place before what hides it");
+      }
   }
 
   function previous(list: readonly Event[], index: number, thing: ThingIndex): number {
@@ -61,64 +96,120 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
 function needsPastGaps(events: readonly Event[], opOf: readonly (RefitOp | undefined)[]): (readonly number[])[] {
   const past: (readonly number[])[] = [];
   for (const event of events) {
-    if (event.needs.every((need) => opOf[need])) { past.push(event.needs); continue; }
+    if (event.needs.every((need) => opOf[need])) {
+      past.push(event.needs);
+      continue;
+    }
     const set = new Set<number>();
-    for (const need of event.needs) if (opOf[need]) set.add(need); else for (const far of past[need]!) set.add(far);
+    for (const need of event.needs)
+      if (opOf[need]) set.add(need);
+      else for (const far of past[need]!) set.add(far);
     past.push([...set]);
   }
   return past;
 }
 
 /** A tie after every meeting on the way between its sides, whenever they parted. */
-function afterMeetings(graph: Graph, opOf: readonly (RefitOp | undefined)[], assemblies: SubAssemblies, event: Event, tie: Tie): void {
+function afterMeetings(
+  graph: Graph,
+  opOf: readonly (RefitOp | undefined)[],
+  assemblies: SubAssemblies,
+  event: Event,
+  tie: Tie,
+): void {
   const first = tie.lowers[0] ?? tie.uppers[0];
   if (first === undefined) return;
-  for (const sides of [tie.lowers, tie.uppers]) for (const side of sides) {
-    for (const meeting of assemblies.between(first, side)) if (meeting !== event.index) edge(graph, opOf[meeting], opOf[event.index], "its two sides meet first");
-  }
+  for (const sides of [tie.lowers, tie.uppers])
+    for (const side of sides) {
+      for (const meeting of assemblies.between(first, side))
+        if (meeting !== event.index) edge(graph, opOf[meeting], opOf[event.index], "its two sides meet first");
+    }
 }
 
 /** What lies in a joint is in before the first tie between its sides; where they are held in passing only, before they meet. */
-function betweenBefore(graph: Graph, opOf: readonly (RefitOp | undefined)[], assemblies: SubAssemblies, event: Event, [a, b]: readonly [readonly ThingIndex[], readonly ThingIndex[]], closing: readonly number[]): void {
+function betweenBefore(
+  graph: Graph,
+  opOf: readonly (RefitOp | undefined)[],
+  assemblies: SubAssemblies,
+  event: Event,
+  [a, b]: readonly [readonly ThingIndex[], readonly ThingIndex[]],
+  closing: readonly number[],
+): void {
   for (const out of closing) ask(graph, opOf[event.index], opOf[out], "it lies in this joint", event.act.at, false);
   if (closing.length > 0) return;
-  for (const x of a) for (const y of b) for (const meeting of assemblies.between(x, y)) if (event.index > meeting) edge(graph, opOf[event.index], opOf[meeting], "it lies between them");
+  for (const x of a)
+    for (const y of b)
+      for (const meeting of assemblies.between(x, y))
+        if (event.index > meeting) edge(graph, opOf[event.index], opOf[meeting], "it lies between them");
 }
 
 /** In its place, by all meetings on its way, before what hides it. */
-function inPlaceBefore(graph: Graph, opOf: readonly (RefitOp | undefined)[], assemblies: SubAssemblies, events: readonly Event[], event: Event, thing: ThingIndex, behind: readonly ThingIndex[]): void {
+function inPlaceBefore(
+  graph: Graph,
+  opOf: readonly (RefitOp | undefined)[],
+  assemblies: SubAssemblies,
+  events: readonly Event[],
+  event: Event,
+  thing: ThingIndex,
+  behind: readonly ThingIndex[],
+): void {
   for (const need of event.needs) {
     const parting = events[need]!;
     if (parting.kind !== "off") continue;
     for (const hider of behind) {
-      if (!isPart(graph.model, hider) || assemblies.moved(parting, hider) === assemblies.moved(parting, thing)) continue;
+      if (!isPart(graph.model, hider) || assemblies.moved(parting, hider) === assemblies.moved(parting, thing))
+        continue;
       for (const meeting of assemblies.between(thing, hider)) {
-        if (meeting !== need && meeting !== event.index) ask(graph, opOf[meeting], opOf[need], "it is in its place before what hides it", event.act.at, false);
+        if (meeting !== need && meeting !== event.index)
+          ask(graph, opOf[meeting], opOf[need], "it is in its place before what hides it", event.act.at, false);
       }
     }
   }
 }
 
 /** A fill after all joints of its fluid, those undone before the drain too. */
-function fillAfter(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | undefined)[], event: Event, fluid: Fluid): void {
-  const { model, events } = strip, written = (verb: string): RefitOp[] => graph.ops.filter((op) => !op.event && op.act?.verb === verb && op.things.includes(fluid.index));
+function fillAfter(
+  strip: Stripped,
+  graph: Graph,
+  opOf: readonly (RefitOp | undefined)[],
+  event: Event,
+  fluid: Fluid,
+): void {
+  const { model, events } = strip,
+    written = (verb: string): RefitOp[] =>
+      graph.ops.filter((op) => !op.event && op.act?.verb === verb && op.things.includes(fluid.index));
   for (const other of events) {
     if (!opOf[other.index] || other === event) continue;
     const tie = isTie(model, other.thing) ? tieOf(model, other.thing) : undefined;
-    const concerns = tie ? tie.opens.includes(fluid.index) || fluid.drainsAt.includes(tie.index) || tie.lowers.some((part) => fluid.path.includes(part)) : other.things.some((thing) => fluid.path.includes(thing));
+    const concerns = tie
+      ? tie.opens.includes(fluid.index) ||
+        fluid.drainsAt.includes(tie.index) ||
+        tie.lowers.some((part) => fluid.path.includes(part))
+      : other.things.some((thing) => fluid.path.includes(thing));
     if (!concerns || other.kind === "aside") continue;
     ask(graph, opOf[other.index], opOf[event.index], "it is filled when all is closed", event.act.at, false);
-    for (const op of written("evacuate")) ask(graph, opOf[other.index], op, "it is pumped out when all is closed", op.at, false);
+    for (const op of written("evacuate"))
+      ask(graph, opOf[other.index], op, "it is pumped out when all is closed", op.at, false);
   }
-  for (const op of written("evacuate")) ask(graph, op, opOf[event.index], "it is pumped out before it is filled", op.at, false);
-  for (const op of written("bleed")) ask(graph, opOf[event.index], op, "air is let out of what is filled", op.at, false);
+  for (const op of written("evacuate"))
+    ask(graph, op, opOf[event.index], "it is pumped out before it is filled", op.at, false);
+  for (const op of written("bleed"))
+    ask(graph, opOf[event.index], op, "air is let out of what is filled", op.at, false);
 }
 
 /** What was kept from turning while it was undone is kept from turning while it is made. */
 function gripBefore(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | undefined)[], event: Event): void {
   for (const other of strip.events) {
-    if (other.index <= event.index || other.around.step !== event.around.step || (other.kind !== "out" && other.kind !== "slack" && other.kind !== "off")) continue;
-    const concerned = other.things.includes(event.thing) || (isTie(strip.model, other.thing) && [...tieOf(strip.model, other.thing).lowers, ...tieOf(strip.model, other.thing).uppers].includes(event.thing));
+    if (
+      other.index <= event.index ||
+      other.around.step !== event.around.step ||
+      (other.kind !== "out" && other.kind !== "slack" && other.kind !== "off")
+    )
+      continue;
+    const concerned =
+      other.things.includes(event.thing) ||
+      (isTie(strip.model, other.thing) &&
+        [...tieOf(strip.model, other.thing).lowers, ...tieOf(strip.model, other.thing).uppers].includes(event.thing));
     // Only its ties: the part itself has to be on before it can be held.
     if (!concerned) continue;
     if (other.kind === "off") edge(graph, opOf[other.index], opOf[event.index], "it is on before it is held");

@@ -29,23 +29,40 @@ export interface Group {
 const handling = new Set(["fit", "undo", "remove", "tighten", "press", "put", "take", "loosen", "block", "restore"]);
 
 export function addStatements(strip: Stripped, graph: Graph, groups: readonly Group[]): void {
-  for (const group of groups) for (let i = 1; i < group.chain.length; i++) ask(graph, group.chain[i - 1], group.chain[i], "it is written so", group.chain[i]!.at, true);
+  for (const group of groups)
+    for (let i = 1; i < group.chain.length; i++)
+      ask(graph, group.chain[i - 1], group.chain[i], "it is written so", group.chain[i]!.at, true);
   for (const group of groups) besideReverse(graph, group);
   tightenedWhenIn(graph);
   sameThing(graph);
   const unitAround: Around | undefined = groups[0]?.note.around ?? graph.ops[0]?.around;
-  if (unitAround) for (const order of strip.model.orders) {
-    const where = { ...unitAround, prefix: "", pieces: [] };
-    const ops = opsOf(strip, graph, order.names, where).filter((op) => op.event?.kind === "off");
-    apply(strip, graph, ops, order, where, graph.ops);
-    withItsTies(strip, graph, ops, order, where);
-  }
+  if (unitAround)
+    for (const order of strip.model.orders) {
+      const where = { ...unitAround, prefix: "", pieces: [] };
+      const ops = opsOf(strip, graph, order.names, where).filter((op) => op.event?.kind === "off");
+      apply(strip, graph, ops, order, where, graph.ops);
+      withItsTies(strip, graph, ops, order, where);
+    }
   for (const group of groups) {
     const { note } = group;
     for (const op of graph.ops) {
       if (!op.placed || !op.act || !inside(note, op)) continue;
       const scope = note.step ? graph.ops.filter((o) => stepOf(o) === note.step) : graph.ops;
-      apply(strip, graph, [op], { names: [], after: op.act.after, before: op.act.before, first: op.act.first, last: op.act.last, at: op.act.at }, op.around, scope);
+      apply(
+        strip,
+        graph,
+        [op],
+        {
+          names: [],
+          after: op.act.after,
+          before: op.act.before,
+          first: op.act.first,
+          last: op.act.last,
+          at: op.act.at,
+        },
+        op.around,
+        scope,
+      );
     }
     for (const order of group.orders) {
       const ops = opsOf(strip, graph, order.names, note.around);
@@ -57,18 +74,27 @@ export function addStatements(strip: Stripped, graph: Graph, groups: readonly Gr
 
 const stepOf = (op: RefitOp): Around["step"] => op.event?.around.step ?? rootOf(op.around.step);
 const rootOf = (step: Around["step"]): Around["step"] => step?.within ?? step;
-const inside = (note: RefitNote, op: RefitOp): boolean => op.act!.at.file === note.at.file && op.act!.at.start >= note.at.start && rootOf(op.around.step) === note.around.step && op.around.procedure === note.around.procedure;
+const inside = (note: RefitNote, op: RefitOp): boolean =>
+  op.act!.at.file === note.at.file &&
+  op.act!.at.start >= note.at.start &&
+  rootOf(op.around.step) === note.around.step &&
+  op.around.procedure === note.around.procedure;
 
 /** What stands before or after `reverse` comes before or after every reversed event of that step. */
 function besideReverse(graph: Graph, { note, before, after, chain }: Group): void {
   const own = new Set(chain);
-  const reversed = note.step ? graph.ops.filter((op) => op.event && op.event.around.step === note.step && !own.has(op) && !op.act) : [];
-  for (const op of before) for (const other of reversed) ask(graph, op, other, "it is written before the reverse", op.at, true, note.at);
-  for (const op of after) for (const other of reversed) ask(graph, other, op, "it is written after the reverse", op.at, true, note.at);
+  const reversed = note.step
+    ? graph.ops.filter((op) => op.event && op.event.around.step === note.step && !own.has(op) && !op.act)
+    : [];
+  for (const op of before)
+    for (const other of reversed) ask(graph, op, other, "it is written before the reverse", op.at, true, note.at);
+  for (const op of after)
+    for (const other of reversed) ask(graph, other, op, "it is written after the reverse", op.at, true, note.at);
   if (note.by === undefined || chain.length === 0) return;
   const inChain = new Set(chain.map((op) => op.number));
   graph.later.forEach((list, from) => {
-    if (!inChain.has(from) && list.some((to) => inChain.has(to))) ask(graph, graph.ops[from], chain[0], "the whole stands there", chain[0]!.at, false);
+    if (!inChain.has(from) && list.some((to) => inChain.has(to)))
+      ask(graph, graph.ops[from], chain[0], "the whole stands there", chain[0]!.at, false);
   });
 }
 
@@ -76,20 +102,34 @@ function besideReverse(graph: Graph, { note, before, after, chain }: Group): voi
 function tightenedWhenIn(graph: Graph): void {
   for (const op of graph.ops) {
     if (op.event || op.act?.verb !== "tighten") continue;
-    for (const other of graph.ops) if (other.event?.kind === "out" && op.things.includes(other.event.thing)) ask(graph, other, op, "it is in before it is tightened", op.at, false);
+    for (const other of graph.ops)
+      if (other.event?.kind === "out" && op.things.includes(other.event.thing))
+        ask(graph, other, op, "it is in before it is tightened", op.at, false);
   }
 }
 
 /** `order` speaks of all of a part: what it hangs by goes with it, as far as the rest allows. */
-function withItsTies(strip: Stripped, graph: Graph, ops: readonly RefitOp[], { names, after, before, at }: OrderStatement, around: Around): void {
+function withItsTies(
+  strip: Stripped,
+  graph: Graph,
+  ops: readonly RefitOp[],
+  { names, after, before, at }: OrderStatement,
+  around: Around,
+): void {
   const along = (list: readonly RefitOp[], of: readonly Name[]): RefitOp[] => {
     const parts = strip.resolve(of, around);
-    return [...list, ...graph.ops.filter((op) => {
-      const thing = op.event?.kind === "out" || op.event?.kind === "slack" ? strip.model.things[op.event.thing] : undefined;
-      return thing?.is === "tie" && thing.lowers.some((part) => parts.includes(part)) && !list.includes(op);
-    })];
+    return [
+      ...list,
+      ...graph.ops.filter((op) => {
+        const thing =
+          op.event?.kind === "out" || op.event?.kind === "slack" ? strip.model.things[op.event.thing] : undefined;
+        return thing?.is === "tie" && thing.lowers.some((part) => parts.includes(part)) && !list.includes(op);
+      }),
+    ];
   };
-  const own = along(ops, names), earlier = along(opsOf(strip, graph, after, around), after), later = along(opsOf(strip, graph, before, around), before);
+  const own = along(ops, names),
+    earlier = along(opsOf(strip, graph, after, around), after),
+    later = along(opsOf(strip, graph, before, around), before);
   for (const op of own) {
     for (const other of earlier) if (!own.includes(other)) ask(graph, other, op, "it is stated", at, false);
     for (const other of later) if (!own.includes(other)) ask(graph, op, other, "it is stated", at, false);
@@ -100,7 +140,12 @@ function sameThing(graph: Graph): void {
   for (const op of graph.ops) {
     if (op.event || !op.act || !handling.has(op.act.verb)) continue;
     for (const other of graph.ops) {
-      if (other === op || !(other.event || handling.has(other.act?.verb ?? "")) || !other.things.some((thing) => op.things.includes(thing))) continue;
+      if (
+        other === op ||
+        !(other.event || handling.has(other.act?.verb ?? "")) ||
+        !other.things.some((thing) => op.things.includes(thing))
+      )
+        continue;
       if (other.rank > op.rank) ask(graph, other, op, "it is the same thing", op.at, false);
       else ask(graph, op, other, "it is the same thing", op.at, false);
     }
@@ -113,15 +158,26 @@ function opsOf(strip: Stripped, graph: Graph, names: readonly Name[], around: Ar
   for (const name of names) {
     const things: readonly ThingIndex[] = strip.resolve([name], around);
     for (const op of graph.ops) {
-      const is = things.length > 0 ? (op.event ? op.event.things : op.things).some((thing) => things.includes(thing)) && op.verb !== "hold" : stepOf(op)?.name === name.text;
+      const is =
+        things.length > 0
+          ? (op.event ? op.event.things : op.things).some((thing) => things.includes(thing)) && op.verb !== "hold"
+          : stepOf(op)?.name === name.text;
       if (is && !found.includes(op)) found.push(op);
     }
   }
   return found;
 }
 
-function apply(strip: Stripped, graph: Graph, ops: readonly RefitOp[], statement: OrderStatement, around: Around, scope: readonly RefitOp[]): void {
-  const after = opsOf(strip, graph, statement.after, around), before = opsOf(strip, graph, statement.before, around);
+function apply(
+  strip: Stripped,
+  graph: Graph,
+  ops: readonly RefitOp[],
+  statement: OrderStatement,
+  around: Around,
+  scope: readonly RefitOp[],
+): void {
+  const after = opsOf(strip, graph, statement.after, around),
+    before = opsOf(strip, graph, statement.before, around);
   for (const op of ops) {
     for (const other of after) if (!ops.includes(other)) ask(graph, other, op, "it is stated", statement.at, true);
     for (const other of before) if (!ops.includes(other)) ask(graph, op, other, "it is stated", statement.at, true);

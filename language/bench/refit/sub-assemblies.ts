@@ -22,17 +22,25 @@ interface Node {
 }
 
 export function subAssemblies(model: Model, events: readonly Event[], end: State): SubAssemblies {
-  const machine = machineOf(model), sets = new Map<number, ReadonlySet<ThingIndex>>();
+  const machine = machineOf(model),
+    sets = new Map<number, ReadonlySet<ThingIndex>>();
   const moved = (event: Event, part: ThingIndex): boolean => {
     if (event.moved.length < 8) return event.moved.includes(part);
     let set = sets.get(event.index);
     if (!set) sets.set(event.index, (set = new Set(event.moved)));
     return set.has(part);
   };
-  const stayed = (event: Event, part: ThingIndex): boolean => at(event.before.lump, part) === event.from && !moved(event, part);
+  const stayed = (event: Event, part: ThingIndex): boolean =>
+    at(event.before.lump, part) === event.from && !moved(event, part);
 
-  const links = new Map<number, { to: number; by: number }[]>(), left = new Map<number, number>(), unsure = new Set<number>();
-  const link = (a: number, b: number, by: number): void => { const list = links.get(a); if (list) list.push({ to: b, by }); else links.set(a, [{ to: b, by }]); };
+  const links = new Map<number, { to: number; by: number }[]>(),
+    left = new Map<number, number>(),
+    unsure = new Set<number>();
+  const link = (a: number, b: number, by: number): void => {
+    const list = links.get(a);
+    if (list) list.push({ to: b, by });
+    else links.set(a, [{ to: b, by }]);
+  };
   for (const event of events) {
     if (event.kind !== "off") continue;
     left.set(event.index + 1, event.from);
@@ -40,9 +48,13 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
     // It goes back to what is on the base first, as fitting does. Where its hosts have left one another since and none of them is on
     // the base, which one it comes to first depends on the line that is taken.
     const hosts = event.things.flatMap((thing) => machine.hosts[thing] ?? []).filter((h) => stayed(event, h));
-    const host = hosts.find((h) => at(end.lump, h) === ON_BASE) ?? hosts[0] ?? (home !== undefined && stayed(event, home) ? home : undefined);
+    const host =
+      hosts.find((h) => at(end.lump, h) === ON_BASE) ??
+      hosts[0] ??
+      (home !== undefined && stayed(event, home) ? home : undefined);
     if (host === undefined) continue;
-    const a = at(end.lump, event.thing), b = at(end.lump, host);
+    const a = at(end.lump, event.thing),
+      b = at(end.lump, host);
     if (b !== ON_BASE && hosts.some((h) => at(end.lump, h) !== b)) unsure.add(event.index);
     if (a === b) continue;
     link(a, b, event.index);
@@ -54,35 +66,48 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
     if (nodes.has(root)) continue;
     nodes.set(root, { up: root, by: -1, depth: 0 });
     const queue = [root];
-    for (let i = 0; i < queue.length; i++) for (const { to, by } of links.get(queue[i]!) ?? []) {
-      if (nodes.has(to)) continue;
-      nodes.set(to, { up: queue[i]!, by, depth: nodes.get(queue[i]!)!.depth + 1 });
-      queue.push(to);
-    }
+    for (let i = 0; i < queue.length; i++)
+      for (const { to, by } of links.get(queue[i]!) ?? []) {
+        if (nodes.has(to)) continue;
+        nodes.set(to, { up: queue[i]!, by, depth: nodes.get(queue[i]!)!.depth + 1 });
+        queue.push(to);
+      }
   }
   /** The way by what each left, whatever it hung on there. */
   const byLeaving = (from: number, to: number): readonly number[] => {
     const path: number[] = [];
-    let x = from, y = to;
+    let x = from,
+      y = to;
     while (x !== y) {
-      const later = Math.max(x, y), home = left.get(later);
+      const later = Math.max(x, y),
+        home = left.get(later);
       if (home === undefined) return [];
       path.push(later - 1);
-      if (x === later) x = home; else y = home;
+      if (x === later) x = home;
+      else y = home;
     }
     return path;
   };
   const between = (a: ThingIndex, b: ThingIndex): readonly number[] => {
-    let x = at(end.lump, a), y = at(end.lump, b);
+    let x = at(end.lump, a),
+      y = at(end.lump, b);
     if (x === y) return [];
     const path: number[] = [];
     while (x !== y) {
-      const one = nodes.get(x), other = nodes.get(y);
+      const one = nodes.get(x),
+        other = nodes.get(y);
       if (!one || !other || (one.by < 0 && other.by < 0)) return [];
-      if (one.depth >= other.depth && one.by >= 0) { path.push(one.by); x = one.up; }
-      else { path.push(other.by); y = other.up; }
+      if (one.depth >= other.depth && one.by >= 0) {
+        path.push(one.by);
+        x = one.up;
+      } else {
+        path.push(other.by);
+        y = other.up;
+      }
     }
-    return unsure.size > 0 && path.some((by) => unsure.has(by)) ? [...new Set([...path, ...byLeaving(at(end.lump, a), at(end.lump, b))])] : path;
+    return unsure.size > 0 && path.some((by) => unsure.has(by))
+      ? [...new Set([...path, ...byLeaving(at(end.lump, a), at(end.lump, b))])]
+      : path;
   };
   return { between, stayed, moved };
 }

@@ -33,9 +33,13 @@ export default check({
     }
   `,
   *file(file, { project }) {
-    const bare = file.declarations.filter(({ word, item }) => word === "consumable" && !(item.block?.items.some((one) => one.entry?.word === "pack") ?? false));
+    const bare = file.declarations.filter(
+      ({ word, item }) =>
+        word === "consumable" && !(item.block?.items.some((one) => one.entry?.word === "pack") ?? false),
+    );
     if (bare.length === 0) return;
     const used = usedInProject(project);
-    for (const { id, name, at } of bare) if (used.has(id)) yield { at, says: `${name} is used, and nothing says what one pack holds` };
+    for (const { id, name, at } of bare)
+      if (used.has(id)) yield { at, says: `${name} is used, and nothing says what one pack holds` };
   },
 });

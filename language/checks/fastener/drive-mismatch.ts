@@ -38,7 +38,8 @@ export default check({
       if (!found) continue;
       const meant = found.threads.length > 0 ? `; that tool goes with ${listed(found.threads.slice(0, 4), "or")}` : "";
       yield {
-        at: drive.at, says: `${tie.name}: ${size.designation} takes ${listed(found.usual, "or")}, not ${drive.size.written}${meant}`,
+        at: drive.at,
+        says: `${tie.name}: ${size.designation} takes ${listed(found.usual, "or")}, not ${drive.size.written}${meant}`,
         because: [{ says: `the thread is said here`, at: tie.at }, { says: `source: ${found.source}` }],
       };
     }

@@ -34,17 +34,30 @@ export default check({
   `,
   *model(model) {
     for (const tie of model.ties) {
-      const grip = tie.figures.get("clamps"), { size } = tie;
+      const grip = tie.figures.get("clamps"),
+        { size } = tie;
       if (typeof grip !== "object" || size?.length === undefined) continue;
-      const thread = threadOf(size), into = tie.figures.get("tapped"), material = materials.find((m) => m === into) ?? "steel";
+      const thread = threadOf(size),
+        into = tie.figures.get("tapped"),
+        material = materials.find((m) => m === into) ?? "steel";
       if (isFigureError(thread)) continue;
-      const range = into === "nut" ? boltLength(si(grip).high, thread.diameter, thread.pitch) : screwLength(si(grip).high, thread.diameter, material);
+      const range =
+        into === "nut"
+          ? boltLength(si(grip).high, thread.diameter, thread.pitch)
+          : screwLength(si(grip).high, thread.diameter, material);
       const found = lengthFinding(size.length, range);
       if (!found) continue;
       const mm = (metres: number): string => `${rounded(metres * 1000, 3)} mm`;
       yield {
-        at: tie.at, says: `${tie.name}: ${mm(size.length)} is ${found} for ${grip.written} clamped ${into === "nut" ? "and a nut" : `and a thread in ${material}`}, where ${mm(range.least)} to ${mm(range.most)} is usual`,
-        because: sumLines({ formula: into === "nut" ? "grip + 0.8 d + 1 pitch to grip + 0.9 d + 5 pitches" : "grip + engagement to grip + engagement + 3 d", source: "published thread engagement guides" }),
+        at: tie.at,
+        says: `${tie.name}: ${mm(size.length)} is ${found} for ${grip.written} clamped ${into === "nut" ? "and a nut" : `and a thread in ${material}`}, where ${mm(range.least)} to ${mm(range.most)} is usual`,
+        because: sumLines({
+          formula:
+            into === "nut"
+              ? "grip + 0.8 d + 1 pitch to grip + 0.9 d + 5 pitches"
+              : "grip + engagement to grip + engagement + 3 d",
+          source: "published thread engagement guides",
+        }),
       };
     }
   },

@@ -46,5 +46,6 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) => `${context.name(reason.thing!)} ${reason.words[1] === "scrap" ? "was scrapped before" : "is to be new every time"}`,
+  reason: (reason, context) =>
+    `${context.name(reason.thing!)} ${reason.words[1] === "scrap" ? "was scrapped before" : "is to be new every time"}`,
 });

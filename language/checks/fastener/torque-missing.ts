@@ -28,7 +28,13 @@ export default check({
   `,
   *model(model) {
     for (const tie of model.ties) {
-      if (!tie.fastener || tie.torques.length > 0 || tie.stages.length > 0 || kindIn(fastenerKinds, tie.kind)?.turned !== true) continue;
+      if (
+        !tie.fastener ||
+        tie.torques.length > 0 ||
+        tie.stages.length > 0 ||
+        kindIn(fastenerKinds, tie.kind)?.turned !== true
+      )
+        continue;
       yield { at: tie.at, says: `${tie.name} ${tie.count > 1 ? "have" : "has"} no torque` };
     }
   },

@@ -29,15 +29,27 @@ export default check({
     }
   `,
   *model(model) {
-    for (const tie of model.ties) for (const torque of tie.torques) {
-      const table = torque.is === "standard" && torque.table !== undefined ? model.library.torqueTables.get(torque.table) : undefined;
-      // A standing table is a wish for what it holds; only a fastener that names it must find its row.
-      if (!table || torque.value || torque.at.start === tie.at.start) continue;
-      yield {
-        at: torque.at, because: [{ says: `${table.name || torque.table} has ${table.rows.length === 1 ? "1 row" : `${table.rows.length} rows`}`, at: table.at }],
-        says: tie.size ? `${tie.name}: the table ${table.name || torque.table} has no torque for ${threadOf(tie)}` : `${tie.name} ${tie.count > 1 ? "have" : "has"} no size to look up in the table ${table.name || torque.table}`,
-      };
-    }
+    for (const tie of model.ties)
+      for (const torque of tie.torques) {
+        const table =
+          torque.is === "standard" && torque.table !== undefined
+            ? model.library.torqueTables.get(torque.table)
+            : undefined;
+        // A standing table is a wish for what it holds; only a fastener that names it must find its row.
+        if (!table || torque.value || torque.at.start === tie.at.start) continue;
+        yield {
+          at: torque.at,
+          because: [
+            {
+              says: `${table.name || torque.table} has ${table.rows.length === 1 ? "1 row" : `${table.rows.length} rows`}`,
+              at: table.at,
+            },
+          ],
+          says: tie.size
+            ? `${tie.name}: the table ${table.name || torque.table} has no torque for ${threadOf(tie)}`
+            : `${tie.name} ${tie.count > 1 ? "have" : "has"} no size to look up in the table ${table.name || torque.table}`,
+        };
+      }
   },
 });
 

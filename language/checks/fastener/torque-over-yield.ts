@@ -33,7 +33,15 @@ export default check({
       yield {
         at: torque.at,
         says: `${tie.name}: ${torque.value!.written} is over ${newtonMetres(judged.limit)}, which takes ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} to its limit`,
-        because: sumLines({ formula: judged.formula, source: judged.source, steps: [`this torque uses ${Math.round(judged.utilisation * 100)} % of the yield or proof stress`], assumptions: judged.assumptions }, tie.at),
+        because: sumLines(
+          {
+            formula: judged.formula,
+            source: judged.source,
+            steps: [`this torque uses ${Math.round(judged.utilisation * 100)} % of the yield or proof stress`],
+            assumptions: judged.assumptions,
+          },
+          tie.at,
+        ),
       };
     }
   },

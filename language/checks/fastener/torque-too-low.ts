@@ -31,7 +31,8 @@ export default check({
     for (const { tie, torque, judged } of judgedTorques(model, context)) {
       if (judged.verdict !== "low") continue;
       yield {
-        at: torque.at, says: `${tie.name}: ${torque.value!.written} is under ${newtonMetres(judged.least)}, a fifth of what ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} carries`,
+        at: torque.at,
+        says: `${tie.name}: ${torque.value!.written} is under ${newtonMetres(judged.least)}, a fifth of what ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} carries`,
         because: sumLines({ formula: judged.formula, source: judged.source, assumptions: judged.assumptions }, tie.at),
       };
     }

@@ -44,10 +44,13 @@ export default check({
         continue;
       }
       if (due.length !== 1) continue;
-      const { low, high } = si(made), most = largest[dimension];
-      if (positive.has(dimension) && high <= 0) yield { at, says: `${text} cannot be meant: write the figure, or leave the line out where it is not known` };
+      const { low, high } = si(made),
+        most = largest[dimension];
+      if (positive.has(dimension) && high <= 0)
+        yield { at, says: `${text} cannot be meant: write the figure, or leave the line out where it is not known` };
       else if (positive.has(dimension) && low < 0) yield { at, says: `${text} goes below nothing` };
-      else if (most !== undefined && high > most) yield { at, says: `${text} is more than any shop meets: look at the unit` };
+      else if (most !== undefined && high > most)
+        yield { at, says: `${text} is more than any shop meets: look at the unit` };
     }
     yield* counts(file);
   },
@@ -55,15 +58,23 @@ export default check({
 
 /** Counts: none, parts of one, or thousands. */
 function counts(file: SourceFile): Draft[] {
-  const found: Draft[] = [], { tokens } = file.tree.scan;
+  const found: Draft[] = [],
+    { tokens } = file.tree.scan;
   eachItem(file.tree.items, (item) => {
     if (!item.entry || item.broken) return;
     for (const argument of item.arguments) {
       if (argument.slot !== "count") continue;
-      const token = tokens[argument.first]!, value = Number(token.text), { word } = item.entry;
+      const token = tokens[argument.first]!,
+        value = Number(token.text),
+        { word } = item.entry;
       if (Number.isInteger(value) && value >= 1 && value <= mostPieces) continue;
       const at = { file: file.path, start: token.startOffset, end: token.endOffset! + 1 };
-      const why = value > mostPieces ? "more than any machine has" : Number.isInteger(value) ? "count from 1" : "count whole ones";
+      const why =
+        value > mostPieces
+          ? "more than any machine has"
+          : Number.isInteger(value)
+            ? "count from 1"
+            : "count whole ones";
       found.push({ at, says: `"${word}" cannot take ${token.text}: ${why}` });
     }
   });

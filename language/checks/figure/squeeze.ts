@@ -34,12 +34,19 @@ export default check({
     for (const part of model.parts) {
       const { size, groove } = part;
       if (!groove || !Array.isArray(size) || size.length < 2) continue;
-      const section = si((size as readonly Quantity[])[1]!).high, kind: GlandKind = part.between ? "static-face" : "static-radial", found = squeezeFinding(kind, section, si(groove).high), gland = glandFor(kind, section);
+      const section = si((size as readonly Quantity[])[1]!).high,
+        kind: GlandKind = part.between ? "static-face" : "static-radial",
+        found = squeezeFinding(kind, section, si(groove).high),
+        gland = glandFor(kind, section);
       if (!found) continue;
       const share = (value: number): string => `${Math.round(value * 100)} %`;
       yield {
-        at: part.at, says: `${part.name}: a groove of ${groove.written} squeezes it by ${share(found.squeeze)}, ${found.is === "much" ? "more" : "less"} than the usual ${share(found.range[0])} to ${share(found.range[1])}`,
-        because: sumLines({ formula: `squeeze = (section - depth) / section = (${rounded(section * 1000, 3)} - ${rounded(si(groove).high * 1000, 3)}) mm / ${rounded(section * 1000, 3)} mm`, source: gland ? "published gland table" : "published squeeze ranges" }),
+        at: part.at,
+        says: `${part.name}: a groove of ${groove.written} squeezes it by ${share(found.squeeze)}, ${found.is === "much" ? "more" : "less"} than the usual ${share(found.range[0])} to ${share(found.range[1])}`,
+        because: sumLines({
+          formula: `squeeze = (section - depth) / section = (${rounded(section * 1000, 3)} - ${rounded(si(groove).high * 1000, 3)}) mm / ${rounded(section * 1000, 3)} mm`,
+          source: gland ? "published gland table" : "published squeeze ranges",
+        }),
       };
     }
   },

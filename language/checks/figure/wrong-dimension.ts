@@ -31,7 +31,13 @@ export default check({
   *file(file) {
     for (const { item, due, dimension, text, at } of figuresIn(file)) {
       if (due.length === 0 || dimension === undefined || due.includes(dimension)) continue;
-      yield { at, says: `${text} is a figure of ${dimensionNames[dimension].title}: "${item.entry!.word}" takes ${listed(due.map((one) => dimensionNames[one].title), "or")}` };
+      yield {
+        at,
+        says: `${text} is a figure of ${dimensionNames[dimension].title}: "${item.entry!.word}" takes ${listed(
+          due.map((one) => dimensionNames[one].title),
+          "or",
+        )}`,
+      };
     }
   },
 });

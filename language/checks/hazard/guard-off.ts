@@ -7,7 +7,8 @@ export default benchCheck({
   title: "Power back while a guard is off",
   severity: "error",
   why: "A test under power with the guard off is when fingers go in.",
-  source: "ISO 12100 (guards in place for operation); a test that cannot be done with them needs its own risk assessment",
+  source:
+    "ISO 12100 (guards in place for operation); a test that cannot be done with them needs its own risk assessment",
   fails: `
     unit box "Box" {
       base foot
@@ -60,5 +61,6 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) => `${context.name(reason.thing!)} is restored while ${listed(reason.by.map((g) => context.name(g)))} ${reason.by.length > 1 ? "are" : "is"} off`,
+  reason: (reason, context) =>
+    `${context.name(reason.thing!)} is restored while ${listed(reason.by.map((g) => context.name(g)))} ${reason.by.length > 1 ? "are" : "is"} off`,
 });

@@ -62,8 +62,12 @@ export default benchCheck({
       }
     }
   `,
-  subject: (problem, context) => (problem.reasons[0]!.by.length === 0 ? "" : `${context.name(problem.reasons[0]!.thing ?? problem.about[0]!)} must not be touched`),
-  reason: (reason, context) => (reason.words[0] === "nothing stands"
-    ? `nothing stands against ${context.name(reason.thing!)}, so there is nothing to restore`
-    : `${listed(reason.words)} for ${context.name(reason.by[0]!)} ended before this, and ${reason.words.length > 1 ? "are" : "is"} due again`),
+  subject: (problem, context) =>
+    problem.reasons[0]!.by.length === 0
+      ? ""
+      : `${context.name(problem.reasons[0]!.thing ?? problem.about[0]!)} must not be touched`,
+  reason: (reason, context) =>
+    reason.words[0] === "nothing stands"
+      ? `nothing stands against ${context.name(reason.thing!)}, so there is nothing to restore`
+      : `${listed(reason.words)} for ${context.name(reason.by[0]!)} ended before this, and ${reason.words.length > 1 ? "are" : "is"} due again`,
 });

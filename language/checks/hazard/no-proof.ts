@@ -34,5 +34,6 @@ export default benchCheck({
   `,
   subject: () => "",
   severityOf: (problem) => (problem.reasons[0]!.words[0] === "battery" ? "hint" : "error"),
-  reason: (reason, context) => `${context.name(reason.thing!)} ends in no proof: ${listed(reason.words.slice(1), "or")}, or a reading with its limits`,
+  reason: (reason, context) =>
+    `${context.name(reason.thing!)} ends in no proof: ${listed(reason.words.slice(1), "or")}, or a reading with its limits`,
 });

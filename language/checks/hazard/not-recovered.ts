@@ -36,6 +36,16 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  fixes: (problem) => (problem.act?.verb === "drain" ? [{ title: "Write recover", certain: true, edits: [{ file: problem.at.file, start: problem.at.start, end: problem.act.wordEnd, text: "recover" }] }] : []),
-  reason: (reason, context) => `${context.name(reason.thing!)} is to be recovered${reason.words[1] === undefined ? ", not drained" : ` before it is ${reason.words[1] === "purge" ? "purged" : "evacuated"}`}`,
+  fixes: (problem) =>
+    problem.act?.verb === "drain"
+      ? [
+          {
+            title: "Write recover",
+            certain: true,
+            edits: [{ file: problem.at.file, start: problem.at.start, end: problem.act.wordEnd, text: "recover" }],
+          },
+        ]
+      : [],
+  reason: (reason, context) =>
+    `${context.name(reason.thing!)} is to be recovered${reason.words[1] === undefined ? ", not drained" : ` before it is ${reason.words[1] === "purge" ? "purged" : "evacuated"}`}`,
 });

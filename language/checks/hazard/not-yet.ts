@@ -7,7 +7,8 @@ export default benchCheck({
   title: "A precaution is not in place yet",
   severity: "error",
   why: "This is the line where a hand goes in. What the hazard asks for has to stand before it.",
-  source: "EN 50110-1 and ISO 14118 (order of isolating, securing, proving); the maker's and the local rules come first",
+  source:
+    "EN 50110-1 and ISO 14118 (order of isolating, securing, proving); the maker's and the local rules come first",
   fails: `
     unit box "Box" {
       base foot
@@ -55,9 +56,18 @@ export default benchCheck({
     }
   `,
   fixes: (problem, context) => {
-    const reason = problem.reasons.find((r) => r.rule === "hazard/not-yet")!, hazard = written(reason.by[0]!, problem, context);
-    return hazard === undefined ? [] : insertFix(problem, context, `Insert: ${reason.words.join(", ")} ${hazard}`, reason.words.map((kind) => `${kind} ${hazard}`));
+    const reason = problem.reasons.find((r) => r.rule === "hazard/not-yet")!,
+      hazard = written(reason.by[0]!, problem, context);
+    return hazard === undefined
+      ? []
+      : insertFix(
+          problem,
+          context,
+          `Insert: ${reason.words.join(", ")} ${hazard}`,
+          reason.words.map((kind) => `${kind} ${hazard}`),
+        );
   },
-  subject: (problem, context) => `${context.name(problem.reasons[0]!.thing ?? problem.about[0]!)} must not be touched yet`,
+  subject: (problem, context) =>
+    `${context.name(problem.reasons[0]!.thing ?? problem.about[0]!)} must not be touched yet`,
   reason: (reason, context) => `${context.name(reason.by[0]!)} asks for ${listed(reason.words)} first`,
 });

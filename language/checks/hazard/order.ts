@@ -59,7 +59,8 @@ export default benchCheck({
   `,
   subject: () => "",
   reason: (reason, context) => {
-    const name = context.name(reason.thing!), [how, ...words] = reason.words;
+    const name = context.name(reason.thing!),
+      [how, ...words] = reason.words;
     if (how === "undeclared") return `${name} declares no ${words[0]}`;
     if (how === "declared") return `${name} declares ${words[1]} after ${words[0]}, and it belongs before it`;
     return `${listed(words)} of ${name} ${words.length > 1 ? "come" : "comes"} before this`;

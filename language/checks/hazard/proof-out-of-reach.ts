@@ -58,5 +58,6 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) => `${context.name(reason.by[0]!)} is still in front of the place where ${reason.words[0]} for ${context.name(reason.thing!)} is done`,
+  reason: (reason, context) =>
+    `${context.name(reason.by[0]!)} is still in front of the place where ${reason.words[0]} for ${context.name(reason.thing!)} is done`,
 });

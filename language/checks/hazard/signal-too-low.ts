@@ -35,11 +35,19 @@ export default check({
   `,
   *model(model) {
     for (const hazard of model.hazards) {
-      if (hazard.signal === "notice") yield { at: hazard.at, says: `${hazard.name}: notice is for damage to the machine only, and a hazard can hurt someone` };
+      if (hazard.signal === "notice")
+        yield {
+          at: hazard.at,
+          says: `${hazard.name}: notice is for damage to the machine only, and a hazard can hurt someone`,
+        };
       const voltage = hazard.figures.get("voltage");
       if (hazard.kind !== "electrical" || hazard.signal !== "caution" || !voltage) continue;
       if (voltageClass(si(voltage).high, voltage.unit === "V ac" ? "ac" : "dc") === "A") continue;
-      yield { at: hazard.at, says: `${hazard.name}: ${voltage.written} can kill, and caution speaks of minor injury`, because: [{ says: "source: ISO 6469 voltage classes; ANSI Z535.6" }] };
+      yield {
+        at: hazard.at,
+        says: `${hazard.name}: ${voltage.written} can kill, and caution speaks of minor injury`,
+        because: [{ says: "source: ISO 6469 voltage classes; ANSI Z535.6" }],
+      };
     }
   },
 });

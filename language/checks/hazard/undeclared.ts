@@ -34,8 +34,12 @@ export default check({
     for (const thing of model.things) {
       const asked = askedBy(thing);
       if (!asked || answered.has(asked.kind)) continue;
-      answered.add(asked.kind);                                      // said once for each kind
-      yield { at: thing.at, says: `${thing.name} ${asked.why}, and no hazard of kind ${asked.kind} is declared or dismissed`, fixes: hazardSkeleton(project.files.get(thing.at.file), thing, asked.kind) };
+      answered.add(asked.kind); // said once for each kind
+      yield {
+        at: thing.at,
+        says: `${thing.name} ${asked.why}, and no hazard of kind ${asked.kind} is declared or dismissed`,
+        fixes: hazardSkeleton(project.files.get(thing.at.file), thing, asked.kind),
+      };
     }
   },
 });

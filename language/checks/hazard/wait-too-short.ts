@@ -46,12 +46,16 @@ export default check({
       const charge = chargeOf(hazard);
       if (!charge) continue;
       const needed = requiredWait(charge);
-      const waits = hazard.precautions.filter((p) => p.wait), longest = Math.max(0, ...waits.map((p) => si(p.wait!).low));
+      const waits = hazard.precautions.filter((p) => p.wait),
+        longest = Math.max(0, ...waits.map((p) => si(p.wait!).low));
       if (needed.seconds === undefined || longest >= needed.seconds) continue;
-      const first = waits[0], seconds = Math.ceil(needed.seconds);
+      const first = waits[0],
+        seconds = Math.ceil(needed.seconds);
       yield {
         at: first?.at ?? hazard.at,
-        says: first ? `${hazard.name}: ${first.wait!.written} is shorter than the ${seconds} s that its charge needs ${needed.decidedBy!.name}` : `${hazard.name} names no wait, and its charge needs ${seconds} s ${needed.decidedBy!.name}`,
+        says: first
+          ? `${hazard.name}: ${first.wait!.written} is shorter than the ${seconds} s that its charge needs ${needed.decidedBy!.name}`
+          : `${hazard.name} names no wait, and its charge needs ${seconds} s ${needed.decidedBy!.name}`,
         because: sumLines({ formula: needed.formula, source: needed.source, steps: needed.steps }, hazard.at),
       };
     }

@@ -43,21 +43,48 @@ export default check({
     const { model } = performance;
     for (const event of performance.events) {
       if ((event.kind !== "off" && event.kind !== "held") || event.assumed || !event.act.tool) continue;
-      const tool = model.library.tools.get(event.act.tool.text), capacity = tool?.capacity;
+      const tool = model.library.tools.get(event.act.tool.text),
+        capacity = tool?.capacity;
       if (!tool || capacity?.dimension !== "mass") continue;
       // What is held is what comes away with it later.
-      const off = event.kind === "off" ? event : performance.events.find((later) => later.kind === "off" && later.index > event.index && later.things.some((thing) => event.things.includes(thing)));
+      const off =
+        event.kind === "off"
+          ? event
+          : performance.events.find(
+              (later) =>
+                later.kind === "off" &&
+                later.index > event.index &&
+                later.things.some((thing) => event.things.includes(thing)),
+            );
       const { kg, unknown } = massOf(model, off?.moved ?? event.things);
       if (kg === 0) continue;
-      const limit = si(capacity).low, legs = tool.legs ?? 0, name = context.name(event.things[0]!), load = `${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}`;
+      const limit = si(capacity).low,
+        legs = tool.legs ?? 0,
+        name = context.name(event.things[0]!),
+        load = `${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}`;
       if (legs > 1 && tool.angle) {
         const angle = si(tool.angle).low;
         if (!(angle > 0 && angle <= Math.PI / 2) || !Number.isInteger(legs)) continue;
-        const { tension, tooFlat, formula, steps, source } = slingTension(kg, legs, angle), sum = { formula, steps, source };
-        if (tooFlat) yield { at: event.act.at, says: `${name}: the legs of ${tool.name} at ${tool.angle.written} are flatter than 30 degrees`, because: sumLines(sum, tool.at) };
-        else if (tension > limit) yield { at: event.act.at, says: `${name}: ${load} pulls each leg of ${tool.name} with ${rounded(tension, 3)} kg at ${tool.angle.written}, over its ${capacity.written}`, because: sumLines(sum, tool.at) };
+        const { tension, tooFlat, formula, steps, source } = slingTension(kg, legs, angle),
+          sum = { formula, steps, source };
+        if (tooFlat)
+          yield {
+            at: event.act.at,
+            says: `${name}: the legs of ${tool.name} at ${tool.angle.written} are flatter than 30 degrees`,
+            because: sumLines(sum, tool.at),
+          };
+        else if (tension > limit)
+          yield {
+            at: event.act.at,
+            says: `${name}: ${load} pulls each leg of ${tool.name} with ${rounded(tension, 3)} kg at ${tool.angle.written}, over its ${capacity.written}`,
+            because: sumLines(sum, tool.at),
+          };
       } else if (kg > limit) {
-        yield { at: event.act.at, says: `${name} weighs ${load}, over the ${capacity.written} of ${tool.name}`, because: [{ says: "its capacity is said here", at: tool.at }] };
+        yield {
+          at: event.act.at,
+          says: `${name} weighs ${load}, over the ${capacity.written} of ${tool.name}`,
+          because: [{ says: "its capacity is said here", at: tool.at }],
+        };
       }
     }
   },

@@ -46,17 +46,32 @@ export default check({
       if (event.kind !== "off" || event.assumed || event.act.tool) continue;
       // What was refused before it and assumed out of the way is no load of this act.
       if (event.things.some((thing) => (at(event.before.flags, thing) & HELD) !== 0)) continue;
-      const { kg, unknown } = massOf(model, event.moved.filter((part) => (at(event.before.assumed, part) & A_AWAY) === 0)), people = Math.max(event.act.people ?? 0, event.around.crew, 1);
+      const { kg, unknown } = massOf(
+          model,
+          event.moved.filter((part) => (at(event.before.assumed, part) & A_AWAY) === 0),
+        ),
+        people = Math.max(event.act.people ?? 0, event.around.crew, 1);
       // At or under what one may be asked to lift at best, only a far reach could make it too much.
-      if (kg <= ONE_PERSON_BEST && !event.things.some((thing) => { const part = model.things[thing]!; return part.is === "part" && part.reach !== undefined; })) continue;
-      const reach = event.things.map((thing) => model.things[thing]!).find((t) => t.is === "part" && t.reach), situation = reach?.is === "part" && reach.reach ? { reach: si(reach.reach).high } : {};
+      if (
+        kg <= ONE_PERSON_BEST &&
+        !event.things.some((thing) => {
+          const part = model.things[thing]!;
+          return part.is === "part" && part.reach !== undefined;
+        })
+      )
+        continue;
+      const reach = event.things.map((thing) => model.things[thing]!).find((t) => t.is === "part" && t.reach),
+        situation = reach?.is === "part" && reach.reach ? { reach: si(reach.reach).high } : {};
       const limit = liftLimit(people, situation);
       if (kg <= limit.kilograms) continue;
       const what = event.moved.length > event.things.length ? ` with all that is on it` : "";
       yield {
         at: event.act.at,
         says: `${context.name(event.things[0]!)}${what} weighs ${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}, over the guideline of ${rounded(limit.kilograms, 3)} kg for ${people === 1 ? "one person" : `${people} people`}`,
-        because: sumLines({ formula: limit.formula, source: limit.source, steps: [limit.basis] }, model.things[event.things[0]!]!.at),
+        because: sumLines(
+          { formula: limit.formula, source: limit.source, steps: [limit.basis] },
+          model.things[event.things[0]!]!.at,
+        ),
       };
     }
   },

@@ -40,5 +40,6 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) => `${context.name(reason.thing!)} takes ${reason.numbers[0]} people, and ${reason.numbers[1] === 1 ? "one is" : `${reason.numbers[1]} are`} planned here`,
+  reason: (reason, context) =>
+    `${context.name(reason.thing!)} takes ${reason.numbers[0]} people, and ${reason.numbers[1] === 1 ? "one is" : `${reason.numbers[1]} are`} planned here`,
 });

@@ -36,12 +36,18 @@ export default check({
     }
   `,
   *file(file) {
-    const limited = new Set(figuresIn(file).map((figure) => figure.item)), found: Draft[] = [], { tokens } = file.tree.scan;
+    const limited = new Set(figuresIn(file).map((figure) => figure.item)),
+      found: Draft[] = [],
+      { tokens } = file.tree.scan;
     eachItem(file.tree.items, (item) => {
       if (item.entry?.word !== "measure" || item.broken || limited.has(item)) return;
       for (let i = item.first; i <= item.last; i++) if (tokens[i]!.text === "found") return;
-      const what = tokens[item.first]!, last = tokens[item.last]!;
-      found.push({ at: { file: file.path, start: what.startOffset, end: last.endOffset! + 1 }, says: "No limits stand with this reading: write them, or as found where it is only recorded" });
+      const what = tokens[item.first]!,
+        last = tokens[item.last]!;
+      found.push({
+        at: { file: file.path, start: what.startOffset, end: last.endOffset! + 1 },
+        says: "No limits stand with this reading: write them, or as found where it is only recorded",
+      });
     });
     yield* found;
   },

@@ -36,7 +36,12 @@ export default check({
   `,
   *file(file, { world }) {
     for (const { written, what, path, inside, at } of mediaIn(file, world)) {
-      if (inside && !world.exists(path)) yield { at, says: `${written} is not there: put the ${what} in its place, or take the line out`, ...(what === "recording" ? { severity: "hint" as const } : {}) };
+      if (inside && !world.exists(path))
+        yield {
+          at,
+          says: `${written} is not there: put the ${what} in its place, or take the line out`,
+          ...(what === "recording" ? { severity: "hint" as const } : {}),
+        };
     }
   },
 });

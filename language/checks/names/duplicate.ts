@@ -5,7 +5,11 @@ import type { Item } from "../../syntax/index.ts";
 import { check, type Draft } from "../check.ts";
 import { declaredName, unitNames, unitOfProcedure } from "../space-of-names.ts";
 
-interface Said { readonly what: string; readonly at: Draft["at"]; readonly under: readonly Item[] }
+interface Said {
+  readonly what: string;
+  readonly at: Draft["at"];
+  readonly under: readonly Item[];
+}
 
 export default check({
   code: "names/duplicate",
@@ -31,35 +35,47 @@ export default check({
     }
   `,
   *file(file, { project }) {
-    const seen = project.seen(file.path), own = new Map<string, Said>();
+    const seen = project.seen(file.path),
+      own = new Map<string, Said>();
     for (const declaration of file.declarations) {
       const { word, id, item, at } = declaration;
       if (word === "warn") continue;
-      const before = own.get(`${word} ${id}`) ?? imported(seen.get(id)?.find((one) => one.word === word && one.file !== file.path));
+      const before =
+        own.get(`${word} ${id}`) ?? imported(seen.get(id)?.find((one) => one.word === word && one.file !== file.path));
       if (before) yield twice(id, { what: word, at, under: [] }, before);
       else own.set(`${word} ${id}`, { what: word, at, under: [] });
       if (word === "unit") yield* inUnit(file, item);
       else if (word === "procedure") {
-        const unit = unitOfProcedure(file, item), declared = unit === undefined ? undefined : seen.get(unit)?.find((one) => one.word === "unit"), source = declared && project.files.get(declared.file);
+        const unit = unitOfProcedure(file, item),
+          declared = unit === undefined ? undefined : seen.get(unit)?.find((one) => one.word === "unit"),
+          source = declared && project.files.get(declared.file);
         yield* inProcedure(file, item, declared && source ? unitNames(source, declared.item).things : undefined);
       }
     }
   },
 });
 
-const imported = (declaration: { readonly word: string; readonly at: Draft["at"] } | undefined): Said | undefined => declaration && { what: declaration.word, at: declaration.at, under: [] };
+const imported = (declaration: { readonly word: string; readonly at: Draft["at"] } | undefined): Said | undefined =>
+  declaration && { what: declaration.word, at: declaration.at, under: [] };
 
 const twice = (id: string, now: Said, before: Said): Draft => ({
-  at: now.at, says: `${id} is the name of ${before.what === now.what ? `another ${before.what}` : `a ${before.what}`} already`, because: [{ says: `${id} is declared here first`, at: before.at }],
+  at: now.at,
+  says: `${id} is the name of ${before.what === now.what ? `another ${before.what}` : `a ${before.what}`} already`,
+  because: [{ says: `${id} is declared here first`, at: before.at }],
 });
 
 /** Two names that one build may have both of. Different conditions are taken to exclude each other: a warning would be a guess. */
-const together = (a: Said, b: Said): boolean => a.under.length === 0 || b.under.length === 0 || a.under.at(-1) === b.under.at(-1);
+const together = (a: Said, b: Said): boolean =>
+  a.under.length === 0 || b.under.length === 0 || a.under.at(-1) === b.under.at(-1);
 
 function* inUnit(file: SourceFile, item: Item): Iterable<Draft> {
   const { things } = unitNames(file, item);
   for (const [id, list] of things) {
-    const said = list.map((one): Said => ({ what: one.word, at: { file: file.path, start: one.start, end: one.end }, under: one.under }));
+    const said = list.map((one): Said => ({
+      what: one.word,
+      at: { file: file.path, start: one.start, end: one.end },
+      under: one.under,
+    }));
     for (let i = 1; i < said.length; i++) {
       const before = said.slice(0, i).find((one) => together(one, said[i]!));
       if (before) yield twice(id, said[i]!, before);
@@ -68,15 +84,30 @@ function* inUnit(file: SourceFile, item: Item): Iterable<Draft> {
 }
 
 /** Steps and readings of one procedure, which share the names of the unit. */
-function inProcedure(file: SourceFile, item: Item, things: ReturnType<typeof unitNames>["things"] | undefined): Draft[] {
-  const found: Draft[] = [], names = new Map<string, Said>();
+function inProcedure(
+  file: SourceFile,
+  item: Item,
+  things: ReturnType<typeof unitNames>["things"] | undefined,
+): Draft[] {
+  const found: Draft[] = [],
+    names = new Map<string, Said>();
   const visit = (items: readonly Item[], under: readonly Item[]): void => {
     for (const one of items) {
-      const word = one.entry?.word, name = word === "step" || word === "measure" || word === "test" || word === "task" ? declaredName(file, one) : undefined;
+      const word = one.entry?.word,
+        name =
+          word === "step" || word === "measure" || word === "test" || word === "task"
+            ? declaredName(file, one)
+            : undefined;
       if (name) {
-        const now: Said = { what: word === "step" || word === "task" ? word : "reading", at: { file: file.path, start: name.start, end: name.end }, under };
+        const now: Said = {
+          what: word === "step" || word === "task" ? word : "reading",
+          at: { file: file.path, start: name.start, end: name.end },
+          under,
+        };
         const thing = things?.get(name.text)?.[0];
-        const before = thing ? { what: thing.word, at: { file: thing.source.path, start: thing.start, end: thing.end }, under: [] } : names.get(name.text);
+        const before = thing
+          ? { what: thing.word, at: { file: thing.source.path, start: thing.start, end: thing.end }, under: [] }
+          : names.get(name.text);
         if (before && together(before, now)) found.push(twice(name.text, now, before));
         else names.set(name.text, now);
       }
@@ -88,5 +119,13 @@ function inProcedure(file: SourceFile, item: Item, things: ReturnType<typeof uni
   return found;
 }
 
-const branches: ReadonlySet<string> = new Set(["if", "unless", "either", "or", "otherwise", "optional", "refit", "finish"]);
-
+const branches: ReadonlySet<string> = new Set([
+  "if",
+  "unless",
+  "either",
+  "or",
+  "otherwise",
+  "optional",
+  "refit",
+  "finish",
+]);

@@ -33,7 +33,10 @@ tool vice "Vice" { kind vice }
       // Every file of the ring has the ring; the first by name speaks for it.
       if (problem !== "cycle" || ring.some((other) => other < file.path) || path !== (ring[1] ?? file.path)) continue;
       const names = [...ring, file.path].map(lastOf);
-      yield { at, says: ring.length < 2 ? `${names[0]} uses itself` : `${names.join(" uses ")}: the files go round in a ring` };
+      yield {
+        at,
+        says: ring.length < 2 ? `${names[0]} uses itself` : `${names.join(" uses ")}: the files go round in a ring`,
+      };
     }
   },
 });

@@ -24,7 +24,8 @@ export default check({
   `,
   *file(file) {
     for (const { at, problem, says } of file.uses) {
-      if (problem === "missing" || problem === "unreadable") yield { at, says: `${file.text.slice(at.start, at.end)} cannot be used: ${says}` };
+      if (problem === "missing" || problem === "unreadable")
+        yield { at, says: `${file.text.slice(at.start, at.end)} cannot be used: ${says}` };
     }
   },
 });

@@ -44,8 +44,17 @@ export default check({
       if (attached.has(part.index) || part.prefix !== "") continue;
       const source = project.files.get(part.at.file);
       // A misspelt name elsewhere may be what holds it: that is said there.
-      if (!source || surveyOf(project, source).unknown.length > 0 || source.tree.errors.length > 0 || held.test(source.text.slice(part.whole.start, part.whole.end))) continue;
-      yield { at: part.at, says: `${part.name} is tied to nothing, rests on nothing and lies between nothing: say what holds it` };
+      if (
+        !source ||
+        surveyOf(project, source).unknown.length > 0 ||
+        source.tree.errors.length > 0 ||
+        held.test(source.text.slice(part.whole.start, part.whole.end))
+      )
+        continue;
+      yield {
+        at: part.at,
+        says: `${part.name} is tied to nothing, rests on nothing and lies between nothing: say what holds it`,
+      };
     }
   },
 });

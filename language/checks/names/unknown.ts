@@ -9,13 +9,41 @@ import { surveyOf, type Unknown } from "../survey-of-names.ts";
 
 /** What is due, as a sentence says it. */
 const dueWords: Readonly<Record<Due, string>> = {
-  "part": "a part", "thing": "a part, fastener, joint, fluid or hazard", "fluid": "a fluid", "hazard": "a hazard", "position": "a position", "step": "a step",
-  "step or thing": "a step, part or fastener", "procedure": "a procedure", "procedure or step": "a procedure or step", "unit": "a unit", "tool": "a tool", "washer": "a part",
-  "stores": "a consumable", "role": "a role", "table": "a torque table", "temporary": "a temporary thing", "condition": "a variant, option or reading", "kind": "a kind of part",
-  "kind or thing": "a part or a kind", "like": "a declaration of the same sort", "hazard type": "a hazard at the top of a file", "any": "a name",
+  part: "a part",
+  thing: "a part, fastener, joint, fluid or hazard",
+  fluid: "a fluid",
+  hazard: "a hazard",
+  position: "a position",
+  step: "a step",
+  "step or thing": "a step, part or fastener",
+  procedure: "a procedure",
+  "procedure or step": "a procedure or step",
+  unit: "a unit",
+  tool: "a tool",
+  washer: "a part",
+  stores: "a consumable",
+  role: "a role",
+  table: "a torque table",
+  temporary: "a temporary thing",
+  condition: "a variant, option or reading",
+  kind: "a kind of part",
+  "kind or thing": "a part or a kind",
+  like: "a declaration of the same sort",
+  "hazard type": "a hazard at the top of a file",
+  any: "a name",
 };
 /** Due names that stand in the unit itself, not in the shop's files. */
-const inUnit: ReadonlySet<Due> = new Set<Due>(["part", "thing", "fluid", "hazard", "position", "step", "step or thing", "washer", "condition"]);
+const inUnit: ReadonlySet<Due> = new Set<Due>([
+  "part",
+  "thing",
+  "fluid",
+  "hazard",
+  "position",
+  "step",
+  "step or thing",
+  "washer",
+  "condition",
+]);
 
 export default check({
   code: "names/unknown",
@@ -55,10 +83,17 @@ export default check({
   *file(file, { project }) {
     for (const unknown of surveyOf(project, file).unknown) {
       // The families `tool` and `consumable` speak of what the shop lacks.
-      if ((unknown.due === "tool" || unknown.due === "stores") && unknown.is === undefined && unknown.pieces === undefined) continue;
-      const at = { file: file.path, start: unknown.start, end: unknown.end }, near = meant(unknown);
+      if (
+        (unknown.due === "tool" || unknown.due === "stores") &&
+        unknown.is === undefined &&
+        unknown.pieces === undefined
+      )
+        continue;
+      const at = { file: file.path, start: unknown.start, end: unknown.end },
+        near = meant(unknown);
       yield {
-        at, says: wordsOf(unknown, near),
+        at,
+        says: wordsOf(unknown, near),
         fixes: near === undefined ? [] : [{ title: `Write ${near}`, edits: [{ ...at, text: near }], certain: false }],
       };
     }
@@ -75,7 +110,10 @@ function meant({ text, due, candidates, is }: Unknown): string | undefined {
 }
 
 function wordsOf({ text, due, is, pieces, unit }: Unknown, near: string | undefined): string {
-  if (pieces !== undefined) return pieces.length === 0 ? `${text} is no piece: it has none that are told apart` : `${text} is not there: the pieces are ${listed(pieces)}`;
+  if (pieces !== undefined)
+    return pieces.length === 0
+      ? `${text} is no piece: it has none that are told apart`
+      : `${text} is not there: the pieces are ${listed(pieces)}`;
   if (is !== undefined) return `${text} is a ${is}: here ${dueWords[due]} is due`;
   const where = inUnit.has(due) && unit !== undefined ? `in ${unit}` : "in this file or in any that it uses";
   if (near === undefined) return `${text} is not declared ${where}: ${dueWords[due]} is due`;

@@ -5,7 +5,15 @@ import { check, type Draft } from "../check.ts";
 import { usedInProject } from "../survey-of-names.ts";
 import { declaredName } from "../space-of-names.ts";
 
-const asked: ReadonlySet<string> = new Set(["tool", "consumable", "role", "torque-table", "temporary", "fastener", "hazard"]);
+const asked: ReadonlySet<string> = new Set([
+  "tool",
+  "consumable",
+  "role",
+  "torque-table",
+  "temporary",
+  "fastener",
+  "hazard",
+]);
 
 export default check({
   code: "names/unused",
@@ -45,15 +53,23 @@ export default check({
     for (const { word, id, item, at, name } of file.declarations) {
       if (asked.has(word) && !used.has(id)) {
         // Torque wrenches and meters are chosen by their kind and range, not by their names.
-        if (word === "tool" && (item.block?.items.some((one) => one.entry?.word === "kind" || one.entry?.word === "range") ?? false)) continue;
+        if (
+          word === "tool" &&
+          (item.block?.items.some((one) => one.entry?.word === "kind" || one.entry?.word === "range") ?? false)
+        )
+          continue;
         yield unused(name, at);
       } else if (word === "unit") {
         for (const line of linesIn({ item, source: file })) {
           const own = wordOf(line);
           if (own === "variants") {
-            const names = takeNames(cursorOf(line)), first = declaredName(file, line.item);
-            const ids = line.item.arguments.filter((one) => one.declares).map((one) => file.tree.scan.tokens[one.first]!.text);
-            if (first && names.length > 0 && !ids.some((one) => used.has(one))) yield unused(first.text, { file: file.path, start: first.start, end: first.end });
+            const names = takeNames(cursorOf(line)),
+              first = declaredName(file, line.item);
+            const ids = line.item.arguments
+              .filter((one) => one.declares)
+              .map((one) => file.tree.scan.tokens[one.first]!.text);
+            if (first && names.length > 0 && !ids.some((one) => used.has(one)))
+              yield unused(first.text, { file: file.path, start: first.start, end: first.end });
           } else if (own === "option" || own === "temporary") {
             const one = declaredName(file, line.item);
             if (one && !used.has(one.text)) yield unused(one.text, { file: file.path, start: one.start, end: one.end });
@@ -64,4 +80,8 @@ export default check({
   },
 });
 
-const unused = (name: string, at: Draft["at"]): Draft => ({ at, says: `${name} is declared and no line speaks of it`, tag: "unused" });
+const unused = (name: string, at: Draft["at"]): Draft => ({
+  at,
+  says: `${name} is declared and no line speaks of it`,
+  tag: "unused",
+});

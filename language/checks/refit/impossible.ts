@@ -62,21 +62,35 @@ export default benchCheck({
     }
   `,
   reason: (reason, context) => {
-    const name = reason.thing === undefined ? "it" : context.name(reason.thing), by = stillIn(reason, context);
+    const name = reason.thing === undefined ? "it" : context.name(reason.thing),
+      by = stillIn(reason, context);
     switch (reason.words[0]) {
-      case "behind": return `${name} belongs behind ${by}, which is on already`;
-      case "comes along": return `${name}, which comes along, belongs behind ${by}, which is on already`;
-      case "closed": return `its joint is closed already by ${by}`;
-      case "already on": return `${name} is on already`;
-      case "already in": return `${name} ${verbOf(reason.thing, context)} in already`;
-      case "not in": return `${name} ${verbOf(reason.thing, context)} not in`;
-      case "not on": return `${listed(reason.by.map((thing) => context.name(thing)))} is not on yet`;
-      case "open": return `${by} is still open`;
-      case "evacuate": return "the circuit is evacuated before it is filled";
-      case "stage": return `stage ${reason.numbers[0]} comes before stage ${reason.numbers[1]}`;
-      case "no such stage": return `it has ${reason.numbers[1]} stages, not ${reason.numbers[0]}`;
-      case "starts on bench": return `${reason.words[1]} starts on the bench, and it is on the unit`;
-      default: return "the bench does not allow it";
+      case "behind":
+        return `${name} belongs behind ${by}, which is on already`;
+      case "comes along":
+        return `${name}, which comes along, belongs behind ${by}, which is on already`;
+      case "closed":
+        return `its joint is closed already by ${by}`;
+      case "already on":
+        return `${name} is on already`;
+      case "already in":
+        return `${name} ${verbOf(reason.thing, context)} in already`;
+      case "not in":
+        return `${name} ${verbOf(reason.thing, context)} not in`;
+      case "not on":
+        return `${listed(reason.by.map((thing) => context.name(thing)))} is not on yet`;
+      case "open":
+        return `${by} is still open`;
+      case "evacuate":
+        return "the circuit is evacuated before it is filled";
+      case "stage":
+        return `stage ${reason.numbers[0]} comes before stage ${reason.numbers[1]}`;
+      case "no such stage":
+        return `it has ${reason.numbers[1]} stages, not ${reason.numbers[0]}`;
+      case "starts on bench":
+        return `${reason.words[1]} starts on the bench, and it is on the unit`;
+      default:
+        return "the bench does not allow it";
     }
   },
 });

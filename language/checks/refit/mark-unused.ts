@@ -59,5 +59,8 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason) => (reason.words[1] === "never" ? `${reason.words[0]} is never lined up` : `${reason.words[0]} is not lined up before this`),
+  reason: (reason) =>
+    reason.words[1] === "never"
+      ? `${reason.words[0]} is never lined up`
+      : `${reason.words[0]} is not lined up before this`,
 });

@@ -58,15 +58,26 @@ export default benchCheck({
   `,
   subject: () => "",
   reason: (reason, context) => {
-    const name = context.name(reason.thing!), is = verbOf(reason.thing, context), [how, ...words] = reason.words;
+    const name = context.name(reason.thing!),
+      is = verbOf(reason.thing, context),
+      [how, ...words] = reason.words;
     switch (how) {
-      case "off": return `${name} came off here and is not back on at the end`;
-      case "never fitted": return `${name} came off here and is never fitted`;
-      case "out": return reason.numbers[1] === 1 ? `${name} ${is} undone here and not back in at the end` : `${name}: ${reason.numbers[0]} of ${reason.numbers[1]} are not back in at the end`;
-      case "some": return `${name}: ${reason.numbers[0]} of ${reason.numbers[1]} went back on`;
-      case "aside": return `${name} is still aside at the end`;
-      case "stands": return `${listed(words)} for ${name} still ${words.length > 1 ? "stand" : "stands"} at the end`;
-      default: return `${name} ${is} left ${how} at the end`;
+      case "off":
+        return `${name} came off here and is not back on at the end`;
+      case "never fitted":
+        return `${name} came off here and is never fitted`;
+      case "out":
+        return reason.numbers[1] === 1
+          ? `${name} ${is} undone here and not back in at the end`
+          : `${name}: ${reason.numbers[0]} of ${reason.numbers[1]} are not back in at the end`;
+      case "some":
+        return `${name}: ${reason.numbers[0]} of ${reason.numbers[1]} went back on`;
+      case "aside":
+        return `${name} is still aside at the end`;
+      case "stands":
+        return `${listed(words)} for ${name} still ${words.length > 1 ? "stand" : "stands"} at the end`;
+      default:
+        return `${name} ${is} left ${how} at the end`;
     }
   },
 });

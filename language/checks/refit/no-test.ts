@@ -33,8 +33,13 @@ export default check({
     }
   `,
   *performance({ procedure, strip, finish, refit, written }) {
-    if (strip.every((one) => one.from === one.to)) return;               // an inspection takes nothing apart
-    const acts = [...finish.map((f) => f.act), ...written.map((w) => w.act), ...refit.flatMap((r) => (r.op.act ? [r.op.act] : []))];
-    if (!acts.some((act) => act.verb === "test" || act.verb === "measure" || act.verb === "inspect")) yield { at: procedure.at, says: `${procedure.title} ends without a test` };
+    if (strip.every((one) => one.from === one.to)) return; // an inspection takes nothing apart
+    const acts = [
+      ...finish.map((f) => f.act),
+      ...written.map((w) => w.act),
+      ...refit.flatMap((r) => (r.op.act ? [r.op.act] : [])),
+    ];
+    if (!acts.some((act) => act.verb === "test" || act.verb === "measure" || act.verb === "inspect"))
+      yield { at: procedure.at, says: `${procedure.title} ends without a test` };
   },
 });

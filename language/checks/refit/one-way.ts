@@ -46,7 +46,11 @@ export default check({
     for (const event of performance.events) {
       const tie = performance.model.things[event.thing]!;
       if (event.kind !== "out" || event.assumed || tie.is !== "tie" || !tie.oneWay || left.has(tie.declared)) continue;
-      yield { at: event.act.at, says: `${context.name(tie.index)} is undone here and cannot be made again`, because: [{ says: `it is a ${tie.kind}`, at: tie.at }] };
+      yield {
+        at: event.act.at,
+        says: `${context.name(tie.index)} is undone here and cannot be made again`,
+        because: [{ says: `it is a ${tie.kind}`, at: tie.at }],
+      };
     }
   },
 });

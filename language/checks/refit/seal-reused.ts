@@ -44,6 +44,8 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) => (reason.words[1] === "reuse" ? `${context.name(reason.thing!)} is a ${reason.words[0]} that is used again`
-    : `nothing says whether ${context.name(reason.thing!)} goes back new or used`),
+  reason: (reason, context) =>
+    reason.words[1] === "reuse"
+      ? `${context.name(reason.thing!)} is a ${reason.words[0]} that is used again`
+      : `nothing says whether ${context.name(reason.thing!)} goes back new or used`,
 });

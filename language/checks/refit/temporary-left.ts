@@ -46,6 +46,8 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) => (reason.words[0] === "cap" ? `${context.name(reason.thing!)} is still capped at the end`
-    : `${context.model.temporaries.get(reason.words[0] ?? "")?.name ?? reason.words[0]} is put on here and never taken off`),
+  reason: (reason, context) =>
+    reason.words[0] === "cap"
+      ? `${context.name(reason.thing!)} is still capped at the end`
+      : `${context.model.temporaries.get(reason.words[0] ?? "")?.name ?? reason.words[0]} is put on here and never taken off`,
 });

@@ -33,7 +33,10 @@ export default check({
       // Where it says so and the names are not found, that is what is wrong.
       const source = project.files.get(tie.at.file);
       if (!source || joined.test(source.text.slice(tie.whole.start, tie.whole.end))) continue;
-      yield { at: tie.at, says: `${tie.name} ${tie.count > 1 ? "join" : "joins"} nothing: say what ${tie.count > 1 ? "they hold" : "it holds"} together, or what ${tie.count > 1 ? "they sit" : "it sits"} in` };
+      yield {
+        at: tie.at,
+        says: `${tie.name} ${tie.count > 1 ? "join" : "joins"} nothing: say what ${tie.count > 1 ? "they hold" : "it holds"} together, or what ${tie.count > 1 ? "they sit" : "it sits"} in`,
+      };
     }
   },
 });

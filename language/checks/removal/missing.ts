@@ -41,5 +41,8 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) => (reason.words[0] === "apart" ? `${context.name(reason.thing!)} is not apart at the end` : `${context.name(reason.thing!)} is not off at the end`),
+  reason: (reason, context) =>
+    reason.words[0] === "apart"
+      ? `${context.name(reason.thing!)} is not apart at the end`
+      : `${context.name(reason.thing!)} is not off at the end`,
 });

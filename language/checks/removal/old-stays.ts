@@ -43,5 +43,6 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) => `${context.name(reason.thing!)} must be new every time, and nothing takes the old one out of this joint`,
+  reason: (reason, context) =>
+    `${context.name(reason.thing!)} must be new every time, and nothing takes the old one out of this joint`,
 });

@@ -44,9 +44,12 @@ export default benchCheck({
     }
   `,
   reason: (reason, context) => {
-    if (reason.words[0] === "starts on bench") return `${reason.words[1]} starts on the bench, and it is still on the unit`;
-    if (reason.words[0] === "not together") return `${listed(reason.by.map((thing) => context.name(thing)))} ${reason.by.length > 1 ? "are" : "is"} not in one sub-assembly with it, so they cannot come off together`;
-    const hider = stillIn(reason, context), who = reason.words[0] === "comes along" ? `${context.name(reason.thing!)}, which comes along, is behind` : "";
+    if (reason.words[0] === "starts on bench")
+      return `${reason.words[1]} starts on the bench, and it is still on the unit`;
+    if (reason.words[0] === "not together")
+      return `${listed(reason.by.map((thing) => context.name(thing)))} ${reason.by.length > 1 ? "are" : "is"} not in one sub-assembly with it, so they cannot come off together`;
+    const hider = stillIn(reason, context),
+      who = reason.words[0] === "comes along" ? `${context.name(reason.thing!)}, which comes along, is behind` : "";
     return who === "" ? `${hider} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of it` : `${who} ${hider}`;
   },
 });

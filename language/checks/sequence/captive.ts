@@ -36,6 +36,16 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  fixes: (problem) => (problem.act?.verb === "undo" ? [{ title: "Write loosen", certain: true, edits: [{ file: problem.at.file, start: problem.at.start, end: problem.act.wordEnd, text: "loosen" }] }] : []),
-  reason: (reason, context) => `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} captive: loosened, never taken out`,
+  fixes: (problem) =>
+    problem.act?.verb === "undo"
+      ? [
+          {
+            title: "Write loosen",
+            certain: true,
+            edits: [{ file: problem.at.file, start: problem.at.start, end: problem.act.wordEnd, text: "loosen" }],
+          },
+        ]
+      : [],
+  reason: (reason, context) =>
+    `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} captive: loosened, never taken out`,
 });

@@ -45,9 +45,13 @@ export default benchCheck({
     }
   `,
   fixes: (problem, context) => {
-    const fluid = problem.reasons.find((r) => r.rule === "sequence/fluid-aboard")!.by[0]!, of = context.model.things[fluid]!, name = written(fluid, problem, context);
+    const fluid = problem.reasons.find((r) => r.rule === "sequence/fluid-aboard")!.by[0]!,
+      of = context.model.things[fluid]!,
+      name = written(fluid, problem, context);
     const verb = of.is === "fluid" && of.recover ? "recover" : "drain";
-    return insertFix(problem, context, `Insert: ${verb} ${name ?? ""}`, [name === undefined ? undefined : `${verb} ${name}`]);
+    return insertFix(problem, context, `Insert: ${verb} ${name ?? ""}`, [
+      name === undefined ? undefined : `${verb} ${name}`,
+    ]);
   },
   reason: (reason, context) => `${context.name(reason.by[0]!)} is still aboard and would run out`,
 });

@@ -37,7 +37,8 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) => (reason.words[0] === "runs out"
-    ? `${context.name(reason.thing!)} would run out when the unit is turned to ${reason.words[1]}`
-    : `${context.name(reason.thing!)} only rests on ${context.name(reason.by[0]!)}, and the unit is turned to ${reason.words[1]}`),
+  reason: (reason, context) =>
+    reason.words[0] === "runs out"
+      ? `${context.name(reason.thing!)} would run out when the unit is turned to ${reason.words[1]}`
+      : `${context.name(reason.thing!)} only rests on ${context.name(reason.by[0]!)}, and the unit is turned to ${reason.words[1]}`,
 });

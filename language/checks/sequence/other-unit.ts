@@ -52,5 +52,6 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason) => `${reason.words[0]} is for ${reason.words[1]}, and is done here on ${reason.words[2]}: name the part that is one`,
+  reason: (reason) =>
+    `${reason.words[0]} is for ${reason.words[1]}, and is done here on ${reason.words[2]}: name the part that is one`,
 });

@@ -42,5 +42,6 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) => `${reason.numbers[0]} of ${context.name(reason.thing!)} are asked for, and only ${reason.numbers[1]} of ${reason.numbers[2]} are ${reason.words[0] === "fit" ? "out" : "in"}`,
+  reason: (reason, context) =>
+    `${reason.numbers[0]} of ${context.name(reason.thing!)} are asked for, and only ${reason.numbers[1]} of ${reason.numbers[2]} are ${reason.words[0] === "fit" ? "out" : "in"}`,
 });

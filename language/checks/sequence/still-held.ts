@@ -42,8 +42,14 @@ export default benchCheck({
     }
   `,
   fixes: (problem, context) => {
-    const ties = problem.reasons[0]!.by.map((tie) => written(tie, problem, context)), verb = problem.reasons[0]!.words.includes("aside") ? "loosen" : "undo";
-    return insertFix(problem, context, `Insert: ${verb} ${ties.join(", ")}`, ties.length === 0 ? [] : [ties.includes(undefined) ? undefined : `${verb} ${ties.join(", ")}`]);
+    const ties = problem.reasons[0]!.by.map((tie) => written(tie, problem, context)),
+      verb = problem.reasons[0]!.words.includes("aside") ? "loosen" : "undo";
+    return insertFix(
+      problem,
+      context,
+      `Insert: ${verb} ${ties.join(", ")}`,
+      ties.length === 0 ? [] : [ties.includes(undefined) ? undefined : `${verb} ${ties.join(", ")}`],
+    );
   },
   reason: (reason, context) => {
     const ties = stillIn(reason, context);

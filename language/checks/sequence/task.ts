@@ -39,9 +39,11 @@ export default check({
     }
   `,
   problem(problem, context) {
-    const [task, ...reasons] = problem.reasons, because = reasons.map((reason) => context.because(reason));
+    const [task, ...reasons] = problem.reasons,
+      because = reasons.map((reason) => context.because(reason));
     return {
-      at: problem.at, says: capital(`${task!.words[0]} cannot be done alone${because[0] ? `: ${because[0].says}` : ""}`),
+      at: problem.at,
+      says: capital(`${task!.words[0]} cannot be done alone${because[0] ? `: ${because[0].says}` : ""}`),
       because: [...(task!.at ? [{ says: "here it stops", at: task!.at }] : []), ...because],
     };
   },

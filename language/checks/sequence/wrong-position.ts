@@ -44,7 +44,9 @@ export default benchCheck({
   `,
   fixes: (problem, context) => {
     const reason = problem.reasons.find((r) => r.rule === "sequence/wrong-position");
-    return reason ? insertFix(problem, context, `Insert: turn to ${reason.words[1]}`, [`turn to ${reason.words[1]}`]) : [];
+    return reason
+      ? insertFix(problem, context, `Insert: turn to ${reason.words[1]}`, [`turn to ${reason.words[1]}`])
+      : [];
   },
   reason: (reason) => `it needs ${listed(reason.words.slice(1), "or")}, and the unit is ${reason.words[0]}`,
 });

@@ -32,17 +32,22 @@ export default check({
   *model(model) {
     const wrenches = [...model.library.tools.values()].filter((tool) => tool.range?.dimension === "torque");
     if (wrenches.length === 0) return;
-    for (const tie of model.ties) for (const torque of tie.torques) {
-      // Where its two printed values disagree nobody knows which torque is meant: that is said there.
-      if (!torque.value || comparePair(torque.value)?.level === "warning") continue;
-      const { low, high } = si(torque.value);
-      // A range is met where a wrench can set some torque of it.
-      const met = wrenches.some((wrench) => { const range = si(wrench.range!); return high >= range.low && low <= range.high && !(low === high && wrenchFinding(low, range)); });
-      if (met) continue;
-      yield {
-        at: torque.at, says: `${tie.name}: no torque wrench of the shop sets ${torque.value.written}`,
-        because: wrenches.map((wrench) => ({ says: `${wrench.name}: ${wrench.range!.written}`, at: wrench.at })),
-      };
-    }
+    for (const tie of model.ties)
+      for (const torque of tie.torques) {
+        // Where its two printed values disagree nobody knows which torque is meant: that is said there.
+        if (!torque.value || comparePair(torque.value)?.level === "warning") continue;
+        const { low, high } = si(torque.value);
+        // A range is met where a wrench can set some torque of it.
+        const met = wrenches.some((wrench) => {
+          const range = si(wrench.range!);
+          return high >= range.low && low <= range.high && !(low === high && wrenchFinding(low, range));
+        });
+        if (met) continue;
+        yield {
+          at: torque.at,
+          says: `${tie.name}: no torque wrench of the shop sets ${torque.value.written}`,
+          because: wrenches.map((wrench) => ({ says: `${wrench.name}: ${wrench.range!.written}`, at: wrench.at })),
+        };
+      }
   },
 });

@@ -4,7 +4,8 @@ import type { Span } from "../../findings/finding.ts";
 import { check } from "../check.ts";
 
 /** Words that say that a danger is gone; `dead` and `discharged` as a state only. */
-const clearing = /\b(?:made safe|is safe|are safe|now safe|safe to|all clear|certified|complies|compliant|passed|(?:is|are|now) (?:dead|discharged)|no danger|harmless|OK)\b/i;
+const clearing =
+  /\b(?:made safe|is safe|are safe|now safe|safe to|all clear|certified|complies|compliant|passed|(?:is|are|now) (?:dead|discharged)|no danger|harmless|OK)\b/i;
 
 export default check({
   code: "wording/clears",
@@ -42,7 +43,8 @@ export default check({
       for (const p of hazard.precautions) texts.push({ text: `${p.text} ${p.back}`, at: p.at });
     }
     for (const { why, at } of model.dismissed.values()) texts.push({ text: why, at });
-    for (const thing of model.things) for (const message of thing.messages) texts.push({ text: message.text, at: message.at });
+    for (const thing of model.things)
+      for (const message of thing.messages) texts.push({ text: message.text, at: message.at });
     for (const { text, at } of texts) {
       const found = clearing.exec(text);
       if (found) yield { at, says: `"${found[0]}" clears a danger: say what to do, or what to read off` };

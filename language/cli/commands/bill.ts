@@ -9,5 +9,8 @@ export default outputCommand({
   formats: ["text", "csv", "json"],
   options: [{ name: "units", value: "N", about: "How many units are stripped and refitted (1 if not said)" }],
   load: async () => (await import("../../outputs/bill/bill.ts")).bill,
-  settings: (args) => { const units = wholeNumber(args, "units"); return units === undefined ? {} : { units }; },
+  settings: (args) => {
+    const units = wholeNumber(args, "units");
+    return units === undefined ? {} : { units };
+  },
 });

@@ -1,7 +1,14 @@
 // The command that answers questions to the figures: one as typed, or a sheet of them as JSON. It reads nothing of a procedure.
 
 import { answerSheet, answerWords, figureNamed, isAnswer, type AssumptionSettings } from "../../calc/answer.ts";
-import { boldHeading, plainHeading, printAnswer, printFigure, printList, printUnanswered } from "../../calc/print-answer.ts";
+import {
+  boldHeading,
+  plainHeading,
+  printAnswer,
+  printFigure,
+  printList,
+  printUnanswered,
+} from "../../calc/print-answer.ts";
 import { figures } from "../../figures/registry.ts";
 import { CannotRun, command, type Command, type Io, type ParsedArgs } from "../command.ts";
 
@@ -13,9 +20,16 @@ export const calc: Command = command({
   example: "stripdown calc wait 560 V 1200 uF 22 kohm",
   options: [
     { name: "list", about: "List every figure there is" },
-    { name: "json", about: "Print the answer as JSON; without a NAME read a sheet of questions from FILE or standard input" },
+    {
+      name: "json",
+      about: "Print the answer as JSON; without a NAME read a sheet of questions from FILE or standard input",
+    },
     { name: "system", value: "metric|us", about: "System of units for the results" },
-    { name: "assume", value: "NAME=VALUE,…", about: "Set assumptions that nobody stated, such as friction-thread=0.14" },
+    {
+      name: "assume",
+      value: "NAME=VALUE,…",
+      about: "Set assumptions that nobody stated, such as friction-thread=0.14",
+    },
   ],
   async run(args, io) {
     const json = args.options.get("json") !== undefined;
@@ -48,7 +62,14 @@ const isFile = (name: string): boolean => name === "-" || /[./\\]/.test(name);
 
 function list(io: Io, json: boolean): number {
   const all = [...figures].sort((a, b) => (a.name < b.name ? -1 : 1));
-  const described = all.map(({ name, title, arguments: taken, validity, source, examples }) => ({ name, title, arguments: taken, validity, source, examples }));
+  const described = all.map(({ name, title, arguments: taken, validity, source, examples }) => ({
+    name,
+    title,
+    arguments: taken,
+    validity,
+    source,
+    examples,
+  }));
   io.out(json ? `${JSON.stringify(described, null, 2)}\n` : printList(all));
   return 0;
 }
@@ -71,9 +92,12 @@ function assumptionsOf(args: ParsedArgs): AssumptionSettings {
   const given = args.options.get("assume");
   if (given === undefined) return {};
   if (given === true) throw new CannotRun("--assume needs NAME=VALUE, such as friction-thread=0.14");
-  return Object.fromEntries(given.split(",").map((pair) => {
-    const [, name, value] = /^\s*([a-z-]+)\s*=\s*(\S+)\s*$/.exec(pair) ?? [];
-    if (name === undefined || value === undefined) throw new CannotRun(`--assume needs NAME=VALUE, such as friction-thread=0.14, not "${pair}"`);
-    return [name, Number.isNaN(Number(value)) ? value : Number(value)];
-  }));
+  return Object.fromEntries(
+    given.split(",").map((pair) => {
+      const [, name, value] = /^\s*([a-z-]+)\s*=\s*(\S+)\s*$/.exec(pair) ?? [];
+      if (name === undefined || value === undefined)
+        throw new CannotRun(`--assume needs NAME=VALUE, such as friction-thread=0.14, not "${pair}"`);
+      return [name, Number.isNaN(Number(value)) ? value : Number(value)];
+    }),
+  );
 }

@@ -26,9 +26,12 @@ export default command({
     { name: "quiet", about: "Findings only, no summary" },
   ],
   async run(args, io) {
-    const as = isOn(args, "json") ? "json" : (option(args, "as") ?? "text"), format = formats.find((one) => one === as);
+    const as = isOn(args, "json") ? "json" : (option(args, "as") ?? "text"),
+      format = formats.find((one) => one === as);
     if (!format) throw new CannotRun(`--as ${as}: it is one of ${formats.join(", ")}`);
-    const unknowns: string[] = [], { checked, show, texts } = await runSurvey(args, io, isOn(args, "unknowns") ? unknowns : undefined), report = reportOf(checked, show, texts);
+    const unknowns: string[] = [],
+      { checked, show, texts } = await runSurvey(args, io, isOn(args, "unknowns") ? unknowns : undefined),
+      report = reportOf(checked, show, texts);
     io.out(written(report, format, { colour: io.colour, quiet: isOn(args, "quiet") }));
     if (format === "text") for (const line of unknowns) io.out(`${line}\n`);
     if (report.unreadable.length > 0) return 2;
@@ -37,12 +40,21 @@ export default command({
   },
 });
 
-function written(report: Report, format: (typeof formats)[number], options: { colour: boolean; quiet: boolean }): string {
+function written(
+  report: Report,
+  format: (typeof formats)[number],
+  options: { colour: boolean; quiet: boolean },
+): string {
   switch (format) {
-    case "text": return findingsAsText(report, options);
-    case "json": return findingsAsJson(report);
-    case "sarif": return findingsAsSarif(report, (code) => allChecks().byCode(code), version);
-    case "junit": return findingsAsJunit(report);
-    case "annotations": return findingsAsAnnotations(report);
+    case "text":
+      return findingsAsText(report, options);
+    case "json":
+      return findingsAsJson(report);
+    case "sarif":
+      return findingsAsSarif(report, (code) => allChecks().byCode(code), version);
+    case "junit":
+      return findingsAsJunit(report);
+    case "annotations":
+      return findingsAsAnnotations(report);
   }
 }

@@ -15,5 +15,8 @@ export default kindsCommand({
     path: { formats, load: async () => (await import("../../outputs/draw/draw.ts")).pathDrawings },
   },
   options: [{ name: "sheet", value: "N", about: "The N-th drawing alone; all if not said" }],
-  settings: (args) => { const sheet = wholeNumber(args, "sheet"); return sheet === undefined ? {} : { sheet }; },
+  settings: (args) => {
+    const sheet = wholeNumber(args, "sheet");
+    return sheet === undefined ? {} : { sheet };
+  },
 });

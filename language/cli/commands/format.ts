@@ -10,28 +10,44 @@ export default command({
   summary: "Format files: indentation and spacing; comments and meaning stay",
   usage: "format [FILE | FOLDER | GLOB | -]…",
   example: "stripdown format --check examples",
-  options: [{ name: "check", about: "Change nothing; exit 1 where something would change" }, { name: "quiet", about: "Do not list files" }],
+  options: [
+    { name: "check", about: "Change nothing; exit 1 where something would change" },
+    { name: "quiet", about: "Do not list files" },
+  ],
   async run(args, io) {
-    const cwd = io.cwd ?? process.cwd(), given = args.positionals.length > 0 ? args.positionals : ["."], checkOnly = isOn(args, "check");
+    const cwd = io.cwd ?? process.cwd(),
+      given = args.positionals.length > 0 ? args.positionals : ["."],
+      checkOnly = isOn(args, "check");
     if (given.length === 1 && given[0] === "-") {
-      const text = await io.readStdin(), next = format(text);
+      const text = await io.readStdin(),
+        next = format(text);
       if (!checkOnly) io.out(next);
       return checkOnly && next !== text ? 1 : 0;
     }
     const show = shownFrom(cwd);
-    let changed = 0, unreadable = 0;
+    let changed = 0,
+      unreadable = 0;
     for (const file of findFiles(given, cwd)) {
       const read = readText(file);
-      if (!("text" in read)) { io.err(`${show(file)}: ${read.problem === "missing" ? "there is no such file" : read.says}\n`); unreadable++; continue; }
+      if (!("text" in read)) {
+        io.err(`${show(file)}: ${read.problem === "missing" ? "there is no such file" : read.says}\n`);
+        unreadable++;
+        continue;
+      }
       const next = format(read.text);
       if (next === read.text) {
-        if (parse(read.text).errors.some((error) => error.code.includes("brace"))) io.err(`${show(file)}: left as it is, its braces do not pair\n`);
+        if (parse(read.text).errors.some((error) => error.code.includes("brace")))
+          io.err(`${show(file)}: left as it is, its braces do not pair\n`);
         continue;
       }
       changed++;
       if (!isOn(args, "quiet")) io.out(`${checkOnly ? "would change" : "formatted"}: ${show(file)}\n`);
       if (checkOnly) continue;
-      try { replaceFile(file, next); } catch { throw new CannotRun(`${show(file)} cannot be written`); }
+      try {
+        replaceFile(file, next);
+      } catch {
+        throw new CannotRun(`${show(file)} cannot be written`);
+      }
     }
     return unreadable > 0 ? 2 : checkOnly && changed > 0 ? 1 : 0;
   },

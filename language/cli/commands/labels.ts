@@ -10,7 +10,11 @@ export default outputCommand({
   formats: ["html", "csv", "json"],
   options: [
     { name: "grid", value: "COLUMNSxROWS", about: "Labels on a page, across and down: 3x8 if not said" },
-    { name: "label", value: "WIDTHxHEIGHT", about: "Size of a label in mm, as 70x36, or with its unit, as 2.625x1in; as large as fits the page if not said" },
+    {
+      name: "label",
+      value: "WIDTHxHEIGHT",
+      about: "Size of a label in mm, as 70x36, or with its unit, as 2.625x1in; as large as fits the page if not said",
+    },
     { name: "gap", value: "ACROSSxDOWN", about: "Between two labels, in mm or with its unit: 0x0 if not said" },
     { name: "page", value: "A4|Letter", about: "The paper: A4 if not said" },
   ],

@@ -12,6 +12,10 @@ export const bill = output<BillData>({
   formats: {
     text: { extension: "txt", title: "Text", write: billAsText },
     csv: { extension: "csv", title: "Table for a spreadsheet", write: billAsCsv },
-    json: { extension: "json", title: "Lines with their uses, for programs", write: (data) => `${JSON.stringify(data, undefined, 2)}\n` },
+    json: {
+      extension: "json",
+      title: "Lines with their uses, for programs",
+      write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+    },
   },
 });

@@ -5,10 +5,26 @@ import { csv } from "../text/csv.ts";
 import type { BillData } from "./data.ts";
 
 export function billAsCsv(data: BillData, { wording }: OutputOptions): string {
-  const { bill: words, document } = wording, draft = data.provenance.draft.length > 0 ? document.draftMark : "";
-  return csv(words.columns, data.lines.map((line) => [
-    draft, words.grades[line.grade], line.name, words.sorts[line.what], line.size, line.partNo, line.standard, line.perUnit.text, line.total.text,
-    line.packs?.text, line.pack, line.lead, line.shelfLife, line.why,
-    [...new Set(line.usedAt.map(({ on, step }) => [on, step].filter(Boolean).join(": ")))].join("; "),
-  ]));
+  const { bill: words, document } = wording,
+    draft = data.provenance.draft.length > 0 ? document.draftMark : "";
+  return csv(
+    words.columns,
+    data.lines.map((line) => [
+      draft,
+      words.grades[line.grade],
+      line.name,
+      words.sorts[line.what],
+      line.size,
+      line.partNo,
+      line.standard,
+      line.perUnit.text,
+      line.total.text,
+      line.packs?.text,
+      line.pack,
+      line.lead,
+      line.shelfLife,
+      line.why,
+      [...new Set(line.usedAt.map(({ on, step }) => [on, step].filter(Boolean).join(": ")))].join("; "),
+    ]),
+  );
 }

@@ -33,7 +33,12 @@ export interface BillRow {
   readonly packs?: { readonly count: number; readonly atLeast: boolean; readonly text: string };
   readonly lead?: string;
   readonly shelfLife?: string;
-  readonly usedAt: readonly { readonly on: string; readonly procedure: string; readonly step: string; readonly at: Place }[];
+  readonly usedAt: readonly {
+    readonly on: string;
+    readonly procedure: string;
+    readonly step: string;
+    readonly at: Place;
+  }[];
 }
 
 export interface BillData {
@@ -46,25 +51,48 @@ export interface BillData {
 }
 
 export function billData(input: OutputInput, options: OutputOptions): BillData {
-  const bill = billOf(input.performances, { units: options.units ?? 1, beadWaste: options.beadWaste ?? defaultAssumptions["bead-waste"] }),
+  const bill = billOf(input.performances, {
+      units: options.units ?? 1,
+      beadWaste: options.beadWaste ?? defaultAssumptions["bead-waste"],
+    }),
     place = placesIn(input.texts, options.showPath);
   return {
-    format: "stripdown-bill", version: 1, provenance: provenanceOf(input), units: bill.units, procedures: bill.procedures,
+    format: "stripdown-bill",
+    version: 1,
+    provenance: provenanceOf(input),
+    units: bill.units,
+    procedures: bill.procedures,
     lines: bill.lines.map((line) => rowOf(line, options, place)),
   };
 }
 
 function rowOf(line: BillLine, options: OutputOptions, place: ReturnType<typeof placesIn>): BillRow {
-  const { wording } = options, { bill: words } = wording, time = (quantity: Quantity): string => figureText(quantity, options);
-  const why = line.reasons.map((reason) => (reason === "every" ? words.every(line.strips ?? 1) : words.reasons[reason]));
+  const { wording } = options,
+    { bill: words } = wording,
+    time = (quantity: Quantity): string => figureText(quantity, options);
+  const why = line.reasons.map((reason) =>
+    reason === "every" ? words.every(line.strips ?? 1) : words.reasons[reason],
+  );
   return {
-    id: line.id, name: line.name, what: line.what, grade: line.grade, reasons: line.reasons, why: why.join(", "),
-    ...(line.size === undefined ? {} : { size: line.size }), ...(line.partNo === undefined ? {} : { partNo: line.partNo }),
+    id: line.id,
+    name: line.name,
+    what: line.what,
+    grade: line.grade,
+    reasons: line.reasons,
+    why: why.join(", "),
+    ...(line.size === undefined ? {} : { size: line.size }),
+    ...(line.partNo === undefined ? {} : { partNo: line.partNo }),
     ...(line.standard === undefined ? {} : { standard: line.standard }),
-    perUnit: needOf(line.perUnit, options), total: needOf(line.total, options),
-    ...(line.pack === undefined ? {} : { pack: "pieces" in line.pack ? words.pieces(line.pack.pieces) : amountText(line.pack.value, line.pack.unit) }),
-    ...(line.packs === undefined ? {} : { packs: { ...line.packs, text: words.packs(line.packs.count, line.packs.atLeast) } }),
-    ...(line.lead === undefined ? {} : { lead: time(line.lead) }), ...(line.shelfLife === undefined ? {} : { shelfLife: time(line.shelfLife) }),
+    perUnit: needOf(line.perUnit, options),
+    total: needOf(line.total, options),
+    ...(line.pack === undefined
+      ? {}
+      : { pack: "pieces" in line.pack ? words.pieces(line.pack.pieces) : amountText(line.pack.value, line.pack.unit) }),
+    ...(line.packs === undefined
+      ? {}
+      : { packs: { ...line.packs, text: words.packs(line.packs.count, line.packs.atLeast) } }),
+    ...(line.lead === undefined ? {} : { lead: time(line.lead) }),
+    ...(line.shelfLife === undefined ? {} : { shelfLife: time(line.shelfLife) }),
     usedAt: line.uses.map((use) => ({ on: use.on, procedure: use.procedure, step: use.step, at: place(use.at) })),
   };
 }
@@ -72,7 +100,10 @@ function rowOf(line: BillLine, options: OutputOptions, place: ReturnType<typeof 
 /** "12 off", "4.98 ml, and amount not given for 2 uses". Amounts are rounded up. */
 function needOf(need: Need, { wording }: Units): BillNeed {
   const { bill: words } = wording;
-  const parts = [...(need.pieces > 0 ? [words.pieces(need.pieces)] : []), ...need.amounts.map(({ value, unit }) => amountText(value, unit)),
-    ...(need.notGiven > 0 ? [words.notGiven(need.notGiven)] : [])];
+  const parts = [
+    ...(need.pieces > 0 ? [words.pieces(need.pieces)] : []),
+    ...need.amounts.map(({ value, unit }) => amountText(value, unit)),
+    ...(need.notGiven > 0 ? [words.notGiven(need.notGiven)] : []),
+  ];
   return { ...need, text: words.and(parts) };
 }

@@ -6,10 +6,12 @@ import { wrap } from "../text/wrap.ts";
 import type { BillData, BillRow } from "./data.ts";
 
 export function billAsText(data: BillData, { wording }: OutputOptions): string {
-  const { bill: words, document } = wording, out: string[] = [words.title, "=".repeat(words.title.length)];
-  if (data.provenance.draft.length > 0) out.push(document.draftLine(data.provenance.openFindings, data.provenance.draft));
-  for (const { title, unitTitle, build } of data.procedures) out.push(...wrap([unitTitle, title,
-    build].filter(Boolean).map(shownOnOneLine).join(" - "), "", "  "));
+  const { bill: words, document } = wording,
+    out: string[] = [words.title, "=".repeat(words.title.length)];
+  if (data.provenance.draft.length > 0)
+    out.push(document.draftLine(data.provenance.openFindings, data.provenance.draft));
+  for (const { title, unitTitle, build } of data.procedures)
+    out.push(...wrap([unitTitle, title, build].filter(Boolean).map(shownOnOneLine).join(" - "), "", "  "));
   out.push(`${words.forUnits(data.units)}. ${document.contentHash(data.provenance.hash)}`, document.cautionLine);
   if (data.lines.length === 0) out.push("", words.nothing);
   for (const grade of ["certain", "worn"] as const) {
@@ -24,14 +26,24 @@ export function billAsText(data: BillData, { wording }: OutputOptions): string {
 
 function rowText(line: BillRow, units: number, wording: OutputOptions["wording"]): string[] {
   const { bill: words } = wording;
-  const head = [line.name, line.size, line.standard, line.partNo].filter((each) => each !== undefined
-    && each !== "").map((each) => shownOnOneLine(each!)).join(", ");
+  const head = [line.name, line.size, line.standard, line.partNo]
+    .filter((each) => each !== undefined && each !== "")
+    .map((each) => shownOnOneLine(each!))
+    .join(", ");
   const packs = line.packs ? `${line.packs.text} (${words.packOf(line.pack ?? "")})` : "";
-  const more = [packs, units > 1 ? words.each(line.perUnit.text) : "", line.why, line.lead ? words.lead(line.lead) : "", line.shelfLife
-    ? words.shelfLife(line.shelfLife) : ""].filter(Boolean).join("; ");
+  const more = [
+    packs,
+    units > 1 ? words.each(line.perUnit.text) : "",
+    line.why,
+    line.lead ? words.lead(line.lead) : "",
+    line.shelfLife ? words.shelfLife(line.shelfLife) : "",
+  ]
+    .filter(Boolean)
+    .join("; ");
   const on = [...new Set(line.usedAt.map((use) => use.on).filter(Boolean))].map(shownOnOneLine);
   return [
-    ...wrap(`${head}: ${line.total.text}`, "  ", "    "), ...(more ? wrap(shownOnOneLine(more), "      ", "      ") : []),
+    ...wrap(`${head}: ${line.total.text}`, "  ", "    "),
+    ...(more ? wrap(shownOnOneLine(more), "      ", "      ") : []),
     ...(on.length > 0 ? wrap(words.usedOn(on), "      ", "      ") : []),
   ];
 }

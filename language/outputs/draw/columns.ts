@@ -12,16 +12,22 @@ export function columns(rows: readonly (readonly number[])[], slots: readonly Sl
   const xs = new Array<number>(slots.length).fill(0);
   for (const row of rows) {
     let x = 0;
-    for (const slot of row) { xs[slot] = x + slots[slot]!.width / 2; x += slots[slot]!.width + gap; }
+    for (const slot of row) {
+      xs[slot] = x + slots[slot]!.width / 2;
+      x += slots[slot]!.width + gap;
+    }
     for (const slot of row) xs[slot] = xs[slot]! - (x - gap) / 2;
   }
   for (let sweep = 0; sweep < 80; sweep++) {
     for (const row of sweep % 2 === 0 ? rows : rows.toReversed()) {
       const wanted = row.map((slot) => {
-        const { up, down } = slots[slot]!, near = sweep < 4 ? (sweep % 2 === 0 ? up : down) : [...up, ...down];
+        const { up, down } = slots[slot]!,
+          near = sweep < 4 ? (sweep % 2 === 0 ? up : down) : [...up, ...down];
         return near.length > 0 ? near.reduce((sum, each) => sum + xs[each]!, 0) / near.length : xs[slot]!;
       });
-      placed(row, wanted, slots, gap).forEach((x, i) => { xs[row[i]!] = x; });
+      placed(row, wanted, slots, gap).forEach((x, i) => {
+        xs[row[i]!] = x;
+      });
     }
   }
   return xs;
@@ -42,5 +48,7 @@ function placed(row: readonly number[], wanted: readonly number[], slots: readon
     }
     pools.push(pool);
   });
-  return pools.flatMap(({ sum, count }) => new Array<number>(count).fill(sum / count)).map((mean, i) => mean + offsets[i]!);
+  return pools
+    .flatMap(({ sum, count }) => new Array<number>(count).fill(sum / count))
+    .map((mean, i) => mean + offsets[i]!);
 }

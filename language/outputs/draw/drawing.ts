@@ -30,13 +30,24 @@ ${drawing.body}
 }
 
 /** Words in a drawing: `anchor` is where `x` is in them. */
-export function text(x: number, y: number, size: number, says: Value, more: { readonly anchor?: "start" | "middle" | "end"; readonly bold?: boolean } = {}): Markup {
+export function text(
+  x: number,
+  y: number,
+  size: number,
+  says: Value,
+  more: { readonly anchor?: "start" | "middle" | "end"; readonly bold?: boolean } = {},
+): Markup {
   return html`<text x="${n(x)}" y="${n(y)}" font-size="${n(size)}" text-anchor="${more.anchor ?? "start"}" fill="currentColor" stroke="none"${more.bold === true && html` font-weight="700"`}>${says}</text>`;
 }
 
 /** Several lines, one under the other; `y` is the base of the first. */
-export const lines = (x: number, y: number, size: number, says: readonly string[], more: Parameters<typeof text>[4] = {}): readonly Markup[] =>
-  says.map((line, i) => text(x, y + i * size * 1.25, size, line, more));
+export const lines = (
+  x: number,
+  y: number,
+  size: number,
+  says: readonly string[],
+  more: Parameters<typeof text>[4] = {},
+): readonly Markup[] => says.map((line, i) => text(x, y + i * size * 1.25, size, line, more));
 
 /** A head in small type that stands over every drawing which goes out alone: what it is, from what, and that it is a draft. */
 export interface Head {
@@ -48,7 +59,8 @@ const pad = 20;
 
 /** Drawings beside and under one another in one file that stands alone. It follows the viewer's choice of a light or a dark ground. */
 export function svgFile(head: Head, drawings: readonly Drawing[], empty: string): string {
-  const width = Math.max(760, ...drawings.map((drawing) => drawing.width)), parts: Value[] = [];
+  const width = Math.max(760, ...drawings.map((drawing) => drawing.width)),
+    parts: Value[] = [];
   let y = pad + 18;
   const put = (x: number, top: number, says: string, size: number, room: number, bold = false): number => {
     const wrapped = textLines(shownOnOneLine(says), size, room);
@@ -58,9 +70,13 @@ export function svgFile(head: Head, drawings: readonly Drawing[], empty: string)
   y = put(pad, y, head.title, 18, width, true);
   for (const line of head.lines) y = put(pad, y, line, 11, width);
   if (drawings.length === 0) y = put(pad, y + 16, empty, 13, width);
-  let x = pad, bottom = y;
+  let x = pad,
+    bottom = y;
   for (const drawing of drawings) {
-    if (x > pad && x + drawing.width > pad + width) { x = pad; y = bottom; }
+    if (x > pad && x + drawing.width > pad + width) {
+      x = pad;
+      y = bottom;
+    }
     const top = put(x, y + 30, drawing.title, 14, drawing.width, true);
     parts.push(html`<g role="img" aria-labelledby="${drawing.id}-title ${drawing.id}-desc" transform="translate(${n(x)} ${n(top)})">
 <title id="${drawing.id}-title">${drawing.title}</title>

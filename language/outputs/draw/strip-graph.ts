@@ -26,19 +26,34 @@ export interface StripNode {
 
 /** Events that put something on the bench or make it ready; the others only pass their needs on. */
 const boxes: Readonly<Partial<Record<EventKind, StripBox>>> = {
-  out: "fastener", slack: "fastener", off: "part", aside: "aside", drained: "fluid", stands: "precaution", held: "hold",
+  out: "fastener",
+  slack: "fastener",
+  off: "part",
+  aside: "aside",
+  drained: "fluid",
+  stands: "precaution",
+  held: "hold",
 };
 
 export function stripNodes(performance: Performance, { context, strip }: Lines): readonly StripNode[] {
-  const { events } = performance, stripped = performance.strip.reduce((to, each) => Math.max(to, each.to), 0);
-  const lineOf = new Map<number, string>(), actOf = new Map<number, number>(), numberOf = new Map<number, number>();
-  for (const line of strip.flatMap((group) => group.lines)) if (line.is === "action") for (const act of line.of) if (!lineOf.has(act)) lineOf.set(act, line.id);
-  performance.strip.forEach(({ from, to }, act) => { for (let event = from; event < to; event++) actOf.set(event, act); });
-  const mine = events.filter((event) => event.index < stripped && boxes[event.kind] !== undefined && !isSilent(event, context));
+  const { events } = performance,
+    stripped = performance.strip.reduce((to, each) => Math.max(to, each.to), 0);
+  const lineOf = new Map<number, string>(),
+    actOf = new Map<number, number>(),
+    numberOf = new Map<number, number>();
+  for (const line of strip.flatMap((group) => group.lines))
+    if (line.is === "action") for (const act of line.of) if (!lineOf.has(act)) lineOf.set(act, line.id);
+  performance.strip.forEach(({ from, to }, act) => {
+    for (let event = from; event < to; event++) actOf.set(event, act);
+  });
+  const mine = events.filter(
+    (event) => event.index < stripped && boxes[event.kind] !== undefined && !isSilent(event, context),
+  );
   for (const event of mine) numberOf.set(event.index, numberOf.size + 1);
 
   /** Kept events that an event rests on, by their numbers, also by way of those that are not kept. */
-  const near: ReadonlySet<number>[] = [], far: Set<number>[] = [new Set()];
+  const near: ReadonlySet<number>[] = [],
+    far: Set<number>[] = [new Set()];
   events.forEach((event, i) => {
     const found = new Set<number>();
     for (const need of [...event.needs, ...partings(event, performance)]) {
@@ -49,14 +64,29 @@ export function stripNodes(performance: Performance, { context, strip }: Lines):
     near[i] = found;
   });
   return mine.map((event): StripNode => {
-    const number = numberOf.get(event.index)!, needs = near[event.index]!, all = new Set<number>();
-    for (const need of needs) { all.add(need); for (const each of far[need]!) all.add(each); }
+    const number = numberOf.get(event.index)!,
+      needs = near[event.index]!,
+      all = new Set<number>();
+    for (const need of needs) {
+      all.add(need);
+      for (const each of far[need]!) all.add(each);
+    }
     far[number] = all;
-    const after = [...needs].filter((need) => ![...needs].some((other) => other !== need && far[other]!.has(need))).sort((a, b) => a - b);
-    const { step } = event.around, { thing } = labelled(event, context), act = actOf.get(event.index);
+    const after = [...needs]
+      .filter((need) => ![...needs].some((other) => other !== need && far[other]!.has(need)))
+      .sort((a, b) => a - b);
+    const { step } = event.around,
+      { thing } = labelled(event, context),
+      act = actOf.get(event.index);
     return {
-      number, is: thing?.is === "tie" && !thing.fastener ? "joint" : boxes[event.kind]!, things: idsOf(event, context), label: labelled(event, context).says,
-      line: act === undefined ? "" : lineFor(event, act, context, strip) ?? lineOf.get(act) ?? "", step: step ? step.title || step.name.replaceAll("-", " ") : "", after, assumed: event.assumed || (act !== undefined && performance.strip[act]!.refused),
+      number,
+      is: thing?.is === "tie" && !thing.fastener ? "joint" : boxes[event.kind]!,
+      things: idsOf(event, context),
+      label: labelled(event, context).says,
+      line: act === undefined ? "" : (lineFor(event, act, context, strip) ?? lineOf.get(act) ?? ""),
+      step: step ? step.title || step.name.replaceAll("-", " ") : "",
+      after,
+      assumed: event.assumed || (act !== undefined && performance.strip[act]!.refused),
     };
   });
 }
@@ -67,8 +97,18 @@ function partings({ index, kind, things }: Event, { model, events }: Performance
   return things.flatMap((thing) => {
     const between = model.parts[thing]?.between;
     if (!between) return [];
-    const parted = events.findLast((event) => event.index < index && (event.kind === "off" || event.kind === "aside")
-      && between[0].some((a) => between[1].some((b) => event.moved.includes(a) !== event.moved.includes(b) && at(event.before.lump, a) === at(event.before.lump, b))));
+    const parted = events.findLast(
+      (event) =>
+        event.index < index &&
+        (event.kind === "off" || event.kind === "aside") &&
+        between[0].some((a) =>
+          between[1].some(
+            (b) =>
+              event.moved.includes(a) !== event.moved.includes(b) &&
+              at(event.before.lump, a) === at(event.before.lump, b),
+          ),
+        ),
+    );
     return parted ? [parted.index] : [];
   });
 }
@@ -76,7 +116,9 @@ function partings({ index, kind, things }: Event, { model, events }: Performance
 /** An act may print several lines: the one that names the thing is its own. */
 function lineFor(event: Event, act: number, { model }: LineContext, strip: Lines["strip"]): string | undefined {
   const ids = new Set(event.things.map((thing) => model.things[thing]?.id));
-  return strip.flatMap((group) => group.lines).find((line) => line.is === "action" && line.of.includes(act) && line.items.some((item) => ids.has(item.id)))?.id;
+  return strip
+    .flatMap((group) => group.lines)
+    .find((line) => line.is === "action" && line.of.includes(act) && line.items.some((item) => ids.has(item.id)))?.id;
 }
 
 /** What stood before the strip began, or was undone in passing with a part, is no work of its own. */
@@ -86,27 +128,46 @@ const isSilent = (event: Event, { model }: LineContext): boolean => {
 };
 
 function idsOf(event: Event, { model }: LineContext): string[] {
-  const things = event.kind === "stands" ? event.precautions.map((number) => model.precautions[number]!.hazard) : event.things;
+  const things =
+    event.kind === "stands" ? event.precautions.map((number) => model.precautions[number]!.hazard) : event.things;
   return [...new Set(things)].map((thing) => model.things[thing]?.id ?? "").filter(Boolean);
 }
 
-function labelled(event: Event, context: LineContext): { readonly says: string; readonly thing: LineContext["model"]["things"][number] | undefined } {
-  const { draw, kinds } = context.wording, { model } = context, thing = model.things[event.thing], name = thing?.name ?? "";
+function labelled(
+  event: Event,
+  context: LineContext,
+): { readonly says: string; readonly thing: LineContext["model"]["things"][number] | undefined } {
+  const { draw, kinds } = context.wording,
+    { model } = context,
+    thing = model.things[event.thing],
+    name = thing?.name ?? "";
   const all = [...new Set(event.things)].map((each) => model.things[each]?.name ?? "").join(", ");
   switch (event.kind) {
     case "stands": {
       const precaution = model.precautions[event.precautions[0] ?? -1];
-      return { says: precaution ? draw.precaution(kinds.precautionShort(precaution.kind), model.things[precaution.hazard]!.name) : name, thing: undefined };
+      return {
+        says: precaution
+          ? draw.precaution(kinds.precautionShort(precaution.kind), model.things[precaution.hazard]!.name)
+          : name,
+        thing: undefined,
+      };
     }
-    case "out": case "slack": {
+    case "out":
+    case "slack": {
       const count = thing?.is === "tie" && !thing.countUnknown ? draw.pieces(name, event.count, thing.count) : name;
       return { says: event.kind === "slack" ? draw.loosen(count) : count, thing };
     }
-    case "drained": return { says: draw.drain(all), thing };
-    case "held": return { says: draw.support(all), thing: undefined };
-    case "aside": return { says: draw.aside(all), thing: undefined };
+    case "drained":
+      return { says: draw.drain(all), thing };
+    case "held":
+      return { says: draw.support(all), thing: undefined };
+    case "aside":
+      return { says: draw.aside(all), thing: undefined };
     default: {
-      const count = thing?.is === "part" && event.things.length === 1 && !thing.countUnknown ? draw.pieces(all, thing.count, thing.count) : all;
+      const count =
+        thing?.is === "part" && event.things.length === 1 && !thing.countUnknown
+          ? draw.pieces(all, thing.count, thing.count)
+          : all;
       return { says: count, thing: undefined };
     }
   }
@@ -125,7 +186,8 @@ export function sheetsOf(nodes: readonly StripNode[], most = mostOnASheet): read
     else runs.push([node]);
   }
   // As even as the steps allow, so that the last sheet is not left with two boxes.
-  const target = Math.ceil(nodes.length / Math.ceil(nodes.length / most)), sheets: StripNode[][] = [];
+  const target = Math.ceil(nodes.length / Math.ceil(nodes.length / most)),
+    sheets: StripNode[][] = [];
   for (const run of runs) {
     const last = sheets.at(-1);
     if (last && last.length + run.length <= most && last.length + run.length / 2 <= target) last.push(...run);

@@ -8,7 +8,12 @@ import { layered, type Box, type Layout } from "./layers.ts";
 import { sheetsOf, type StripBox, type StripNode } from "./strip-graph.ts";
 import { textLines, textWidth } from "./text-box.ts";
 
-const size = 12, leading = size * 1.25, most = 150, padX = 12, padY = 8, rowWidth = 1040;
+const size = 12,
+  leading = size * 1.25,
+  most = 150,
+  padX = 12,
+  padY = 8,
+  rowWidth = 1040;
 
 interface Drawn extends Box {
   readonly node: StripNode;
@@ -18,36 +23,95 @@ interface Drawn extends Box {
 }
 
 /** One drawing, or several where there are too many boxes for a sheet. */
-export function stripDrawings(nodes: readonly StripNode[], name: { readonly id: string; readonly title: string }, wording: Wording): readonly Drawing[] {
-  const sheets = sheetsOf(nodes), { draw } = wording, sheetOf = new Map(sheets.flatMap((sheet, i) => sheet.map(({ number }) => [number, i + 1] as const)));
+export function stripDrawings(
+  nodes: readonly StripNode[],
+  name: { readonly id: string; readonly title: string },
+  wording: Wording,
+): readonly Drawing[] {
+  const sheets = sheetsOf(nodes),
+    { draw } = wording,
+    sheetOf = new Map(sheets.flatMap((sheet, i) => sheet.map(({ number }) => [number, i + 1] as const)));
   const byNumber = new Map(nodes.map((node) => [node.number, node]));
   return sheets.map((sheet, i) => {
     const title = sheets.length === 1 ? name.title : draw.sheet(name.title, i + 1, sheets.length);
-    const outer = (node: StripNode): string[] => node.after.filter((each) => sheetOf.get(each) !== i + 1).map((each) => draw.outer(labelOf(byNumber.get(each)!), sheetOf.get(each)!));
-    return { ...sheetDrawing(sheet.map((node) => drawn(node, outer(node), wording)), wording), id: sheets.length === 1 ? name.id : `${name.id}-${i + 1}`, title,
-      description: [draw.stripAbout, ...sheet.map((node) => draw.relation(node.assumed ? draw.assumed(labelOf(node)) : labelOf(node), node.after.map((each) => labelOf(byNumber.get(each)!))))].join(" ") };
+    const outer = (node: StripNode): string[] =>
+      node.after
+        .filter((each) => sheetOf.get(each) !== i + 1)
+        .map((each) => draw.outer(labelOf(byNumber.get(each)!), sheetOf.get(each)!));
+    return {
+      ...sheetDrawing(
+        sheet.map((node) => drawn(node, outer(node), wording)),
+        wording,
+      ),
+      id: sheets.length === 1 ? name.id : `${name.id}-${i + 1}`,
+      title,
+      description: [
+        draw.stripAbout,
+        ...sheet.map((node) =>
+          draw.relation(
+            node.assumed ? draw.assumed(labelOf(node)) : labelOf(node),
+            node.after.map((each) => labelOf(byNumber.get(each)!)),
+          ),
+        ),
+      ].join(" "),
+    };
   });
 }
 
 const labelOf = ({ line, label }: StripNode): string => (line === "" ? label : `${line} ${label}`);
 
 function drawn(node: StripNode, outer: readonly string[], { draw }: Wording): Drawn {
-  const label = textLines(node.assumed ? draw.assumed(node.label) : node.label, size, most), small = outer.flatMap((each) => textLines(each, size - 2, most));
-  const head = node.line, rows = label.length + (head === "" ? 0 : 1);
-  const width = Math.max(64, textWidth(head, size), ...label.map((line) => textWidth(line, size)), ...small.map((line) => textWidth(line, size - 2))) + 2 * padX;
-  return { node, head, lines: label, outer: small, width, height: rows * leading + small.length * (size - 2) * 1.25 + 2 * padY };
+  const label = textLines(node.assumed ? draw.assumed(node.label) : node.label, size, most),
+    small = outer.flatMap((each) => textLines(each, size - 2, most));
+  const head = node.line,
+    rows = label.length + (head === "" ? 0 : 1);
+  const width =
+    Math.max(
+      64,
+      textWidth(head, size),
+      ...label.map((line) => textWidth(line, size)),
+      ...small.map((line) => textWidth(line, size - 2)),
+    ) +
+    2 * padX;
+  return {
+    node,
+    head,
+    lines: label,
+    outer: small,
+    width,
+    height: rows * leading + small.length * (size - 2) * 1.25 + 2 * padY,
+  };
 }
 
 function sheetDrawing(drawnBoxes: readonly Drawn[], wording: Wording): Pick<Drawing, "width" | "height" | "body"> {
-  const inside = new Map(drawnBoxes.map(({ node }, i) => [node.number, i])), links = drawnBoxes.flatMap(({ node }, to) =>
-    node.after.flatMap((each) => { const from = inside.get(each); return from === undefined ? [] : [[from, to] as const]; }));
-  const linked = new Set(links.flat()), bound = drawnBoxes.flatMap((_, i) => (linked.has(i) ? [i] : [])), free = drawnBoxes.filter((_, i) => !linked.has(i));
+  const inside = new Map(drawnBoxes.map(({ node }, i) => [node.number, i])),
+    links = drawnBoxes.flatMap(({ node }, to) =>
+      node.after.flatMap((each) => {
+        const from = inside.get(each);
+        return from === undefined ? [] : [[from, to] as const];
+      }),
+    );
+  const linked = new Set(links.flat()),
+    bound = drawnBoxes.flatMap((_, i) => (linked.has(i) ? [i] : [])),
+    free = drawnBoxes.filter((_, i) => !linked.has(i));
   const parts: Value[] = [];
-  let x = 0, y = 0, height = 0, width = 0;
+  let x = 0,
+    y = 0,
+    height = 0,
+    width = 0;
   for (const group of groupsOf(bound, links)) {
-    const place = new Map(group.map((box, i) => [box, i])), own = links.filter(([from]) => place.has(from));
-    const layout = layered(group.map((box) => drawnBoxes[box]!), own.map(([from, to]) => [place.get(from)!, place.get(to)!] as const), { rowWidth, gap: 18, rowGap: 40 });
-    if (x > 0 && x + layout.width > rowWidth) { x = 0; y += height + 40; height = 0; }
+    const place = new Map(group.map((box, i) => [box, i])),
+      own = links.filter(([from]) => place.has(from));
+    const layout = layered(
+      group.map((box) => drawnBoxes[box]!),
+      own.map(([from, to]) => [place.get(from)!, place.get(to)!] as const),
+      { rowWidth, gap: 18, rowGap: 40 },
+    );
+    if (x > 0 && x + layout.width > rowWidth) {
+      x = 0;
+      y += height + 40;
+      height = 0;
+    }
     parts.push(html`<g transform="translate(${n(x)} ${n(y)})">${layout.routes.map(arrow)}${group.map((box, i) => boxAt(drawnBoxes[box]!, layout.boxes[i]!))}</g>
 `);
     width = Math.max(width, x + layout.width);
@@ -62,7 +126,8 @@ function sheetDrawing(drawnBoxes: readonly Drawn[], wording: Wording): Pick<Draw
     width = Math.max(width, textWidth(head, size));
     y += 10;
     for (let i = 0; i < free.length;) {
-      let x = 0, height = 0;
+      let x = 0,
+        height = 0;
       for (; i < free.length && (x === 0 || x + free[i]!.width <= Math.max(rowWidth, width)); i++) {
         parts.push(boxAt(free[i]!, { x: x + free[i]!.width / 2, y }));
         width = Math.max(width, x + free[i]!.width);
@@ -74,21 +139,38 @@ function sheetDrawing(drawnBoxes: readonly Drawn[], wording: Wording): Pick<Draw
     y -= 14;
   }
   const legend = legendOf([...new Set(drawnBoxes.map(({ node }) => node.is))], y + 30, Math.max(width, 480), wording);
-  return { width: Math.max(width, legend.width) + 4, height: y + 30 + legend.height + 4, body: html`<g transform="translate(2 2)">${parts}${legend.body}</g>` };
+  return {
+    width: Math.max(width, legend.width) + 4,
+    height: y + 30 + legend.height + 4,
+    body: html`<g transform="translate(2 2)">${parts}${legend.body}</g>`,
+  };
 }
 
 /** What hangs together by any way, each in a drawing of its own beside the others: in the order of the work. */
 function groupsOf(bound: readonly number[], links: readonly (readonly [number, number])[]): number[][] {
   const of = new Map(bound.map((box) => [box, box]));
-  const rootOf = (box: number): number => { let root = box; while (of.get(root) !== root) root = of.get(root)!; return root; };
-  for (const [a, b] of links) { const [low, high] = [rootOf(a), rootOf(b)].sort((one, other) => one - other); of.set(high!, low!); }
+  const rootOf = (box: number): number => {
+    let root = box;
+    while (of.get(root) !== root) root = of.get(root)!;
+    return root;
+  };
+  for (const [a, b] of links) {
+    const [low, high] = [rootOf(a), rootOf(b)].sort((one, other) => one - other);
+    of.set(high!, low!);
+  }
   return [...Map.groupBy(bound, rootOf).values()];
 }
 
 function boxAt({ node, head, lines, outer, width, height }: Drawn, { x, y }: Layout["boxes"][number]): Markup {
-  const top = y + padY + size * 0.95, label = top + (head === "" ? 0 : leading);
-  return html`${frame(node.is, x - width / 2, y, width, height)}${head !== "" && text(x, top, size, head, { anchor: "middle", bold: true })}${
-    textBlock(x, label, size, lines, { anchor: "middle" })}${textBlock(x, label + lines.length * leading, size - 2, outer, { anchor: "middle" })}
+  const top = y + padY + size * 0.95,
+    label = top + (head === "" ? 0 : leading);
+  return html`${frame(node.is, x - width / 2, y, width, height)}${head !== "" && text(x, top, size, head, { anchor: "middle", bold: true })}${textBlock(
+    x,
+    label,
+    size,
+    lines,
+    { anchor: "middle" },
+  )}${textBlock(x, label + lines.length * leading, size - 2, outer, { anchor: "middle" })}
 `;
 }
 
@@ -97,16 +179,22 @@ function frame(is: StripBox, x: number, y: number, width: number, height: number
   const rect = (inset: number, more: Value): Markup =>
     html`<rect x="${n(x + inset)}" y="${n(y + inset)}" width="${n(width - 2 * inset)}" height="${n(height - 2 * inset)}"${more}/>`;
   switch (is) {
-    case "part": return rect(0, html` stroke-width="2.4"`);
-    case "fastener": return rect(0, html` rx="${n(Math.min(18, height / 2))}"`);
+    case "part":
+      return rect(0, html` stroke-width="2.4"`);
+    case "fastener":
+      return rect(0, html` rx="${n(Math.min(18, height / 2))}"`);
     case "joint": {
       const c = 8;
       return html`<path d="M${n(x + c)} ${n(y)}H${n(x + width - c)}L${n(x + width)} ${n(y + c)}V${n(y + height - c)}L${n(x + width - c)} ${n(y + height)}H${n(x + c)}L${n(x)} ${n(y + height - c)}V${n(y + c)}Z"/>`;
     }
-    case "fluid": return html`<path d="M${n(x + 6)} ${n(y)}H${n(x + width + 6)}L${n(x + width - 6)} ${n(y + height)}H${n(x - 6)}Z"/>`;
-    case "precaution": return html`${rect(0, "")}${rect(4, "")}`;
-    case "hold": return rect(0, html` stroke-dasharray="7 3"`);
-    case "aside": return rect(0, html` stroke-dasharray="2 3"`);
+    case "fluid":
+      return html`<path d="M${n(x + 6)} ${n(y)}H${n(x + width + 6)}L${n(x + width - 6)} ${n(y + height)}H${n(x - 6)}Z"/>`;
+    case "precaution":
+      return html`${rect(0, "")}${rect(4, "")}`;
+    case "hold":
+      return rect(0, html` stroke-dasharray="7 3"`);
+    case "aside":
+      return rect(0, html` stroke-dasharray="2 3"`);
   }
 }
 
@@ -114,19 +202,37 @@ function frame(is: StripBox, x: number, y: number, width: number, height: number
 function arrow(points: Layout["routes"][number]): Markup {
   let path = `M${n(points[0]!.x)} ${n(points[0]!.y)}`;
   for (let i = 1; i < points.length; i++) {
-    const a = points[i - 1]!, isLast = i === points.length - 1, b = isLast ? { x: points[i]!.x, y: points[i]!.y - 6 } : points[i]!, bend = (b.y - a.y) / 2;
-    path += Math.abs(a.x - b.x) < 0.5 ? `L${n(b.x)} ${n(b.y)}` : `C${n(a.x)} ${n(a.y + bend)} ${n(b.x)} ${n(b.y - bend)} ${n(b.x)} ${n(b.y)}`;
+    const a = points[i - 1]!,
+      isLast = i === points.length - 1,
+      b = isLast ? { x: points[i]!.x, y: points[i]!.y - 6 } : points[i]!,
+      bend = (b.y - a.y) / 2;
+    path +=
+      Math.abs(a.x - b.x) < 0.5
+        ? `L${n(b.x)} ${n(b.y)}`
+        : `C${n(a.x)} ${n(a.y + bend)} ${n(b.x)} ${n(b.y - bend)} ${n(b.x)} ${n(b.y)}`;
   }
   const { x, y } = points[points.length - 1]!;
   return html`<path d="${path}"/><path d="M${n(x)} ${n(y)}l-4 -8h8z" fill="currentColor" stroke="none"/>`;
 }
 
-function legendOf(sorts: readonly StripBox[], top: number, width: number, { draw }: Wording): { readonly width: number; readonly height: number; readonly body: Value } {
-  const order: readonly StripBox[] = ["part", "fastener", "joint", "fluid", "precaution", "hold", "aside"], parts: Value[] = [];
-  let x = 0, y = top, widest = 0;
+function legendOf(
+  sorts: readonly StripBox[],
+  top: number,
+  width: number,
+  { draw }: Wording,
+): { readonly width: number; readonly height: number; readonly body: Value } {
+  const order: readonly StripBox[] = ["part", "fastener", "joint", "fluid", "precaution", "hold", "aside"],
+    parts: Value[] = [];
+  let x = 0,
+    y = top,
+    widest = 0;
   for (const sort of order.filter((each) => sorts.includes(each))) {
-    const says = draw.sorts[sort], wide = 44 + textWidth(says, size - 1) + 18;
-    if (x > 0 && x + wide > width) { x = 0; y += 26; }
+    const says = draw.sorts[sort],
+      wide = 44 + textWidth(says, size - 1) + 18;
+    if (x > 0 && x + wide > width) {
+      x = 0;
+      y += 26;
+    }
     parts.push(frame(sort, x + 7, y, 28, 16), text(x + 44, y + 12, size - 1, says));
     x += wide;
     widest = Math.max(widest, x);

@@ -12,7 +12,8 @@ function signWidth(sign: string): number {
 }
 
 /** In the unit of `size`. */
-export const textWidth = (text: string, size: number): number => [...text].reduce((sum, sign) => sum + signWidth(sign), 0) * size;
+export const textWidth = (text: string, size: number): number =>
+  [...text].reduce((sum, sign) => sum + signWidth(sign), 0) * size;
 
 /** Lines of at most `width`; a word that is wider breaks inside. Nothing is cut away. */
 export function textLines(text: string, size: number, width: number): string[] {
@@ -20,11 +21,17 @@ export function textLines(text: string, size: number, width: number): string[] {
   let line = "";
   for (const word of text.split(/\s+/).filter(Boolean)) {
     const longer = line === "" ? word : `${line} ${word}`;
-    if (textWidth(longer, size) <= width) { line = longer; continue; }
+    if (textWidth(longer, size) <= width) {
+      line = longer;
+      continue;
+    }
     if (line !== "") lines.push(line);
     line = "";
     for (const sign of word) {
-      if (line !== "" && textWidth(line + sign, size) > width) { lines.push(line); line = ""; }
+      if (line !== "" && textWidth(line + sign, size) > width) {
+        lines.push(line);
+        line = "";
+      }
       line += sign;
     }
   }

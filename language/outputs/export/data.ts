@@ -16,8 +16,16 @@ import { refitData, type RefitProcedure } from "../refit/data.ts";
 import { figureData, torqueData, type FigureData, type TorqueData } from "../torque-data.ts";
 import type { LineContext } from "../lines/context.ts";
 
-export interface MessageData { readonly signal: Message["signal"]; readonly text: string; readonly at: Place }
-export interface RenewData { readonly when: RenewRule["when"]; readonly strips?: number; readonly said: boolean }
+export interface MessageData {
+  readonly signal: Message["signal"];
+  readonly text: string;
+  readonly at: Place;
+}
+export interface RenewData {
+  readonly when: RenewRule["when"];
+  readonly strips?: number;
+  readonly said: boolean;
+}
 
 interface ThingData {
   readonly id: string;
@@ -153,7 +161,12 @@ export interface ProcedureData extends RefitProcedure {
   /** Fasteners that it takes out, with how many of each. */
   readonly fastenersRemoved: readonly { readonly id: string; readonly name: string; readonly count: number }[];
   readonly partsRemoved: readonly { readonly id: string; readonly name: string }[];
-  readonly toRenew: readonly { readonly id: string; readonly name: string; readonly grade: "certain" | "worn"; readonly reason: string }[];
+  readonly toRenew: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly grade: "certain" | "worn";
+    readonly reason: string;
+  }[];
 }
 
 export interface ExportData {
@@ -162,28 +175,70 @@ export interface ExportData {
   readonly provenance: Provenance;
   readonly units: readonly UnitData[];
   readonly procedures: readonly ProcedureData[];
-  readonly tools: readonly { readonly id: string; readonly name: string; readonly kind?: string; readonly range?: FigureData; readonly capacity?: FigureData; readonly accuracy?: number; readonly count?: number; readonly calibration?: string }[];
-  readonly consumables: readonly { readonly id: string; readonly name: string; readonly pack?: FigureData | { readonly pieces: number }; readonly partNo?: string; readonly standard?: string; readonly lead?: FigureData; readonly shelfLife?: FigureData }[];
+  readonly tools: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly kind?: string;
+    readonly range?: FigureData;
+    readonly capacity?: FigureData;
+    readonly accuracy?: number;
+    readonly count?: number;
+    readonly calibration?: string;
+  }[];
+  readonly consumables: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly pack?: FigureData | { readonly pieces: number };
+    readonly partNo?: string;
+    readonly standard?: string;
+    readonly lead?: FigureData;
+    readonly shelfLife?: FigureData;
+  }[];
   readonly roles: readonly { readonly id: string; readonly name: string }[];
 }
 
 export function exportData(input: OutputInput, options: OutputOptions): ExportData {
-  const place = placesIn(input.texts, options.showPath), refit = refitData(input, options), units = new Map<string, UnitData>();
+  const place = placesIn(input.texts, options.showPath),
+    refit = refitData(input, options),
+    units = new Map<string, UnitData>();
   const procedures = input.performances.map((performance, i): ProcedureData => {
-    const context = lineContext(performance, options), { model } = performance, key = `${model.unit} ${model.build}`;
+    const context = lineContext(performance, options),
+      { model } = performance,
+      key = `${model.unit} ${model.build}`;
     if (!units.has(key)) units.set(key, unitData(context, place));
     return procedureData(performance, refit.procedures[i]!, context);
   });
-  const tools = merged(input.performances, (each) => each.library.tools), consumables = merged(input.performances,
-    (each) => each.library.consumables), roles = merged(input.performances, (each) => each.library.roles);
+  const tools = merged(input.performances, (each) => each.library.tools),
+    consumables = merged(input.performances, (each) => each.library.consumables),
+    roles = merged(input.performances, (each) => each.library.roles);
   return {
-    format: "stripdown-model", version: 1, provenance: refit.provenance, units: [...units.values()], procedures,
-    tools: tools.map(([id, tool]) => ({ id, name: tool.name,
-      ...given({ kind: tool.kind, range: fig(tool.range), capacity: fig(tool.capacity), accuracy: tool.accuracy, count: tool.count,
-        calibration: tool.calibration }) })),
+    format: "stripdown-model",
+    version: 1,
+    provenance: refit.provenance,
+    units: [...units.values()],
+    procedures,
+    tools: tools.map(([id, tool]) => ({
+      id,
+      name: tool.name,
+      ...given({
+        kind: tool.kind,
+        range: fig(tool.range),
+        capacity: fig(tool.capacity),
+        accuracy: tool.accuracy,
+        count: tool.count,
+        calibration: tool.calibration,
+      }),
+    })),
     consumables: consumables.map(([id, each]) => ({
-      id, name: each.name, ...given({ pack: each.pack && "pieces" in each.pack ? each.pack : fig(each.pack), partNo: each.partNo,
-        standard: each.standard, lead: fig(each.lead), shelfLife: fig(each.shelfLife) }),
+      id,
+      name: each.name,
+      ...given({
+        pack: each.pack && "pieces" in each.pack ? each.pack : fig(each.pack),
+        partNo: each.partNo,
+        standard: each.standard,
+        lead: fig(each.lead),
+        shelfLife: fig(each.shelfLife),
+      }),
     })),
     roles: roles.map(([id, { name }]) => ({ id, name })),
   };
@@ -203,61 +258,133 @@ function given<T extends object>(values: T): Given<T> {
   return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as Given<T>;
 }
 
-const fig = (quantity: Parameters<typeof figureData>[0] | undefined): FigureData | undefined => quantity && figureData(quantity);
-const renewData = (rule: RenewRule | undefined): RenewData | undefined => rule && { when: rule.when,
-  ...(rule.strips === undefined ? {} : { strips: rule.strips }), said: rule.said };
+const fig = (quantity: Parameters<typeof figureData>[0] | undefined): FigureData | undefined =>
+  quantity && figureData(quantity);
+const renewData = (rule: RenewRule | undefined): RenewData | undefined =>
+  rule && { when: rule.when, ...(rule.strips === undefined ? {} : { strips: rule.strips }), said: rule.said };
 
 function unitData(context: LineContext, place: ReturnType<typeof placesIn>): UnitData {
-  const { model } = context, ids = (things: readonly ThingIndex[]): string[] => things.map((thing) => model.things[thing]!.id);
-  const base = ({ id, declared, name, piece, about, messages, at }: Part | Tie | Fluid | Hazard): ThingData =>
-    ({ id, declared, name, piece, about, messages: messages.map((message) => ({ signal: message.signal, text: message.text,
-      at: place(message.at) })), at: place(at) });
+  const { model } = context,
+    ids = (things: readonly ThingIndex[]): string[] => things.map((thing) => model.things[thing]!.id);
+  const base = ({ id, declared, name, piece, about, messages, at }: Part | Tie | Fluid | Hazard): ThingData => ({
+    id,
+    declared,
+    name,
+    piece,
+    about,
+    messages: messages.map((message) => ({ signal: message.signal, text: message.text, at: place(message.at) })),
+    at: place(at),
+  });
   const tie = (of: Tie): TieData => ({
-    ...base(of), kind: of.kind, joins: { hanging: ids(of.lowers), on: ids(of.uppers) }, behind: ids(of.behind), positions: of.positions, opens: ids(of.opens),
-    ...given({ count: of.countUnknown ? undefined : of.count, into: of.into === undefined ? undefined : ids([of.into])[0],
-      renew: renewData(of.renew), partNo: of.partNo, standard: of.standard }),
+    ...base(of),
+    kind: of.kind,
+    joins: { hanging: ids(of.lowers), on: ids(of.uppers) },
+    behind: ids(of.behind),
+    positions: of.positions,
+    opens: ids(of.opens),
+    ...given({
+      count: of.countUnknown ? undefined : of.count,
+      into: of.into === undefined ? undefined : ids([of.into])[0],
+      renew: renewData(of.renew),
+      partNo: of.partNo,
+      standard: of.standard,
+    }),
   });
   const declared = new Set(model.hazards.map((hazard) => hazard.kind));
   return {
-    id: model.unit, title: model.title, build: model.build, about: model.about, ...given({ revision: model.revision, mass: fig(model.mass) }),
-    base: ids(model.base), positions: model.positions,
+    id: model.unit,
+    title: model.title,
+    build: model.build,
+    about: model.about,
+    ...given({ revision: model.revision, mass: fig(model.mass) }),
+    base: ids(model.base),
+    positions: model.positions,
     parts: model.parts.map((part): PartData => ({
-      ...base(part), kind: part.kind, hosts: ids(part.hosts), rests: ids(part.rests), behind: ids(part.behind), positions: part.positions,
-      hangs: part.hangs, dry: part.dry,
+      ...base(part),
+      kind: part.kind,
+      hosts: ids(part.hosts),
+      rests: ids(part.rests),
+      behind: ids(part.behind),
+      positions: part.positions,
+      hangs: part.hangs,
+      dry: part.dry,
       ...given({
-        count: part.countUnknown ? undefined : part.count, mass: fig(part.mass), size: sizeText(part), supply: fig(part.supply), fitsBy: part.fitsBy,
-        between: part.between ? [ids(part.between[0]), ids(part.between[1])] as const : undefined, renew: renewData(part.renew), liftPeople: part.liftPeople,
-        liftWith: part.liftWith && toolName(context, part.liftWith.text), alignBy: part.alignBy, partNo: part.partNo, standard: part.standard, unit: part.unit,
+        count: part.countUnknown ? undefined : part.count,
+        mass: fig(part.mass),
+        size: sizeText(part),
+        supply: fig(part.supply),
+        fitsBy: part.fitsBy,
+        between: part.between ? ([ids(part.between[0]), ids(part.between[1])] as const) : undefined,
+        renew: renewData(part.renew),
+        liftPeople: part.liftPeople,
+        liftWith: part.liftWith && toolName(context, part.liftWith.text),
+        alignBy: part.alignBy,
+        partNo: part.partNo,
+        standard: part.standard,
+        unit: part.unit,
       }),
     })),
-    fasteners: model.ties.filter((each) => each.fastener).map((each): FastenerData => {
-      const tool = spannerOf(each, context);
-      return {
-        ...tie(each), washers: each.washers.map(({ part, count }) => ({ part: model.things[part]!.id, count })),
+    fasteners: model.ties
+      .filter((each) => each.fastener)
+      .map((each): FastenerData => {
+        const tool = spannerOf(each, context);
+        return {
+          ...tie(each),
+          washers: each.washers.map(({ part, count }) => ({ part: model.things[part]!.id, count })),
+          ...given({
+            size: threadText(each),
+            class: each.propertyClass,
+            grade: each.grade,
+            drive: each.drive && {
+              kind: each.drive.kind,
+              ...(each.drive.size ? { size: each.drive.size.written } : {}),
+            },
+            tool: tool && { says: tool.says, computed: tool.computed },
+            torque: torqueData(each, context),
+            threadLocker: each.threadLocker && toolName(context, each.threadLocker.text),
+            lubricant: each.lubricant && toolName(context, each.lubricant.text),
+            reuseTimes: each.reuseTimes,
+          }),
+        };
+      }),
+    joints: model.ties
+      .filter((each) => !each.fastener)
+      .map((each): JointData => ({
+        ...tie(each),
+        parts: each.passing ? "in passing" : "undone",
+        uses: each.uses.map((name) => toolName(context, name.text)),
         ...given({
-          size: threadText(each), class: each.propertyClass, grade: each.grade, drive: each.drive
-            && { kind: each.drive.kind, ...(each.drive.size ? { size: each.drive.size.written } : {}) },
-          tool: tool && { says: tool.says, computed: tool.computed }, torque: torqueData(each, context), threadLocker: each.threadLocker
-            && toolName(context, each.threadLocker.text),
-          lubricant: each.lubricant && toolName(context, each.lubricant.text), reuseTimes: each.reuseTimes,
+          how: each.how,
+          force: fig(each.force),
+          bead: each.bead && {
+            width: figureData(each.bead.width),
+            ...(each.bead.length ? { length: figureData(each.bead.length) } : {}),
+          },
         }),
-      };
-    }),
-    joints: model.ties.filter((each) => !each.fastener).map((each): JointData => ({
-      ...tie(each), parts: each.passing ? "in passing" : "undone", uses: each.uses.map((name) => toolName(context, name.text)),
-      ...given({ how: each.how, force: fig(each.force), bead: each.bead && { width: figureData(each.bead.width),
-        ...(each.bead.length ? { length: figureData(each.bead.length) } : {}) } }),
-    })),
+      })),
     fluids: model.fluids.map((fluid): FluidData => ({
-      ...base(fluid), kind: fluid.kind, drainsAt: ids(fluid.drainsAt), fillsAt: ids(fluid.fillsAt), bleedsAt: ids(fluid.bleedsAt),
-      recover: fluid.recover, path: ids(fluid.path), filled: fluid.filled,
+      ...base(fluid),
+      kind: fluid.kind,
+      drainsAt: ids(fluid.drainsAt),
+      fillsAt: ids(fluid.fillsAt),
+      bleedsAt: ids(fluid.bleedsAt),
+      recover: fluid.recover,
+      path: ids(fluid.path),
+      filled: fluid.filled,
       ...given({ volume: fig(fluid.volume ?? fluid.amount), uses: fluid.uses && toolName(context, fluid.uses.text) }),
     })),
     hazards: model.hazards.map((hazard): HazardData => ({
-      ...base(hazard), kind: hazard.kind, on: ids(hazard.on), pushes: ids(hazard.pushes),
+      ...base(hazard),
+      kind: hazard.kind,
+      on: ids(hazard.on),
+      pushes: ids(hazard.pushes),
       figures: Object.fromEntries([...hazard.figures].map(([word, quantity]) => [word, figureData(quantity)])),
       wear: hazard.wear.map((name) => toolName(context, name.text)),
-      ...given({ signal: hazard.signal, source: hazard.source, role: hazard.role && toolName(context, hazard.role.text) }),
+      ...given({
+        signal: hazard.signal,
+        source: hazard.source,
+        role: hazard.role && toolName(context, hazard.role.text),
+      }),
       precautions: hazard.precautions.map((each) => precautionData(context, hazard, each, ids, place)),
     })),
     dismissed: [...model.dismissed].map(([kind, { why }]) => ({ kind, why })),
@@ -265,21 +392,37 @@ function unitData(context: LineContext, place: ReturnType<typeof placesIn>): Uni
   };
 }
 
-function precautionData(context: LineContext, hazard: Hazard, precaution: Precaution, ids: (things: readonly ThingIndex[]) => string[],
-  place: ReturnType<typeof placesIn>): PrecautionData {
-  const wait = waitOf(hazard, precaution), limits = precaution.limits ? limitsText(precaution.limits, context) : undefined;
+function precautionData(
+  context: LineContext,
+  hazard: Hazard,
+  precaution: Precaution,
+  ids: (things: readonly ThingIndex[]) => string[],
+  place: ReturnType<typeof placesIn>,
+): PrecautionData {
+  const wait = waitOf(hazard, precaution),
+    limits = precaution.limits ? limitsText(precaution.limits, context) : undefined;
   return {
-    kind: precaution.kind, text: precaution.text, behind: ids(precaution.behind), back: precaution.back, at: place(precaution.at),
+    kind: precaution.kind,
+    text: precaution.text,
+    behind: ids(precaution.behind),
+    back: precaution.back,
+    at: place(precaution.at),
     ...given({
-      waitGiven: fig(precaution.wait), wait: wait?.seconds !== undefined && wait.decidedBy
-        ? { seconds: Number(wait.seconds.toPrecision(6)), decidedBy: wait.decidedBy.of } : undefined,
-      tool: precaution.tool && toolName(context, precaution.tool.text), limits,
+      waitGiven: fig(precaution.wait),
+      wait:
+        wait?.seconds !== undefined && wait.decidedBy
+          ? { seconds: Number(wait.seconds.toPrecision(6)), decidedBy: wait.decidedBy.of }
+          : undefined,
+      tool: precaution.tool && toolName(context, precaution.tool.text),
+      limits,
     }),
   };
 }
 
 function procedureData(performance: Performance, refit: RefitProcedure, context: LineContext): ProcedureData {
-  const { model, procedure, events } = performance, removed = new Map<ThingIndex, number>(), off = new Set<ThingIndex>();
+  const { model, procedure, events } = performance,
+    removed = new Map<ThingIndex, number>(),
+    off = new Set<ThingIndex>();
   for (const event of events) {
     if (event.assumed) continue;
     if (event.kind === "out") removed.set(event.thing, (removed.get(event.thing) ?? 0) + event.count);
@@ -287,16 +430,32 @@ function procedureData(performance: Performance, refit: RefitProcedure, context:
   }
   // Renewed is what this procedure fits, with the washers of the fasteners that it fits, and what its acts and readings ask for.
   const comesUp = new Set(context.fitted);
-  for (const thing of context.fitted) { const tie = model.things[thing]; if (tie?.is === "tie") for (const { part } of tie.washers) comesUp.add(part); }
+  for (const thing of context.fitted) {
+    const tie = model.things[thing];
+    if (tie?.is === "tie") for (const { part } of tie.washers) comesUp.add(part);
+  }
   return {
-    ...refit, crew: procedure.crew, about: procedure.about, ...given({ revision: procedure.revision, role: procedure.role
-      && toolName(context, procedure.role.text) }),
-    needs: procedure.needs.map((need) => need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title || name.text).join(", ")),
-    fastenersRemoved: [...removed].map(([thing, count]) => ({ thing: model.things[thing]!, count })).filter(({ thing }) => thing.is === "tie"
-      && thing.fastener).map(({ thing, count }) => ({ id: thing.id, name: thing.name, count })),
+    ...refit,
+    crew: procedure.crew,
+    about: procedure.about,
+    ...given({ revision: procedure.revision, role: procedure.role && toolName(context, procedure.role.text) }),
+    needs: procedure.needs.map(
+      (need) => need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title || name.text).join(", "),
+    ),
+    fastenersRemoved: [...removed]
+      .map(([thing, count]) => ({ thing: model.things[thing]!, count }))
+      .filter(({ thing }) => thing.is === "tie" && thing.fastener)
+      .map(({ thing, count }) => ({ id: thing.id, name: thing.name, count })),
     partsRemoved: [...off].map((thing) => ({ id: model.things[thing]!.id, name: model.things[thing]!.name })),
-    toRenew: [...newThings(performance).values()].filter(({ thing, reason }) => comesUp.has(thing) || reason === "reading" || reason === "act"
-      || reason === "scrap").map(({ thing, grade, reason }) => ({ id: model.things[thing]!.id, name: model.things[thing]!.name, grade, reason })),
+    toRenew: [...newThings(performance).values()]
+      .filter(
+        ({ thing, reason }) => comesUp.has(thing) || reason === "reading" || reason === "act" || reason === "scrap",
+      )
+      .map(({ thing, grade, reason }) => ({
+        id: model.things[thing]!.id,
+        name: model.things[thing]!.name,
+        grade,
+        reason,
+      })),
   };
 }
-

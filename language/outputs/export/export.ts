@@ -7,5 +7,7 @@ export const modelExport = output<ExportData>({
   name: "export",
   title: "The whole model",
   data: exportData,
-  formats: { json: { extension: "json", title: "For programs", write: (data) => `${JSON.stringify(data, undefined, 2)}\n` } },
+  formats: {
+    json: { extension: "json", title: "For programs", write: (data) => `${JSON.stringify(data, undefined, 2)}\n` },
+  },
 });

@@ -5,12 +5,17 @@ import { noAssessment, notConsidered, type Report } from "./report.ts";
 const levels = { error: "error", warning: "warning", question: "notice", hint: "notice" } as const;
 
 export function findingsAsAnnotations(report: Report): string {
-  const lines = report.unreadable.map(({ file, says }) => `::error file=${property(file)}::${data(`cannot be read: ${says}`)}`);
+  const lines = report.unreadable.map(
+    ({ file, says }) => `::error file=${property(file)}::${data(`cannot be read: ${says}`)}`,
+  );
   for (const { code, severity, says, at, because } of report.findings) {
     const place = `file=${property(at.file)},line=${at.line},col=${at.column},endLine=${at.endLine},endColumn=${at.endColumn},title=${property(code)}`;
-    lines.push(`::${levels[severity]} ${place}::${data([says, ...because.map((b) => `because ${b.says}`)].join("\n"))}`);
+    lines.push(
+      `::${levels[severity]} ${place}::${data([says, ...because.map((b) => `because ${b.says}`)].join("\n"))}`,
+    );
   }
-  for (const says of [...notConsidered(report), noAssessment]) lines.push(`::notice title=not considered::${data(says)}`);
+  for (const says of [...notConsidered(report), noAssessment])
+    lines.push(`::notice title=not considered::${data(says)}`);
   return `${lines.join("\n")}\n`;
 }
 

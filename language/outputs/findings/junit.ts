@@ -5,21 +5,35 @@ import { shownLine } from "./shown-line.ts";
 
 export function findingsAsJunit(report: Report): string {
   const files = new Map<string, Reported[]>();
-  for (const finding of report.findings) { const list = files.get(finding.at.file); if (list) list.push(finding); else files.set(finding.at.file, [finding]); }
+  for (const finding of report.findings) {
+    const list = files.get(finding.at.file);
+    if (list) list.push(finding);
+    else files.set(finding.at.file, [finding]);
+  }
   const isFailure = (f: Reported): boolean => f.severity === "error" || f.severity === "warning";
   const suites = [...files].map(([file, list]) => {
     const cases = list.map((f) => {
       const body = escape([f.says, ...f.because.map((b) => `because ${b.says}`)].join("\n"));
-      const inside = isFailure(f) ? `<failure message="${escape(f.says)}" type="${escape(f.code)}">${body}</failure>` : `<system-out>${body}</system-out>`;
+      const inside = isFailure(f)
+        ? `<failure message="${escape(f.says)}" type="${escape(f.code)}">${body}</failure>`
+        : `<system-out>${body}</system-out>`;
       return testcase(`${f.code} line ${f.at.line}`, file, inside);
     });
     return suite(file, list.length, list.filter(isFailure).length, 0, cases);
   });
   for (const { file, says } of report.unreadable) {
-    suites.push(suite(file, 1, 0, 1, [testcase("read", file, `<error message="${escape(says)}" type="unreadable">${escape(says)}</error>`)]));
+    suites.push(
+      suite(file, 1, 0, 1, [
+        testcase("read", file, `<error message="${escape(says)}" type="unreadable">${escape(says)}</error>`),
+      ]),
+    );
   }
   const open = [...notConsidered(report), noAssessment].join("\n");
-  suites.push(suite("stripdown check", 1, 0, 0, [testcase(shownLine(report), "stripdown", `<system-out>${escape(open)}</system-out>`)]));
+  suites.push(
+    suite("stripdown check", 1, 0, 0, [
+      testcase(shownLine(report), "stripdown", `<system-out>${escape(open)}</system-out>`),
+    ]),
+  );
   return `<?xml version="1.0" encoding="UTF-8"?>\n<testsuites name="stripdown">\n${suites.join("\n")}\n</testsuites>\n`;
 }
 
@@ -34,5 +48,7 @@ function testcase(name: string, classname: string, inside: string): string {
 
 /** Text in XML 1.0: markup escaped, signs that XML does not allow shown as U+FFFD. */
 function escape(text: string): string {
-  return text.replace(/[^\t\n\r\u0020-\ud7ff\ue000-\ufffd]/gu, "\ufffd").replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
+  return text
+    .replace(/[^\t\n\r\u0020-\ud7ff\ue000-\ufffd]/gu, "\ufffd")
+    .replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }

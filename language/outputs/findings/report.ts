@@ -19,7 +19,11 @@ export interface Reported {
   readonly says: string;
   readonly at: Place;
   readonly because: readonly { readonly says: string; readonly at?: Place }[];
-  readonly fixes: readonly { readonly title: string; readonly certain: boolean; readonly edits: readonly { readonly at: Place; readonly text: string }[] }[];
+  readonly fixes: readonly {
+    readonly title: string;
+    readonly certain: boolean;
+    readonly edits: readonly { readonly at: Place; readonly text: string }[];
+  }[];
   readonly builds: readonly string[];
 }
 
@@ -35,8 +39,13 @@ export interface Report {
 }
 
 /** `show` makes a path as the user sees it: relative to where he stands. `besides` are texts that findings speak of and that are no procedures. */
-export function reportOf(checked: Surveyed, show: (path: string) => string, besides: ReadonlyMap<string, string> = new Map()): Report {
-  const files = new Map<string, { readonly text: string; readonly lines: Lines }>(), names = new Map<string, string>();
+export function reportOf(
+  checked: Surveyed,
+  show: (path: string) => string,
+  besides: ReadonlyMap<string, string> = new Map(),
+): Report {
+  const files = new Map<string, { readonly text: string; readonly lines: Lines }>(),
+    names = new Map<string, string>();
   const shown = (path: string): string => {
     let name = names.get(path);
     if (name === undefined) names.set(path, (name = show(path)));
@@ -45,27 +54,45 @@ export function reportOf(checked: Surveyed, show: (path: string) => string, besi
   const texts = new Map([...checked.texts, ...besides].map(([path, text]) => [shown(path), text]));
   const fileOf = (name: string): { readonly text: string; readonly lines: Lines } => {
     let file = files.get(name);
-    if (!file) { const text = texts.get(name) ?? ""; files.set(name, (file = { text, lines: linesOf(text) })); }
+    if (!file) {
+      const text = texts.get(name) ?? "";
+      files.set(name, (file = { text, lines: linesOf(text) }));
+    }
     return file;
   };
   const place = (span: Span): Place => {
-    const file = shown(span.file), { lines } = fileOf(file), start = positionAt(lines, span.start), end = positionAt(lines, span.end);
+    const file = shown(span.file),
+      { lines } = fileOf(file),
+      start = positionAt(lines, span.start),
+      end = positionAt(lines, span.end);
     return { file, line: start.line + 1, column: start.column + 1, endLine: end.line + 1, endColumn: end.column + 1 };
   };
   return {
     findings: checked.findings.map((finding) => ({
-      code: finding.code, severity: finding.severity, says: finding.says, at: place(finding.at),
+      code: finding.code,
+      severity: finding.severity,
+      says: finding.says,
+      at: place(finding.at),
       because: finding.because.map((b) => (b.at ? { says: b.says, at: place(b.at) } : { says: b.says })),
-      fixes: finding.fixes.map((fix) => ({ title: fix.title, certain: fix.certain, edits: fix.edits.map((edit) => ({ at: place(edit), text: edit.text })) })), builds: finding.builds,
+      fixes: finding.fixes.map((fix) => ({
+        title: fix.title,
+        certain: fix.certain,
+        edits: fix.edits.map((edit) => ({ at: place(edit), text: edit.text })),
+      })),
+      builds: finding.builds,
     })),
     allows: checked.allows.map((allow) => ({ code: allow.code, reason: allow.reason, at: place(allow.at) })),
     unreadable: checked.unreadable.map(({ path, says }) => ({ file: shown(path), says })),
     units: checked.units.map((unit) => ({ ...unit, file: shown(unit.file) })),
-    procedures: checked.procedures, files: checked.texts.size,
+    procedures: checked.procedures,
+    files: checked.texts.size,
     lineAt: (file, line) => {
       if (!texts.has(file)) return undefined;
-      const { text, lines } = fileOf(file), start = lines.starts[line - 1];
-      return start === undefined ? undefined : text.slice(start, lines.starts[line] ?? lines.length).replace(/[\r\n]+$/, "");
+      const { text, lines } = fileOf(file),
+        start = lines.starts[line - 1];
+      return start === undefined
+        ? undefined
+        : text.slice(start, lines.starts[line] ?? lines.length).replace(/[\r\n]+$/, "");
     },
   };
 }
@@ -75,19 +102,28 @@ export const counted = (count: number, one: string, many = `${one}s`): string =>
 /** How many findings of each weight, heaviest first; empty where there are none. */
 export function tally(report: Report): string {
   const severities: readonly Finding["severity"][] = ["error", "warning", "question", "hint"];
-  const counts = severities.map((severity) => ({ severity, count: report.findings.filter((finding) => finding.severity === severity).length }));
-  return counts.filter(({ count }) => count > 0).map(({ severity, count }) => counted(count, severity)).join(", ");
+  const counts = severities.map((severity) => ({
+    severity,
+    count: report.findings.filter((finding) => finding.severity === severity).length,
+  }));
+  return counts
+    .filter(({ count }) => count > 0)
+    .map(({ severity, count }) => counted(count, severity))
+    .join(", ");
 }
 
 /** What no result of ours is: said with every one of them. */
-export const noAssessment = "This is no risk assessment: the maker's data, local rules and authorised persons come first.";
+export const noAssessment =
+  "This is no risk assessment: the maker's data, local rules and authorised persons come first.";
 
 /** What nobody has answered for: said whatever was found. */
 export function notConsidered(report: Report): string[] {
   const lines: string[] = [];
   for (const unit of report.units) {
-    if (unit.notConsidered.length > 0) lines.push(`${unit.title}: hazards not considered: ${unit.notConsidered.join(", ")}`);
-    if (unit.massesMissing > 0) lines.push(`${unit.title}: mass not given for ${unit.massesMissing} of ${counted(unit.parts, "part")}`);
+    if (unit.notConsidered.length > 0)
+      lines.push(`${unit.title}: hazards not considered: ${unit.notConsidered.join(", ")}`);
+    if (unit.massesMissing > 0)
+      lines.push(`${unit.title}: mass not given for ${unit.massesMissing} of ${counted(unit.parts, "part")}`);
   }
   return lines;
 }

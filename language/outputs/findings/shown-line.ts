@@ -3,6 +3,7 @@
 import { counted, tally, type Report } from "./report.ts";
 
 export function shownLine(report: Report): string {
-  const found = tally(report), done = `${counted(report.procedures, "procedure")} performed, ${counted(report.files, "file")} read`;
+  const found = tally(report),
+    done = `${counted(report.procedures, "procedure")} performed, ${counted(report.files, "file")} read`;
   return `${done}: ${found === "" ? "nothing found by these checks" : found}`;
 }

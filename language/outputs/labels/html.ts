@@ -8,10 +8,22 @@ import { shownOnOneLine } from "../text/shown.ts";
 import type { LabelData, LabelItem, LabelPlace } from "./data.ts";
 
 /** Three by eight on A4. */
-const usual: LabelGrid = { columns: 3, rows: 8, width: 70, height: 37.1, pageWidth: 210, pageHeight: 297, gapX: 0, gapY: 0 };
+const usual: LabelGrid = {
+  columns: 3,
+  rows: 8,
+  width: 70,
+  height: 37.1,
+  pageWidth: 210,
+  pageHeight: 297,
+  gapX: 0,
+  gapY: 0,
+};
 
 /** Millimetres. */
-const pad = 2.5, head = 4.6, type = 2.7, leading = 3.35;
+const pad = 2.5,
+  head = 4.6,
+  type = 2.7,
+  leading = 3.35;
 
 interface Label {
   readonly place: LabelPlace;
@@ -21,17 +33,28 @@ interface Label {
 }
 
 export function labelsAsHtml(data: LabelData, options: OutputOptions): string {
-  const grid = options.labelGrid ?? usual, { wording } = options, labels = data.places.flatMap((place) => labelsOf(place, grid, options)), perPage = grid.columns * grid.rows;
+  const grid = options.labelGrid ?? usual,
+    { wording } = options,
+    labels = data.places.flatMap((place) => labelsOf(place, grid, options)),
+    perPage = grid.columns * grid.rows;
   const pages: Label[][] = [];
   for (let i = 0; i < labels.length; i += perPage) pages.push(labels.slice(i, i + perPage));
   const draft = data.provenance.draft.length > 0;
-  return htmlPage({
-    title: wording.labels.title, style: styleOf(grid),
-    body: html`<h1>${wording.labels.title}</h1>
+  return htmlPage(
+    {
+      title: wording.labels.title,
+      style: styleOf(grid),
+      body: html`<h1>${wording.labels.title}</h1>
 <p class="screen">${draft && wording.document.draftLine(data.provenance.openFindings, data.provenance.draft)} ${wording.labels.printAt} ${wording.document.contentHash(data.provenance.hash)}</p>
-<main>${pages.length === 0 && html`<p>${wording.labels.nothing}</p>`}${pages.map((page) => html`<ol class="page">${page.map((label) => labelHtml(label, draft, options))}</ol>
-`)}</main>`,
-  }, data.provenance, options, "");
+<main>${pages.length === 0 && html`<p>${wording.labels.nothing}</p>`}${pages.map(
+        (page) => html`<ol class="page">${page.map((label) => labelHtml(label, draft, options))}</ol>
+`,
+      )}</main>`,
+    },
+    data.provenance,
+    options,
+    "",
+  );
 }
 
 function labelHtml({ place, number, of, lines }: Label, draft: boolean, { wording }: OutputOptions): Markup {
@@ -42,23 +65,52 @@ ${lines.map((line) => html`<p>${line}</p>`)}</li>
 }
 
 function labelsOf(place: LabelPlace, grid: LabelGrid, { wording }: OutputOptions): Label[] {
-  const room = grid.width - 2 * pad, { labels: words } = wording;
+  const room = grid.width - 2 * pad,
+    { labels: words } = wording;
   // A long name of a bag takes the width of the head; what is left of it goes on below.
-  const name = words.place(place.kind, place.label), long = textWidth(name, 4) > room - 16 ? [name] : [];
-  const wrapped = [...long, words.from(place.unit, place.procedure), ...place.items.map((item) => itemText(item, wording))].flatMap((text) => textLines(shownOnOneLine(text), type, room));
-  const most = Math.max(1, Math.floor((grid.height - 2 * pad - head) / leading)), of = Math.ceil(wrapped.length / most);
-  return Array.from({ length: of }, (_, i) => ({ place: long.length > 0 ? { ...place, label: "…" } : place, number: i + 1, of, lines: wrapped.slice(i * most, (i + 1) * most) }));
+  const name = words.place(place.kind, place.label),
+    long = textWidth(name, 4) > room - 16 ? [name] : [];
+  const wrapped = [
+    ...long,
+    words.from(place.unit, place.procedure),
+    ...place.items.map((item) => itemText(item, wording)),
+  ].flatMap((text) => textLines(shownOnOneLine(text), type, room));
+  const most = Math.max(1, Math.floor((grid.height - 2 * pad - head) / leading)),
+    of = Math.ceil(wrapped.length / most);
+  return Array.from({ length: of }, (_, i) => ({
+    place: long.length > 0 ? { ...place, label: "…" } : place,
+    number: i + 1,
+    of,
+    lines: wrapped.slice(i * most, (i + 1) * most),
+  }));
 }
 
-export function itemText({ id, name, count, of, size, discard, line, step }: LabelItem, { labels: words }: OutputOptions["wording"]): string {
-  return words.item({ name, id, count: count === undefined ? words.countNotGiven : of !== undefined && count < of ? words.some(count, of) : words.count(count), size, discard, line, step: step?.number });
+export function itemText(
+  { id, name, count, of, size, discard, line, step }: LabelItem,
+  { labels: words }: OutputOptions["wording"],
+): string {
+  return words.item({
+    name,
+    id,
+    count:
+      count === undefined
+        ? words.countNotGiven
+        : of !== undefined && count < of
+          ? words.some(count, of)
+          : words.count(count),
+    size,
+    discard,
+    line,
+    step: step?.number,
+  });
 }
 
 const mm = (value: number): string => `${Number(value.toFixed(3))}mm`;
 
 /** Dimensions are numbers that the command line read; no author's text comes in here. */
 function styleOf({ columns, rows, width, height, pageWidth, pageHeight, gapX, gapY }: LabelGrid): string {
-  const left = (pageWidth - columns * width - (columns - 1) * gapX) / 2, top = (pageHeight - rows * height - (rows - 1) * gapY) / 2;
+  const left = (pageWidth - columns * width - (columns - 1) * gapX) / 2,
+    top = (pageHeight - rows * height - (rows - 1) * gapY) / 2;
   return `
 *{box-sizing:border-box}
 body{margin:0;font-family:system-ui,"Segoe UI",Roboto,"Noto Sans",sans-serif;color:#000;background:#fff}

@@ -12,12 +12,32 @@ export const labels = output<LabelData>({
   formats: {
     html: { extension: "html", title: "Label sheets to print", write: labelsAsHtml },
     csv: {
-      extension: "csv", title: "A row for each thing, for a label printer",
-      write: ({ places, provenance }, { wording: { labels: words, document } }) => csv(words.columns, places.flatMap((place) => place.items.map((item) => [
-        provenance.draft.length > 0 ? document.draftMark : "", words.place(place.kind, place.label), item.id, item.name, item.count ?? words.countNotGiven, item.size,
-        item.step === undefined ? "" : `${item.step.number} ${item.step.title}`, item.line, item.discard ? words.discard : "", place.unit, place.procedure,
-      ]))),
+      extension: "csv",
+      title: "A row for each thing, for a label printer",
+      write: ({ places, provenance }, { wording: { labels: words, document } }) =>
+        csv(
+          words.columns,
+          places.flatMap((place) =>
+            place.items.map((item) => [
+              provenance.draft.length > 0 ? document.draftMark : "",
+              words.place(place.kind, place.label),
+              item.id,
+              item.name,
+              item.count ?? words.countNotGiven,
+              item.size,
+              item.step === undefined ? "" : `${item.step.number} ${item.step.title}`,
+              item.line,
+              item.discard ? words.discard : "",
+              place.unit,
+              place.procedure,
+            ]),
+          ),
+        ),
     },
-    json: { extension: "json", title: "What lies where, for programs", write: (data) => `${JSON.stringify(data, undefined, 2)}\n` },
+    json: {
+      extension: "json",
+      title: "What lies where, for programs",
+      write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+    },
   },
 });

@@ -28,30 +28,70 @@ export interface LayoutData {
   readonly format: "stripdown-layout-sheet";
   readonly version: 1;
   readonly provenance: Provenance;
-  readonly procedures: readonly { readonly id: string; readonly title: string; readonly unit: string; readonly build: string; readonly rows: readonly LayoutRow[] }[];
+  readonly procedures: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly unit: string;
+    readonly build: string;
+    readonly rows: readonly LayoutRow[];
+  }[];
 }
 
 export function layoutData(input: OutputInput, options: OutputOptions): LayoutData {
   const { layoutSheet: words } = options.wording;
-  return { format: "stripdown-layout-sheet", version: 1, provenance: provenanceOf(input), procedures: input.performances.map((performance) => {
-    const { context, strip } = linesOf(performance, options), { model, procedure } = performance, actions = strip.flatMap((group) => group.lines).filter((line) => line.is === "action");
-    const rows: LayoutRow[] = [];
-    performance.strip.forEach(({ act, around, from, to }, i) => {
-      for (const event of performance.events.slice(from, to)) {
-        if (event.kind !== "off") continue;
-        const { things } = event, along = event.moved.filter((part) => !things.includes(part)), ids = new Set(things.map((thing) => model.things[thing]?.id));
-        const parts = things.flatMap((thing) => model.parts[thing] ?? []), mass = massOf(model, [...new Set([...things, ...along])]);
-        const line = actions.find((each) => each.of.includes(i) && each.items.some(({ id }) => ids.has(id))) ?? actions.find((each) => each.of.includes(i));
-        const step = around.step ? around.step.title || around.step.name.replaceAll("-", " ") : "";
-        const into = act.into, goesTo = into === undefined ? "" : into.kind === "tray" ? words.tray(into.label) : into.kind === "bag" ? words.bag(into.label) : toolName(context, into.label);
-        rows.push({
-          place: rows.length + 1, line: line?.id ?? "", step, id: parts.map(({ id }) => id).join(", "), name: parts.map(({ name }) => name).join(", "),
-          count: parts.some(({ countUnknown }) => countUnknown) ? undefined : parts.reduce((sum, { count }) => sum + count, 0),
-          along: line?.details.filter(({ sort }) => sort === "comes-away").map(({ says }) => says) ?? [], mass: words.massOf(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown), goesTo,
-          discard: things.length > 0 && things.every((thing) => context.fresh.get(thing)?.grade === "certain"),
-        });
-      }
-    });
-    return { id: procedure.id, title: procedure.title || procedure.id, unit: model.title || model.unit, build: model.build, rows };
-  }) };
+  return {
+    format: "stripdown-layout-sheet",
+    version: 1,
+    provenance: provenanceOf(input),
+    procedures: input.performances.map((performance) => {
+      const { context, strip } = linesOf(performance, options),
+        { model, procedure } = performance,
+        actions = strip.flatMap((group) => group.lines).filter((line) => line.is === "action");
+      const rows: LayoutRow[] = [];
+      performance.strip.forEach(({ act, around, from, to }, i) => {
+        for (const event of performance.events.slice(from, to)) {
+          if (event.kind !== "off") continue;
+          const { things } = event,
+            along = event.moved.filter((part) => !things.includes(part)),
+            ids = new Set(things.map((thing) => model.things[thing]?.id));
+          const parts = things.flatMap((thing) => model.parts[thing] ?? []),
+            mass = massOf(model, [...new Set([...things, ...along])]);
+          const line =
+            actions.find((each) => each.of.includes(i) && each.items.some(({ id }) => ids.has(id))) ??
+            actions.find((each) => each.of.includes(i));
+          const step = around.step ? around.step.title || around.step.name.replaceAll("-", " ") : "";
+          const into = act.into,
+            goesTo =
+              into === undefined
+                ? ""
+                : into.kind === "tray"
+                  ? words.tray(into.label)
+                  : into.kind === "bag"
+                    ? words.bag(into.label)
+                    : toolName(context, into.label);
+          rows.push({
+            place: rows.length + 1,
+            line: line?.id ?? "",
+            step,
+            id: parts.map(({ id }) => id).join(", "),
+            name: parts.map(({ name }) => name).join(", "),
+            count: parts.some(({ countUnknown }) => countUnknown)
+              ? undefined
+              : parts.reduce((sum, { count }) => sum + count, 0),
+            along: line?.details.filter(({ sort }) => sort === "comes-away").map(({ says }) => says) ?? [],
+            mass: words.massOf(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown),
+            goesTo,
+            discard: things.length > 0 && things.every((thing) => context.fresh.get(thing)?.grade === "certain"),
+          });
+        }
+      });
+      return {
+        id: procedure.id,
+        title: procedure.title || procedure.id,
+        unit: model.title || model.unit,
+        build: model.build,
+        rows,
+      };
+    }),
+  };
 }

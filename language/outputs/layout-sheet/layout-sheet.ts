@@ -8,7 +8,8 @@ import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
 import { layoutData, type LayoutData, type LayoutRow } from "./data.ts";
 
-const titleOf = ({ unit, title, build }: LayoutData["procedures"][number]): string => [unit, title, build].filter(Boolean).join(": ");
+const titleOf = ({ unit, title, build }: LayoutData["procedures"][number]): string =>
+  [unit, title, build].filter(Boolean).join(": ");
 
 export const layoutSheet = output<LayoutData>({
   name: "sheet layout",
@@ -17,21 +18,44 @@ export const layoutSheet = output<LayoutData>({
   formats: {
     html: { extension: "html", title: "Sheet to print", write: asHtml },
     csv: {
-      extension: "csv", title: "Table for a spreadsheet",
-      write: ({ procedures, provenance }, { wording: { layoutSheet: words, document, labels } }) => csv(words.csv, procedures.flatMap((procedure) => procedure.rows.map((row) => [
-        provenance.draft.length > 0 ? document.draftMark : "", procedure.title, row.place, row.line, row.id, row.name, row.count ?? labels.countNotGiven, row.along.join(" "), row.mass, row.goesTo,
-        row.discard ? words.discard : "", row.step,
-      ]))),
+      extension: "csv",
+      title: "Table for a spreadsheet",
+      write: ({ procedures, provenance }, { wording: { layoutSheet: words, document, labels } }) =>
+        csv(
+          words.csv,
+          procedures.flatMap((procedure) =>
+            procedure.rows.map((row) => [
+              provenance.draft.length > 0 ? document.draftMark : "",
+              procedure.title,
+              row.place,
+              row.line,
+              row.id,
+              row.name,
+              row.count ?? labels.countNotGiven,
+              row.along.join(" "),
+              row.mass,
+              row.goesTo,
+              row.discard ? words.discard : "",
+              row.step,
+            ]),
+          ),
+        ),
     },
     text: { extension: "txt", title: "Text", write: asText },
-    json: { extension: "json", title: "Rows, for programs", write: (data) => `${JSON.stringify(data, undefined, 2)}\n` },
+    json: {
+      extension: "json",
+      title: "Rows, for programs",
+      write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+    },
   },
 });
 
 function asHtml({ procedures, provenance }: LayoutData, options: OutputOptions): string {
   const { layoutSheet: words } = options.wording;
-  return htmlPage({
-    title: words.title, style: `
+  return htmlPage(
+    {
+      title: words.title,
+      style: `
 .places{list-style:none;margin:.6rem 0;padding:0;display:grid;grid-template-columns:repeat(auto-fill,minmax(12rem,1fr));gap:.5rem}
 .places li{border:1.5px solid;border-radius:4px;padding:.4rem .55rem;min-height:6.5rem;break-inside:avoid;display:grid;grid-template-columns:auto 1fr;column-gap:.55rem;align-content:start}
 .places .place{font-size:1.5rem;font-weight:700;line-height:1.1;grid-row:1/span 4}
@@ -41,27 +65,48 @@ function asHtml({ procedures, provenance }: LayoutData, options: OutputOptions):
 main section{break-after:page}main section:last-child{break-after:auto}
 @media print{.places{grid-template-columns:repeat(4,1fr)}}
 `,
-    body: html`${pageHead(words.title, provenance, options)}<p>${words.note}</p>
-<main>${procedures.map((procedure) => html`<section><h2>${titleOf(procedure)}</h2>
-${procedure.rows.length === 0 ? html`<p>${words.nothing}</p>` : html`<ol class="places">${procedure.rows.map((row) => html`<li><span class="place">${row.place}</span><p class="name">${row.name}</p>
+      body: html`${pageHead(words.title, provenance, options)}<p>${words.note}</p>
+<main>${procedures.map(
+        (procedure) => html`<section><h2>${titleOf(procedure)}</h2>
+${
+  procedure.rows.length === 0
+    ? html`<p>${words.nothing}</p>`
+    : html`<ol class="places">${procedure.rows.map(
+        (row) => html`<li><span class="place">${row.place}</span><p class="name">${row.name}</p>
 <p>${facts(row, options).map((fact) => html`<small>${fact}</small>`)}</p></li>
-`)}</ol>`}</section>
-`)}</main>`,
-  }, provenance, options);
+`,
+      )}</ol>`
+}</section>
+`,
+      )}</main>`,
+    },
+    provenance,
+    options,
+  );
 }
 
 function facts(row: LayoutRow, { wording: { layoutSheet: words } }: OutputOptions): string[] {
-  return [words.count(row.count), row.mass, ...row.along, ...(row.goesTo === "" ? [] : [words.goesTo(row.goesTo)]),
-    ...(row.discard ? [words.discard] : []), words.line(row.line, row.step)].filter(Boolean);
+  return [
+    words.count(row.count),
+    row.mass,
+    ...row.along,
+    ...(row.goesTo === "" ? [] : [words.goesTo(row.goesTo)]),
+    ...(row.discard ? [words.discard] : []),
+    words.line(row.line, row.step),
+  ].filter(Boolean);
 }
 
 function asText({ procedures, provenance }: LayoutData, options: OutputOptions): string {
-  const { layoutSheet: words } = options.wording, out = [words.title, "=".repeat(words.title.length), ...headLines(provenance, options), words.note];
+  const { layoutSheet: words } = options.wording,
+    out = [words.title, "=".repeat(words.title.length), ...headLines(provenance, options), words.note];
   for (const procedure of procedures) {
     out.push("", ...wrap(shownOnOneLine(titleOf(procedure)), "", "  "));
     if (procedure.rows.length === 0) out.push(`  ${words.nothing}`);
     for (const row of procedure.rows) {
-      out.push(...wrap(shownOnOneLine(row.name), `${String(row.place).padStart(4)}  `, "      "), ...wrap(shownOnOneLine(facts(row, options).join("; ").replaceAll(".;", ";")), "      - ", "        "));
+      out.push(
+        ...wrap(shownOnOneLine(row.name), `${String(row.place).padStart(4)}  `, "      "),
+        ...wrap(shownOnOneLine(facts(row, options).join("; ").replaceAll(".;", ";")), "      - ", "        "),
+      );
     }
   }
   return `${out.join("\n")}\n`;

@@ -17,31 +17,57 @@ export interface LineContext extends Units {
 }
 
 export function lineContext(performance: Performance, units: Units): LineContext {
-  return { ...units, performance, model: performance.model, fresh: newThings(performance), fitted: new Set(fittings(performance).map(({ thing }) => thing)) };
+  return {
+    ...units,
+    performance,
+    model: performance.model,
+    fresh: newThings(performance),
+    fitted: new Set(fittings(performance).map(({ thing }) => thing)),
+  };
 }
 
 export const thingOf = ({ model }: LineContext, thing: ThingIndex): Thing => model.things[thing]!;
 
 /** Several things in one phrase; pieces of one declaration together: "bearing cap 1, 2 and 3". `fresh`: new ones. */
 export function phrase(context: LineContext, things: readonly ThingIndex[], fresh = false): string {
-  const { acts } = context.wording, groups = new Map<string, Thing[]>();
+  const { acts } = context.wording,
+    groups = new Map<string, Thing[]>();
   for (const index of things) {
-    const thing = thingOf(context, index), key = `${thing.is} ${thing.prefix}${thing.declared}`, had = groups.get(key);
+    const thing = thingOf(context, index),
+      key = `${thing.is} ${thing.prefix}${thing.declared}`,
+      had = groups.get(key);
     if (had) had.push(thing);
     else groups.set(key, [thing]);
   }
-  return acts.list([...groups.values()].map((group) => {
-    const first = group[0]!;
-    const count = first.is === "part" ? first.count : 1;
-    if (fresh) return acts.aNew(group.length === 1 ? first.name : acts.piecesNamed(baseName(first), group.map((each) => each.piece)),
-      group.length > 1 ? group.length : count);
-    return group.length === 1 ? acts.the(first.name, first.piece !== "") : acts.piecesNamed(baseName(first), group.map((each) => each.piece));
-  }));
+  return acts.list(
+    [...groups.values()].map((group) => {
+      const first = group[0]!;
+      const count = first.is === "part" ? first.count : 1;
+      if (fresh)
+        return acts.aNew(
+          group.length === 1
+            ? first.name
+            : acts.piecesNamed(
+                baseName(first),
+                group.map((each) => each.piece),
+              ),
+          group.length > 1 ? group.length : count,
+        );
+      return group.length === 1
+        ? acts.the(first.name, first.piece !== "")
+        : acts.piecesNamed(
+            baseName(first),
+            group.map((each) => each.piece),
+          );
+    }),
+  );
 }
 
 /** The name without its piece. */
 export const baseName = (thing: Thing): string =>
-  thing.piece !== "" && thing.name.endsWith(thing.piece) ? thing.name.slice(0, -thing.piece.length).trimEnd() || thing.name : thing.name;
+  thing.piece !== "" && thing.name.endsWith(thing.piece)
+    ? thing.name.slice(0, -thing.piece.length).trimEnd() || thing.name
+    : thing.name;
 
 /** A name of the text in words: a thing, a tool, a consumable, a procedure; else the word itself. */
 export function nameText(context: LineContext, name: Name, around: Around): string {
@@ -56,7 +82,13 @@ export const namesText = (context: LineContext, names: readonly Name[], around: 
 /** A tool, a consumable or a temporary thing by its declared name. */
 export function toolName({ model }: LineContext, id: string): string {
   const { tools, consumables, roles } = model.library;
-  return tools.get(id)?.name || consumables.get(id)?.name || model.temporaries.get(id)?.name || roles.get(id)?.name || id.replaceAll("-", " ");
+  return (
+    tools.get(id)?.name ||
+    consumables.get(id)?.name ||
+    model.temporaries.get(id)?.name ||
+    roles.get(id)?.name ||
+    id.replaceAll("-", " ")
+  );
 }
 
 /** The printed verb of a tie, from its kind. */

@@ -25,8 +25,20 @@ export interface Doing {
 
 export function action(doing: Doing, verb: string, says: string, more: Partial<ActionDraft> = {}): ActionDraft {
   return {
-    is: "action", half: doing.half, at: doing.act.at, given: doing.around.given, verb, says, text: doing.act.text, items: [], details: [],
-    torque: undefined, readings: [],
-    sign: false, refused: doing.refused, of: [doing.of], ...more,
+    is: "action",
+    half: doing.half,
+    at: doing.act.at,
+    given: doing.around.given,
+    verb,
+    says,
+    text: doing.act.text,
+    items: [],
+    details: [],
+    torque: undefined,
+    readings: [],
+    sign: false,
+    refused: doing.refused,
+    of: [doing.of],
+    ...more,
   };
 }

@@ -9,13 +9,21 @@ import type { Span } from "../../findings/finding.ts";
 import { phrase, thingOf, type LineContext } from "./context.ts";
 import type { Doing, LineDraft } from "./draft.ts";
 
-const note = (half: Doing["half"], place: Span, says: string): LineDraft => ({ is: "note", half, at: place, given: [], says });
+const note = (half: Doing["half"], place: Span, says: string): LineDraft => ({
+  is: "note",
+  half,
+  at: place,
+  given: [],
+  says,
+});
 
 /** Things that a statement names, with how many of them; undefined where none of them is there in this build. */
 function named(context: LineContext, names: readonly Name[], count: number | undefined): string | undefined {
-  const things = namedThings(context.model, names, aroundOf(context.performance.procedure)), first = things[0] === undefined ? undefined : thingOf(context, things[0]);
+  const things = namedThings(context.model, names, aroundOf(context.performance.procedure)),
+    first = things[0] === undefined ? undefined : thingOf(context, things[0]);
   if (!first) return undefined;
-  if (things.length === 1 && count !== undefined && first.is === "tie") return context.wording.acts.some(first.name, first.piece !== "", count, first.count, false, first.countUnknown);
+  if (things.length === 1 && count !== undefined && first.is === "tie")
+    return context.wording.acts.some(first.name, first.piece !== "", count, first.count, false, first.countUnknown);
   return phrase(context, things);
 }
 
@@ -27,9 +35,12 @@ export function startLines(context: LineContext): LineDraft[] {
       const what = named(context, start.names, start.is === "without" ? start.count : undefined);
       if (what === undefined) return undefined;
       switch (start.is) {
-        case "without": return acts.starts.without(what);
-        case "drained": return acts.starts.drained(what);
-        case "with": return acts.starts.with(kinds.precautionShort(start.precaution), what);
+        case "without":
+          return acts.starts.without(what);
+        case "drained":
+          return acts.starts.drained(what);
+        case "with":
+          return acts.starts.with(kinds.precautionShort(start.precaution), what);
       }
     })();
     return says === undefined ? [] : [note("strip", start.at, says)];
@@ -37,9 +48,11 @@ export function startLines(context: LineContext): LineDraft[] {
 }
 
 export function leaveLines(context: LineContext): LineDraft[] {
-  const { acts } = context.wording, { procedures } = context.model;
+  const { acts } = context.wording,
+    { procedures } = context.model;
   return context.performance.procedure.leaves.flatMap((leave): LineDraft[] => {
-    const what = leave.is === "turned" ? leave.names[0]?.text.replaceAll("-", " ") : named(context, leave.names, leave.count);
+    const what =
+      leave.is === "turned" ? leave.names[0]?.text.replaceAll("-", " ") : named(context, leave.names, leave.count);
     const until = leave.until && (procedures.get(leave.until.text)?.title || leave.until.text);
     return what === undefined ? [] : [note("refit", leave.at, acts.leaves(leave.is, what, until, leave.words ?? ""))];
   });
@@ -47,13 +60,21 @@ export function leaveLines(context: LineContext): LineDraft[] {
 
 /** `needs "…" then "…"`: what answers it when all is done. */
 export const afterLines = ({ performance, wording }: LineContext): LineDraft[] =>
-  performance.procedure.needs.flatMap((need) => (need.then === undefined ? [] : [note("finish", need.at, wording.acts.afterwards(need.then))]));
+  performance.procedure.needs.flatMap((need) =>
+    need.then === undefined ? [] : [note("finish", need.at, wording.acts.afterwards(need.then))],
+  );
 
 /** What stands at the end beyond the start, because something that it is against is left open: the next reader has to know. */
 export function standingLines({ performance, model, wording }: LineContext): LineDraft[] {
   const { start, end, stripEnd, procedure, order } = performance;
   if (procedure.leaves.length === 0 || !order) return [];
-  const stands = (number: number): boolean => at(end.standing, number) !== 0 && at(start.standing, number) === 0 && at(stripEnd.standing, number) !== 0;
-  return model.hazards.flatMap((hazard) => hazard.precautions.filter((p) => stands(p.number) && (p.back !== "" || Boolean(wording.kinds.precautionBack(p.kind))))
-    .map((p) => note("refit", hazard.at, wording.acts.stillStands(wording.kinds.precautionShort(p.kind), hazard.name))));
+  const stands = (number: number): boolean =>
+    at(end.standing, number) !== 0 && at(start.standing, number) === 0 && at(stripEnd.standing, number) !== 0;
+  return model.hazards.flatMap((hazard) =>
+    hazard.precautions
+      .filter((p) => stands(p.number) && (p.back !== "" || Boolean(wording.kinds.precautionBack(p.kind))))
+      .map((p) =>
+        note("refit", hazard.at, wording.acts.stillStands(wording.kinds.precautionShort(p.kind), hazard.name)),
+      ),
+  );
 }

@@ -24,10 +24,13 @@ export function figureText(quantity: Quantity, { system, wording }: Units, round
 
 /** As written and in the other system: `30 N·m (22 lbf·ft)`; the reader's system stands first. The author's own bracket comes before a computed one. */
 export function bothSystems(quantity: Quantity, { system, wording }: Units): string {
-  const own = systemOf(quantity), written = asRange(quantity.written, wording);
+  const own = systemOf(quantity),
+    written = asRange(quantity.written, wording);
   if (own === undefined) return written;
-  const other = quantity.pair && systemOf(quantity.pair) !== own ? asRange(quantity.pair.written, wording)
-    : asRange(format(quantity, own === "metric" ? "us" : "metric", wording.tag), wording);
+  const other =
+    quantity.pair && systemOf(quantity.pair) !== own
+      ? asRange(quantity.pair.written, wording)
+      : asRange(format(quantity, own === "metric" ? "us" : "metric", wording.tag), wording);
   return own === system ? `${written} (${other})` : `${other} (${written})`;
 }
 
@@ -49,8 +52,10 @@ const round = (value: number): number => Number(value.toPrecision(9));
 
 /** A clock mark of a recording: `12:04`, `1:02:04`. */
 export function clock(seconds: number): string {
-  const whole = Math.round(seconds), two = (n: number): string => String(n).padStart(2, "0");
-  return whole >= 3600 ? `${Math.floor(whole / 3600)}:${two(Math.floor(whole / 60) % 60)}:${two(whole % 60)}`
+  const whole = Math.round(seconds),
+    two = (n: number): string => String(n).padStart(2, "0");
+  return whole >= 3600
+    ? `${Math.floor(whole / 3600)}:${two(Math.floor(whole / 60) % 60)}:${two(whole % 60)}`
     : `${two(Math.floor(whole / 60))}:${two(whole % 60)}`;
 }
 
@@ -59,7 +64,8 @@ export function massText(kg: number, { system }: Units): string {
   return system === "us" ? `${tenth(fromSi(kg, "lb"))} lb` : `${tenth(kg)} kg`;
 }
 
-const tenth = (value: number): string => (value >= 100 ? String(Math.ceil(value)) : String(Number((Math.ceil(round(value) * 10) / 10).toFixed(1))));
+const tenth = (value: number): string =>
+  value >= 100 ? String(Math.ceil(value)) : String(Number((Math.ceil(round(value) * 10) / 10).toFixed(1)));
 
 /** A plain amount in a unit: three figures, rounded up as everything that is bought. */
 export function amountText(value: number, unit: string): string {

@@ -36,50 +36,93 @@ interface Placed {
 }
 
 export function linesOf(performance: Performance, units: Units): Lines {
-  const context = lineContext(performance, units), { strip, refit, written, finish, events, endTurn } = performance;
+  const context = lineContext(performance, units),
+    { strip, refit, written, finish, events, endTurn } = performance;
   const warnings = placementOf(performance);
-  const said = (list: readonly Performed[], half: Doing["half"], before: readonly Before[], inStep: boolean): Placed[] => list.flatMap((performed,
-    of) => place(inStep ? performed.around.step : undefined, [
-    ...warningLines(context, { ...performed, half }, before[of]), ...stripLines(context, performed, of, half, half === "strip"
-      ? events.slice(performed.from, performed.to) : []),
-  ]));
+  const said = (
+    list: readonly Performed[],
+    half: Doing["half"],
+    before: readonly Before[],
+    inStep: boolean,
+  ): Placed[] =>
+    list.flatMap((performed, of) =>
+      place(inStep ? performed.around.step : undefined, [
+        ...warningLines(context, { ...performed, half }, before[of]),
+        ...stripLines(context, performed, of, half, half === "strip" ? events.slice(performed.from, performed.to) : []),
+      ]),
+    );
   // Turned back it stands alone, before what is taken away last.
-  const last = endTurnBefore(performance), turned = endTurn === undefined || refit.length === 0 ? []
-    : place(undefined, [turnLine(context, refit[refit.length - 1]!, endTurn, true)]);
+  const last = endTurnBefore(performance),
+    turned =
+      endTurn === undefined || refit.length === 0
+        ? []
+        : place(undefined, [turnLine(context, refit[refit.length - 1]!, endTurn, true)]);
   const stripped = said(strip, "strip", warnings.strip, true);
   const back = [
-    ...refitLines(context, refit.slice(0, last), warnings.refit.slice(0, last)), ...turned,
-    ...refitLines(context, refit.slice(last), warnings.refit.slice(last)), ...said(written, "refit", warnings.written, true),
+    ...refitLines(context, refit.slice(0, last), warnings.refit.slice(0, last)),
+    ...turned,
+    ...refitLines(context, refit.slice(last), warnings.refit.slice(last)),
+    ...said(written, "refit", warnings.written, true),
   ];
   stripped.unshift(...place(stripped[0]?.step, startLines(context)));
   back.push(...place(back[back.length - 1]?.step, [...leaveLines(context), ...standingLines(context)]));
   const finished = [...said(finish, "finish", warnings.finish, false), ...place(undefined, afterLines(context))];
   return {
-    context, strip: groupsOf(context, stripped, "strip"), refit: groupsOf(context, back, "refit"), finish: groupsOf(context, finished, "finish"),
+    context,
+    strip: groupsOf(context, stripped, "strip"),
+    refit: groupsOf(context, back, "refit"),
+    finish: groupsOf(context, finished, "finish"),
   };
 }
 
-const place = (step: StepRun | undefined, drafts: readonly LineDraft[]): Placed[] => drafts.map((draft) => ({ draft, step }));
+const place = (step: StepRun | undefined, drafts: readonly LineDraft[]): Placed[] =>
+  drafts.map((draft) => ({ draft, step }));
 
 /** Lines of an act that somebody wrote. */
-function stripLines(context: LineContext, performed: Performed, of: number, half: Doing["half"], events: Performance["events"]): readonly LineDraft[] {
-  const { act, around, refused, before } = performed, doing: Doing = { act, around, half, of, refused, before };
+function stripLines(
+  context: LineContext,
+  performed: Performed,
+  of: number,
+  half: Doing["half"],
+  events: Performance["events"],
+): readonly LineDraft[] {
+  const { act, around, refused, before } = performed,
+    doing: Doing = { act, around, half, of, refused, before };
   switch (act.verb) {
-    case "undo": case "loosen": case "back-out": return undoLines(context, doing, performed, events);
-    case "remove": case "lift": return removeLines(context, doing, performed, events);
-    case "fit": case "tighten": case "press": return writtenFit(context, doing, performed);
-    default: return plainLines(context, doing, performed.things) ?? [];
+    case "undo":
+    case "loosen":
+    case "back-out":
+      return undoLines(context, doing, performed, events);
+    case "remove":
+    case "lift":
+      return removeLines(context, doing, performed, events);
+    case "fit":
+    case "tighten":
+    case "press":
+      return writtenFit(context, doing, performed);
+    default:
+      return plainLines(context, doing, performed.things) ?? [];
   }
 }
 
 /** `fit`, `tighten`, `press` as acts: parts in one line, fasteners by their torque. */
-function writtenFit(context: LineContext, doing: Doing, { act, things, before, after }: Pick<Performed,
-  "act" | "things" | "before" | "after">): readonly LineDraft[] {
+function writtenFit(
+  context: LineContext,
+  doing: Doing,
+  { act, things, before, after }: Pick<Performed, "act" | "things" | "before" | "after">,
+): readonly LineDraft[] {
   const parts = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Part => thing.is === "part");
-  const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie"), lines: LineDraft[] = [];
+  const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie"),
+    lines: LineDraft[] = [];
   if (parts.length > 0) lines.push(fitLine(context, doing, parts, { before, after, moved: [], lifted: undefined }));
-  for (const tie of ties) lines.push(makeLine(context, doing, [tie], { how: act.verb === "tighten" ? "tighten" : act.fingerTight ? "finger-tight"
-    : "fit", count: act.count ?? tie.count, stage: act.stage }));
+  for (const tie of ties)
+    lines.push(
+      makeLine(context, doing, [tie], {
+        how: act.verb === "tighten" ? "tighten" : act.fingerTight ? "finger-tight" : "fit",
+        count: act.count ?? tie.count,
+        stage: act.stage,
+      }),
+    );
   return lines;
 }
 
@@ -88,12 +131,17 @@ function writtenFit(context: LineContext, doing: Doing, { act, things, before, a
 function refitLines(context: LineContext, refit: readonly RefitPerformed[], warnings: readonly Before[]): Placed[] {
   const placed: Placed[] = [];
   for (let i = 0; i < refit.length;) {
-    const first = refit[i]!, run = [first];
-    while (i + run.length < refit.length && isOneLine(context, run[0]!, refit[i + run.length]!)) run.push(refit[i + run.length]!);
+    const first = refit[i]!,
+      run = [first];
+    while (i + run.length < refit.length && isOneLine(context, run[0]!, refit[i + run.length]!))
+      run.push(refit[i + run.length]!);
     const step = first.op.around.step;
-    const around = first.op.around, act = first.op.act ?? first.op.event!.act;
+    const around = first.op.around,
+      act = first.op.act ?? first.op.event!.act;
     // All that one line asks stands before it, also where it prints several acts.
-    placed.push(...place(step, warningLines(context, { act, around, half: "refit" }, joined(warnings.slice(i, i + run.length)))));
+    placed.push(
+      ...place(step, warningLines(context, { act, around, half: "refit" }, joined(warnings.slice(i, i + run.length)))),
+    );
     if (first.turn !== undefined) placed.push(...place(step, [turnLine(context, first, first.turn, false)]));
     placed.push(...place(step, opLines(context, run)));
     i += run.length;
@@ -104,24 +152,43 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[], warn
 /** What stands before any of several acts, each once. */
 function joined(all: readonly Before[]): Before {
   const messages = new Map<Before["messages"][number]["message"], Set<ThingIndex>>();
-  for (const { message, things } of all.flatMap((before) => before.messages)) messages.set(message, new Set([...messages.get(message) ?? [], ...things]));
-  return { hazards: [...new Set(all.flatMap((before) => before.hazards))], messages: [...messages].map(([message, things]) => ({ message, things: [...things] })) };
+  for (const { message, things } of all.flatMap((before) => before.messages))
+    messages.set(message, new Set([...(messages.get(message) ?? []), ...things]));
+  return {
+    hazards: [...new Set(all.flatMap((before) => before.hazards))],
+    messages: [...messages].map(([message, things]) => ({ message, things: [...things] })),
+  };
 }
 
 /** Two ops that answer one act of the strip and read alike are one line: pieces, or a list of plain joints. */
 function isOneLine(context: LineContext, { op: a }: RefitPerformed, next: RefitPerformed): boolean {
   const b = next.op;
   if (next.turn === undefined && isRestOf(context, a, b)) return true;
-  if (next.turn !== undefined || a.verb !== "fit" || b.verb !== "fit" || a.around.step !== b.around.step
-    || (a.act ?? a.event?.act) !== (b.act ?? b.event?.act)) return false;
+  if (
+    next.turn !== undefined ||
+    a.verb !== "fit" ||
+    b.verb !== "fit" ||
+    a.around.step !== b.around.step ||
+    (a.act ?? a.event?.act) !== (b.act ?? b.event?.act)
+  )
+    return false;
   return keyOf(context, a) === keyOf(context, b) && keyOf(context, a) !== "";
 }
 
 /** Some of a group right after others of it, neither with words of its own: one line again. */
 function isRestOf(context: LineContext, a: RefitOp, b: RefitOp): boolean {
   const [thing] = a.things;
-  return a.verb === "fit" && b.verb === "fit" && !a.act && !b.act && a.event?.kind === "out" && b.event?.kind === "out" && thing !== undefined
-    && thing === b.things[0] && thingOf(context, thing).is === "tie";
+  return (
+    a.verb === "fit" &&
+    b.verb === "fit" &&
+    !a.act &&
+    !b.act &&
+    a.event?.kind === "out" &&
+    b.event?.kind === "out" &&
+    thing !== undefined &&
+    thing === b.things[0] &&
+    thingOf(context, thing).is === "tie"
+  );
 }
 
 /** What must be the same in one line; "" for what always stands alone. */
@@ -129,63 +196,161 @@ function keyOf(context: LineContext, op: RefitOp): string {
   const thing = op.things[0] === undefined ? undefined : thingOf(context, op.things[0]);
   if (!thing || op.things.length > 1) return "";
   const fresh = context.fresh.get(thing.index)?.grade ?? "";
-  if (thing.is === "part") return op.event?.act.verb === "lift" || (op.event?.moved.length ?? 1) > 1 ? ""
-    : `part ${thing.kind} ${fresh} ${thing.fitsBy ?? ""} ${thing.count === 1 || thing.piece !== ""}`;
+  if (thing.is === "part")
+    return op.event?.act.verb === "lift" || (op.event?.moved.length ?? 1) > 1
+      ? ""
+      : `part ${thing.kind} ${fresh} ${thing.fitsBy ?? ""} ${thing.count === 1 || thing.piece !== ""}`;
   if (thing.is !== "tie" || (thing.count > 1 && thing.piece === "") || op.count < thing.count) return "";
   return `tie ${thing.fastener} ${thing.kind} ${fresh} ${spannerOf(thing, context)?.says ?? ""} ${thing.fastener ? torqueText(thing, context) : ""} ${thing.washers.length} ${thing.threadLocker?.text ?? ""}`;
 }
 
 function turnLine(context: LineContext, { op }: RefitPerformed, position: string, isBack: boolean): LineDraft {
-  const { acts } = context.wording, doing: Doing = { act: { ...(op.act ?? op.event!.act), text: "" }, around: op.around, half: "refit",
-    of: op.number, refused: false };
+  const { acts } = context.wording,
+    doing: Doing = {
+      act: { ...(op.act ?? op.event!.act), text: "" },
+      around: op.around,
+      half: "refit",
+      of: op.number,
+      refused: false,
+    };
   return action(doing, "turn", isBack ? acts.turnBack(position) : acts.turn(position), { of: [] });
 }
 
 function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly LineDraft[] {
-  const { op, before } = run[0]!, after = run[run.length - 1]!.after, { acts, kinds } = context.wording, { event, around } = op;
-  const things = run.flatMap((each) => each.op.things), numbers = run.map((each) => each.op.number);
+  const { op, before } = run[0]!,
+    after = run[run.length - 1]!.after,
+    { acts, kinds } = context.wording,
+    { event, around } = op;
+  const things = run.flatMap((each) => each.op.things),
+    numbers = run.map((each) => each.op.number);
   // The author's words of the strip act stay in the strip; those of a refit act print here.
-  const base = op.act ?? (event ? { ...event.act, text: "", verb: op.verb, tool: event.kind === "gripped" || event.kind === "let-go" ? event.act.tool
-    : undefined, into: undefined, passes: undefined, count: undefined, rest: false } : undefined);
+  const base =
+    op.act ??
+    (event
+      ? {
+          ...event.act,
+          text: "",
+          verb: op.verb,
+          tool: event.kind === "gripped" || event.kind === "let-go" ? event.act.tool : undefined,
+          into: undefined,
+          passes: undefined,
+          count: undefined,
+          rest: false,
+        }
+      : undefined);
   if (!base) return [];
-  const doing: Doing = { act: { ...base, at: op.at }, around, half: "refit", of: op.number, refused: false, before }, items = itemsOf(context, things, undefined);
-  const all = (drafts: readonly LineDraft[]): readonly LineDraft[] => drafts.map((draft) => (draft.is === "action" ? { ...draft, of: numbers } : draft));
+  const doing: Doing = { act: { ...base, at: op.at }, around, half: "refit", of: op.number, refused: false, before },
+    items = itemsOf(context, things, undefined);
+  const all = (drafts: readonly LineDraft[]): readonly LineDraft[] =>
+    drafts.map((draft) => (draft.is === "action" ? { ...draft, of: numbers } : draft));
   const parts = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Part => thing.is === "part");
   const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie");
   switch (op.verb) {
-    case "fit": case "finger-tighten": case "tighten": {
+    case "fit":
+    case "finger-tighten":
+    case "tighten": {
       const same = ties.length > 1 && ties.every((tie) => tie === ties[0]);
-      if (same) return all([makeLine(context, doing, [ties[0]!], { how: "fit", count: run.reduce((sum, each) => sum + each.op.count, 0), stage: undefined })]);
-      if (ties.length > 0) return all([makeLine(context, doing, ties, { how: op.verb === "tighten" ? "tighten" : op.verb === "finger-tighten"
-        ? "finger-tight" : "fit", count: op.count, stage: op.act?.stage })]);
+      if (same)
+        return all([
+          makeLine(context, doing, [ties[0]!], {
+            how: "fit",
+            count: run.reduce((sum, each) => sum + each.op.count, 0),
+            stage: undefined,
+          }),
+        ]);
+      if (ties.length > 0)
+        return all([
+          makeLine(context, doing, ties, {
+            how: op.verb === "tighten" ? "tighten" : op.verb === "finger-tighten" ? "finger-tight" : "fit",
+            count: op.count,
+            stage: op.act?.stage,
+          }),
+        ]);
       if (parts.length === 0) return [];
       const built = builtOn(context, run);
-      if (built) return all([fitLine(context, { ...doing, act: { ...doing.act, verb: "fit", names: [], tool: undefined } }, built.parts, { before, after, moved: built.moved, lifted: undefined, onto: built.onto })]);
-      return all([fitLine(context, doing, parts, { before, after, moved: run.flatMap((each) => each.op.event?.moved ?? []),
-        lifted: event?.act.verb === "lift" ? event.act : undefined })]);
+      if (built)
+        return all([
+          fitLine(context, { ...doing, act: { ...doing.act, verb: "fit", names: [], tool: undefined } }, built.parts, {
+            before,
+            after,
+            moved: built.moved,
+            lifted: undefined,
+            onto: built.onto,
+          }),
+        ]);
+      return all([
+        fitLine(context, doing, parts, {
+          before,
+          after,
+          moved: run.flatMap((each) => each.op.event?.moved ?? []),
+          lifted: event?.act.verb === "lift" ? event.act : undefined,
+        }),
+      ]);
     }
-    case "back": case "aside": {
-      const verb = event?.act.verb === "swing" || event?.act.verb === "open" ? event.act.verb : "slide", what = phrase(context, things);
-      return all([action(doing, op.verb, op.verb === "back" ? acts.back(verb, what) : acts.aside(verb, what), { items })]);
+    case "back":
+    case "aside": {
+      const verb = event?.act.verb === "swing" || event?.act.verb === "open" ? event.act.verb : "slide",
+        what = phrase(context, things);
+      return all([
+        action(doing, op.verb, op.verb === "back" ? acts.back(verb, what) : acts.aside(verb, what), { items }),
+      ]);
     }
-    case "fill": return all(things.map((thing) => thingOf(context, thing)).flatMap((thing) => (thing.is === "fluid" ? filling(context, doing, thing) : [])));
-    case "undo": return all(undoLines(context, { ...doing, act: { ...doing.act, count: event?.count } }, { ...emptyPerformed(doing, before, after), things }, []));
-    case "remove": return all(removeLines(context, doing, { ...emptyPerformed(doing, before, after), things }, []));
-    case "cap": case "uncap": case "hold": case "support": case "release": return all(plainLines(context,
-      { ...doing, act: { ...doing.act, verb: op.verb } }, things) ?? []);
-    case "lift": case "stand": {
+    case "fill":
+      return all(
+        things
+          .map((thing) => thingOf(context, thing))
+          .flatMap((thing) => (thing.is === "fluid" ? filling(context, doing, thing) : [])),
+      );
+    case "undo":
+      return all(
+        undoLines(
+          context,
+          { ...doing, act: { ...doing.act, count: event?.count } },
+          { ...emptyPerformed(doing, before, after), things },
+          [],
+        ),
+      );
+    case "remove":
+      return all(removeLines(context, doing, { ...emptyPerformed(doing, before, after), things }, []));
+    case "cap":
+    case "uncap":
+    case "hold":
+    case "support":
+    case "release":
+      return all(plainLines(context, { ...doing, act: { ...doing.act, verb: op.verb } }, things) ?? []);
+    case "lift":
+    case "stand": {
       const precautions = (event?.precautions ?? []).map((number) => context.model.precautions[number]!);
-      return all(precautions.flatMap((precaution): LineDraft[] => {
-        const hazard = thingOf(context, precaution.hazard), back = precaution.back || kinds.precautionBack(precaution.kind),
-          against = [{ sort: "hazard" as const, says: acts.against(hazard.name) }];
-        if (op.verb === "stand") return [action({ ...doing, act: { ...doing.act, text: precaution.text } }, op.verb,
-          acts.standAgain(kinds.precautionShort(precaution.kind), hazard.name), { items })];
-        // What nobody has to take back prints nothing.
-        return back ? [action({ ...doing, act: { ...doing.act, text: back } }, op.verb,
-          acts.precautionBackTitle(kinds.precautionShort(precaution.kind)), { items, details: against })] : [];
-      }));
+      return all(
+        precautions.flatMap((precaution): LineDraft[] => {
+          const hazard = thingOf(context, precaution.hazard),
+            back = precaution.back || kinds.precautionBack(precaution.kind),
+            against = [{ sort: "hazard" as const, says: acts.against(hazard.name) }];
+          if (op.verb === "stand")
+            return [
+              action(
+                { ...doing, act: { ...doing.act, text: precaution.text } },
+                op.verb,
+                acts.standAgain(kinds.precautionShort(precaution.kind), hazard.name),
+                { items },
+              ),
+            ];
+          // What nobody has to take back prints nothing.
+          return back
+            ? [
+                action(
+                  { ...doing, act: { ...doing.act, text: back } },
+                  op.verb,
+                  acts.precautionBackTitle(kinds.precautionShort(precaution.kind)),
+                  { items, details: against },
+                ),
+              ]
+            : [];
+        }),
+      );
     }
-    case "written": return all(writtenOp(context, doing, run));
+    case "written":
+      return all(writtenOp(context, doing, run));
   }
 }
 
@@ -193,28 +358,54 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
  * `base X` in the refit: X stays on the stand, so where its side and the rest of the unit meet it is the rest that moves. The same
  * meeting at the bench; other hands, and another mass to lift.
  */
-function builtOn(context: LineContext, run: readonly RefitPerformed[]): { readonly parts: readonly Part[]; readonly moved: readonly ThingIndex[]; readonly onto: readonly ThingIndex[] } | undefined {
-  const { model, performance } = context, { event } = run[0]!.op, machine = machineOf(model), bases = refitBases(performance);
+function builtOn(
+  context: LineContext,
+  run: readonly RefitPerformed[],
+):
+  | { readonly parts: readonly Part[]; readonly moved: readonly ThingIndex[]; readonly onto: readonly ThingIndex[] }
+  | undefined {
+  const { model, performance } = context,
+    { event } = run[0]!.op,
+    machine = machineOf(model),
+    bases = refitBases(performance);
   if (!event || !bases.some((base) => event.moved.includes(base))) return undefined;
-  const { before } = run[0]!, lumpOf = (part: ThingIndex): number => at(before.lump, part);
-  const met = [...new Set(event.things.flatMap((thing) => machine.hosts[thing] ?? []))].filter((host) => !event.moved.includes(host));
+  const { before } = run[0]!,
+    lumpOf = (part: ThingIndex): number => at(before.lump, part);
+  const met = [...new Set(event.things.flatMap((thing) => machine.hosts[thing] ?? []))].filter(
+    (host) => !event.moved.includes(host),
+  );
   const parts = met.map((host) => thingOf(context, host)).filter((thing): thing is Part => thing.is === "part");
   if (parts.length === 0) return undefined;
-  return { parts, moved: model.parts.filter((part) => lumpOf(part.index) === lumpOf(parts[0]!.index)).map((part) => part.index), onto: event.things };
+  return {
+    parts,
+    moved: model.parts.filter((part) => lumpOf(part.index) === lumpOf(parts[0]!.index)).map((part) => part.index),
+    onto: event.things,
+  };
 }
 
 function refitBases({ model, procedure }: Performance): readonly ThingIndex[] {
-  const names = procedure.refit.flatMap((entry) => (entry.is === "act" && entry.act.verb === "base" ? entry.act.names : []));
+  const names = procedure.refit.flatMap((entry) =>
+    entry.is === "act" && entry.act.verb === "base" ? entry.act.names : [],
+  );
   return namedThings(model, names, aroundOf(procedure));
 }
 
 /** What its kind asks before and after the fill, where no line of the author's says it. */
 function filling(context: LineContext, doing: Doing, fluid: Fluid): LineDraft[] {
-  const kind = kindIn(fluidKinds, fluid.kind), own = { ...doing.act, text: "", tool: undefined };
-  const isWritten = (verb: string): boolean => [...context.performance.refit.map(({ op }) => ({ verb: op.event ? "" : op.act?.verb, things: op.things })),
-    ...context.performance.finish.map(({ act, things }) => ({ verb: act.verb, things }))].some((each) => each.verb === verb && each.things.includes(fluid.index));
-  const plain = (verb: string): readonly LineDraft[] => (isWritten(verb) ? [] : plainLines(context, { ...doing, act: { ...own, verb } }, [fluid.index]) ?? []);
-  return [...(kind?.evacuate ? plain("evacuate") : []), fillLine(context, doing, fluid, undefined), ...(kind?.bleed || fluid.bleedsAt.length > 0 ? plain("bleed") : [])];
+  const kind = kindIn(fluidKinds, fluid.kind),
+    own = { ...doing.act, text: "", tool: undefined };
+  const isWritten = (verb: string): boolean =>
+    [
+      ...context.performance.refit.map(({ op }) => ({ verb: op.event ? "" : op.act?.verb, things: op.things })),
+      ...context.performance.finish.map(({ act, things }) => ({ verb: act.verb, things })),
+    ].some((each) => each.verb === verb && each.things.includes(fluid.index));
+  const plain = (verb: string): readonly LineDraft[] =>
+    isWritten(verb) ? [] : (plainLines(context, { ...doing, act: { ...own, verb } }, [fluid.index]) ?? []);
+  return [
+    ...(kind?.evacuate ? plain("evacuate") : []),
+    fillLine(context, doing, fluid, undefined),
+    ...(kind?.bleed || fluid.bleedsAt.length > 0 ? plain("bleed") : []),
+  ];
 }
 
 function writtenOp(context: LineContext, doing: Doing, run: readonly RefitPerformed[]): readonly LineDraft[] {
@@ -222,26 +413,63 @@ function writtenOp(context: LineContext, doing: Doing, run: readonly RefitPerfor
   return stripLines(context, { ...emptyPerformed(doing, before, after), things: op.things }, op.number, "refit", []);
 }
 
-const emptyPerformed = ({ act, around }: Doing, before: Performed["before"], after: Performed["after"]): Performed =>
-  ({ act, around, things: [], from: 0, to: 0, before, after, refused: false });
+const emptyPerformed = ({ act, around }: Doing, before: Performed["before"], after: Performed["after"]): Performed => ({
+  act,
+  around,
+  things: [],
+  from: 0,
+  to: 0,
+  before,
+  after,
+  refused: false,
+});
 
 // --- runs of one step ----------------------------------------------------------------------------------------------------------------
 
 function groupsOf(context: LineContext, placed: readonly Placed[], half: Doing["half"]): LineGroup[] {
-  const { lines: words } = context.wording, groups: LineGroup[] = [], seen = new Map<string, number>(), { procedure } = context.performance;
+  const { lines: words } = context.wording,
+    groups: LineGroup[] = [],
+    seen = new Map<string, number>(),
+    { procedure } = context.performance;
   for (let i = 0; i < placed.length;) {
-    const { step } = placed[i]!, run: LineDraft[] = [];
+    const { step } = placed[i]!,
+      run: LineDraft[] = [];
     while (i < placed.length && placed[i]!.step === step) run.push(placed[i++]!.draft);
-    const base = half === "strip" ? String(step?.number ?? 0) : half === "refit" ? `R${groups.length + 1}` : `F${groups.length > 0 ? groups.length + 1 : ""}`;
+    const base =
+      half === "strip"
+        ? String(step?.number ?? 0)
+        : half === "refit"
+          ? `R${groups.length + 1}`
+          : `F${groups.length > 0 ? groups.length + 1 : ""}`;
     const times = (seen.get(base) ?? 0) + 1;
     seen.set(base, times);
-    const number = times > 1 ? `${base}${String.fromCharCode(96 + Math.min(times, 26))}` : base, of = step?.procedure;
-    const own = step ? [of && of.id !== procedure.id && of.id !== "" ? `${of.title || of.id}: ` : "", step.title || step.name.replaceAll("-", " ")
-      || words.step(step.number), step.pieces.length > 0 ? ` (${step.pieces.join(", ")})` : ""].join("") : "";
-    const title = half === "strip" ? step ? (times > 1 ? words.continued(own) : own) : words.outsideSteps : half === "refit"
-      ? (step ? words.refitOf(step.number, own) : words.refitOutside) : words.finish;
+    const number = times > 1 ? `${base}${String.fromCharCode(96 + Math.min(times, 26))}` : base,
+      of = step?.procedure;
+    const own = step
+      ? [
+          of && of.id !== procedure.id && of.id !== "" ? `${of.title || of.id}: ` : "",
+          step.title || step.name.replaceAll("-", " ") || words.step(step.number),
+          step.pieces.length > 0 ? ` (${step.pieces.join(", ")})` : "",
+        ].join("")
+      : "";
+    const title =
+      half === "strip"
+        ? step
+          ? times > 1
+            ? words.continued(own)
+            : own
+          : words.outsideSteps
+        : half === "refit"
+          ? step
+            ? words.refitOf(step.number, own)
+            : words.refitOutside
+          : words.finish;
     groups.push({
-      id: `${half}-${number.toLowerCase()}`, number, title, step: step?.number, procedure: of?.id ?? procedure.id,
+      id: `${half}-${number.toLowerCase()}`,
+      number,
+      title,
+      step: step?.number,
+      procedure: of?.id ?? procedure.id,
       lines: numbered(run, number),
     });
   }
@@ -250,9 +478,14 @@ function groupsOf(context: LineContext, placed: readonly Placed[], half: Doing["
 
 /** Actions are counted; what only tells has the number of the action that it stands before, with a letter. */
 function numbered(run: readonly LineDraft[], number: string): Line[] {
-  let actions = 0, told = 0;
+  let actions = 0,
+    told = 0;
   return run.map((draft): Line => {
-    if (draft.is === "action") { actions++; told = 0; return { ...draft, id: `${number}.${actions}` }; }
+    if (draft.is === "action") {
+      actions++;
+      told = 0;
+      return { ...draft, id: `${number}.${actions}` };
+    }
     return { ...draft, id: `${number}.${actions + 1}${letters(told++)}` } as Line;
   });
 }

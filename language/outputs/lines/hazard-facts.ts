@@ -5,13 +5,25 @@ import type { HazardText } from "./line.ts";
 
 export function hazardFacts(hazard: HazardText, { document }: Wording): string[] {
   return [
-    hazard.about, hazard.source && document.source(hazard.source), ...(hazard.figures.length > 0 ? [document.figures(hazard.figures)] : []),
+    hazard.about,
+    hazard.source && document.source(hazard.source),
+    ...(hazard.figures.length > 0 ? [document.figures(hazard.figures)] : []),
     hazard.pushes && document.pushes(hazard.pushes),
-    hazard.keepOut && document.keepOut(hazard.keepOut), hazard.wear.length > 0 ? document.wear(hazard.wear) : "", hazard.who && document.who(hazard.who),
+    hazard.keepOut && document.keepOut(hazard.keepOut),
+    hazard.wear.length > 0 ? document.wear(hazard.wear) : "",
+    hazard.who && document.who(hazard.who),
   ].filter((fact) => fact !== "");
 }
 
 /** On the way back the precautions were taken long before: which of them have to stand is told again, those without a kind in their own words. */
 export function mustStand(hazard: HazardText, { document }: Wording): string[] {
-  return hazard.precautions.length === 0 ? [] : [document.mustStand(hazard.precautions.map(({ kind, title, text }) => (kind === "other" && text !== "" ? text.replace(/\.$/, "") : title)))];
+  return hazard.precautions.length === 0
+    ? []
+    : [
+        document.mustStand(
+          hazard.precautions.map(({ kind, title, text }) =>
+            kind === "other" && text !== "" ? text.replace(/\.$/, "") : title,
+          ),
+        ),
+      ];
 }

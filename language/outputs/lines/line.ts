@@ -6,7 +6,24 @@ import type { SignalName } from "../../tables/index.ts";
 
 /** A small line under an action. The sort lets a template set it apart; it changes no meaning. */
 export interface Detail {
-  readonly sort: "tool" | "torque" | "passes" | "order" | "comes-away" | "mass" | "goes-to" | "new" | "discard" | "mark" | "with" | "hazard" | "wait" | "limits" | "otherwise" | "thread" | "how";
+  readonly sort:
+    | "tool"
+    | "torque"
+    | "passes"
+    | "order"
+    | "comes-away"
+    | "mass"
+    | "goes-to"
+    | "new"
+    | "discard"
+    | "mark"
+    | "with"
+    | "hazard"
+    | "wait"
+    | "limits"
+    | "otherwise"
+    | "thread"
+    | "how";
   readonly says: string;
 }
 
@@ -102,7 +119,12 @@ export interface HazardText {
   readonly who: string;
   readonly pushes: string;
   /** In the author's order: what is done, and what with. */
-  readonly precautions: readonly { readonly kind: string; readonly title: string; readonly text: string; readonly details: readonly Detail[] }[];
+  readonly precautions: readonly {
+    readonly kind: string;
+    readonly title: string;
+    readonly text: string;
+    readonly details: readonly Detail[];
+  }[];
 }
 
 export interface NoteLine extends Common {
@@ -114,7 +136,12 @@ export interface PhotoLine extends Common {
   readonly is: "photo";
   readonly file: string;
   readonly alt: string;
-  readonly points: readonly { readonly id: string; readonly name: string; readonly across: number; readonly down: number }[];
+  readonly points: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly across: number;
+    readonly down: number;
+  }[];
 }
 
 export interface VideoLine extends Common {

@@ -9,26 +9,46 @@ import { figureText, type Units } from "./figures.ts";
 import type { LineReading } from "./line.ts";
 
 export function readingOf(context: LineContext, act: Act, around: Around, id: string, what: string): LineReading {
-  const { limits } = act, ends = limits ? endsOf(limits) : { low: undefined, high: undefined, unit: "" };
+  const { limits } = act,
+    ends = limits ? endsOf(limits) : { low: undefined, high: undefined, unit: "" };
   const texts = limits ? limitsText(limits, context) : "";
   return {
-    id, what, limits: act.asFound ? context.wording.acts.asFound : texts || (act.verb === "measure" ? context.wording.acts.noLimits : ""),
-    unit: ends.unit, otherwise: act.consequences.map((each) => consequenceText(context, each, around)), isFigure: act.verb === "measure"
-      || limits !== undefined, low: ends.low, high: ends.high,
+    id,
+    what,
+    limits: act.asFound
+      ? context.wording.acts.asFound
+      : texts || (act.verb === "measure" ? context.wording.acts.noLimits : ""),
+    unit: ends.unit,
+    otherwise: act.consequences.map((each) => consequenceText(context, each, around)),
+    isFigure: act.verb === "measure" || limits !== undefined,
+    low: ends.low,
+    high: ends.high,
   };
 }
 
 /** `at least 24.95 mm`, `0.05 to 0.15 mm at 20 °C`. */
 export function limitsText(limits: Limits, units: Units): string {
-  const { limits: words } = units.wording.acts, of = (quantity: Quantity, rounding?: Rounding): string => figureText(quantity, units, rounding);
+  const { limits: words } = units.wording.acts,
+    of = (quantity: Quantity, rounding?: Rounding): string => figureText(quantity, units, rounding);
   const { value, atLeast, atMost, at } = limits;
-  const main = value ? of(value) : atLeast && atMost ? words.both(of(atLeast, "up"), of(atMost, "down")) : atLeast ? words.atLeast(of(atLeast, "up")) : atMost
-    ? words.atMost(of(atMost, "down")) : "";
+  const main = value
+    ? of(value)
+    : atLeast && atMost
+      ? words.both(of(atLeast, "up"), of(atMost, "down"))
+      : atLeast
+        ? words.atLeast(of(atLeast, "up"))
+        : atMost
+          ? words.atMost(of(atMost, "down"))
+          : "";
   return main === "" ? "" : main + (at ? words.condition(of(at)) : "");
 }
 
 /** In the unit as written. */
-function endsOf({ value, atLeast, atMost }: Limits): { low: number | undefined; high: number | undefined; unit: string } {
+function endsOf({ value, atLeast, atMost }: Limits): {
+  low: number | undefined;
+  high: number | undefined;
+  unit: string;
+} {
   const unit = (value ?? atLeast ?? atMost)?.unit ?? "";
   if (value) return { low: value.low, high: value.high, unit };
   return { low: atLeast?.low, high: atMost?.high, unit };
@@ -37,12 +57,21 @@ function endsOf({ value, atLeast, atMost }: Limits): { low: number | undefined; 
 export function consequenceText(context: LineContext, consequence: Consequence, around: Around): string {
   const { acts } = context.wording;
   switch (consequence.is) {
-    case "words": return consequence.text;
-    case "renew": case "scrap": return acts.otherwise(acts.consequence[consequence.is](namesText(context, consequence.names, around)));
-    case "repeat": return acts.otherwise(acts.consequence.repeat(stepTitle(context, consequence.names[0]?.text ?? "")));
+    case "words":
+      return consequence.text;
+    case "renew":
+    case "scrap":
+      return acts.otherwise(acts.consequence[consequence.is](namesText(context, consequence.names, around)));
+    case "repeat":
+      return acts.otherwise(acts.consequence.repeat(stepTitle(context, consequence.names[0]?.text ?? "")));
     case "choose": {
-      const from = consequence.from.map((each) => (typeof each === "number" ? String(each) : "text" in each ? nameText(context, each, around)
-        : figureText(each, context)));
+      const from = consequence.from.map((each) =>
+        typeof each === "number"
+          ? String(each)
+          : "text" in each
+            ? nameText(context, each, around)
+            : figureText(each, context),
+      );
       return acts.otherwise(acts.consequence.choose(namesText(context, consequence.names, around), acts.list(from)));
     }
   }

@@ -14,99 +14,230 @@ import { discards, fastenerDetails, holdLines } from "./say-strip.ts";
 import { waitOf } from "../../bench/placement.ts";
 
 /** Undefined for a verb that is said elsewhere; no lines for one that prints nothing. */
-export function plainLines(context: LineContext, doing: Doing, things: readonly ThingIndex[]): readonly LineDraft[] | undefined {
-  const { act, around, half } = doing, { acts } = context.wording, { verb } = act;
+export function plainLines(
+  context: LineContext,
+  doing: Doing,
+  things: readonly ThingIndex[],
+): readonly LineDraft[] | undefined {
+  const { act, around, half } = doing,
+    { acts } = context.wording,
+    { verb } = act;
   const common = { half, at: act.at, given: around.given };
-  const tool = act.tool ? toolName(context, act.tool.text) : undefined, what = phrase(context, things),
+  const tool = act.tool ? toolName(context, act.tool.text) : undefined,
+    what = phrase(context, things),
     items = itemsOf(context, things, act.count ?? undefined);
-  const amount = act.amount ? figureText(act.amount, context) : undefined, on = act.on.length > 0 ? namesText(context, act.on, around) : undefined;
-  const one = (says: string, more: Parameters<typeof action>[3] = {}): readonly LineDraft[] => [action(doing, verb, says, { items, ...more })];
+  const amount = act.amount ? figureText(act.amount, context) : undefined,
+    on = act.on.length > 0 ? namesText(context, act.on, around) : undefined;
+  const one = (says: string, more: Parameters<typeof action>[3] = {}): readonly LineDraft[] => [
+    action(doing, verb, says, { items, ...more }),
+  ];
   const own = { text: "" };
   if (isKindOf(signals, verb)) return [{ ...common, is: "message", signal: verb, text: act.text, on: "" }];
-  if (isKindOf(precautions, verb)) return things.map((thing) => thingOf(context,
-    thing)).filter((thing): thing is Hazard => thing.is === "hazard").map((hazard) => precautionLine(context, doing, hazard));
+  if (isKindOf(precautions, verb))
+    return things
+      .map((thing) => thingOf(context, thing))
+      .filter((thing): thing is Hazard => thing.is === "hazard")
+      .map((hazard) => precautionLine(context, doing, hazard));
   switch (verb) {
-    case "note": return [{ ...common, is: "note", says: act.text }];
-    case "time": return amount ? [{ ...common, is: "note", says: acts.time(amount) }] : [];
-    case "people": return act.count ?? act.people ? [{ ...common, is: "note", says: acts.people(act.count ?? act.people ?? 1) }] : [];
-    case "photo": return [{ ...common, is: "photo", file: act.text, alt: act.text2,
-      points: act.points.map((point) => ({ id: point.name.text, name: nameText(context, point.name, around), across: point.across, down: point.down })) }];
-    case "video": return [{ ...common, is: "video", file: act.text || around.procedure.video, says: acts.video(clock(act.from ?? 0),
-      clock(act.to ?? 0)), from: act.from, to: act.to }];
+    case "note":
+      return [{ ...common, is: "note", says: act.text }];
+    case "time":
+      return amount ? [{ ...common, is: "note", says: acts.time(amount) }] : [];
+    case "people":
+      return (act.count ?? act.people)
+        ? [{ ...common, is: "note", says: acts.people(act.count ?? act.people ?? 1) }]
+        : [];
+    case "photo":
+      return [
+        {
+          ...common,
+          is: "photo",
+          file: act.text,
+          alt: act.text2,
+          points: act.points.map((point) => ({
+            id: point.name.text,
+            name: nameText(context, point.name, around),
+            across: point.across,
+            down: point.down,
+          })),
+        },
+      ];
+    case "video":
+      return [
+        {
+          ...common,
+          is: "video",
+          file: act.text || around.procedure.video,
+          says: acts.video(clock(act.from ?? 0), clock(act.to ?? 0)),
+          from: act.from,
+          to: act.to,
+        },
+      ];
     // The steps of a called procedure stand where they are done.
-    case "do": return context.model.procedures.has(act.names[0]?.text ?? "") ? []
-      : [{ ...common, is: "note", says: acts.doProcedure(toolName(context, act.names[0]?.text ?? "")) }];
-    case "repeat": return [{ ...common, is: "note", says: acts.repeatFrom(stepTitle(context, act.names[0]?.text ?? "")) }];
-    case "support": case "hold": case "release": case "slide": case "swing": case "open": return holdLines(context, doing, things);
-    case "turn": return one(acts.turn(act.on[0]?.text ?? act.names[0]?.text ?? ""));
-    case "rotate": return one(acts.rotate(what, amount));
-    case "drain": case "recover": return things.map((thing) => thingOf(context,
-      thing)).filter((thing): thing is Fluid => thing.is === "fluid").map((fluid) => drainLine(context, doing, fluid, tool));
-    case "fill": case "bleed": return fluidsOf(context, things).map((fluid) => fillLine(context, doing, fluid, amount));
-    case "evacuate": return one(acts.evacuate(what, tool));
-    case "purge": return one(acts.purge(what, tool));
-    case "cap": return one(acts.cap(what));
-    case "uncap": return one(acts.uncap(what));
-    case "restore": return things.map((thing) => action(doing, verb, acts.restore(thingOf(context, thing).name),
-      { items: itemsOf(context, [thing], undefined), details: backsOf(context, thing) }));
-    case "mark": return one(acts.mark(what, act.labels.join(", ")));
-    case "tag": return one(acts.tag(what, act.labels.join(", ")));
-    case "align": return one(acts.align(namesText(context, act.names, around)));
-    case "measure": return readingLine(context, doing, things, acts.measure(act.text, on ?? (what || undefined), tool));
-    case "inspect": return readingLine(context, doing, things, acts.inspect(act.text, on ?? (what || undefined)));
-    case "test": return readingLine(context, doing, things, acts.test(act.text, tool));
-    case "set": return readingLine(context, doing, things, acts.set(what || (on ?? ""), act.text, tool));
-    case "clean": return one(acts.clean(what, tool));
-    case "apply": return [action(doing, verb, acts.apply(namesText(context, act.names, around), on ?? "", amount),
-      { items: itemsOf(context, namedThings(context.model, act.on, around), undefined) })];
-    case "heat": return one(acts.heat(what, amount, tool));
-    case "wait": return one(acts.wait(amount ?? ""));
-    case "renew": return one(acts.renew(what));
-    case "scrap": return one(acts.scrap(what));
-    case "reuse": return one(acts.reuse(what));
-    case "work": return things.length > 0 ? one(acts.work(what)) : one(act.text, own);
-    case "put": return one(acts.put(toolName(context, act.names[0]?.text ?? ""), on ?? ""), { items: [] });
-    case "take": return one(acts.take(toolName(context, act.names[0]?.text ?? "")), { items: [] });
-    case "second-check": return one(acts.secondCheck, { sign: true });
-    case "hold-point": return one(acts.holdPoint, { sign: true });
-    case "order": case "reverse": return [];
-    default: return undefined;
+    case "do":
+      return context.model.procedures.has(act.names[0]?.text ?? "")
+        ? []
+        : [{ ...common, is: "note", says: acts.doProcedure(toolName(context, act.names[0]?.text ?? "")) }];
+    case "repeat":
+      return [{ ...common, is: "note", says: acts.repeatFrom(stepTitle(context, act.names[0]?.text ?? "")) }];
+    case "support":
+    case "hold":
+    case "release":
+    case "slide":
+    case "swing":
+    case "open":
+      return holdLines(context, doing, things);
+    case "turn":
+      return one(acts.turn(act.on[0]?.text ?? act.names[0]?.text ?? ""));
+    case "rotate":
+      return one(acts.rotate(what, amount));
+    case "drain":
+    case "recover":
+      return things
+        .map((thing) => thingOf(context, thing))
+        .filter((thing): thing is Fluid => thing.is === "fluid")
+        .map((fluid) => drainLine(context, doing, fluid, tool));
+    case "fill":
+    case "bleed":
+      return fluidsOf(context, things).map((fluid) => fillLine(context, doing, fluid, amount));
+    case "evacuate":
+      return one(acts.evacuate(what, tool));
+    case "purge":
+      return one(acts.purge(what, tool));
+    case "cap":
+      return one(acts.cap(what));
+    case "uncap":
+      return one(acts.uncap(what));
+    case "restore":
+      return things.map((thing) =>
+        action(doing, verb, acts.restore(thingOf(context, thing).name), {
+          items: itemsOf(context, [thing], undefined),
+          details: backsOf(context, thing),
+        }),
+      );
+    case "mark":
+      return one(acts.mark(what, act.labels.join(", ")));
+    case "tag":
+      return one(acts.tag(what, act.labels.join(", ")));
+    case "align":
+      return one(acts.align(namesText(context, act.names, around)));
+    case "measure":
+      return readingLine(context, doing, things, acts.measure(act.text, on ?? (what || undefined), tool));
+    case "inspect":
+      return readingLine(context, doing, things, acts.inspect(act.text, on ?? (what || undefined)));
+    case "test":
+      return readingLine(context, doing, things, acts.test(act.text, tool));
+    case "set":
+      return readingLine(context, doing, things, acts.set(what || (on ?? ""), act.text, tool));
+    case "clean":
+      return one(acts.clean(what, tool));
+    case "apply":
+      return [
+        action(doing, verb, acts.apply(namesText(context, act.names, around), on ?? "", amount), {
+          items: itemsOf(context, namedThings(context.model, act.on, around), undefined),
+        }),
+      ];
+    case "heat":
+      return one(acts.heat(what, amount, tool));
+    case "wait":
+      return one(acts.wait(amount ?? ""));
+    case "renew":
+      return one(acts.renew(what));
+    case "scrap":
+      return one(acts.scrap(what));
+    case "reuse":
+      return one(acts.reuse(what));
+    case "work":
+      return things.length > 0 ? one(acts.work(what)) : one(act.text, own);
+    case "put":
+      return one(acts.put(toolName(context, act.names[0]?.text ?? ""), on ?? ""), { items: [] });
+    case "take":
+      return one(acts.take(toolName(context, act.names[0]?.text ?? "")), { items: [] });
+    case "second-check":
+      return one(acts.secondCheck, { sign: true });
+    case "hold-point":
+      return one(acts.holdPoint, { sign: true });
+    case "order":
+    case "reverse":
+      return [];
+    default:
+      return undefined;
   }
 }
 
-function readingLine(context: LineContext, doing: Doing, things: readonly ThingIndex[], says: string): readonly LineDraft[] {
-  const { act, around } = doing, on = act.on.length > 0 ? namedThings(context.model, act.on, around) : things;
-  const reading = readingOf(context, act, around, act.id?.text ?? "", act.text), details: Detail[] = [];
+function readingLine(
+  context: LineContext,
+  doing: Doing,
+  things: readonly ThingIndex[],
+  says: string,
+): readonly LineDraft[] {
+  const { act, around } = doing,
+    on = act.on.length > 0 ? namedThings(context.model, act.on, around) : things;
+  const reading = readingOf(context, act, around, act.id?.text ?? "", act.text),
+    details: Detail[] = [];
   if (reading.limits !== "") details.push({ sort: "limits", says: context.wording.acts.limitsLine(reading.limits) });
   for (const otherwise of reading.otherwise) details.push({ sort: "otherwise", says: otherwise });
-  return [action(doing, act.verb, says, { text: "", items: itemsOf(context, on, undefined), details, readings: [reading] })];
+  return [
+    action(doing, act.verb, says, { text: "", items: itemsOf(context, on, undefined), details, readings: [reading] }),
+  ];
 }
 
 /** A precaution in the author's words, with its wait and its reading. */
 function precautionLine(context: LineContext, doing: Doing, hazard: Hazard): LineDraft {
-  const { acts, kinds } = context.wording, { act } = doing, precaution = hazard.precautions.find((each) => each.kind === act.verb);
+  const { acts, kinds } = context.wording,
+    { act } = doing,
+    precaution = hazard.precautions.find((each) => each.kind === act.verb);
   const title = kinds.precautionShort(act.verb);
-  if (!precaution) return action(doing, act.verb, acts.precaution(title, hazard.name), { items: itemsOf(context, [hazard.index], undefined) });
-  const details: Detail[] = [{ sort: "hazard", says: acts.against(hazard.name) }, ...precautionDetails(context, hazard, precaution)];
+  if (!precaution)
+    return action(doing, act.verb, acts.precaution(title, hazard.name), {
+      items: itemsOf(context, [hazard.index], undefined),
+    });
+  const details: Detail[] = [
+    { sort: "hazard", says: acts.against(hazard.name) },
+    ...precautionDetails(context, hazard, precaution),
+  ];
   const texts = [precaution.text, act.text].filter((text) => text !== "");
   const limits = precaution.limits ? limitsText(precaution.limits, context) : "";
   const value = precaution.limits?.value ?? precaution.limits?.atLeast ?? precaution.limits?.atMost;
   return action(doing, act.verb, texts.length > 0 ? acts.precautionTitle(title) : acts.precaution(title, hazard.name), {
-    text: texts.join(" "), items: itemsOf(context, [hazard.index], undefined), details,
-    readings: limits === "" ? [] : [{
-      id: `${hazard.id}-${precaution.kind}`, what: title, limits, unit: value?.unit ?? "", otherwise: [], isFigure: true,
-      low: precaution.limits?.value?.low ?? precaution.limits?.atLeast?.low, high: precaution.limits?.value?.high ?? precaution.limits?.atMost?.high,
-    }],
+    text: texts.join(" "),
+    items: itemsOf(context, [hazard.index], undefined),
+    details,
+    readings:
+      limits === ""
+        ? []
+        : [
+            {
+              id: `${hazard.id}-${precaution.kind}`,
+              what: title,
+              limits,
+              unit: value?.unit ?? "",
+              otherwise: [],
+              isFigure: true,
+              low: precaution.limits?.value?.low ?? precaution.limits?.atLeast?.low,
+              high: precaution.limits?.value?.high ?? precaution.limits?.atMost?.high,
+            },
+          ],
   });
 }
 
 /** Tool, wait and limits of a precaution. */
 export function precautionDetails(context: LineContext, hazard: Hazard, precaution: Precaution): Detail[] {
-  const { acts } = context.wording, details: Detail[] = [], wait = waitOf(hazard, precaution);
-  if (precaution.tool) details.push({ sort: "with", says: context.wording.lines.withTool(toolName(context, precaution.tool.text)) });
-  if (wait?.seconds !== undefined) details.push({ sort: "wait", says: acts.waitLeast(timeText(wait.seconds, context.wording), wait.decidedBy
-    ? acts.waitWhy[wait.decidedBy.of] : "") });
-  if (precaution.limits) details.push({ sort: "limits", says: acts.limitsLine(limitsText(precaution.limits, context)) });
+  const { acts } = context.wording,
+    details: Detail[] = [],
+    wait = waitOf(hazard, precaution);
+  if (precaution.tool)
+    details.push({ sort: "with", says: context.wording.lines.withTool(toolName(context, precaution.tool.text)) });
+  if (wait?.seconds !== undefined)
+    details.push({
+      sort: "wait",
+      says: acts.waitLeast(
+        timeText(wait.seconds, context.wording),
+        wait.decidedBy ? acts.waitWhy[wait.decidedBy.of] : "",
+      ),
+    });
+  if (precaution.limits)
+    details.push({ sort: "limits", says: acts.limitsLine(limitsText(precaution.limits, context)) });
   return details;
 }
 
@@ -120,8 +251,8 @@ function backsOf(context: LineContext, thing: ThingIndex): Detail[] {
   });
 }
 
-const fluidsOf = (context: LineContext, things: readonly ThingIndex[]): Fluid[] => things.map((thing) => thingOf(context,
-  thing)).filter((thing): thing is Fluid => thing.is === "fluid");
+const fluidsOf = (context: LineContext, things: readonly ThingIndex[]): Fluid[] =>
+  things.map((thing) => thingOf(context, thing)).filter((thing): thing is Fluid => thing.is === "fluid");
 
 export function volumeText(context: LineContext, fluid: Fluid): string {
   const amount = fluid.volume ?? fluid.amount;
@@ -129,28 +260,47 @@ export function volumeText(context: LineContext, fluid: Fluid): string {
 }
 
 function drainLine(context: LineContext, doing: Doing, fluid: Fluid, tool: string | undefined): LineDraft {
-  const { acts, kinds } = context.wording, { act } = doing, into = act.into ? toolName(context, act.into.label) : undefined;
-  const what = acts.the(fluid.name), volume = volumeText(context, fluid), details: Detail[] = [];
+  const { acts, kinds } = context.wording,
+    { act } = doing,
+    into = act.into ? toolName(context, act.into.label) : undefined;
+  const what = acts.the(fluid.name),
+    volume = volumeText(context, fluid),
+    details: Detail[] = [];
   if (act.verb === "drain") {
     for (const index of fluid.drainsAt) {
       const thing = thingOf(context, index);
-      if (thing.is === "tie") details.push({ sort: "how", says: acts.opens(acts.the(thing.name)) }, ...fastenerDetails(context, thing),
-        ...discards(context, thing.washers.map(({ part }) => part), true));
+      if (thing.is === "tie")
+        details.push(
+          { sort: "how", says: acts.opens(acts.the(thing.name)) },
+          ...fastenerDetails(context, thing),
+          ...discards(
+            context,
+            thing.washers.map(({ part }) => part),
+            true,
+          ),
+        );
     }
   }
-  if (!act.into) { const container = kinds.fluidContainer(fluid.kind); if (container) details.push({ sort: "goes-to",
-    says: context.wording.lines.intoContainer(container) }); }
+  if (!act.into) {
+    const container = kinds.fluidContainer(fluid.kind);
+    if (container) details.push({ sort: "goes-to", says: context.wording.lines.intoContainer(container) });
+  }
   const says = act.verb === "drain" ? acts.drain(what, volume, into) : acts.recover(what, volume, into, tool);
   return action(doing, act.verb, says, { items: itemsOf(context, [fluid.index], undefined), details });
 }
 
 export function fillLine(context: LineContext, doing: Doing, fluid: Fluid, amount: string | undefined): LineDraft {
-  const { acts } = context.wording, places = doing.act.verb === "bleed" ? fluid.bleedsAt : fluid.fillsAt, at = places.length > 0
-    ? phrase(context, places) : undefined, what = acts.the(fluid.name);
-  if (doing.act.verb === "bleed") return action(doing, "bleed", acts.bleed(what, at), { items: itemsOf(context, [fluid.index], undefined) });
+  const { acts } = context.wording,
+    places = doing.act.verb === "bleed" ? fluid.bleedsAt : fluid.fillsAt,
+    at = places.length > 0 ? phrase(context, places) : undefined,
+    what = acts.the(fluid.name);
+  if (doing.act.verb === "bleed")
+    return action(doing, "bleed", acts.bleed(what, at), { items: itemsOf(context, [fluid.index], undefined) });
   const details: Detail[] = [];
-  if (fluid.uses) details.push({ sort: "with", says: context.wording.lines.withConsumable(toolName(context, fluid.uses.text)) });
-  return action(doing, "fill", acts.fill(what, amount ?? volumeText(context, fluid), at), { items: itemsOf(context, [fluid.index], undefined), details });
+  if (fluid.uses)
+    details.push({ sort: "with", says: context.wording.lines.withConsumable(toolName(context, fluid.uses.text)) });
+  return action(doing, "fill", acts.fill(what, amount ?? volumeText(context, fluid), at), {
+    items: itemsOf(context, [fluid.index], undefined),
+    details,
+  });
 }
-
-

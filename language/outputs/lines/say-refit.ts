@@ -22,41 +22,78 @@ export interface Making {
 }
 
 export function makeLine(context: LineContext, doing: Doing, ties: readonly Tie[], making: Making): ActionDraft {
-  const { acts } = context.wording, first = ties[0]!, fresh = ties.every((tie) => context.fresh.get(tie.index)?.grade === "certain");
-  const what = fresh && ties.length > 1 ? phrase(context, ties.map((tie) => tie.index), true) : tiePhrase(context, ties, ties.length === 1
-    ? making.count : undefined, false);
-  const says = making.how === "finger-tight" ? acts.fingerTight(what) : making.how === "tighten" ? acts.tighten(what, making.stage)
-    : acts.fit(tieVerb(context, first, "refit"), what, { fresh: fresh && ties.length === 1 });
-  const details: Detail[] = fastenerDetails(context, first), torque = making.how === "finger-tight" ? undefined : sameTorque(context, ties, making.count, making.stage);
+  const { acts } = context.wording,
+    first = ties[0]!,
+    fresh = ties.every((tie) => context.fresh.get(tie.index)?.grade === "certain");
+  const what =
+    fresh && ties.length > 1
+      ? phrase(
+          context,
+          ties.map((tie) => tie.index),
+          true,
+        )
+      : tiePhrase(context, ties, ties.length === 1 ? making.count : undefined, false);
+  const says =
+    making.how === "finger-tight"
+      ? acts.fingerTight(what)
+      : making.how === "tighten"
+        ? acts.tighten(what, making.stage)
+        : acts.fit(tieVerb(context, first, "refit"), what, { fresh: fresh && ties.length === 1 });
+  const details: Detail[] = fastenerDetails(context, first),
+    torque = making.how === "finger-tight" ? undefined : sameTorque(context, ties, making.count, making.stage);
   if (first.how && !first.fastener) details.push({ sort: "how", says: first.how });
-  if (torque) details.push(...torqueDetails(context, torque, first.pattern?.is !== "rectangle" && first.pattern?.is !== "at"));
+  if (torque)
+    details.push(...torqueDetails(context, torque, first.pattern?.is !== "rectangle" && first.pattern?.is !== "at"));
   else if (making.how === "finger-tight" && isTurned(first)) details.push({ sort: "torque", says: acts.tightenLater });
   if (making.how !== "tighten") {
     const washers = first.washers.map(({ part }) => part).filter((part) => !context.fitted.has(part)),
-      freshWashers = washers.filter((part) => context.fresh.get(part)?.grade === "certain"), old = washers.filter((part) => !freshWashers.includes(part));
-    if (freshWashers.length > 0) details.push({ sort: "new", says: acts.newWasher(phrase(context, freshWashers).replace(/^the /, "")) });
+      freshWashers = washers.filter((part) => context.fresh.get(part)?.grade === "certain"),
+      old = washers.filter((part) => !freshWashers.includes(part));
+    if (freshWashers.length > 0)
+      details.push({ sort: "new", says: acts.newWasher(phrase(context, freshWashers).replace(/^the /, "")) });
     if (old.length > 0) details.push({ sort: "with", says: acts.withWashers(phrase(context, old)) });
-    if (first.threadLocker) details.push({ sort: "with", says: acts.threadLocker(toolName(context, first.threadLocker.text)) });
+    if (first.threadLocker)
+      details.push({ sort: "with", says: acts.threadLocker(toolName(context, first.threadLocker.text)) });
     if (first.lubricant) details.push({ sort: "with", says: acts.lubricant(toolName(context, first.lubricant.text)) });
     if (!first.fastener) details.push(...usesDetails(context, first));
-    if (!fresh) details.push(...newDetails(context, ties.map((tie) => tie.index)));
+    if (!fresh)
+      details.push(
+        ...newDetails(
+          context,
+          ties.map((tie) => tie.index),
+        ),
+      );
     const tags = tagsOf(context, first.index);
     if (tags) details.push({ sort: "mark", says: acts.tagged(tags) });
   }
-  return action(doing, making.how, says, { items: itemsOf(context, ties.map((tie) => tie.index), ties.length === 1 ? making.count : undefined),
-    details, torque });
+  return action(doing, making.how, says, {
+    items: itemsOf(
+      context,
+      ties.map((tie) => tie.index),
+      ties.length === 1 ? making.count : undefined,
+    ),
+    details,
+    torque,
+  });
 }
 
-const torqueDetails = (context: LineContext, torque: LineTorque, isRound: boolean): Detail[] =>
-  [{ sort: "torque", says: context.wording.acts.torqueLine([torque.text, torque.passes].filter(Boolean).join(", ")) },
-    ...(torque.sequence ? [{ sort: "passes" as const, says: context.wording.lines.sequence(torque.sequence) }] : []),
-    ...(torque.order.length > 0 ? [{ sort: "order" as const, says: context.wording.acts.order(torque.order.join(", "), isRound) }] : [])];
+const torqueDetails = (context: LineContext, torque: LineTorque, isRound: boolean): Detail[] => [
+  { sort: "torque", says: context.wording.acts.torqueLine([torque.text, torque.passes].filter(Boolean).join(", ")) },
+  ...(torque.sequence ? [{ sort: "passes" as const, says: context.wording.lines.sequence(torque.sequence) }] : []),
+  ...(torque.order.length > 0
+    ? [{ sort: "order" as const, says: context.wording.acts.order(torque.order.join(", "), isRound) }]
+    : []),
+];
 
 const isTurned = (tie: Tie): boolean => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned !== false;
 
 /** Of several groups in one line the torque is that of the first: a line holds only groups of one torque. */
-const sameTorque = (context: LineContext, ties: readonly Tie[], count: number, stage: number | undefined): LineTorque | undefined =>
-  torqueOf(ties[0]!, ties.length === 1 ? count : ties[0]!.count, context, stage);
+const sameTorque = (
+  context: LineContext,
+  ties: readonly Tie[],
+  count: number,
+  stage: number | undefined,
+): LineTorque | undefined => torqueOf(ties[0]!, ties.length === 1 ? count : ties[0]!.count, context, stage);
 
 /** How a part is fitted in this line. */
 export interface Fitting {
@@ -71,22 +108,47 @@ export interface Fitting {
 }
 
 export function fitLine(context: LineContext, doing: Doing, parts: readonly Part[], fitting: Fitting): ActionDraft {
-  const { acts, kinds } = context.wording, { act, around } = doing, first = parts[0]!, indexes = parts.map((part) => part.index);
+  const { acts, kinds } = context.wording,
+    { act, around } = doing,
+    first = parts[0]!,
+    indexes = parts.map((part) => part.index);
   const fresh = parts.every((part) => context.fresh.get(part.index)?.grade === "certain");
-  const what = parts.length === 1 ? acts.some(first.name, first.piece !== "", act.count ?? first.count, first.count, act.rest, first.countUnknown)
-    : phrase(context, indexes, fresh);
-  const gear = fitting.lifted?.tool ?? first.liftWith, people = fitting.lifted?.people ?? first.liftPeople, written = act.verb === "fit"
-    || act.verb === "press";
-  const tool = written && act.tool ? toolName(context, act.tool.text) : undefined, joints = jointsMet(context, fitting), details: Detail[] = [];
-  const hows = [...(first.fitsBy ? [kinds.jointVerb(first.fitsBy, "refit")] : []), ...joints.map((tie) => tieVerb(context, tie, "refit"))];
-  const onto = fitting.onto ? phrase(context, fitting.onto) : written && act.on.length > 0 ? namesText(context, act.on, around) : undefined;
-  const says = act.verb === "press" ? acts.press(what, onto, tool)
-    : fitting.lifted && !tool ? acts.lowerIn(what, gear ? toolName(context, gear.text) : undefined, people)
-    : acts.fit(kinds.partVerb(first.kind, "refit"), what, { fresh: fresh && parts.length === 1, facing: act.facing,
-      how: acts.hows([...new Set(hows)]), tool, onto, people });
+  const what =
+    parts.length === 1
+      ? acts.some(first.name, first.piece !== "", act.count ?? first.count, first.count, act.rest, first.countUnknown)
+      : phrase(context, indexes, fresh);
+  const gear = fitting.lifted?.tool ?? first.liftWith,
+    people = fitting.lifted?.people ?? first.liftPeople,
+    written = act.verb === "fit" || act.verb === "press";
+  const tool = written && act.tool ? toolName(context, act.tool.text) : undefined,
+    joints = jointsMet(context, fitting),
+    details: Detail[] = [];
+  const hows = [
+    ...(first.fitsBy ? [kinds.jointVerb(first.fitsBy, "refit")] : []),
+    ...joints.map((tie) => tieVerb(context, tie, "refit")),
+  ];
+  const onto = fitting.onto
+    ? phrase(context, fitting.onto)
+    : written && act.on.length > 0
+      ? namesText(context, act.on, around)
+      : undefined;
+  const says =
+    act.verb === "press"
+      ? acts.press(what, onto, tool)
+      : fitting.lifted && !tool
+        ? acts.lowerIn(what, gear ? toolName(context, gear.text) : undefined, people)
+        : acts.fit(kinds.partVerb(first.kind, "refit"), what, {
+            fresh: fresh && parts.length === 1,
+            facing: act.facing,
+            how: acts.hows([...new Set(hows)]),
+            tool,
+            onto,
+            people,
+          });
   for (const tie of joints) details.push(...usesDetails(context, tie));
   const mass = massOf(context.model, fitting.moved.length > 0 ? fitting.moved : indexes);
-  if (fitting.lifted) details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });
+  if (fitting.lifted)
+    details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });
   for (const part of parts) {
     if (part.alignBy) details.push({ sort: "mark", says: acts.alignBy(part.alignBy) });
   }
@@ -100,31 +162,53 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
 /** Joints that let go in passing and meet in this line. */
 function jointsMet(context: LineContext, { before, after }: Fitting): Tie[] {
   if (before.lump === after.lump) return [];
-  const met = (state: State, tie: Tie): boolean => tie.lowers.every((low) => tie.uppers.some((up) => at(state.lump, low) === at(state.lump, up)));
-  return context.model.ties.filter((tie) => tie.passing && tie.lowers.length > 0 && tie.uppers.length > 0 && !met(before, tie) && met(after, tie));
+  const met = (state: State, tie: Tie): boolean =>
+    tie.lowers.every((low) => tie.uppers.some((up) => at(state.lump, low) === at(state.lump, up)));
+  return context.model.ties.filter(
+    (tie) => tie.passing && tie.lowers.length > 0 && tie.uppers.length > 0 && !met(before, tie) && met(after, tie),
+  );
 }
 
 /** What a joint uses up: laid on before the parts meet where its kind says so. */
 function usesDetails(context: LineContext, tie: Tie): Detail[] {
-  const { acts, kinds } = context.wording, uses = tie.uses.map((name) => toolName(context, name.text));
-  const general = usesOfKind(tie).map((use) => kinds.jointUse(use)), all = uses.length > 0 ? uses : general;
+  const { acts, kinds } = context.wording,
+    uses = tie.uses.map((name) => toolName(context, name.text));
+  const general = usesOfKind(tie).map((use) => kinds.jointUse(use)),
+    all = uses.length > 0 ? uses : general;
   if (all.length === 0) return [];
-  if (tie.bead) return [{ sort: "with", says: acts.seal(tie.name, acts.list(all), acts.bead(figureText(tie.bead.width, context), tie.bead.length
-    ? figureText(tie.bead.length, context) : undefined)) }];
+  if (tie.bead)
+    return [
+      {
+        sort: "with",
+        says: acts.seal(
+          tie.name,
+          acts.list(all),
+          acts.bead(
+            figureText(tie.bead.width, context),
+            tie.bead.length ? figureText(tie.bead.length, context) : undefined,
+          ),
+        ),
+      },
+    ];
   return [{ sort: "with", says: acts.usesUp(acts.list(all)) }];
 }
 
 function usesOfKind(tie: Tie): readonly string[] {
-  return tie.fastener ? [] : kindIn(jointKinds, tie.kind)?.uses ?? [];
+  return tie.fastener ? [] : (kindIn(jointKinds, tie.kind)?.uses ?? []);
 }
 
 /** Match marks whose parts meet in this line, with the words of the mark; not where the author lines them up himself. */
 function marksMet(context: LineContext, { before, after }: Fitting): Detail[] {
   if (before.lump === after.lump) return [];
   const { strip, refit, written, stripEnd } = context.performance;
-  const aligned = new Set([...refit.flatMap(({ op }) => (op.act?.verb === "align" ? op.act.names : [])),
-    ...written.flatMap(({ act }) => (act.verb === "align" ? act.names : []))].map((name) => name.text));
-  const met = (state: State, things: readonly ThingIndex[]): boolean => things.every((thing) => at(state.lump, thing) === at(state.lump, things[0]!));
+  const aligned = new Set(
+    [
+      ...refit.flatMap(({ op }) => (op.act?.verb === "align" ? op.act.names : [])),
+      ...written.flatMap(({ act }) => (act.verb === "align" ? act.names : [])),
+    ].map((name) => name.text),
+  );
+  const met = (state: State, things: readonly ThingIndex[]): boolean =>
+    things.every((thing) => at(state.lump, thing) === at(state.lump, things[0]!));
   const details: Detail[] = [];
   for (const [label, { things }] of stripEnd.marks) {
     const parts = things.filter((thing) => thingOf(context, thing).is === "part");
@@ -137,22 +221,38 @@ function marksMet(context: LineContext, { before, after }: Fitting): Detail[] {
 
 /** Labels that were tied to a thing in the strip. */
 function tagsOf(context: LineContext, thing: ThingIndex): string {
-  return context.performance.strip.filter(({ act, things }) => act.verb === "tag" && things.includes(thing)).flatMap(({ act }) => act.labels).join(", ");
+  return context.performance.strip
+    .filter(({ act, things }) => act.verb === "tag" && things.includes(thing))
+    .flatMap(({ act }) => act.labels)
+    .join(", ");
 }
 
 /** What is said of things that go back in new, or perhaps new. */
 export function newDetails(context: LineContext, things: readonly ThingIndex[]): Detail[] {
-  const { acts } = context.wording, said = new Map<string, ThingIndex[]>();
+  const { acts } = context.wording,
+    said = new Map<string, ThingIndex[]>();
   for (const thing of things) {
     const fresh = context.fresh.get(thing);
     if (!fresh) continue;
-    const item = thingOf(context, thing), times = item.is === "tie" && item.renew === undefined ? item.reuseTimes : undefined;
-    const text = fresh.grade === "certain" ? acts.isNew : fresh.reason === "every" ? (times === undefined ? acts.newEvery(fresh.strips ?? 1) : acts.reuseTimes(times))
-      : acts.newIf[isNewIf(fresh.reason) ? fresh.reason : "worn"];
+    const item = thingOf(context, thing),
+      times = item.is === "tie" && item.renew === undefined ? item.reuseTimes : undefined;
+    const text =
+      fresh.grade === "certain"
+        ? acts.isNew
+        : fresh.reason === "every"
+          ? times === undefined
+            ? acts.newEvery(fresh.strips ?? 1)
+            : acts.reuseTimes(times)
+          : acts.newIf[isNewIf(fresh.reason) ? fresh.reason : "worn"];
     said.set(text, [...(said.get(text) ?? []), thing]);
   }
-  return [...said].map(([text, of]) => ({ sort: "new", says: of.length === things.length ? text : `${text} (${phrase(context, of)})` }));
+  return [...said].map(([text, of]) => ({
+    sort: "new",
+    says: of.length === things.length ? text : `${text} (${phrase(context, of)})`,
+  }));
 }
 
-const isNewIf = (reason: string): reason is "worn" | "damaged" | "as-a-set" | "by-pairs" | "reading" | "chosen" | "kind-not-said" => ["worn", "damaged",
-  "as-a-set", "by-pairs", "reading", "chosen", "kind-not-said"].includes(reason);
+const isNewIf = (
+  reason: string,
+): reason is "worn" | "damaged" | "as-a-set" | "by-pairs" | "reading" | "chosen" | "kind-not-said" =>
+  ["worn", "damaged", "as-a-set", "by-pairs", "reading", "chosen", "kind-not-said"].includes(reason);

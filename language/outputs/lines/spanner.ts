@@ -27,21 +27,40 @@ export function spannerOf(tie: Tie, units: Units): Spanner | undefined {
     if (!kind) return undefined;
     const { size } = drive;
     const text = size === undefined ? "" : kind.size === "width" ? figureText(size, units) : numberText(size.written);
-    return { says: units.wording.acts.spanner(units.wording.kinds.driveTool(drive.kind), text), kind: drive.kind, size: text, value: size?.high ?? 0,
-      computed: false };
+    return {
+      says: units.wording.acts.spanner(units.wording.kinds.driveTool(drive.kind), text),
+      kind: drive.kind,
+      size: text,
+      value: size?.high ?? 0,
+      computed: false,
+    };
   }
   const width = standardWidth(tie);
   if (width === undefined) return undefined;
-  const mm = width * 1000, text = tie.size?.system === "unified" ? `${inchText(width / 0.0254)} in`
-    : figureText(quantityOf(mm, "mm", Math.abs(mm - Math.round(mm)) < 1e-6 ? 0 : 1), units);
-  return { says: units.wording.acts.spanner(units.wording.kinds.driveTool("hex"), text), kind: "hex", size: text, value: width * 1000, computed: true };
+  const mm = width * 1000,
+    text =
+      tie.size?.system === "unified"
+        ? `${inchText(width / 0.0254)} in`
+        : figureText(quantityOf(mm, "mm", Math.abs(mm - Math.round(mm)) < 1e-6 ? 0 : 1), units);
+  return {
+    says: units.wording.acts.spanner(units.wording.kinds.driveTool("hex"), text),
+    kind: "hex",
+    size: text,
+    value: width * 1000,
+    computed: true,
+  };
 }
 
 /** Sixteenths and thirty-seconds as they stand on the tool. */
 function inchText(inches: number): string {
-  const parts = Math.round(inches * 32), whole = Math.floor(parts / 32);
-  let over = parts % 32, under = 32;
-  while (over > 0 && over % 2 === 0) { over /= 2; under /= 2; }
+  const parts = Math.round(inches * 32),
+    whole = Math.floor(parts / 32);
+  let over = parts % 32,
+    under = 32;
+  while (over > 0 && over % 2 === 0) {
+    over /= 2;
+    under /= 2;
+  }
   return over === 0 ? String(whole) : `${whole > 0 ? `${whole}-` : ""}${over}/${under}`;
 }
 
@@ -54,7 +73,8 @@ const numberText = (written: string): string => /^[\d./-]+/.exec(written)?.[0] ?
  */
 function standardWidth(tie: Tie): number | undefined {
   if (!["bolt", "nut", "lock-nut"].includes(tie.kind) || !tie.size || tie.size.system === "pipe") return undefined;
-  const rows = rowsForThread(tie.size.nominal, "hex"), own = rows.filter((row) => row.standard === tie.standard);
+  const rows = rowsForThread(tie.size.nominal, "hex"),
+    own = rows.filter((row) => row.standard === tie.standard);
   const widths = new Set((own.length > 0 ? own : rows).map(rowWidth).filter((width) => width !== undefined));
   return widths.size === 1 ? [...widths][0] : undefined;
 }

@@ -14,25 +14,41 @@ import type { LineTorque } from "./line.ts";
  */
 export function torqueOf(tie: Tie, count: number, units: Units, stage?: number): LineTorque | undefined {
   if (!tie.fastener || kindIn(fastenerKinds, tie.kind)?.turned === false) return undefined;
-  const { acts } = units.wording, shares = tie.passes?.shares ?? [];
+  const { acts } = units.wording,
+    shares = tie.passes?.shares ?? [];
   const order = count >= tie.count ? orderOf(tie) : [];
   return {
-    text: torqueText(tie, units, stage), passes: tie.passes ? acts.inPasses(tie.passes.count,
-      shares.map((share) => `${Number((share * 100).toPrecision(6))} %`).join(", ")) : "",
-    sequence: tie.sequence && tie.count > 1 ? tie.sequence.words ?? acts.sequence(units.wording.kinds.sequence(tie.sequence.kind)) : "", order,
+    text: torqueText(tie, units, stage),
+    passes: tie.passes
+      ? acts.inPasses(tie.passes.count, shares.map((share) => `${Number((share * 100).toPrecision(6))} %`).join(", "))
+      : "",
+    sequence:
+      tie.sequence && tie.count > 1
+        ? (tie.sequence.words ?? acts.sequence(units.wording.kinds.sequence(tie.sequence.kind)))
+        : "",
+    order,
   };
 }
 
 /** Torque, stages and back-out in one phrase. */
 export function torqueText(tie: Tie, units: Units, stage?: number): string {
-  const { acts } = units.wording, both = (quantity: Quantity): string => bothSystems(quantity, units);
-  const parts: string[] = [], one = stage === undefined ? undefined : tie.stages[stage - 1];
+  const { acts } = units.wording,
+    both = (quantity: Quantity): string => bothSystems(quantity, units);
+  const parts: string[] = [],
+    one = stage === undefined ? undefined : tie.stages[stage - 1];
   // Before the last stage nothing is let back, and no other torque holds.
   if (one && stage !== undefined && stage < tie.stages.length) return both(one);
   if (one) parts.push(both(one));
   else if (tie.stages.length > 0) parts.push(acts.stages(tie.stages.map(both)));
   for (const torque of tie.torques) {
-    const value = torque.is === "none" ? acts.torqueNone : torque.is === "words" ? (torque.words ?? "").replace(/\.$/, "") : torque.value ? both(torque.value) : acts.torqueNotGiven;
+    const value =
+      torque.is === "none"
+        ? acts.torqueNone
+        : torque.is === "words"
+          ? (torque.words ?? "").replace(/\.$/, "")
+          : torque.value
+            ? both(torque.value)
+            : acts.torqueNotGiven;
     parts.push(acts.torqueFor(value, torque.forCount, torque.while));
   }
   if (parts.length === 0) parts.push(acts.torqueNotGiven);

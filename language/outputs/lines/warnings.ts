@@ -9,30 +9,61 @@ import type { HazardText } from "./line.ts";
 import { precautionDetails } from "./say-plain.ts";
 
 /** Hazards first, the gravest before the others; then messages on the things. */
-export function warningLines(context: LineContext, doing: Pick<Doing, "act" | "around" | "half">, before: Before | undefined): readonly LineDraft[] {
+export function warningLines(
+  context: LineContext,
+  doing: Pick<Doing, "act" | "around" | "half">,
+  before: Before | undefined,
+): readonly LineDraft[] {
   if (!before) return [];
   const common = { half: doing.half, given: doing.around.given };
-  const hazards = before.hazards.map((index) => thingOf(context, index)).filter((thing): thing is Hazard => thing.is === "hazard").sort((a,
-    b) => rank(a) - rank(b));
+  const hazards = before.hazards
+    .map((index) => thingOf(context, index))
+    .filter((thing): thing is Hazard => thing.is === "hazard")
+    .sort((a, b) => rank(a) - rank(b));
   return [
-    ...hazards.map((hazard): LineDraft => ({ ...common, is: "hazard", at: hazard.at, hazard: hazardText(context, hazard) })),
-    ...before.messages.map(({ things, message }): LineDraft => ({ ...common, is: "message", at: message.at, signal: message.signal,
-      text: message.text, on: phrase(context, things) })),
+    ...hazards.map((hazard): LineDraft => ({
+      ...common,
+      is: "hazard",
+      at: hazard.at,
+      hazard: hazardText(context, hazard),
+    })),
+    ...before.messages.map(({ things, message }): LineDraft => ({
+      ...common,
+      is: "message",
+      at: message.at,
+      signal: message.signal,
+      text: message.text,
+      on: phrase(context, things),
+    })),
   ];
 }
 
-export const rank = ({ signal }: Pick<Hazard, "signal">): number => ["danger", "warning", "caution", "notice"].indexOf(signal ?? "danger");
+export const rank = ({ signal }: Pick<Hazard, "signal">): number =>
+  ["danger", "warning", "caution", "notice"].indexOf(signal ?? "danger");
 
 export function hazardText(context: LineContext, hazard: Hazard): HazardText {
-  const { kinds, document } = context.wording, keepOut = hazard.figures.get("keep-out");
+  const { kinds, document } = context.wording,
+    keepOut = hazard.figures.get("keep-out");
   return {
-    id: hazard.id, signal: hazard.signal, kind: hazard.kind, kindTitle: kinds.hazard(hazard.kind), name: hazard.name, about: hazard.about,
-    figures: [...hazard.figures].filter(([word]) => word !== "keep-out").map(([word, quantity]) => document.hazardFigure(word, figureText(quantity, context))),
-    source: hazard.source ? kinds.source(hazard.source) : "", keepOut: keepOut ? figureText(keepOut, context, "up") : "",
+    id: hazard.id,
+    signal: hazard.signal,
+    kind: hazard.kind,
+    kindTitle: kinds.hazard(hazard.kind),
+    name: hazard.name,
+    about: hazard.about,
+    figures: [...hazard.figures]
+      .filter(([word]) => word !== "keep-out")
+      .map(([word, quantity]) => document.hazardFigure(word, figureText(quantity, context))),
+    source: hazard.source ? kinds.source(hazard.source) : "",
+    keepOut: keepOut ? figureText(keepOut, context, "up") : "",
     wear: hazard.wear.map((name) => toolName(context, name.text)),
-    who: hazard.role ? toolName(context, hazard.role.text) : "", pushes: hazard.pushes.length > 0 ? phrase(context, hazard.pushes) : "",
+    who: hazard.role ? toolName(context, hazard.role.text) : "",
+    pushes: hazard.pushes.length > 0 ? phrase(context, hazard.pushes) : "",
     precautions: hazard.precautions.map((precaution) => ({
-      kind: precaution.kind, title: kinds.precautionShort(precaution.kind), text: precaution.text, details: precautionDetails(context, hazard, precaution),
+      kind: precaution.kind,
+      title: kinds.precautionShort(precaution.kind),
+      text: precaution.text,
+      details: precautionDetails(context, hazard, precaution),
     })),
   };
 }

@@ -16,41 +16,85 @@ import { fluidRows, partRows, tieRows } from "./tables.ts";
 import { toolsOf } from "./tools.ts";
 
 export function manualDocument(input: OutputInput, options: OutputOptions): ManualDocument {
-  const { wording } = options, { manual: words, document } = wording, provenance = provenanceOf(input), bill = billData(input, options);
+  const { wording } = options,
+    { manual: words, document } = wording,
+    provenance = provenanceOf(input),
+    bill = billData(input, options);
   const all = input.performances.map((performance) => ({ performance, lines: linesOf(performance, options) })),
     contexts = all.map(({ lines }) => lines.context);
-  const models = unique(input.performances.map(({ model }) => model), (model) => `${model.unit} ${model.build}`);
-  const contextOf = (model: Model): LineContext => contexts.find((context) => context.model.unit === model.unit && context.model.build === model.build)!;
+  const models = unique(
+    input.performances.map(({ model }) => model),
+    (model) => `${model.unit} ${model.build}`,
+  );
+  const contextOf = (model: Model): LineContext =>
+    contexts.find((context) => context.model.unit === model.unit && context.model.build === model.build)!;
   const first = input.performances[0];
   return {
-    format: "stripdown-manual", version: 1, lang: words.htmlLang, title: unique(models.map((model) => model.title || model.unit), (title) => title).join(", "),
-    subtitle: unique(input.performances.map(({ procedure }) => procedure.title || procedure.id), (title) => title).join("; "), provenance,
+    format: "stripdown-manual",
+    version: 1,
+    lang: words.htmlLang,
+    title: unique(
+      models.map((model) => model.title || model.unit),
+      (title) => title,
+    ).join(", "),
+    subtitle: unique(
+      input.performances.map(({ procedure }) => procedure.title || procedure.id),
+      (title) => title,
+    ).join("; "),
+    provenance,
     draft: provenance.draft.length > 0 ? document.draftLine(provenance.openFindings, provenance.draft) : "",
-    identification: identification(input, options, models, provenance.hash), who: who(contexts, options),
+    identification: identification(input, options, models, provenance.hash),
+    who: who(contexts, options),
     safety: {
-      messages: uniqueMessages([...models.flatMap((model) => standing(model)),
-        ...input.performances.flatMap(({ procedure }) => procedure.messages.map((message): SafetyMessage => ({ signal: message.signal, on: "",
-          text: message.text })))]),
-      hazards: models.flatMap((model) => [...model.hazards].sort((a, b) => rank(a) - rank(b)).map((hazard) => hazardText(contextOf(model), hazard))),
-      dismissed: models.flatMap((model) => [...model.dismissed].map(([kind, { why }]) => ({ kind: wording.kinds.hazard(kind), why }))),
+      messages: uniqueMessages([
+        ...models.flatMap((model) => standing(model)),
+        ...input.performances.flatMap(({ procedure }) =>
+          procedure.messages.map((message): SafetyMessage => ({ signal: message.signal, on: "", text: message.text })),
+        ),
+      ]),
+      hazards: models.flatMap((model) =>
+        [...model.hazards].sort((a, b) => rank(a) - rank(b)).map((hazard) => hazardText(contextOf(model), hazard)),
+      ),
+      dismissed: models.flatMap((model) =>
+        [...model.dismissed].map(([kind, { why }]) => ({ kind: wording.kinds.hazard(kind), why })),
+      ),
       // A kind that one of several units leaves open is open.
-      notConsidered: Object.keys(hazardKinds).filter((kind) => models.some((model) => !model.hazards.some((hazard) => hazard.kind === kind)
-        && !model.dismissed.has(kind))).map((kind) => wording.kinds.hazard(kind)),
+      notConsidered: Object.keys(hazardKinds)
+        .filter((kind) =>
+          models.some((model) => !model.hazards.some((hazard) => hazard.kind === kind) && !model.dismissed.has(kind)),
+        )
+        .map((kind) => wording.kinds.hazard(kind)),
     },
-    works: models.flatMap((model) => [{ name: model.title || model.unit, text: model.about }, ...model.parts, ...model.ties,
-      ...model.fluids].filter((each) => ("text" in each ? each.text : each.about) !== "")
-      .map((each) => ("text" in each ? each : { name: each.name, text: each.about }))),
-    tools: toolsOf(all, options), bill: bill.lines, units: bill.units,
-    parts: models.flatMap((model) => partRows(contextOf(model))), fasteners: models.flatMap((model) => tieRows(contextOf(model), true)),
+    works: models.flatMap((model) =>
+      [{ name: model.title || model.unit, text: model.about }, ...model.parts, ...model.ties, ...model.fluids]
+        .filter((each) => ("text" in each ? each.text : each.about) !== "")
+        .map((each) => ("text" in each ? each : { name: each.name, text: each.about })),
+    ),
+    tools: toolsOf(all, options),
+    bill: bill.lines,
+    units: bill.units,
+    parts: models.flatMap((model) => partRows(contextOf(model))),
+    fasteners: models.flatMap((model) => tieRows(contextOf(model), true)),
     joints: models.flatMap((model) => tieRows(contextOf(model), false)),
     fluids: models.flatMap((model) => fluidRows(contextOf(model))),
-    chapters: first ? all.map(({ performance, lines }, i) => chapter(performance, lines, all.length > 1 ? `p${i + 1}-` : "")) : [],
+    chapters: first
+      ? all.map(({ performance, lines }, i) => chapter(performance, lines, all.length > 1 ? `p${i + 1}-` : ""))
+      : [],
   };
 }
 
-function identification({ performances, texts }: OutputInput, options: OutputOptions, models: readonly Model[], hash: string): Fact[] {
-  const { manual: words } = options.wording, facts: Fact[] = [], show = options.showPath ?? ((path: string) => path);
-  const add = (label: string, value: string, own = false): void => { facts.push({ label, value, own }); };
+function identification(
+  { performances, texts }: OutputInput,
+  options: OutputOptions,
+  models: readonly Model[],
+  hash: string,
+): Fact[] {
+  const { manual: words } = options.wording,
+    facts: Fact[] = [],
+    show = options.showPath ?? ((path: string) => path);
+  const add = (label: string, value: string, own = false): void => {
+    facts.push({ label, value, own });
+  };
   for (const model of models) {
     add(words.unit, model.title || model.unit, true);
     if (model.build) add(words.build, model.build, true);
@@ -69,12 +113,15 @@ function identification({ performances, texts }: OutputInput, options: OutputOpt
 }
 
 function who(contexts: readonly LineContext[], { wording }: OutputOptions): string[] {
-  const { manual: words } = wording, lines: string[] = [];
+  const { manual: words } = wording,
+    lines: string[] = [];
   for (const context of contexts) {
-    const { procedure } = context.performance, crew = Math.max(1, ...context.performance.strip.map(({ around }) => around.crew), procedure.crew);
+    const { procedure } = context.performance,
+      crew = Math.max(1, ...context.performance.strip.map(({ around }) => around.crew), procedure.crew);
     lines.push(words.crew(crew));
     if (procedure.role) lines.push(words.role(toolName(context, procedure.role.text), procedure.title || procedure.id));
-    for (const hazard of context.model.hazards) if (hazard.role) lines.push(words.roleForHazard(toolName(context, hazard.role.text), hazard.name));
+    for (const hazard of context.model.hazards)
+      if (hazard.role) lines.push(words.roleForHazard(toolName(context, hazard.role.text), hazard.name));
     if (context.model.hazards.some((hazard) => hazard.kind === "electrical")) lines.push(words.highVoltage);
   }
   return unique([words.qualified, ...lines], (line) => line);
@@ -82,34 +129,50 @@ function who(contexts: readonly LineContext[], { wording }: OutputOptions): stri
 
 /** Messages declared on things; those of a kind stand on each of its things and are one here. */
 function standing(model: Model): SafetyMessage[] {
-  return model.things.filter((thing) => thing.is !== "hazard").flatMap((thing) => thing.messages.map((message): SafetyMessage => ({ signal: message.signal, on: thing.name, text: message.text })));
+  return model.things
+    .filter((thing) => thing.is !== "hazard")
+    .flatMap((thing) =>
+      thing.messages.map((message): SafetyMessage => ({ signal: message.signal, on: thing.name, text: message.text })),
+    );
 }
 
 function uniqueMessages(messages: readonly SafetyMessage[]): SafetyMessage[] {
   const found = new Map<string, { signal: SafetyMessage["signal"]; text: string; on: string[] }>();
   for (const { signal, text, on } of messages) {
-    const key = `${signal} ${text}`, had = found.get(key);
+    const key = `${signal} ${text}`,
+      had = found.get(key);
     if (!had) found.set(key, { signal, text, on: on ? [on] : [] });
     else if (on && !had.on.includes(on)) had.on.push(on);
   }
-  return [...found.values()].map(({ on, ...rest }) => ({ ...rest, on: on.join(", ") })).sort((a, b) => rank(a) - rank(b));
+  return [...found.values()]
+    .map(({ on, ...rest }) => ({ ...rest, on: on.join(", ") }))
+    .sort((a, b) => rank(a) - rank(b));
 }
 
 function chapter(performance: Performance, { strip, refit, finish }: Lines, prefix: string): Chapter {
-  const { procedure, model } = performance, patterns: Record<string, readonly number[]> = {};
-  const named = (groups: readonly LineGroup[]): readonly LineGroup[] => groups.map((group) => ({ ...group, id: prefix + group.id }));
+  const { procedure, model } = performance,
+    patterns: Record<string, readonly number[]> = {};
+  const named = (groups: readonly LineGroup[]): readonly LineGroup[] =>
+    groups.map((group) => ({ ...group, id: prefix + group.id }));
   for (const line of refit.flatMap((group) => group.lines)) {
     if (line.is !== "action" || !line.torque || line.torque.order.length === 0 || line.items.length !== 1) continue;
     const tie = model.ties.find((each) => each.id === line.items[0]!.id);
     if (tie?.pattern?.is === "circle" && tie.count <= 36) patterns[line.id] = line.torque.order;
   }
   return {
-    prefix, title: procedure.title || procedure.id, about: procedure.about,
-    needs: procedure.needs.map((need) => ({ words: need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title
-      || name.text).join(", "), then: need.then ?? "" })),
-    messages: procedure.messages.map((message) => ({ signal: message.signal, on: "", text: message.text })), strip: named(strip),
-    refit: named(refit), finish: named(finish),
-    refitIs: performance.refit.length > 0 ? "computed" : performance.written.length > 0 ? "written" : "none", patterns,
+    prefix,
+    title: procedure.title || procedure.id,
+    about: procedure.about,
+    needs: procedure.needs.map((need) => ({
+      words: need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title || name.text).join(", "),
+      then: need.then ?? "",
+    })),
+    messages: procedure.messages.map((message) => ({ signal: message.signal, on: "", text: message.text })),
+    strip: named(strip),
+    refit: named(refit),
+    finish: named(finish),
+    refitIs: performance.refit.length > 0 ? "computed" : performance.written.length > 0 ? "written" : "none",
+    patterns,
   };
 }
 

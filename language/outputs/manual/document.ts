@@ -6,13 +6,38 @@ import type { Provenance } from "../draft.ts";
 import type { HazardText, LineGroup } from "../lines/line.ts";
 import type { SignalName } from "../../tables/index.ts";
 
-export interface Fact { readonly label: string; readonly value: string; /** The author's words, set apart from ours. */ readonly own: boolean }
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+  /** The author's words, set apart from ours. */ readonly own: boolean;
+}
 
-export interface SafetyMessage { readonly signal: SignalName; readonly on: string; readonly text: string }
+export interface SafetyMessage {
+  readonly signal: SignalName;
+  readonly on: string;
+  readonly text: string;
+}
 
-export interface ToolRow { readonly name: string; readonly note: string; readonly for: readonly string[] }
-export interface WrenchRow { readonly name: string; readonly range: string; readonly accuracy: string; readonly calibration: string; readonly for: readonly string[] }
-export interface LiftRow { readonly load: string; readonly mass: string; readonly gear: string; readonly capacity: string; readonly people: string; readonly line: string }
+export interface ToolRow {
+  readonly name: string;
+  readonly note: string;
+  readonly for: readonly string[];
+}
+export interface WrenchRow {
+  readonly name: string;
+  readonly range: string;
+  readonly accuracy: string;
+  readonly calibration: string;
+  readonly for: readonly string[];
+}
+export interface LiftRow {
+  readonly load: string;
+  readonly mass: string;
+  readonly gear: string;
+  readonly capacity: string;
+  readonly people: string;
+  readonly line: string;
+}
 
 export interface PartRow {
   readonly number: number;

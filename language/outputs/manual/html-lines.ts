@@ -1,7 +1,16 @@
 // Printed lines as HTML: one action a line with its box, warnings before it, readings with a place to write.
 
 import { hazardFacts, mustStand } from "../lines/hazard-facts.ts";
-import type { ActionLine, Detail, HazardLine, HazardText, Line, LineGroup, LineReading, PhotoLine } from "../lines/line.ts";
+import type {
+  ActionLine,
+  Detail,
+  HazardLine,
+  HazardText,
+  Line,
+  LineGroup,
+  LineReading,
+  PhotoLine,
+} from "../lines/line.ts";
 import type { OutputOptions } from "../output.ts";
 import type { SignalName } from "../../tables/index.ts";
 import { signals } from "../../tables/index.ts";
@@ -11,7 +20,8 @@ import { boltCircle } from "./pattern.ts";
 import { alertSymbol, signNumber, warningSign } from "./signs.ts";
 
 /** An author's words: set apart, so that the direction of their script stays theirs; a word that is wider than its place may break anywhere. */
-export const own = (text: string): Markup | false => (text === "" ? false : html`<bdi${/\S{28,}/.test(text) && html` class="long"`}>${text}</bdi>`);
+export const own = (text: string): Markup | false =>
+  text === "" ? false : html`<bdi${/\S{28,}/.test(text) && html` class="long"`}>${text}</bdi>`;
 
 export function groupHtml(group: LineGroup, chapter: Chapter, options: OutputOptions): Markup {
   return html`<section class="group" id="${group.id}" aria-labelledby="${group.id}-title">
@@ -22,14 +32,21 @@ export function groupHtml(group: LineGroup, chapter: Chapter, options: OutputOpt
 }
 
 function lineHtml(line: Line, chapter: Chapter, options: OutputOptions): Value {
-  const { manual: words, document } = options.wording, given = line.given.length > 0 ? html`<span class="given">${words.given(line.given)}</span> ` : false;
+  const { manual: words, document } = options.wording,
+    given = line.given.length > 0 ? html`<span class="given">${words.given(line.given)}</span> ` : false;
   switch (line.is) {
-    case "action": return actionHtml(line, chapter, options, given);
-    case "hazard": return html`<li class="told">${given}${hazardPanel(line.hazard, options, line)}</li>`;
-    case "message": return html`<li class="told">${given}${messagePanel(line.signal, [line.on && html`<p class="title">${document.on(line.on)}</p>`, html`<p>${own(line.text)}</p>`], options)}</li>`;
-    case "note": return html`<li class="told note">${given}${own(line.says)}</li>`;
-    case "video": return html`<li class="told note">${given}${line.says} ${line.file !== undefined && own(line.file)}</li>`;
-    case "photo": return html`<li class="told">${given}${photoHtml(line, options)}</li>`;
+    case "action":
+      return actionHtml(line, chapter, options, given);
+    case "hazard":
+      return html`<li class="told">${given}${hazardPanel(line.hazard, options, line)}</li>`;
+    case "message":
+      return html`<li class="told">${given}${messagePanel(line.signal, [line.on && html`<p class="title">${document.on(line.on)}</p>`, html`<p>${own(line.text)}</p>`], options)}</li>`;
+    case "note":
+      return html`<li class="told note">${given}${own(line.says)}</li>`;
+    case "video":
+      return html`<li class="told note">${given}${line.says} ${line.file !== undefined && own(line.file)}</li>`;
+    case "photo":
+      return html`<li class="told">${given}${photoHtml(line, options)}</li>`;
   }
 }
 
@@ -37,15 +54,23 @@ function lineHtml(line: Line, chapter: Chapter, options: OutputOptions): Value {
 const beside: ReadonlySet<Detail["sort"]> = new Set(["tool", "torque", "passes", "order", "goes-to"]);
 
 function actionHtml(line: ActionLine, chapter: Chapter, options: OutputOptions, given: Value): Markup {
-  const { manual: words } = options.wording, id = `${chapter.prefix}line-${line.id.toLowerCase()}`, pattern = chapter.patterns[line.id];
+  const { manual: words } = options.wording,
+    id = `${chapter.prefix}line-${line.id.toLowerCase()}`,
+    pattern = chapter.patterns[line.id];
   const detail = ({ sort, says }: Detail): Markup => html`<p class="${sort}">${says}</p>`;
   // Where the circle is drawn, it says the order: two ways of counting side by side would mislead.
   const side = line.details.filter((each) => beside.has(each.sort) && !(pattern && each.sort === "order")),
-    under = line.details.filter((each) => !beside.has(each.sort) && !(line.readings.length > 0 && (each.sort === "limits" || each.sort === "otherwise")));
+    under = line.details.filter(
+      (each) =>
+        !beside.has(each.sort) && !(line.readings.length > 0 && (each.sort === "limits" || each.sort === "otherwise")),
+    );
   const below: readonly Value[] = [
-    line.refused && html`<p><strong>${words.problem}</strong></p>`, under.map(detail), line.readings.map((reading, i) => readingHtml(reading, `${id}-reading-${i + 1}`, options)),
+    line.refused && html`<p><strong>${words.problem}</strong></p>`,
+    under.map(detail),
+    line.readings.map((reading, i) => readingHtml(reading, `${id}-reading-${i + 1}`, options)),
     line.sign && writeHtml(words.signed, `${id}-sign`),
-    pattern && html`<div>${boltCircle(pattern, words.patternAlt(pattern.length, pattern.join(", ")))}<p><small>${words.patternCaption}</small></p></div>`,
+    pattern &&
+      html`<div>${boltCircle(pattern, words.patternAlt(pattern.length, pattern.join(", ")))}<p><small>${words.patternCaption}</small></p></div>`,
   ];
   return html`<li class="act${line.refused ? " refused" : ""}" id="${id}"><div class="row">
 <input type="checkbox" id="${id}-done" aria-label="${words.done(line.id)}"/><span class="no">${line.id}</span>
@@ -66,7 +91,8 @@ const writeHtml = (label: string, id: string, unit = ""): Markup =>
   html`<p class="write"><label for="${id}">${label}</label><input id="${id}" type="text" autocomplete="off"${unit !== "" && html` inputmode="decimal"`}/>${unit}</p>`;
 
 function photoHtml({ file, alt, points, at }: PhotoLine, { picture, wording }: OutputOptions): Markup {
-  const { manual: words } = wording, got = picture?.(file, at.file);
+  const { manual: words } = wording,
+    got = picture?.(file, at.file);
   const caption = html`${own(alt || file)}${points.length > 0 && html` (${points.map((point, i) => html`${i > 0 && ", "}${own(point.name)}`)})`}`;
   if (!got) return html`<p class="note">${words.pictureOff(alt || file)}</p>`;
   if ("problem" in got) return html`<p class="note">${words.pictureMissing(file, got.problem)} ${own(alt)}</p>`;
@@ -76,21 +102,27 @@ function photoHtml({ file, alt, points, at }: PhotoLine, { picture, wording }: O
 // --- panels ------------------------------------------------------------------------------------------------------------------------
 
 export function hazardPanel(hazard: HazardText, options: OutputOptions, line?: HazardLine): Markup {
-  const { manual: words } = options.wording, facts = hazardFacts(hazard, options.wording), sign = signNumber(hazard.kind),
+  const { manual: words } = options.wording,
+    facts = hazardFacts(hazard, options.wording),
+    sign = signNumber(hazard.kind),
     isNotice = hazard.signal === "notice";
   const numbered = html`<p><strong>${words.precautions}</strong></p>
 <ol>${hazard.precautions.map((each) => html`<li>${each.title}: ${own(each.text)} ${each.details.map(({ says }) => html`${says} `)}</li>`)}</ol>`;
   const body = html`${!isNotice && html`<div class="sign-box">${warningSign(hazard.kind, words.signAlt(hazard.kindTitle))}<small>${words.hazardMark(sign)}</small></div>`}
 <div class="words"><p class="title">${hazard.kindTitle}: ${own(hazard.name)}</p>${facts.map((fact) => html`<p>${fact}</p>`)}${[
-    line && line.half !== "strip" && mustStand(hazard, options.wording).map((text) => html`<p><strong>${text}</strong></p>`),
+    line &&
+      line.half !== "strip" &&
+      mustStand(hazard, options.wording).map((text) => html`<p><strong>${text}</strong></p>`),
     line === undefined && hazard.precautions.length > 0 && numbered,
   ]}</div>`;
   return panel(hazard.signal, body, options);
 }
 
-export const messagePanel = (signal: SignalName, body: Value, options: OutputOptions): Markup => panel(signal, html`<div class="words">${body}</div>`, options);
+export const messagePanel = (signal: SignalName, body: Value, options: OutputOptions): Markup =>
+  panel(signal, html`<div class="words">${body}</div>`, options);
 
 function panel(signal: SignalName | undefined, body: Markup, { wording }: OutputOptions): Markup {
-  const word = signal ? wording.kinds.signal(signal) : wording.document.noSignal, hurts = signal === undefined || signals[signal].people;
+  const word = signal ? wording.kinds.signal(signal) : wording.document.noSignal,
+    hurts = signal === undefined || signals[signal].people;
   return html`<div class="panel ${signal ?? "none"}" role="note" aria-label="${word}"><p class="head">${hurts && alertSymbol}<span>${word}</span></p><div class="body">${body}</div></div>`;
 }

@@ -14,54 +14,124 @@ export interface Section {
 }
 
 export function frontSections(document: ManualDocument, options: OutputOptions): Section[] {
-  const { manual: words } = options.wording, { sections: titles } = words;
+  const { manual: words } = options.wording,
+    { sections: titles } = words;
   return [
-    { id: "identification", title: titles.identification, body: html`<table class="facts"><tbody>${document.identification.map(({ label, value, own: isOwn }) => html`<tr><th scope="row">${label}</th><td>${isOwn ? own(value) : value}</td></tr>`)}</tbody></table>` },
+    {
+      id: "identification",
+      title: titles.identification,
+      body: html`<table class="facts"><tbody>${document.identification.map(({ label, value, own: isOwn }) => html`<tr><th scope="row">${label}</th><td>${isOwn ? own(value) : value}</td></tr>`)}</tbody></table>`,
+    },
     { id: "who", title: titles.who, body: html`<ul>${document.who.map((line) => html`<li>${line}</li>`)}</ul>` },
     { id: "use", title: titles.use, body: useBody(options) },
     { id: "safety", title: titles.safety, body: safetyBody(document, options) },
-    { id: "works", title: titles.works, body: document.works.length > 0
-      ? document.works.map(({ name, text }) => html`<h3>${own(name)}</h3><p class="about">${own(text)}</p>`) : undefined },
+    {
+      id: "works",
+      title: titles.works,
+      body:
+        document.works.length > 0
+          ? document.works.map(({ name, text }) => html`<h3>${own(name)}</h3><p class="about">${own(text)}</p>`)
+          : undefined,
+    },
     { id: "tools", title: titles.tools, body: toolsBody(document, options) },
     { id: "bill", title: titles.bill, body: billBody(document, options) },
-    { id: "parts", title: titles.parts, body: table(titles.parts, [
-      { head: words.number, cell: (row) => row.number, is: "n" }, { head: words.name, cell: (row) => own(row.name), isHead: true },
-      { head: words.kind, cell: (row) => row.kind }, { head: words.count, cell: (row) => row.count, is: "n" },
-      { head: words.massColumn, cell: (row) => row.mass }, { head: words.size, cell: (row) => row.size },
-      { head: words.partNo, cell: (row) => own(row.partNo) }, { head: words.fresh, cell: (row) => row.fresh },
-    ], document.parts) },
-    { id: "fasteners", title: titles.fasteners, body: [
-      document.fasteners.length > 0 && table(words.fastenersCaption, [
-        { head: words.name, cell: (row) => own(row.name), isHead: true }, { head: words.count, cell: (row) => row.count, is: "n" },
-        { head: words.size, cell: (row) => row.size }, { head: words.tool, cell: (row) => row.tool },
-        { head: words.torque, cell: (row) => row.torque }, { head: words.passes, cell: (row) => row.passes },
-        { head: words.joins, cell: (row) => own(row.joins) }, { head: words.fresh, cell: (row) => row.fresh },
-      ], document.fasteners),
-      document.joints.length > 0 && table(words.jointsCaption, [
-        { head: words.name, cell: (row) => own(row.name), isHead: true }, { head: words.kind, cell: (row) => row.kind },
-        { head: words.count, cell: (row) => row.count, is: "n" }, { head: words.joins, cell: (row) => own(row.joins) },
-      ], document.joints),
-    ] },
-    { id: "fluids", title: titles.fluids, body: document.fluids.length === 0 ? undefined : table(titles.fluids, [
-      { head: words.fluid, cell: (row) => own(row.name), isHead: true }, { head: words.kind, cell: (row) => row.kind },
-      { head: words.volume, cell: (row) => row.volume }, { head: words.drainsAt, cell: (row) => own(row.drainsAt) },
-      { head: words.fillsAt, cell: (row) => own(row.fillsAt) }, { head: words.bleedsAt, cell: (row) => own(row.bleedsAt) },
-      { head: words.uses, cell: (row) => own(row.uses) }, { head: words.waste, cell: (row) => row.waste },
-    ], document.fluids) },
+    {
+      id: "parts",
+      title: titles.parts,
+      body: table(
+        titles.parts,
+        [
+          { head: words.number, cell: (row) => row.number, is: "n" },
+          { head: words.name, cell: (row) => own(row.name), isHead: true },
+          { head: words.kind, cell: (row) => row.kind },
+          { head: words.count, cell: (row) => row.count, is: "n" },
+          { head: words.massColumn, cell: (row) => row.mass },
+          { head: words.size, cell: (row) => row.size },
+          { head: words.partNo, cell: (row) => own(row.partNo) },
+          { head: words.fresh, cell: (row) => row.fresh },
+        ],
+        document.parts,
+      ),
+    },
+    {
+      id: "fasteners",
+      title: titles.fasteners,
+      body: [
+        document.fasteners.length > 0 &&
+          table(
+            words.fastenersCaption,
+            [
+              { head: words.name, cell: (row) => own(row.name), isHead: true },
+              { head: words.count, cell: (row) => row.count, is: "n" },
+              { head: words.size, cell: (row) => row.size },
+              { head: words.tool, cell: (row) => row.tool },
+              { head: words.torque, cell: (row) => row.torque },
+              { head: words.passes, cell: (row) => row.passes },
+              { head: words.joins, cell: (row) => own(row.joins) },
+              { head: words.fresh, cell: (row) => row.fresh },
+            ],
+            document.fasteners,
+          ),
+        document.joints.length > 0 &&
+          table(
+            words.jointsCaption,
+            [
+              { head: words.name, cell: (row) => own(row.name), isHead: true },
+              { head: words.kind, cell: (row) => row.kind },
+              { head: words.count, cell: (row) => row.count, is: "n" },
+              { head: words.joins, cell: (row) => own(row.joins) },
+            ],
+            document.joints,
+          ),
+      ],
+    },
+    {
+      id: "fluids",
+      title: titles.fluids,
+      body:
+        document.fluids.length === 0
+          ? undefined
+          : table(
+              titles.fluids,
+              [
+                { head: words.fluid, cell: (row) => own(row.name), isHead: true },
+                { head: words.kind, cell: (row) => row.kind },
+                { head: words.volume, cell: (row) => row.volume },
+                { head: words.drainsAt, cell: (row) => own(row.drainsAt) },
+                { head: words.fillsAt, cell: (row) => own(row.fillsAt) },
+                { head: words.bleedsAt, cell: (row) => own(row.bleedsAt) },
+                { head: words.uses, cell: (row) => own(row.uses) },
+                { head: words.waste, cell: (row) => row.waste },
+              ],
+              document.fluids,
+            ),
+    },
   ];
 }
 
 export function chapterSections(document: ManualDocument, options: OutputOptions): Section[] {
-  const { manual: words } = options.wording, { sections: titles } = words, several = document.chapters.length > 1;
+  const { manual: words } = options.wording,
+    { sections: titles } = words,
+    several = document.chapters.length > 1;
   const sections = document.chapters.flatMap((chapter): Section[] => {
     const title = (section: string): string => (several ? words.of(section, chapter.title) : section),
       groups = (of: Chapter["strip"]): Value => of.map((group) => groupHtml(group, chapter, options));
     return [
-      { id: `${chapter.prefix}strip`, title: title(titles.strip),
-        body: html`${beforeBody(chapter, options)}${chapter.strip.length > 0 ? groups(chapter.strip) : html`<p>${words.noStrip}</p>`}` },
-      { id: `${chapter.prefix}refit`, title: title(titles.refit),
-        body: html`${chapter.refitIs === "none" && chapter.strip.length > 0 && html`<p class="draft">${words.noRefit}</p>`}${chapter.refitIs === "written" && html`<p>${words.writtenRefit}</p>`}${groups(chapter.refit)}` },
-      { id: `${chapter.prefix}finish`, title: title(titles.finish), body: chapter.finish.length > 0 ? groups(chapter.finish) : undefined },
+      {
+        id: `${chapter.prefix}strip`,
+        title: title(titles.strip),
+        body: html`${beforeBody(chapter, options)}${chapter.strip.length > 0 ? groups(chapter.strip) : html`<p>${words.noStrip}</p>`}`,
+      },
+      {
+        id: `${chapter.prefix}refit`,
+        title: title(titles.refit),
+        body: html`${chapter.refitIs === "none" && chapter.strip.length > 0 && html`<p class="draft">${words.noRefit}</p>`}${chapter.refitIs === "written" && html`<p>${words.writtenRefit}</p>`}${groups(chapter.refit)}`,
+      },
+      {
+        id: `${chapter.prefix}finish`,
+        title: title(titles.finish),
+        body: chapter.finish.length > 0 ? groups(chapter.finish) : undefined,
+      },
     ];
   });
   return [...sections, { id: "record", title: titles.record, body: recordBody(options) }];
@@ -70,16 +140,25 @@ export function chapterSections(document: ManualDocument, options: OutputOptions
 function useBody(options: OutputOptions): Markup {
   const { manual: words, kinds } = options.wording;
   return html`<ul>${words.useLines.map((line) => html`<li>${line}</li>`)}<li>${words.torqueNote}</li></ul>
-${table(words.signalTable, [{ head: words.signalWord, cell: (signal) => kinds.signal(signal), isHead: true }, { head: words.signalMeans, cell: (signal) => kinds.signalAbout(signal) }], Object.keys(signals) as SignalName[])}`;
+${table(
+  words.signalTable,
+  [
+    { head: words.signalWord, cell: (signal) => kinds.signal(signal), isHead: true },
+    { head: words.signalMeans, cell: (signal) => kinds.signalAbout(signal) },
+  ],
+  Object.keys(signals) as SignalName[],
+)}`;
 }
 
 function safetyBody({ safety }: ManualDocument, options: OutputOptions): Markup {
   const { manual: words, document } = options.wording;
   const messages = safety.messages.map(({ signal, on, text }) =>
-    messagePanel(signal, [on && html`<p class="title">${document.on(on)}</p>`, html`<p>${own(text)}</p>`], options));
+    messagePanel(signal, [on && html`<p class="title">${document.on(on)}</p>`, html`<p>${own(text)}</p>`], options),
+  );
   const hazards = html`<p>${words.inSteps}</p>${safety.hazards.map((hazard) => hazardPanel(hazard, options))}`;
   const dismissed: readonly Column<(typeof safety.dismissed)[number]>[] = [
-    { head: words.dismissedKind, cell: (row) => row.kind, isHead: true }, { head: words.dismissedWhy, cell: (row) => own(row.why) },
+    { head: words.dismissedKind, cell: (row) => row.kind, isHead: true },
+    { head: words.dismissedWhy, cell: (row) => own(row.why) },
   ];
   const open = html`<h3>${words.notConsidered}</h3>
 <p><strong>${words.notConsideredNote}</strong> ${safety.notConsidered.join(", ")}.</p>`;
@@ -92,24 +171,41 @@ ${safety.dismissed.length > 0 && html`<h3>${words.dismissed}</h3>${table(words.d
 }
 
 function toolsBody({ tools }: ManualDocument, options: OutputOptions): Markup {
-  const { manual: words } = options.wording, join = (texts: readonly string[]): Value => own(texts.join("; "));
-  const tool = { head: words.tool, cell: (row: { readonly name: string }): Value => own(row.name), isHead: true } as const;
+  const { manual: words } = options.wording,
+    join = (texts: readonly string[]): Value => own(texts.join("; "));
+  const tool = {
+    head: words.tool,
+    cell: (row: { readonly name: string }): Value => own(row.name),
+    isHead: true,
+  } as const;
   const spanners: readonly Column<(typeof tools.spanners)[number]>[] = [
-    tool, { head: words.forWhat, cell: (row) => join(row.for) }, { head: words.note, cell: (row) => own(row.note) },
+    tool,
+    { head: words.forWhat, cell: (row) => join(row.for) },
+    { head: words.note, cell: (row) => own(row.note) },
   ];
   const wrenches: readonly Column<(typeof tools.wrenches)[number]>[] = [
-    tool, { head: words.range, cell: (row) => row.range }, { head: words.accuracy, cell: (row) => row.accuracy },
-    { head: words.calibration, cell: (row) => own(row.calibration) }, { head: words.forWhat, cell: (row) => join(row.for) },
+    tool,
+    { head: words.range, cell: (row) => row.range },
+    { head: words.accuracy, cell: (row) => row.accuracy },
+    { head: words.calibration, cell: (row) => own(row.calibration) },
+    { head: words.forWhat, cell: (row) => join(row.for) },
   ];
   const uncovered: readonly Column<(typeof tools.uncovered)[number]>[] = [
-    { head: words.torque, cell: (row) => row.torque }, { head: words.forWhat, cell: (row) => own(row.for) },
+    { head: words.torque, cell: (row) => row.torque },
+    { head: words.forWhat, cell: (row) => own(row.for) },
   ];
   const lifts: readonly Column<(typeof tools.lifts)[number]>[] = [
-    { head: words.line, cell: (row) => row.line }, { head: words.load, cell: (row) => own(row.load), isHead: true }, { head: words.massHangs, cell: (row) => row.mass },
-    { head: words.gear, cell: (row) => own(row.gear) }, { head: words.capacity, cell: (row) => row.capacity }, { head: words.people, cell: (row) => row.people, is: "n" },
+    { head: words.line, cell: (row) => row.line },
+    { head: words.load, cell: (row) => own(row.load), isHead: true },
+    { head: words.massHangs, cell: (row) => row.mass },
+    { head: words.gear, cell: (row) => own(row.gear) },
+    { head: words.capacity, cell: (row) => row.capacity },
+    { head: words.people, cell: (row) => row.people, is: "n" },
   ];
   const others: readonly Column<(typeof tools.others)[number]>[] = [
-    tool, { head: words.note, cell: (row) => own(row.note) }, { head: words.line, cell: (row) => row.for.join(", ") },
+    tool,
+    { head: words.note, cell: (row) => own(row.note) },
+    { head: words.line, cell: (row) => row.for.join(", ") },
   ];
   return html`${tools.spanners.length > 0 ? table(words.spanners, spanners, tools.spanners) : html`<p>${words.noTools}</p>`}
 ${tools.wrenches.length > 0 && table(words.wrenches, wrenches, tools.wrenches)}
@@ -123,13 +219,23 @@ function billBody({ bill, units }: ManualDocument, options: OutputOptions): Mark
   const { manual: words, bill: billWords } = options.wording;
   if (bill.length === 0) return html`<p>${billWords.nothing}</p>`;
   const columns: readonly Column<(typeof bill)[number]>[] = [
-    { head: words.item, cell: (row) => own(row.name), isHead: true }, { head: words.size,
-      cell: (row) => [row.size, row.standard].filter(Boolean).join(", ") }, { head: words.partNo, cell: (row) => own(row.partNo ?? "") },
-    { head: words.amount, cell: (row) => row.total.text }, { head: words.packs, cell: (row) => (row.packs
-      ? `${row.packs.text} (${billWords.packOf(row.pack ?? "")})` : "") }, { head: words.why,
-        cell: (row) => own([row.why, [...new Set(row.usedAt.map(({ on }) => on).filter(Boolean))].join("; ")].filter(Boolean).join(": ")) },
+    { head: words.item, cell: (row) => own(row.name), isHead: true },
+    { head: words.size, cell: (row) => [row.size, row.standard].filter(Boolean).join(", ") },
+    { head: words.partNo, cell: (row) => own(row.partNo ?? "") },
+    { head: words.amount, cell: (row) => row.total.text },
+    { head: words.packs, cell: (row) => (row.packs ? `${row.packs.text} (${billWords.packOf(row.pack ?? "")})` : "") },
+    {
+      head: words.why,
+      cell: (row) =>
+        own(
+          [row.why, [...new Set(row.usedAt.map(({ on }) => on).filter(Boolean))].join("; ")].filter(Boolean).join(": "),
+        ),
+    },
   ];
-  return html`<p>${billWords.forUnits(units)}.</p>${(["certain", "worn"] as const).map((grade) => { const rows = bill.filter((row) => row.grade === grade); return rows.length > 0 && table(billWords.grades[grade], columns, rows); })}
+  return html`<p>${billWords.forUnits(units)}.</p>${(["certain", "worn"] as const).map((grade) => {
+    const rows = bill.filter((row) => row.grade === grade);
+    return rows.length > 0 && table(billWords.grades[grade], columns, rows);
+  })}
 ${bill.some((row) => row.total.notGiven > 0) && html`<p>${billWords.notGivenNote}</p>`}`;
 }
 
@@ -137,7 +243,8 @@ function beforeBody(chapter: Chapter, options: OutputOptions): Value {
   const { manual: words } = options.wording;
   return [
     chapter.about !== "" && html`<p class="about">${own(chapter.about)}</p>`,
-    chapter.needs.length > 0 && html`<h3>${words.before}</h3><ul>${chapter.needs.map((need) => html`<li>${own(need.words)}</li>`)}</ul>`,
+    chapter.needs.length > 0 &&
+      html`<h3>${words.before}</h3><ul>${chapter.needs.map((need) => html`<li>${own(need.words)}</li>`)}</ul>`,
     chapter.messages.map(({ signal, text }) => messagePanel(signal, html`<p>${own(text)}</p>`, options)),
   ];
 }

@@ -12,14 +12,28 @@ export interface Column<Row> {
 }
 
 /** @param quietCaption the heading just above says the same: the caption is for screen readers through the label alone. */
-export function table<Row>(caption: string, columns: readonly Column<Row>[], rows: readonly Row[], quietCaption = false): Markup {
-  const shown = columns.filter((column) => column.isHead || rows.some((row) => { const value = column.cell(row); return value !== ""
-    && value !== undefined && value !== false; }));
+export function table<Row>(
+  caption: string,
+  columns: readonly Column<Row>[],
+  rows: readonly Row[],
+  quietCaption = false,
+): Markup {
+  const shown = columns.filter(
+    (column) =>
+      column.isHead ||
+      rows.some((row) => {
+        const value = column.cell(row);
+        return value !== "" && value !== undefined && value !== false;
+      }),
+  );
   const cell = (column: Column<Row>, row: Row): Markup =>
-    column.isHead ? html`<th scope="row">${column.cell(row)}</th>`
+    column.isHead
+      ? html`<th scope="row">${column.cell(row)}</th>`
       : html`<td${column.is !== undefined && html` class="${column.is}"`}>${column.cell(row)}</td>`;
   return html`<div class="scroll"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${shown.map(({ head }) => html`<th scope="col">${head}</th>`)}</tr></thead>
-<tbody>${rows.map((row) => html`<tr>${shown.map((column) => cell(column, row))}</tr>
-`)}</tbody></table></div>
+<tbody>${rows.map(
+    (row) => html`<tr>${shown.map((column) => cell(column, row))}</tr>
+`,
+  )}</tbody></table></div>
 `;
 }

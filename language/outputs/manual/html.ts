@@ -32,11 +32,14 @@ ${bodyOf(document, options)}
 }
 
 /** The body alone, for a view that brings its own head: the same markup as in the file. */
-export const manualBody = (document: ManualDocument, options: OutputOptions): string => bodyOf(document, options).source;
+export const manualBody = (document: ManualDocument, options: OutputOptions): string =>
+  bodyOf(document, options).source;
 
 function bodyOf(document: ManualDocument, options: OutputOptions): Markup {
   const { manual: words, document: shared } = options.wording;
-  const sections = [...frontSections(document, options), ...chapterSections(document, options)].filter(({ body }) => body !== undefined);
+  const sections = [...frontSections(document, options), ...chapterSections(document, options)].filter(
+    ({ body }) => body !== undefined,
+  );
   return html`${document.draft !== "" && html`<div class="draft-mark" aria-hidden="true">${shared.draftMark}</div>`}
 <header>
 <h1>${own(document.title)}</h1>

@@ -5,9 +5,19 @@ import { html, type Markup } from "../text/markup.ts";
 
 /** Number of the sign in ISO 7010 by kind of hazard; W001 is the general one. Read in public lists of the signs. */
 export const signNumbers: Readonly<Record<string, string>> = {
-  electrical: "W012", pressure: "W029", overhead: "W015", hot: "W017", magnetic: "W006", sharp: "W022", crushing: "W019", heavy: "W019",
-  rotating: "W018", fire: "W021",
-  suffocation: "W041", slipping: "W011", noise: "W038",
+  electrical: "W012",
+  pressure: "W029",
+  overhead: "W015",
+  hot: "W017",
+  magnetic: "W006",
+  sharp: "W022",
+  crushing: "W019",
+  heavy: "W019",
+  rotating: "W018",
+  fire: "W021",
+  suffocation: "W041",
+  slipping: "W011",
+  noise: "W038",
 };
 
 export const signNumber = (kind: string): string => signNumbers[kind] ?? "W001";

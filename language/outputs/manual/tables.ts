@@ -13,28 +13,44 @@ import type { FluidRow, PartRow, TieRow } from "./document.ts";
 export function partRows(context: LineContext): PartRow[] {
   const { acts, kinds } = context.wording;
   return context.model.parts.map((part, i) => ({
-    number: i + 1, id: part.id, name: part.name, kind: kinds.part(part.kind), count: part.countUnknown ? acts.countNotGiven : String(part.count),
+    number: i + 1,
+    id: part.id,
+    name: part.name,
+    kind: kinds.part(part.kind),
+    count: part.countUnknown ? acts.countNotGiven : String(part.count),
     mass: part.mass ? figureText(part.mass, context, "up") : acts.massNotGiven,
-    size: [sizeText(part), part.supply && figureText(part.supply, context)].filter(Boolean).join(", "), partNo: part.partNo ?? "", standard: part.standard ?? "", fresh: freshText(context, part.index),
+    size: [sizeText(part), part.supply && figureText(part.supply, context)].filter(Boolean).join(", "),
+    partNo: part.partNo ?? "",
+    standard: part.standard ?? "",
+    fresh: freshText(context, part.index),
   }));
 }
 
 export function tieRows(context: LineContext, fasteners: boolean): TieRow[] {
   const { acts, kinds } = context.wording;
-  return context.model.ties.filter((tie) => tie.fastener === fasteners).map((tie) => {
-    const torque = torqueOf(tie, tie.count, context);
-    return {
-      id: tie.id, name: tie.name, kind: fasteners ? kinds.fastener(tie.kind) : kinds.joint(tie.kind), count: tie.countUnknown ? acts.countNotGiven
-        : String(tie.count),
-      size: [threadText(tie), tie.propertyClass ?? tie.grade].filter(Boolean).join(" "), tool: spannerOf(tie, context)?.says ?? "", torque: torque?.text ?? "",
-      passes: [torque?.passes, torque?.sequence].filter(Boolean).join("; "), joins: joinsText(context, tie), partNo: tie.partNo ?? "",
-      fresh: freshText(context, tie.index),
-    };
-  });
+  return context.model.ties
+    .filter((tie) => tie.fastener === fasteners)
+    .map((tie) => {
+      const torque = torqueOf(tie, tie.count, context);
+      return {
+        id: tie.id,
+        name: tie.name,
+        kind: fasteners ? kinds.fastener(tie.kind) : kinds.joint(tie.kind),
+        count: tie.countUnknown ? acts.countNotGiven : String(tie.count),
+        size: [threadText(tie), tie.propertyClass ?? tie.grade].filter(Boolean).join(" "),
+        tool: spannerOf(tie, context)?.says ?? "",
+        torque: torque?.text ?? "",
+        passes: [torque?.passes, torque?.sequence].filter(Boolean).join("; "),
+        joins: joinsText(context, tie),
+        partNo: tie.partNo ?? "",
+        fresh: freshText(context, tie.index),
+      };
+    });
 }
 
 function joinsText(context: LineContext, tie: Tie): string {
-  const names = (things: readonly ThingIndex[]): string => things.map((thing) => context.model.things[thing]!.name).join(", ");
+  const names = (things: readonly ThingIndex[]): string =>
+    things.map((thing) => context.model.things[thing]!.name).join(", ");
   if (tie.lowers.length > 0) return context.wording.manual.hangsOn(names(tie.lowers), names(tie.uppers));
   return tie.into === undefined ? "" : names([tie.into]);
 }
@@ -45,10 +61,17 @@ function freshText({ fresh, wording }: LineContext, thing: ThingIndex): string {
 }
 
 export function fluidRows(context: LineContext): FluidRow[] {
-  const { kinds } = context.wording, names = (things: readonly ThingIndex[]): string => things.map((thing) => context.model.things[thing]!.name).join(", ");
+  const { kinds } = context.wording,
+    names = (things: readonly ThingIndex[]): string =>
+      things.map((thing) => context.model.things[thing]!.name).join(", ");
   return context.model.fluids.map((fluid) => ({
-    name: fluid.name, kind: kinds.fluid(fluid.kind), volume: volumeText(context, fluid), drainsAt: names(fluid.drainsAt),
-    fillsAt: names(fluid.fillsAt), bleedsAt: names(fluid.bleedsAt),
-    uses: fluid.uses ? toolName(context, fluid.uses.text) : "", waste: kinds.fluidWaste(fluid.kind) ?? "",
+    name: fluid.name,
+    kind: kinds.fluid(fluid.kind),
+    volume: volumeText(context, fluid),
+    drainsAt: names(fluid.drainsAt),
+    fillsAt: names(fluid.fillsAt),
+    bleedsAt: names(fluid.bleedsAt),
+    uses: fluid.uses ? toolName(context, fluid.uses.text) : "",
+    waste: kinds.fluidWaste(fluid.kind) ?? "",
   }));
 }

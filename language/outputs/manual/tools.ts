@@ -15,21 +15,39 @@ import { spannerOf, type Spanner } from "../lines/spanner.ts";
 import type { OutputOptions } from "../output.ts";
 import type { LiftRow, ManualDocument, ToolRow, WrenchRow } from "./document.ts";
 
-interface Done { readonly performance: Performance; readonly lines: Lines }
-
-export function toolsOf(all: readonly Done[], options: OutputOptions): ManualDocument["tools"] {
-  const turned = all.flatMap(({ performance, lines }) => turnedTies(performance).map((tie) => ({ tie, context: lines.context })));
-  return { spanners: spanners(turned, options), ...wrenches(turned, options), lifts: all.flatMap((each) => lifts(each)),
-    others: others(all, options), wear: wear(all) };
+interface Done {
+  readonly performance: Performance;
+  readonly lines: Lines;
 }
 
-interface Turned { readonly tie: Tie; readonly context: LineContext }
+export function toolsOf(all: readonly Done[], options: OutputOptions): ManualDocument["tools"] {
+  const turned = all.flatMap(({ performance, lines }) =>
+    turnedTies(performance).map((tie) => ({ tie, context: lines.context })),
+  );
+  return {
+    spanners: spanners(turned, options),
+    ...wrenches(turned, options),
+    lifts: all.flatMap((each) => lifts(each)),
+    others: others(all, options),
+    wear: wear(all),
+  };
+}
+
+interface Turned {
+  readonly tie: Tie;
+  readonly context: LineContext;
+}
 
 /** Fasteners that the strip or the refit turns, in the order of the model. */
 function turnedTies({ model, events, strip, refit, written, finish }: Performance): Tie[] {
-  const touched = new Set([...events.map((event) => event.thing), ...[...strip, ...written, ...finish].flatMap(({ things }) => things),
-    ...refit.flatMap(({ op }) => op.things)]);
-  for (const fluid of model.fluids) if (touched.has(fluid.index)) for (const at of [...fluid.drainsAt, ...fluid.fillsAt, ...fluid.bleedsAt]) touched.add(at);
+  const touched = new Set([
+    ...events.map((event) => event.thing),
+    ...[...strip, ...written, ...finish].flatMap(({ things }) => things),
+    ...refit.flatMap(({ op }) => op.things),
+  ]);
+  for (const fluid of model.fluids)
+    if (touched.has(fluid.index))
+      for (const at of [...fluid.drainsAt, ...fluid.fillsAt, ...fluid.bleedsAt]) touched.add(at);
   return model.ties.filter((tie) => tie.fastener && touched.has(tie.index));
 }
 
@@ -38,56 +56,103 @@ function spanners(turned: readonly Turned[], { wording }: OutputOptions): ToolRo
   for (const { tie, context } of turned) {
     const spanner = spannerOf(tie, context);
     if (!spanner) continue;
-    const key = `${spanner.says} ${spanner.computed}`, had = found.get(key);
+    const key = `${spanner.says} ${spanner.computed}`,
+      had = found.get(key);
     if (!had) found.set(key, { spanner, for: [tie.name] });
     else if (!had.for.includes(tie.name)) had.for.push(tie.name);
   }
-  return [...found.values()].sort((a, b) => (a.spanner.kind < b.spanner.kind ? -1 : a.spanner.kind > b.spanner.kind ? 1 : a.spanner.value - b.spanner.value))
-    .map((each) => ({ name: each.spanner.says, note: each.spanner.computed ? wording.manual.computed : "", for: each.for }));
+  return [...found.values()]
+    .sort((a, b) =>
+      a.spanner.kind < b.spanner.kind ? -1 : a.spanner.kind > b.spanner.kind ? 1 : a.spanner.value - b.spanner.value,
+    )
+    .map((each) => ({
+      name: each.spanner.says,
+      note: each.spanner.computed ? wording.manual.computed : "",
+      for: each.for,
+    }));
 }
 
 /** Each torque goes to the smallest wrench that covers it well, else to one that covers it at all. */
-function wrenches(turned: readonly Turned[], options: OutputOptions): Pick<ManualDocument["tools"], "wrenches" | "uncovered"> {
-  const used = new Map<string, { tool: Tool; for: string[] }>(), uncovered: { torque: string; for: string }[] = [];
+function wrenches(
+  turned: readonly Turned[],
+  options: OutputOptions,
+): Pick<ManualDocument["tools"], "wrenches" | "uncovered"> {
+  const used = new Map<string, { tool: Tool; for: string[] }>(),
+    uncovered: { torque: string; for: string }[] = [];
   for (const { tie, context } of turned) {
-    const kept = [...context.model.library.tools.values()].filter((tool) => tool.kind === "torque-wrench"
-      && tool.range).sort((a, b) => si(a.range!).high - si(b.range!).high);
-    const torques = [...tie.torques.flatMap((torque) => (torque.value ? [torque.value] : [])), ...tie.stages.filter((stage) => stage.dimension === "torque")];
+    const kept = [...context.model.library.tools.values()]
+      .filter((tool) => tool.kind === "torque-wrench" && tool.range)
+      .sort((a, b) => si(a.range!).high - si(b.range!).high);
+    const torques = [
+      ...tie.torques.flatMap((torque) => (torque.value ? [torque.value] : [])),
+      ...tie.stages.filter((stage) => stage.dimension === "torque"),
+    ];
     for (const torque of torques) {
       const { low, high } = si(torque);
-      const best = kept.find((tool) => { const range = si(tool.range!); return [low, high].every((value) => !wrenchFinding(value, range)); })
-        ?? kept.find((tool) => { const range = si(tool.range!); return low >= range.low && high <= range.high; });
+      const best =
+        kept.find((tool) => {
+          const range = si(tool.range!);
+          return [low, high].every((value) => !wrenchFinding(value, range));
+        }) ??
+        kept.find((tool) => {
+          const range = si(tool.range!);
+          return low >= range.low && high <= range.high;
+        });
       const label = `${tie.name} (${bothSystems(torque, options)})`;
-      if (!best) { if (kept.length > 0) uncovered.push({ torque: bothSystems(torque, options), for: tie.name }); continue; }
+      if (!best) {
+        if (kept.length > 0) uncovered.push({ torque: bothSystems(torque, options), for: tie.name });
+        continue;
+      }
       const had = used.get(best.id);
       if (!had) used.set(best.id, { tool: best, for: [label] });
       else if (!had.for.includes(label)) had.for.push(label);
     }
   }
-  const rows = [...used.values()].sort((a, b) => si(a.tool.range!).high - si(b.tool.range!).high).map(({ tool, for: all }): WrenchRow => ({
-    name: tool.name || tool.id, range: figureText(tool.range!, options), accuracy: tool.accuracy === undefined ? "" : `± ${tool.accuracy} %`,
-    calibration: tool.calibration ?? "", for: all,
-  }));
+  const rows = [...used.values()]
+    .sort((a, b) => si(a.tool.range!).high - si(b.tool.range!).high)
+    .map(({ tool, for: all }): WrenchRow => ({
+      name: tool.name || tool.id,
+      range: figureText(tool.range!, options),
+      accuracy: tool.accuracy === undefined ? "" : `± ${tool.accuracy} %`,
+      calibration: tool.calibration ?? "",
+      for: all,
+    }));
   return { wrenches: rows, uncovered };
 }
 
 /** Every lift and support of the strip, with the mass as it hangs at that moment. */
 function lifts({ performance, lines }: Done): LiftRow[] {
-  const { context } = lines, { acts, manual: words } = context.wording, rows: LiftRow[] = [];
-  const lineOf = (of: number): string => lines.strip.flatMap((group) => group.lines).find((line): line is ActionLine => line.is === "action"
-    && line.of.includes(of))?.id ?? "";
+  const { context } = lines,
+    { acts, manual: words } = context.wording,
+    rows: LiftRow[] = [];
+  const lineOf = (of: number): string =>
+    lines.strip
+      .flatMap((group) => group.lines)
+      .find((line): line is ActionLine => line.is === "action" && line.of.includes(of))?.id ?? "";
   performance.strip.forEach(({ act, things, from, to, before }, i) => {
     if (act.verb !== "lift" && act.verb !== "support") return;
     const off = performance.events.slice(from, to).flatMap((event) => event.moved);
-    const moved = off.length > 0 ? [...new Set([...things, ...off])].filter((thing) => context.model.things[thing]?.is === "part") : hangingOn(context.model, things, before);
-    const mass = massOf(context.model, moved), tool = act.tool ? context.model.library.tools.get(act.tool.text) : undefined;
+    const moved =
+      off.length > 0
+        ? [...new Set([...things, ...off])].filter((thing) => context.model.things[thing]?.is === "part")
+        : hangingOn(context.model, things, before);
+    const mass = massOf(context.model, moved),
+      tool = act.tool ? context.model.library.tools.get(act.tool.text) : undefined;
     const notGiven = mass.unknown > 0 ? words.partsWithout(mass.unknown) : "",
-      people = act.people ?? things.map((thing) => context.model.parts[thing]?.liftPeople).find((count) => count !== undefined);
+      people =
+        act.people ??
+        things.map((thing) => context.model.parts[thing]?.liftPeople).find((count) => count !== undefined);
     rows.push({
-      load: things.map((thing) => context.model.things[thing]!.name).join(", "), mass: mass.kg > 0 ? [massText(mass.kg, context), notGiven].filter(Boolean).join(", ") : acts.massNotGiven,
+      load: things.map((thing) => context.model.things[thing]!.name).join(", "),
+      mass: mass.kg > 0 ? [massText(mass.kg, context), notGiven].filter(Boolean).join(", ") : acts.massNotGiven,
       gear: act.tool ? toolName(context, act.tool.text) : words.notGiven,
-      capacity: tool?.capacity ? [figureText(tool.capacity, context, "down"), legsText(tool, context)].filter(Boolean).join(", ") : act.tool ? words.notGiven : "", people: people === undefined ? ""
-        : String(people), line: lineOf(i),
+      capacity: tool?.capacity
+        ? [figureText(tool.capacity, context, "down"), legsText(tool, context)].filter(Boolean).join(", ")
+        : act.tool
+          ? words.notGiven
+          : "",
+      people: people === undefined ? "" : String(people),
+      line: lineOf(i),
     });
   });
   return rows;
@@ -95,7 +160,9 @@ function lifts({ performance, lines }: Done): LiftRow[] {
 
 /** The legs of a sling and their angle: its capacity is that of one leg, straight. */
 function legsText({ legs, angle }: Tool, units: Units): string {
-  return legs === undefined && angle === undefined ? "" : units.wording.manual.slingLegs(legs, angle && figureText(angle, units));
+  return legs === undefined && angle === undefined
+    ? ""
+    : units.wording.manual.slingLegs(legs, angle && figureText(angle, units));
 }
 
 /** What acts and precautions name, spanners and wrenches apart; consumables stand in the bill. */
@@ -104,32 +171,51 @@ function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
   const add = (context: LineContext, id: string, what: string): void => {
     const tool = context.model.library.tools.get(id);
     if (context.model.library.consumables.has(id)) return;
-    const name = toolName(context, id), note = tool ? [tool.range && figureText(tool.range, options), tool.capacity
-      && figureText(tool.capacity, options, "down"), tool.calibration].filter(Boolean).join(", ") : "", had = found.get(name);
+    const name = toolName(context, id),
+      note = tool
+        ? [
+            tool.range && figureText(tool.range, options),
+            tool.capacity && figureText(tool.capacity, options, "down"),
+            tool.calibration,
+          ]
+            .filter(Boolean)
+            .join(", ")
+        : "",
+      had = found.get(name);
     if (!had) found.set(name, { name, note, for: [what] });
     else if (!had.for.includes(what)) had.for.push(what);
   };
   for (const { performance, lines } of all) {
     const { context } = lines;
-    const label = (of: number, groups: Lines["strip"]): string => groups.flatMap((group) => group.lines).find((line): line is ActionLine => line.is === "action" && line.of.includes(of))?.id ?? "";
+    const label = (of: number, groups: Lines["strip"]): string =>
+      groups
+        .flatMap((group) => group.lines)
+        .find((line): line is ActionLine => line.is === "action" && line.of.includes(of))?.id ?? "";
     performance.strip.forEach(({ act, things }, i) => {
       if (act.tool) add(context, act.tool.text, label(i, lines.strip));
       if (act.into?.kind === "container") add(context, act.into.label, label(i, lines.strip));
       for (const thing of things) {
-        const hazard = context.model.things[thing], precaution = hazard?.is === "hazard" ? hazard.precautions.find((each) => each.kind === act.verb)
-          : undefined;
+        const hazard = context.model.things[thing],
+          precaution = hazard?.is === "hazard" ? hazard.precautions.find((each) => each.kind === act.verb) : undefined;
         if (precaution?.tool) add(context, precaution.tool.text, label(i, lines.strip));
       }
     });
-    for (const { op } of performance.refit) if (op.act?.tool) add(context, op.act.tool.text, label(op.number, lines.refit));
-    performance.written.forEach(({ act }, i) => { if (act.tool) add(context, act.tool.text, label(i, lines.refit)); });
-    performance.finish.forEach(({ act }, i) => { if (act.tool) add(context, act.tool.text, label(i, lines.finish)); });
+    for (const { op } of performance.refit)
+      if (op.act?.tool) add(context, op.act.tool.text, label(op.number, lines.refit));
+    performance.written.forEach(({ act }, i) => {
+      if (act.tool) add(context, act.tool.text, label(i, lines.refit));
+    });
+    performance.finish.forEach(({ act }, i) => {
+      if (act.tool) add(context, act.tool.text, label(i, lines.finish));
+    });
   }
   return [...found.values()].map((row) => ({ ...row, for: row.for.filter(Boolean) }));
 }
 
 function wear(all: readonly Done[]): string[] {
   const found = new Set<string>();
-  for (const { lines } of all) for (const hazard of lines.context.model.hazards) for (const name of hazard.wear) found.add(toolName(lines.context, name.text));
+  for (const { lines } of all)
+    for (const hazard of lines.context.model.hazards)
+      for (const name of hazard.wear) found.add(toolName(lines.context, name.text));
   return [...found];
 }

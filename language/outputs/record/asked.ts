@@ -25,13 +25,38 @@ export interface Asked {
 }
 
 /** Acts that move pieces: what is cleaned or inspected is not counted. */
-const moving: ReadonlySet<string> = new Set(["undo", "loosen", "back-out", "remove", "lift", "fit", "tighten", "finger-tighten", "press"]);
+const moving: ReadonlySet<string> = new Set([
+  "undo",
+  "loosen",
+  "back-out",
+  "remove",
+  "lift",
+  "fit",
+  "tighten",
+  "finger-tighten",
+  "press",
+]);
 
 export function askedOf(line: ActionLine, { ties }: Pick<Model, "ties">): Asked {
-  const pieces = moving.has(line.verb) ? line.items.filter((item) => (item.is === "part" || item.is === "fastener") && (item.count === undefined || item.count > 1)) : [];
-  const turned = line.torque === undefined || !moving.has(line.verb) ? [] : line.items.flatMap((item) => {
-    const tie = ties.find(({ id }) => id === item.id);
-    return tie?.fastener && !tie.torques.every(({ is }) => is === "none") || (tie?.fastener && tie.torques.length === 0) ? [{ item: tie.id, name: tie.name, tie }] : [];
-  });
-  return { counts: pieces.map(({ id, name, count }) => ({ item: id, name, count })), torques: turned, readings: line.readings, signature: line.sign };
+  const pieces = moving.has(line.verb)
+    ? line.items.filter(
+        (item) => (item.is === "part" || item.is === "fastener") && (item.count === undefined || item.count > 1),
+      )
+    : [];
+  const turned =
+    line.torque === undefined || !moving.has(line.verb)
+      ? []
+      : line.items.flatMap((item) => {
+          const tie = ties.find(({ id }) => id === item.id);
+          return (tie?.fastener && !tie.torques.every(({ is }) => is === "none")) ||
+            (tie?.fastener && tie.torques.length === 0)
+            ? [{ item: tie.id, name: tie.name, tie }]
+            : [];
+        });
+  return {
+    counts: pieces.map(({ id, name, count }) => ({ item: id, name, count })),
+    torques: turned,
+    readings: line.readings,
+    signature: line.sign,
+  };
 }

@@ -29,19 +29,36 @@ export interface RecordCheckData {
   }[];
 }
 
-export const madeOf = (input: OutputInput, options: OutputOptions): readonly Made[] => input.performances.map((performance) =>
-  ({ id: performance.procedure.id, unit: performance.model.unit, build: performance.model.build, lines: linesOf(performance, options) }));
+export const madeOf = (input: OutputInput, options: OutputOptions): readonly Made[] =>
+  input.performances.map((performance) => ({
+    id: performance.procedure.id,
+    unit: performance.model.unit,
+    build: performance.model.build,
+    lines: linesOf(performance, options),
+  }));
 
 /** @param told hears how many remarks are open over all records. */
-export function recordCheck(records: readonly ReadRecord[], told: (open: number) => void = () => {}): Output<RecordCheckData> {
+export function recordCheck(
+  records: readonly ReadRecord[],
+  told: (open: number) => void = () => {},
+): Output<RecordCheckData> {
   return output<RecordCheckData>({
     name: "record",
     title: "Remarks on records",
     data: (input, options) => {
-      const made = madeOf(input, options), provenance = provenanceOf(input);
+      const made = madeOf(input, options),
+        provenance = provenanceOf(input);
       const checked = records.map(({ file, record }) => ({
-        file, serial: record.serial ?? "", remarks: checkedRecord(record, made, provenance.hash, options.wording),
-        wanted: record.procedures.flatMap(({ procedure, lines }) => lines.flatMap(({ line, notAsWritten }) => (notAsWritten ?? []).flatMap(({ wanted }) => (wanted === undefined ? [] : [{ part: wanted, procedure, line }])))),
+        file,
+        serial: record.serial ?? "",
+        remarks: checkedRecord(record, made, provenance.hash, options.wording),
+        wanted: record.procedures.flatMap(({ procedure, lines }) =>
+          lines.flatMap(({ line, notAsWritten }) =>
+            (notAsWritten ?? []).flatMap(({ wanted }) =>
+              wanted === undefined ? [] : [{ part: wanted, procedure, line }],
+            ),
+          ),
+        ),
       }));
       told(checked.reduce((sum, { remarks }) => sum + remarks.filter(({ open }) => open).length, 0));
       return { format: "stripdown-record-check", version: 1, provenance, records: checked };
@@ -49,31 +66,63 @@ export function recordCheck(records: readonly ReadRecord[], told: (open: number)
     formats: {
       text: { extension: "txt", title: "Text", write: asText },
       csv: {
-        extension: "csv", title: "A row for each remark",
-        write: ({ records: all, provenance }, { wording: { record: words, document } }) => csv(words.checkColumns, all.flatMap(({ file, serial, remarks }) => remarks.map((remark) => [
-          provenance.draft.length > 0 ? document.draftMark : "", file, serial, remark.procedure, remark.line, remark.open ? words.open : words.told, remark.says, remark.consequences.join(" "),
-        ]))),
+        extension: "csv",
+        title: "A row for each remark",
+        write: ({ records: all, provenance }, { wording: { record: words, document } }) =>
+          csv(
+            words.checkColumns,
+            all.flatMap(({ file, serial, remarks }) =>
+              remarks.map((remark) => [
+                provenance.draft.length > 0 ? document.draftMark : "",
+                file,
+                serial,
+                remark.procedure,
+                remark.line,
+                remark.open ? words.open : words.told,
+                remark.says,
+                remark.consequences.join(" "),
+              ]),
+            ),
+          ),
       },
-      json: { extension: "json", title: "Remarks, for programs", write: (data) => `${JSON.stringify(data, undefined, 2)}\n` },
+      json: {
+        extension: "json",
+        title: "Remarks, for programs",
+        write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+      },
     },
   });
 }
 
 function asText({ records, provenance }: RecordCheckData, options: OutputOptions): string {
-  const { record: words } = options.wording, out = [words.checkTitle, "=".repeat(words.checkTitle.length), ...headLines(provenance, options)];
+  const { record: words } = options.wording,
+    out = [words.checkTitle, "=".repeat(words.checkTitle.length), ...headLines(provenance, options)];
   for (const { file, serial, remarks, wanted } of records) {
-    const open = remarks.filter((each) => each.open), told = remarks.filter((each) => !each.open), many = new Set(remarks.map(({ procedure }) => procedure).filter(Boolean)).size > 1;
+    const open = remarks.filter((each) => each.open),
+      told = remarks.filter((each) => !each.open),
+      many = new Set(remarks.map(({ procedure }) => procedure).filter(Boolean)).size > 1;
     out.push("", ...wrap(shownOnOneLine(words.recordOf(file, serial)), "", "  "));
     if (remarks.length === 0) out.push(...wrap(words.noRemark, "  ", "  "));
-    for (const [title, list] of [[words.openTitle, open], [words.toldTitle, told]] as const) {
+    for (const [title, list] of [
+      [words.openTitle, open],
+      [words.toldTitle, told],
+    ] as const) {
       if (list.length > 0) out.push(`  ${title}`);
       for (const { procedure, line, says, consequences } of list) {
-        out.push(...wrap(shownOnOneLine([many && procedure ? `${procedure}:` : "", says].filter(Boolean).join(" ")), `    ${shownOnOneLine(line)}`.padEnd(11), "           "));
-        for (const consequence of consequences) out.push(...wrap(shownOnOneLine(consequence), "           - ", "             "));
+        out.push(
+          ...wrap(
+            shownOnOneLine([many && procedure ? `${procedure}:` : "", says].filter(Boolean).join(" ")),
+            `    ${shownOnOneLine(line)}`.padEnd(11),
+            "           ",
+          ),
+        );
+        for (const consequence of consequences)
+          out.push(...wrap(shownOnOneLine(consequence), "           - ", "             "));
       }
     }
     if (wanted.length > 0) out.push(`  ${words.wantedTitle}`);
-    for (const { part, line } of wanted) out.push(...wrap(shownOnOneLine(part), `    ${shownOnOneLine(line)}`.padEnd(11), "           "));
+    for (const { part, line } of wanted)
+      out.push(...wrap(shownOnOneLine(part), `    ${shownOnOneLine(line)}`.padEnd(11), "           "));
   }
   return `${out.join("\n")}\n`;
 }

@@ -13,11 +13,17 @@ export type TryJudged =
 
 /** V ac is never V dc; a figure without its unit has the wrong one. Limits themselves are inside. */
 export function judgedTry({ value, unit, asItShouldBe }: ReadingTry, reading: LineReading): TryJudged {
-  if (value === undefined) return asItShouldBe === undefined || reading.isFigure ? { is: "none" } : { is: "answer", asItShouldBe };
+  if (value === undefined)
+    return asItShouldBe === undefined || reading.isFigure ? { is: "none" } : { is: "answer", asItShouldBe };
   const own = unit === undefined ? undefined : findUnit(unit);
   if (reading.unit === "") return { is: "figure", value, unit: own?.name ?? unit ?? "", outside: false };
   const converted = own && convert(quantityOf(value, own.name), reading.unit);
   if (!converted) return { is: "wrong-unit", value, unit: unit ?? "" };
   const { low } = converted;
-  return { is: "figure", value: low, unit: reading.unit, outside: (reading.low !== undefined && low < reading.low) || (reading.high !== undefined && low > reading.high) };
+  return {
+    is: "figure",
+    value: low,
+    unit: reading.unit,
+    outside: (reading.low !== undefined && low < reading.low) || (reading.high !== undefined && low > reading.high),
+  };
 }

@@ -1,7 +1,17 @@
 // A record file as data: every field is held against the published shape, and what is amiss is told with its place in the file. It
 // judges nothing of the work.
 
-import { troubles, type Instrument, type LineRecord, type NotAsWritten, type ProcedureRecord, type ReadingRecord, type ReadingTry, type TorqueRecord, type WorkRecord } from "./record.ts";
+import {
+  troubles,
+  type Instrument,
+  type LineRecord,
+  type NotAsWritten,
+  type ProcedureRecord,
+  type ReadingRecord,
+  type ReadingTry,
+  type TorqueRecord,
+  type WorkRecord,
+} from "./record.ts";
 
 /** Larger files are no record of one unit. */
 const mostLines = 20_000;
@@ -28,15 +38,34 @@ export function readRecord(text: string): { readonly record: WorkRecord } | { re
 type Fields = Readonly<Record<string, unknown>>;
 
 function recordOf(value: unknown): WorkRecord {
-  const of = fields(value, "the file", ["format", "version", "content", "serial", "begun", "ended", "doneBy", "checkedBy", "instruments", "procedures"]);
+  const of = fields(value, "the file", [
+    "format",
+    "version",
+    "content",
+    "serial",
+    "begun",
+    "ended",
+    "doneBy",
+    "checkedBy",
+    "instruments",
+    "procedures",
+  ]);
   if (of["format"] !== "stripdown-record") throw new Amiss('its format is not "stripdown-record"');
   if (of["version"] !== 1) throw new Amiss("its version is not 1: a newer Stripdown may have written it");
   const content = of["content"];
-  if (typeof content !== "string" || !/^[0-9a-f]{64}$/.test(content)) throw new Amiss("content: the 64 digits of the manual's content hash are due");
+  if (typeof content !== "string" || !/^[0-9a-f]{64}$/.test(content))
+    throw new Amiss("content: the 64 digits of the manual's content hash are due");
   const procedures = list(of["procedures"], "procedures", procedureOf);
-  twice(procedures.map(({ procedure, unit, build }) => [procedure, unit, build].join(" ")), "procedures");
+  twice(
+    procedures.map(({ procedure, unit, build }) => [procedure, unit, build].join(" ")),
+    "procedures",
+  );
   return {
-    format: "stripdown-record", version: 1, content, procedures, ...texts(of, "", ["serial", "begun", "ended", "doneBy", "checkedBy"]),
+    format: "stripdown-record",
+    version: 1,
+    content,
+    procedures,
+    ...texts(of, "", ["serial", "begun", "ended", "doneBy", "checkedBy"]),
     ...(of["instruments"] === undefined ? {} : { instruments: list(of["instruments"], "instruments", instrumentOf) }),
   };
 }
@@ -47,35 +76,63 @@ function instrumentOf(value: unknown, place: string): Instrument {
 }
 
 function procedureOf(value: unknown, place: string): ProcedureRecord {
-  const of = fields(value, place, ["procedure", "unit", "build", "lines"]), lines = list(of["lines"], `${place}.lines`, lineOf);
-  twice(lines.map(({ line }) => line), `${place}.lines`);
-  return { procedure: text(of, "procedure", place), unit: text(of, "unit", place), build: text(of, "build", place), lines };
+  const of = fields(value, place, ["procedure", "unit", "build", "lines"]),
+    lines = list(of["lines"], `${place}.lines`, lineOf);
+  twice(
+    lines.map(({ line }) => line),
+    `${place}.lines`,
+  );
+  return {
+    procedure: text(of, "procedure", place),
+    unit: text(of, "unit", place),
+    build: text(of, "build", place),
+    lines,
+  };
 }
 
 function lineOf(value: unknown, place: string): LineRecord {
   const of = fields(value, place, ["line", "done", "counts", "torques", "readings", "signed", "notAsWritten"]);
-  const some = <T>(name: "counts" | "torques" | "readings" | "notAsWritten", each: (value: unknown, place: string) => T): Partial<Record<typeof name, readonly T[]>> =>
-    (of[name] === undefined ? {} : { [name]: list(of[name], `${place}.${name}`, each) });
+  const some = <T>(
+    name: "counts" | "torques" | "readings" | "notAsWritten",
+    each: (value: unknown, place: string) => T,
+  ): Partial<Record<typeof name, readonly T[]>> =>
+    of[name] === undefined ? {} : { [name]: list(of[name], `${place}.${name}`, each) };
   const readings = some("readings", readingOf);
-  twice((readings.readings ?? []).map(({ reading }) => String(reading)), `${place}.readings`);
+  twice(
+    (readings.readings ?? []).map(({ reading }) => String(reading)),
+    `${place}.readings`,
+  );
   return {
-    line: text(of, "line", place), ...flag(of, "done", place), ...some("counts", countOf), ...some("torques", torqueOf), ...readings, ...texts(of, place, ["signed"]), ...some("notAsWritten", notAsWrittenOf),
+    line: text(of, "line", place),
+    ...flag(of, "done", place),
+    ...some("counts", countOf),
+    ...some("torques", torqueOf),
+    ...readings,
+    ...texts(of, place, ["signed"]),
+    ...some("notAsWritten", notAsWrittenOf),
   } as LineRecord;
 }
 
 function countOf(value: unknown, place: string): { item: string; count: number } {
-  const of = fields(value, place, ["item", "count"]), count = number(of, "count", place);
+  const of = fields(value, place, ["item", "count"]),
+    count = number(of, "count", place);
   if (!Number.isInteger(count) || count < 0) throw new Amiss(`${place}.count: a whole number is due`);
   return { item: text(of, "item", place), count };
 }
 
 function torqueOf(value: unknown, place: string): TorqueRecord {
   const of = fields(value, place, ["item", "value", "unit", "wrench", "initials"]);
-  return { item: text(of, "item", place), value: number(of, "value", place), unit: text(of, "unit", place), ...texts(of, place, ["wrench", "initials"]) };
+  return {
+    item: text(of, "item", place),
+    value: number(of, "value", place),
+    unit: text(of, "unit", place),
+    ...texts(of, place, ["wrench", "initials"]),
+  };
 }
 
 function readingOf(value: unknown, place: string): ReadingRecord {
-  const of = fields(value, place, ["reading", "tries"]), reading = number(of, "reading", place);
+  const of = fields(value, place, ["reading", "tries"]),
+    reading = number(of, "reading", place);
   if (!Number.isInteger(reading) || reading < 1) throw new Amiss(`${place}.reading: a whole number from 1 is due`);
   return { reading, tries: list(of["tries"], `${place}.tries`, tryOf) };
 }
@@ -83,12 +140,14 @@ function readingOf(value: unknown, place: string): ReadingRecord {
 function tryOf(value: unknown, place: string): ReadingTry {
   const of = fields(value, place, ["value", "unit", "asItShouldBe", "note", "instrument"]);
   const figure = of["value"] === undefined ? {} : { value: number(of, "value", place) };
-  if (figure.value === undefined && of["asItShouldBe"] === undefined && of["note"] === undefined) throw new Amiss(`${place}: a value, an answer or a note is due`);
+  if (figure.value === undefined && of["asItShouldBe"] === undefined && of["note"] === undefined)
+    throw new Amiss(`${place}: a value, an answer or a note is due`);
   return { ...figure, ...texts(of, place, ["unit", "note", "instrument"]), ...flag(of, "asItShouldBe", place) };
 }
 
 function notAsWrittenOf(value: unknown, place: string): NotAsWritten {
-  const of = fields(value, place, ["what", "item", "note", "done", "agreedBy", "wanted"]), what = troubles.find((each) => each === of["what"]);
+  const of = fields(value, place, ["what", "item", "note", "done", "agreedBy", "wanted"]),
+    what = troubles.find((each) => each === of["what"]);
   if (!what) throw new Amiss(`${place}.what: one of ${troubles.join(", ")} is due`);
   return { what, ...texts(of, place, ["item", "note", "done", "agreedBy", "wanted"]) };
 }
@@ -96,9 +155,11 @@ function notAsWrittenOf(value: unknown, place: string): NotAsWritten {
 // --- fields ----------------------------------------------------------------------------------------------------------------------------
 
 function fields(value: unknown, place: string, known: readonly string[]): Fields {
-  if (typeof value !== "object" || value === null || Array.isArray(value)) throw new Amiss(`${place}: an object is due`);
+  if (typeof value !== "object" || value === null || Array.isArray(value))
+    throw new Amiss(`${place}: an object is due`);
   const extra = Object.keys(value).find((name) => !known.includes(name));
-  if (extra !== undefined) throw new Amiss(`${place}: it has a field ${JSON.stringify(extra.slice(0, 40))} that a record does not have`);
+  if (extra !== undefined)
+    throw new Amiss(`${place}: it has a field ${JSON.stringify(extra.slice(0, 40))} that a record does not have`);
   return value as Fields;
 }
 

@@ -27,7 +27,13 @@ export interface ReadingSummary {
   readonly low?: number;
   readonly high?: number;
   /** The last try of each unit, in the order of the records. */
-  readonly values: readonly { readonly file: string; readonly serial: string; readonly value: number; readonly outside: boolean; readonly tries: number }[];
+  readonly values: readonly {
+    readonly file: string;
+    readonly serial: string;
+    readonly value: number;
+    readonly outside: boolean;
+    readonly tries: number;
+  }[];
   readonly spread?: Spread;
   readonly outside: number;
   /** Of looks and trials: how many were as they should be, and how many not. */
@@ -46,28 +52,68 @@ export interface RecordSummaryData {
   readonly readings: readonly ReadingSummary[];
 }
 
-export function summaryData(records: readonly ReadRecord[], input: OutputInput, options: OutputOptions): RecordSummaryData {
-  const provenance = provenanceOf(input), mine = records.filter(({ record }) => record.content === provenance.hash);
-  const readings = madeOf(input, options).flatMap((made) => [...made.lines.strip, ...made.lines.refit, ...made.lines.finish].flatMap((group) => group.lines)
-    .filter((line): line is ActionLine => line.is === "action").flatMap((line) => line.readings.map((reading, i): ReadingSummary => {
-      const taken = mine.flatMap(({ file, record }) => {
-        const procedure = record.procedures.find((each) => each.procedure === made.id && each.unit === made.unit && each.build === made.build);
-        const tries = (procedure?.lines.find((each) => each.line === line.id)?.readings?.find((each) => each.reading === i + 1)?.tries ?? []).map((each) => judgedTry(each, reading)).filter(({ is }) => is !== "none");
-        const last = tries.at(-1);
-        return last ? [{ file, serial: record.serial ?? "", last, tries: tries.length }] : [];
-      });
-      const values = taken.flatMap(({ file, serial, last, tries }) => (last.is === "figure" ? [{ file, serial, value: last.value, outside: last.outside, tries, unit: last.unit }] : []));
-      const unit = reading.unit || values[0]?.unit || "", same = values.filter((each) => each.unit === unit), answers = taken.flatMap(({ last }) => (last.is === "answer" ? [last.asItShouldBe] : []));
-      const spread = spreadOf(same.map(({ value }) => value));
-      return {
-        procedure: made.id, line: line.id, reading: i + 1, what: reading.what, limits: reading.limits, unit,
-        ...(reading.low === undefined ? {} : { low: reading.low }), ...(reading.high === undefined ? {} : { high: reading.high }),
-        values: same.map(({ unit: _, ...value }) => value), ...(spread ? { spread } : {}), outside: same.filter(({ outside }) => outside).length,
-        ...(reading.isFigure ? {} : { answers: { yes: answers.filter(Boolean).length, no: answers.filter((each) => !each).length } }), missing: mine.length - same.length - answers.length,
-      };
-    })));
+export function summaryData(
+  records: readonly ReadRecord[],
+  input: OutputInput,
+  options: OutputOptions,
+): RecordSummaryData {
+  const provenance = provenanceOf(input),
+    mine = records.filter(({ record }) => record.content === provenance.hash);
+  const readings = madeOf(input, options).flatMap((made) =>
+    [...made.lines.strip, ...made.lines.refit, ...made.lines.finish]
+      .flatMap((group) => group.lines)
+      .filter((line): line is ActionLine => line.is === "action")
+      .flatMap((line) =>
+        line.readings.map((reading, i): ReadingSummary => {
+          const taken = mine.flatMap(({ file, record }) => {
+            const procedure = record.procedures.find(
+              (each) => each.procedure === made.id && each.unit === made.unit && each.build === made.build,
+            );
+            const tries = (
+              procedure?.lines.find((each) => each.line === line.id)?.readings?.find((each) => each.reading === i + 1)
+                ?.tries ?? []
+            )
+              .map((each) => judgedTry(each, reading))
+              .filter(({ is }) => is !== "none");
+            const last = tries.at(-1);
+            return last ? [{ file, serial: record.serial ?? "", last, tries: tries.length }] : [];
+          });
+          const values = taken.flatMap(({ file, serial, last, tries }) =>
+            last.is === "figure"
+              ? [{ file, serial, value: last.value, outside: last.outside, tries, unit: last.unit }]
+              : [],
+          );
+          const unit = reading.unit || values[0]?.unit || "",
+            same = values.filter((each) => each.unit === unit),
+            answers = taken.flatMap(({ last }) => (last.is === "answer" ? [last.asItShouldBe] : []));
+          const spread = spreadOf(same.map(({ value }) => value));
+          return {
+            procedure: made.id,
+            line: line.id,
+            reading: i + 1,
+            what: reading.what,
+            limits: reading.limits,
+            unit,
+            ...(reading.low === undefined ? {} : { low: reading.low }),
+            ...(reading.high === undefined ? {} : { high: reading.high }),
+            values: same.map(({ unit: _, ...value }) => value),
+            ...(spread ? { spread } : {}),
+            outside: same.filter(({ outside }) => outside).length,
+            ...(reading.isFigure
+              ? {}
+              : { answers: { yes: answers.filter(Boolean).length, no: answers.filter((each) => !each).length } }),
+            missing: mine.length - same.length - answers.length,
+          };
+        }),
+      ),
+  );
   return {
-    format: "stripdown-record-summary", version: 1, provenance, records: mine.length, leftOut: records.filter(({ record }) => record.content !== provenance.hash).map(({ file }) => file), readings,
+    format: "stripdown-record-summary",
+    version: 1,
+    provenance,
+    records: mine.length,
+    leftOut: records.filter(({ record }) => record.content !== provenance.hash).map(({ file }) => file),
+    readings,
   };
 }
 
@@ -78,55 +124,132 @@ export function recordSummary(records: readonly ReadRecord[]): Output<RecordSumm
     data: (input, options) => summaryData(records, input, options),
     formats: {
       text: { extension: "txt", title: "Text", write: asText },
-      csv: { extension: "csv", title: "A row for each reading", write: ({ readings, provenance }, { wording: { record: words, document } }) => csv(words.summaryColumns, readings.map((each) => [
-        provenance.draft.length > 0 ? document.draftMark : "", each.procedure, each.line, each.what, each.limits, each.unit, each.spread?.count ?? each.values.length, each.spread?.lowest, each.spread?.median,
-        each.spread?.highest, each.spread?.mean, each.spread?.deviation, each.outside, each.answers?.yes, each.answers?.no, each.missing,
-      ])) },
-      json: { extension: "json", title: "Figures, for programs", write: (data) => `${JSON.stringify(data, undefined, 2)}\n` },
+      csv: {
+        extension: "csv",
+        title: "A row for each reading",
+        write: ({ readings, provenance }, { wording: { record: words, document } }) =>
+          csv(
+            words.summaryColumns,
+            readings.map((each) => [
+              provenance.draft.length > 0 ? document.draftMark : "",
+              each.procedure,
+              each.line,
+              each.what,
+              each.limits,
+              each.unit,
+              each.spread?.count ?? each.values.length,
+              each.spread?.lowest,
+              each.spread?.median,
+              each.spread?.highest,
+              each.spread?.mean,
+              each.spread?.deviation,
+              each.outside,
+              each.answers?.yes,
+              each.answers?.no,
+              each.missing,
+            ]),
+          ),
+      },
+      json: {
+        extension: "json",
+        title: "Figures, for programs",
+        write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+      },
       svg: {
-        extension: "svg", title: "The spread of each reading, drawn",
-        write: (data, options) => svgFile({ title: options.wording.record.summaryTitle(data.records), lines: [...headLines(data.provenance, options), ...leftOut(data, options)] }, plots(data, options), options.wording.record.noReadings),
+        extension: "svg",
+        title: "The spread of each reading, drawn",
+        write: (data, options) =>
+          svgFile(
+            {
+              title: options.wording.record.summaryTitle(data.records),
+              lines: [...headLines(data.provenance, options), ...leftOut(data, options)],
+            },
+            plots(data, options),
+            options.wording.record.noReadings,
+          ),
       },
       html: { extension: "html", title: "Table and drawings on one page", write: asHtml },
     },
   });
 }
 
-const plots = ({ readings }: RecordSummaryData, { wording }: OutputOptions) => readings.flatMap((reading, i) => plotOf(reading, `reading-${i + 1}`, wording) ?? []);
-const leftOut = ({ leftOut: files }: RecordSummaryData, { wording }: OutputOptions): string[] => (files.length > 0 ? [wording.record.leftOut(files)] : []);
+const plots = ({ readings }: RecordSummaryData, { wording }: OutputOptions) =>
+  readings.flatMap((reading, i) => plotOf(reading, `reading-${i + 1}`, wording) ?? []);
+const leftOut = ({ leftOut: files }: RecordSummaryData, { wording }: OutputOptions): string[] =>
+  files.length > 0 ? [wording.record.leftOut(files)] : [];
 
 function asText(data: RecordSummaryData, options: OutputOptions): string {
-  const { record: words } = options.wording, title = words.summaryTitle(data.records);
-  const out = [title, "=".repeat(title.length), ...headLines(data.provenance, options), ...leftOut(data, options).flatMap((says) => wrap(shownOnOneLine(says), "", "  "))];
+  const { record: words } = options.wording,
+    title = words.summaryTitle(data.records);
+  const out = [
+    title,
+    "=".repeat(title.length),
+    ...headLines(data.provenance, options),
+    ...leftOut(data, options).flatMap((says) => wrap(shownOnOneLine(says), "", "  ")),
+  ];
   if (data.readings.length === 0) out.push("", words.noReadings);
   for (const each of data.readings) {
-    out.push("", ...wrap(shownOnOneLine([each.what, each.limits].filter(Boolean).join("; ")), `  ${each.line}`.padEnd(9), "         "));
+    out.push(
+      "",
+      ...wrap(
+        shownOnOneLine([each.what, each.limits].filter(Boolean).join("; ")),
+        `  ${each.line}`.padEnd(9),
+        "         ",
+      ),
+    );
     out.push(...wrap(factsOf(each, options).join("; "), "         - ", "           "));
   }
   return `${out.join("\n")}\n`;
 }
 
-function factsOf({ spread, unit, outside, answers, missing }: ReadingSummary, { wording: { record: words } }: OutputOptions): string[] {
+function factsOf(
+  { spread, unit, outside, answers, missing }: ReadingSummary,
+  { wording: { record: words } }: OutputOptions,
+): string[] {
   return [
-    ...(spread ? [words.spread(spread.count, figureOf(spread.lowest), figureOf(spread.highest), figureOf(spread.median), unit), words.meanAndDeviation(figureOf(spread.mean), figureOf(spread.deviation), unit)] : []),
-    ...(outside > 0 ? [words.outsideCount(outside)] : []), ...(answers ? [words.answers(answers.yes, answers.no)] : []), ...(missing > 0 ? [words.missing(missing)] : []),
+    ...(spread
+      ? [
+          words.spread(spread.count, figureOf(spread.lowest), figureOf(spread.highest), figureOf(spread.median), unit),
+          words.meanAndDeviation(figureOf(spread.mean), figureOf(spread.deviation), unit),
+        ]
+      : []),
+    ...(outside > 0 ? [words.outsideCount(outside)] : []),
+    ...(answers ? [words.answers(answers.yes, answers.no)] : []),
+    ...(missing > 0 ? [words.missing(missing)] : []),
   ];
 }
 
 function asHtml(data: RecordSummaryData, options: OutputOptions): string {
-  const { record: words } = options.wording, { heads } = words, title = words.summaryTitle(data.records);
+  const { record: words } = options.wording,
+    { heads } = words,
+    title = words.summaryTitle(data.records);
   const columns: readonly Column<ReadingSummary>[] = [
-    { head: heads.line, cell: (each) => each.line, is: "code" }, { head: heads.reading, cell: (each) => each.what, isHead: true }, { head: heads.limits, cell: (each) => each.limits }, { head: heads.unit, cell: (each) => each.unit },
-    { head: heads.count, cell: (each) => each.spread?.count ?? "", is: "n" }, { head: heads.lowest, cell: (each) => figureOf(each.spread?.lowest), is: "n" }, { head: heads.median, cell: (each) => figureOf(each.spread?.median), is: "n" },
-    { head: heads.highest, cell: (each) => figureOf(each.spread?.highest), is: "n" }, { head: heads.mean, cell: (each) => figureOf(each.spread?.mean), is: "n" },
-    { head: heads.deviation, cell: (each) => figureOf(each.spread?.deviation), is: "n" }, { head: heads.outside, cell: (each) => (each.spread ? each.outside : ""), is: "n" },
-    { head: heads.answers, cell: (each) => (each.answers ? words.answers(each.answers.yes, each.answers.no) : "") }, { head: heads.missing, cell: (each) => each.missing, is: "n" },
+    { head: heads.line, cell: (each) => each.line, is: "code" },
+    { head: heads.reading, cell: (each) => each.what, isHead: true },
+    { head: heads.limits, cell: (each) => each.limits },
+    { head: heads.unit, cell: (each) => each.unit },
+    { head: heads.count, cell: (each) => each.spread?.count ?? "", is: "n" },
+    { head: heads.lowest, cell: (each) => figureOf(each.spread?.lowest), is: "n" },
+    { head: heads.median, cell: (each) => figureOf(each.spread?.median), is: "n" },
+    { head: heads.highest, cell: (each) => figureOf(each.spread?.highest), is: "n" },
+    { head: heads.mean, cell: (each) => figureOf(each.spread?.mean), is: "n" },
+    { head: heads.deviation, cell: (each) => figureOf(each.spread?.deviation), is: "n" },
+    { head: heads.outside, cell: (each) => (each.spread ? each.outside : ""), is: "n" },
+    { head: heads.answers, cell: (each) => (each.answers ? words.answers(each.answers.yes, each.answers.no) : "") },
+    { head: heads.missing, cell: (each) => each.missing, is: "n" },
   ];
-  return htmlPage({
-    title, style: "figure{margin:1rem 0}figcaption{font-weight:700}",
-    body: html`${pageHead(title, data.provenance, options)}${leftOut(data, options).map((says) => html`<p>${says}</p>`)}
+  return htmlPage(
+    {
+      title,
+      style: "figure{margin:1rem 0}figcaption{font-weight:700}",
+      body: html`${pageHead(title, data.provenance, options)}${leftOut(data, options).map((says) => html`<p>${says}</p>`)}
 <main>${data.readings.length === 0 ? html`<p>${words.noReadings}</p>` : table(title, columns, data.readings, true)}
-${plots(data, options).map((drawing) => html`<figure><figcaption>${drawing.title}</figcaption><div class="scroll">${svg(drawing)}</div></figure>
-`)}</main>`,
-  }, data.provenance, options);
+${plots(data, options).map(
+  (drawing) => html`<figure><figcaption>${drawing.title}</figcaption><div class="scroll">${svg(drawing)}</div></figure>
+`,
+)}</main>`,
+    },
+    data.provenance,
+    options,
+  );
 }

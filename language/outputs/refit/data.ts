@@ -64,11 +64,17 @@ export interface RefitData {
   readonly provenance: Provenance;
   readonly procedures: readonly RefitProcedure[];
   /** For the formats that print: not part of the JSON. */
-  readonly printed: readonly { readonly strip: readonly LineGroup[]; readonly refit: readonly LineGroup[]; readonly finish: readonly LineGroup[] }[];
+  readonly printed: readonly {
+    readonly strip: readonly LineGroup[];
+    readonly refit: readonly LineGroup[];
+    readonly finish: readonly LineGroup[];
+  }[];
 }
 
 export function refitData(input: OutputInput, options: OutputOptions): RefitData {
-  const place = placesIn(input.texts, options.showPath), procedures: RefitProcedure[] = [], printed: RefitData["printed"][number][] = [];
+  const place = placesIn(input.texts, options.showPath),
+    procedures: RefitProcedure[] = [],
+    printed: RefitData["printed"][number][] = [];
   for (const performance of input.performances) {
     const lines = linesOf(performance, options);
     printed.push({ strip: lines.strip, refit: lines.refit, finish: lines.finish });
@@ -77,37 +83,63 @@ export function refitData(input: OutputInput, options: OutputOptions): RefitData
   return { format: "stripdown-refit", version: 1, provenance: provenanceOf(input), procedures, printed };
 }
 
-function procedureData(performance: Performance, lines: ReturnType<typeof linesOf>, place: (span: Performance["procedure"]["at"]) => Place): RefitProcedure {
-  const { model, procedure, strip, refit, written, finish } = performance, { context } = lines;
+function procedureData(
+  performance: Performance,
+  lines: ReturnType<typeof linesOf>,
+  place: (span: Performance["procedure"]["at"]) => Place,
+): RefitProcedure {
+  const { model, procedure, strip, refit, written, finish } = performance,
+    { context } = lines;
   const saysIn = (groups: readonly LineGroup[]): ReadonlyMap<number, string[]> => {
     const says = new Map<number, string[]>();
     for (const line of groups.flatMap((group) => group.lines)) {
       if (line.is !== "action") continue;
-      for (const of of line.of) says.set(of, [...(says.get(of) ?? []), [line.says, line.text].filter(Boolean).join(" ")]);
+      for (const of of line.of)
+        says.set(of, [...(says.get(of) ?? []), [line.says, line.text].filter(Boolean).join(" ")]);
     }
     return says;
   };
   const acts = (list: readonly Performed[], letter: string, groups: readonly LineGroup[]): RefitAct[] => {
-    const says = saysIn(groups), madeBy = new Map<number, number>();
-    list.forEach(({ from, to }, i) => { for (let event = from; event < to; event++) madeBy.set(event, i); });
+    const says = saysIn(groups),
+      madeBy = new Map<number, number>();
+    list.forEach(({ from, to }, i) => {
+      for (let event = from; event < to; event++) madeBy.set(event, i);
+    });
     return list.map((each, i): RefitAct => ({
-      id: `${letter}${i + 1}`, verb: each.act.verb, says: says.get(i) ?? [], text: each.act.text,
-      items: items(context, each.things, countIn(performance, each)), ...extras(context, each.act),
-      ...around(each.around), refused: each.refused, at: place(each.act.at), needs: letter === "S" ? stripNeeds(performance, each, i, madeBy) : [],
+      id: `${letter}${i + 1}`,
+      verb: each.act.verb,
+      says: says.get(i) ?? [],
+      text: each.act.text,
+      items: items(context, each.things, countIn(performance, each)),
+      ...extras(context, each.act),
+      ...around(each.around),
+      refused: each.refused,
+      at: place(each.act.at),
+      needs: letter === "S" ? stripNeeds(performance, each, i, madeBy) : [],
     }));
   };
   return {
-    id: procedure.id, title: procedure.title, unit: model.unit, unitTitle: model.title, build: model.build,
-    refitIs: refit.length > 0 ? "computed" : written.length > 0 ? "written" : "none", strip: acts(strip, "S", lines.strip),
-    refit: refit.length > 0 ? refitActs(context, refit, saysIn(lines.refit), place) : acts(written, "R", lines.refit), finish: acts(finish, "F", lines.finish),
+    id: procedure.id,
+    title: procedure.title,
+    unit: model.unit,
+    unitTitle: model.title,
+    build: model.build,
+    refitIs: refit.length > 0 ? "computed" : written.length > 0 ? "written" : "none",
+    strip: acts(strip, "S", lines.strip),
+    refit: refit.length > 0 ? refitActs(context, refit, saysIn(lines.refit), place) : acts(written, "R", lines.refit),
+    finish: acts(finish, "F", lines.finish),
   };
 }
 
-const around = ({ procedure, step, given }: Around): Pick<RefitAct, "procedure" | "step" | "given"> =>
-  ({ procedure: procedure.id, ...(step ? { step: { number: step.number, name: step.name, title: step.title } } : {}), given });
+const around = ({ procedure, step, given }: Around): Pick<RefitAct, "procedure" | "step" | "given"> => ({
+  procedure: procedure.id,
+  ...(step ? { step: { number: step.number, name: step.name, title: step.title } } : {}),
+  given,
+});
 
 const extras = (context: LineContext, act: Performed["act"]): Partial<RefitAct> => ({
-  ...(act.tool ? { tool: toolName(context, act.tool.text) } : {}), ...(act.into ? { into: act.into } : {}),
+  ...(act.tool ? { tool: toolName(context, act.tool.text) } : {}),
+  ...(act.into ? { into: act.into } : {}),
   ...(act.passes === undefined ? {} : { passes: act.passes }),
 });
 
@@ -119,28 +151,52 @@ function countIn(performance: Performance, { from, to, things, act }: Performed)
 
 function items(context: LineContext, things: readonly ThingIndex[], count: number | undefined): RefitItem[] {
   return itemsOf(context, things, count).map((item, i) => {
-    const thing = context.model.things[things[i]!]!, torque = thing.is === "tie" ? torqueData(thing, context) : undefined;
+    const thing = context.model.things[things[i]!]!,
+      torque = thing.is === "tie" ? torqueData(thing, context) : undefined;
     return torque ? { ...item, torque } : item;
   });
 }
 
 /** The earlier acts whose events this act's events rest on. */
-function stripNeeds(performance: Performance, { from, to }: Performed, self: number, madeBy: ReadonlyMap<number, number>): RefitNeed[] {
+function stripNeeds(
+  performance: Performance,
+  { from, to }: Performed,
+  self: number,
+  madeBy: ReadonlyMap<number, number>,
+): RefitNeed[] {
   const needs = new Set<number>();
   for (const event of performance.events.slice(from, to)) {
-    for (const earlier of event.needs) { const by = madeBy.get(earlier); if (by !== undefined && by !== self) needs.add(by); }
+    for (const earlier of event.needs) {
+      const by = madeBy.get(earlier);
+      if (by !== undefined && by !== self) needs.add(by);
+    }
   }
   return [...needs].sort((a, b) => a - b).map((by) => ({ id: `S${by + 1}`, why: "" }));
 }
 
-function refitActs(context: LineContext, refit: readonly RefitPerformed[], says: ReadonlyMap<number, string[]>,
-  place: (span: Performance["procedure"]["at"]) => Place): RefitAct[] {
-  const { order } = context.performance, idOf = new Map(refit.map(({ op }, i) => [op.number, `R${i + 1}`])), needs = new Map<number, RefitNeed[]>();
-  if (order) for (const { from, to, why } of reduced(order)) needs.set(to, [...(needs.get(to) ?? []), { id: idOf.get(from) ?? "", why }]);
+function refitActs(
+  context: LineContext,
+  refit: readonly RefitPerformed[],
+  says: ReadonlyMap<number, string[]>,
+  place: (span: Performance["procedure"]["at"]) => Place,
+): RefitAct[] {
+  const { order } = context.performance,
+    idOf = new Map(refit.map(({ op }, i) => [op.number, `R${i + 1}`])),
+    needs = new Map<number, RefitNeed[]>();
+  if (order)
+    for (const { from, to, why } of reduced(order))
+      needs.set(to, [...(needs.get(to) ?? []), { id: idOf.get(from) ?? "", why }]);
   return refit.map(({ op, turn }, i): RefitAct => ({
-    id: `R${i + 1}`, verb: op.verb === "written" ? op.act?.verb ?? "" : op.verb, says: says.get(op.number) ?? [], text: op.act?.text ?? "",
+    id: `R${i + 1}`,
+    verb: op.verb === "written" ? (op.act?.verb ?? "") : op.verb,
+    says: says.get(op.number) ?? [],
+    text: op.act?.text ?? "",
     items: items(context, op.things, op.things.length === 1 && op.event?.kind === "out" ? op.count : undefined),
-    ...(op.act ? extras(context, op.act) : {}), ...(turn === undefined ? {} : { turn }),
-    ...around(op.around), refused: false, at: place(op.at), needs: needs.get(op.number) ?? [],
+    ...(op.act ? extras(context, op.act) : {}),
+    ...(turn === undefined ? {} : { turn }),
+    ...around(op.around),
+    refused: false,
+    at: place(op.at),
+    needs: needs.get(op.number) ?? [],
   }));
 }

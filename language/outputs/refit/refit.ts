@@ -12,6 +12,10 @@ export const refit = output<RefitData>({
   formats: {
     text: { extension: "txt", title: "Text", write: refitAsText },
     csv: { extension: "csv", title: "Table for a spreadsheet", write: refitAsCsv },
-    json: { extension: "json", title: "Acts with their needs, for programs", write: ({ printed: _, ...data }) => `${JSON.stringify(data, undefined, 2)}\n` },
+    json: {
+      extension: "json",
+      title: "Acts with their needs, for programs",
+      write: ({ printed: _, ...data }) => `${JSON.stringify(data, undefined, 2)}\n`,
+    },
   },
 });

@@ -6,15 +6,24 @@ import { shownOnOneLine } from "../text/shown.ts";
 import type { RefitData } from "./data.ts";
 
 export function refitAsText(data: RefitData, { wording }: OutputOptions): string {
-  const { refit: words, document } = wording, out: string[] = [];
+  const { refit: words, document } = wording,
+    out: string[] = [];
   data.procedures.forEach((procedure, i) => {
-    const printed = data.printed[i]!, title = [procedure.title || procedure.id, procedure.unitTitle || procedure.unit,
-      procedure.build].filter(Boolean).map(shownOnOneLine).join(" - ");
+    const printed = data.printed[i]!,
+      title = [procedure.title || procedure.id, procedure.unitTitle || procedure.unit, procedure.build]
+        .filter(Boolean)
+        .map(shownOnOneLine)
+        .join(" - ");
     if (i > 0) out.push("");
     out.push(title, "=".repeat(Math.min(title.length, 100)));
-    if (data.provenance.draft.length > 0) out.push(document.draftLine(data.provenance.openFindings, data.provenance.draft));
+    if (data.provenance.draft.length > 0)
+      out.push(document.draftLine(data.provenance.openFindings, data.provenance.draft));
     out.push(document.contentHash(data.provenance.hash), document.cautionLine);
-    for (const [half, groups] of [["strip", printed.strip], ["refit", printed.refit], ["finish", printed.finish]] as const) {
+    for (const [half, groups] of [
+      ["strip", printed.strip],
+      ["refit", printed.refit],
+      ["finish", printed.finish],
+    ] as const) {
       if (groups.length === 0) continue;
       out.push("", words.halves[half].toUpperCase(), ...linesText(groups, wording));
     }

@@ -15,6 +15,9 @@ export function csv(head: readonly string[], rows: readonly (readonly Cell[])[])
 function cell(value: Cell): string {
   if (value === undefined) return "";
   if (typeof value === "number") return String(value);
-  const text = shown(value), harmless = /^\s*[=+\-@＝＋－＠\t\n|%]/.test(text) ? `'${text}` : text;
-  return /[",\r\n;\t]/.test(harmless) || harmless !== harmless.trim() ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+  const text = shown(value),
+    harmless = /^\s*[=+\-@＝＋－＠\t\n|%]/.test(text) ? `'${text}` : text;
+  return /[",\r\n;\t]/.test(harmless) || harmless !== harmless.trim()
+    ? `"${harmless.replaceAll('"', '""')}"`
+    : harmless;
 }

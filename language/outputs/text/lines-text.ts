@@ -16,22 +16,44 @@ export function linesText(groups: readonly LineGroup[], wording: Wording): strin
 }
 
 function lineText(line: Line, wording: Wording): string[] {
-  const indent = "         ", lead = line.is === "action" ? `  ${line.id}`.padEnd(9) + (line.id.length > 6 ? " " : "") : "   ".padEnd(9);
+  const indent = "         ",
+    lead = line.is === "action" ? `  ${line.id}`.padEnd(9) + (line.id.length > 6 ? " " : "") : "   ".padEnd(9);
   const given = line.given.length > 0 ? `(${line.given.map(shownOnOneLine).join(", ")}) ` : "";
   switch (line.is) {
-    case "message": return wrap(shownOnOneLine([given + `${wording.kinds.signal(line.signal)}:`, line.on && wording.document.on(line.on),
-      line.text].filter(Boolean).join(" ")), lead, indent);
-    case "hazard": return [
-      ...wrap(shownOnOneLine(`${given}${line.hazard.signal ? wording.kinds.signal(line.hazard.signal) : wording.document.noSignal}: ${line.hazard.kindTitle}: ${line.hazard.name}`), lead, indent),
-      ...[...hazardFacts(line.hazard, wording), ...(line.half === "strip" ? [] : mustStand(line.hazard,
-        wording))].flatMap((fact) => wrap(shownOnOneLine(fact), `${indent}- `, `${indent}  `)),
-    ];
-    case "note": return wrap(shownOnOneLine(given + line.says), lead, indent);
-    case "photo": return wrap(shownOnOneLine(`${given}${wording.document.picture(line.alt || line.file)}`), lead, indent);
-    case "video": return wrap(shownOnOneLine(`${given}${line.says}`), lead, indent);
-    case "action": return [
-      ...wrap(shownOnOneLine([given + line.says, line.text].filter(Boolean).join(" ")), lead, indent),
-      ...line.details.flatMap((detail) => wrap(shownOnOneLine(detail.says), `${indent}- `, `${indent}  `)),
-    ];
+    case "message":
+      return wrap(
+        shownOnOneLine(
+          [given + `${wording.kinds.signal(line.signal)}:`, line.on && wording.document.on(line.on), line.text]
+            .filter(Boolean)
+            .join(" "),
+        ),
+        lead,
+        indent,
+      );
+    case "hazard":
+      return [
+        ...wrap(
+          shownOnOneLine(
+            `${given}${line.hazard.signal ? wording.kinds.signal(line.hazard.signal) : wording.document.noSignal}: ${line.hazard.kindTitle}: ${line.hazard.name}`,
+          ),
+          lead,
+          indent,
+        ),
+        ...[
+          ...hazardFacts(line.hazard, wording),
+          ...(line.half === "strip" ? [] : mustStand(line.hazard, wording)),
+        ].flatMap((fact) => wrap(shownOnOneLine(fact), `${indent}- `, `${indent}  `)),
+      ];
+    case "note":
+      return wrap(shownOnOneLine(given + line.says), lead, indent);
+    case "photo":
+      return wrap(shownOnOneLine(`${given}${wording.document.picture(line.alt || line.file)}`), lead, indent);
+    case "video":
+      return wrap(shownOnOneLine(`${given}${line.says}`), lead, indent);
+    case "action":
+      return [
+        ...wrap(shownOnOneLine([given + line.says, line.text].filter(Boolean).join(" ")), lead, indent),
+        ...line.details.flatMap((detail) => wrap(shownOnOneLine(detail.says), `${indent}- `, `${indent}  `)),
+      ];
   }
 }

@@ -6,12 +6,20 @@ import { shown } from "./shown.ts";
 /** Text that is markup already. Only the tag below makes it. */
 export class Markup {
   readonly source: string;
-  constructor(source: string) { this.source = source; }
+  constructor(source: string) {
+    this.source = source;
+  }
 }
 
 export type Value = Markup | string | number | undefined | false | readonly Value[];
 
-const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" };
+const entities: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
 
 function render(value: Value): string {
   if (value instanceof Markup) return value.source;
@@ -23,6 +31,8 @@ function render(value: Value): string {
 /** Lists join; undefined and false vanish. Values stand in text or in quoted attributes, never in a tag's name, a script or a style. */
 export function html(texts: TemplateStringsArray, ...values: readonly Value[]): Markup {
   let source = texts[0]!;
-  values.forEach((value, i) => { source += render(value) + texts[i + 1]!; });
+  values.forEach((value, i) => {
+    source += render(value) + texts[i + 1]!;
+  });
   return new Markup(source);
 }

@@ -16,39 +16,55 @@ function constants(): Uint32Array {
 
 /** 32 bits behind the point of a square or cube root, by whole numbers, so that no machine rounds otherwise. */
 function root(n: number, power: 2 | 3): number {
-  const shift = 32n, target = BigInt(n) << (shift * BigInt(power));
-  let low = 0n, high = BigInt(n) << shift;
+  const shift = 32n,
+    target = BigInt(n) << (shift * BigInt(power));
+  let low = 0n,
+    high = BigInt(n) << shift;
   while (low < high) {
     const middle = (low + high + 1n) >> 1n;
     if (middle ** BigInt(power) <= target) low = middle;
     else high = middle - 1n;
   }
-  return Number(low & 0xFFFFFFFFn);
+  return Number(low & 0xffffffffn);
 }
 
 const turn = (x: number, by: number): number => (x >>> by) | (x << (32 - by));
 
 /** The digest as 64 hexadecimal digits of the text's UTF-8. */
 export function sha256(text: string): string {
-  const bytes = new TextEncoder().encode(text), length = ((bytes.length + 9 + 63) >> 6) << 6, data = new Uint8Array(length), view = new DataView(data.buffer);
+  const bytes = new TextEncoder().encode(text),
+    length = ((bytes.length + 9 + 63) >> 6) << 6,
+    data = new Uint8Array(length),
+    view = new DataView(data.buffer);
   data.set(bytes);
   data[bytes.length] = 0x80;
   view.setUint32(length - 8, Math.floor(bytes.length / 0x20000000));
-  view.setUint32(length - 4, bytes.length * 8 >>> 0);
-  const h = Uint32Array.from([2, 3, 5, 7, 11, 13, 17, 19], (prime) => root(prime, 2)), w = new Uint32Array(64);
+  view.setUint32(length - 4, (bytes.length * 8) >>> 0);
+  const h = Uint32Array.from([2, 3, 5, 7, 11, 13, 17, 19], (prime) => root(prime, 2)),
+    w = new Uint32Array(64);
   for (let block = 0; block < length; block += 64) {
     for (let i = 0; i < 16; i++) w[i] = view.getUint32(block + i * 4);
     for (let i = 16; i < 64; i++) {
-      const a = w[i - 15]!, b = w[i - 2]!;
+      const a = w[i - 15]!,
+        b = w[i - 2]!;
       w[i] = w[i - 16]! + (turn(a, 7) ^ turn(a, 18) ^ (a >>> 3)) + w[i - 7]! + (turn(b, 17) ^ turn(b, 19) ^ (b >>> 10));
     }
     let [a, b, c, d, e, f, g, z] = h as unknown as [number, number, number, number, number, number, number, number];
     for (let i = 0; i < 64; i++) {
       const one = (z + (turn(e, 6) ^ turn(e, 11) ^ turn(e, 25)) + ((e & f) ^ (~e & g)) + K[i]! + w[i]!) >>> 0;
       const two = ((turn(a, 2) ^ turn(a, 13) ^ turn(a, 22)) + ((a & b) ^ (a & c) ^ (b & c))) >>> 0;
-      z = g; g = f; f = e; e = (d + one) >>> 0; d = c; c = b; b = a; a = (one + two) >>> 0;
+      z = g;
+      g = f;
+      f = e;
+      e = (d + one) >>> 0;
+      d = c;
+      c = b;
+      b = a;
+      a = (one + two) >>> 0;
     }
-    [a, b, c, d, e, f, g, z].forEach((value, i) => { h[i] = h[i]! + value; });
+    [a, b, c, d, e, f, g, z].forEach((value, i) => {
+      h[i] = h[i]! + value;
+    });
   }
   return [...h].map((word) => word.toString(16).padStart(8, "0")).join("");
 }

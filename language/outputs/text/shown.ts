@@ -3,14 +3,19 @@
 
 /** Controls but tab and line feed; bidi embeddings, overrides and isolates; line and paragraph separators; lone surrogates. */
 // oxlint-disable-next-line no-control-regex
-const acting = /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
+const acting =
+  /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
 
 /** `‹U+202E›` for such a sign; CRLF and CR are line feeds. */
 export function shown(text: string): string {
-  return text.replace(/\r\n?/g, "\n").replace(acting, (sign) => `‹U+${sign.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}›`);
+  return text
+    .replace(/\r\n?/g, "\n")
+    .replace(acting, (sign) => `‹U+${sign.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}›`);
 }
 
 /** The same on one line. */
 export function shownOnOneLine(text: string): string {
-  return shown(text).replace(/\s*[\n\t]\s*/g, " ").trim();
+  return shown(text)
+    .replace(/\s*[\n\t]\s*/g, " ")
+    .trim();
 }

@@ -40,37 +40,80 @@ export interface TorqueSheetData {
   readonly format: "stripdown-torque-sheet";
   readonly version: 1;
   readonly provenance: Provenance;
-  readonly procedures: readonly { readonly id: string; readonly title: string; readonly unit: string; readonly build: string; readonly rows: readonly TorqueRow[] }[];
+  readonly procedures: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly unit: string;
+    readonly build: string;
+    readonly rows: readonly TorqueRow[];
+  }[];
 }
 
 export function torqueSheetData(input: OutputInput, options: OutputOptions): TorqueSheetData {
-  return { format: "stripdown-torque-sheet", version: 1, provenance: provenanceOf(input), procedures: input.performances.map((performance) => {
-    const { context, refit, finish } = linesOf(performance, options), { model, procedure } = performance, ties = new Map(model.ties.map((tie) => [tie.id, tie]));
-    return {
-      id: procedure.id, title: procedure.title || procedure.id, unit: model.title || model.unit, build: model.build,
-      rows: [...refit, ...finish].flatMap((group) => group.lines.flatMap((line) => (line.is !== "action" || !line.torque ? [] : line.items.flatMap(({ id, count }) => {
-        const tie = ties.get(id);
-        return tie ? [rowOf(context, tie, line, group.title, count)] : [];
-      })))),
-    };
-  }) };
+  return {
+    format: "stripdown-torque-sheet",
+    version: 1,
+    provenance: provenanceOf(input),
+    procedures: input.performances.map((performance) => {
+      const { context, refit, finish } = linesOf(performance, options),
+        { model, procedure } = performance,
+        ties = new Map(model.ties.map((tie) => [tie.id, tie]));
+      return {
+        id: procedure.id,
+        title: procedure.title || procedure.id,
+        unit: model.title || model.unit,
+        build: model.build,
+        rows: [...refit, ...finish].flatMap((group) =>
+          group.lines.flatMap((line) =>
+            line.is !== "action" || !line.torque
+              ? []
+              : line.items.flatMap(({ id, count }) => {
+                  const tie = ties.get(id);
+                  return tie ? [rowOf(context, tie, line, group.title, count)] : [];
+                }),
+          ),
+        ),
+      };
+    }),
+  };
 }
 
 function rowOf(context: LineContext, tie: Tie, line: ActionLine, step: string, count: number | undefined): TorqueRow {
-  const { torqueSheet: words } = context.wording, values = valuesOf(tie, context), whole = count === undefined || count >= tie.count;
-  const torques = [...tie.torques.flatMap(({ value }) => value ?? []), ...tie.stages.filter(({ dimension }) => dimension === "torque")], { library } = context.model;
-  const wrenches = library.tools.values().some(({ kind, range }) => kind === "torque-wrench" && range) ? torques.map((torque) => {
-    const wrench = wrenchFor(library, torque);
-    return wrench ? [wrench.name || wrench.id, figureText(wrench.range!, context)].join(", ") : words.noWrench;
-  }) : [];
+  const { torqueSheet: words } = context.wording,
+    values = valuesOf(tie, context),
+    whole = count === undefined || count >= tie.count;
+  const torques = [
+      ...tie.torques.flatMap(({ value }) => value ?? []),
+      ...tie.stages.filter(({ dimension }) => dimension === "torque"),
+    ],
+    { library } = context.model;
+  const wrenches = library.tools.values().some(({ kind, range }) => kind === "torque-wrench" && range)
+    ? torques.map((torque) => {
+        const wrench = wrenchFor(library, torque);
+        return wrench ? [wrench.name || wrench.id, figureText(wrench.range!, context)].join(", ") : words.noWrench;
+      })
+    : [];
   const fresh = context.fresh.get(tie.index)?.grade;
   return {
-    line: line.id, step, id: tie.id, name: tie.name, count, thread: threadText(tie) ?? "", class: tie.propertyClass ?? tie.grade ?? "",
-    metric: values.map(({ metric }) => metric), us: values.map(({ us }) => us), passes: passesOf(tie, context), sequence: line.torque?.sequence ?? "", order: whole ? turnsOf(tie) : [],
-    tool: spannerOf(tie, context)?.says ?? "", wrenches: [...new Set(wrenches)],
+    line: line.id,
+    step,
+    id: tie.id,
+    name: tie.name,
+    count,
+    thread: threadText(tie) ?? "",
+    class: tie.propertyClass ?? tie.grade ?? "",
+    metric: values.map(({ metric }) => metric),
+    us: values.map(({ us }) => us),
+    passes: passesOf(tie, context),
+    sequence: line.torque?.sequence ?? "",
+    order: whole ? turnsOf(tie) : [],
+    tool: spannerOf(tie, context)?.says ?? "",
+    wrenches: [...new Set(wrenches)],
     notes: [
-      ...(fresh ? [words.fresh[fresh]] : []), ...(tie.lubricant ? [words.lubricant(toolName(context, tie.lubricant.text))] : []),
-      ...(tie.threadLocker ? [words.threadLocker(toolName(context, tie.threadLocker.text))] : []), ...(tie.size?.leftHand ? [words.leftHand] : []),
+      ...(fresh ? [words.fresh[fresh]] : []),
+      ...(tie.lubricant ? [words.lubricant(toolName(context, tie.lubricant.text))] : []),
+      ...(tie.threadLocker ? [words.threadLocker(toolName(context, tie.threadLocker.text))] : []),
+      ...(tie.size?.leftHand ? [words.leftHand] : []),
     ],
   };
 }
@@ -78,36 +121,55 @@ function rowOf(context: LineContext, tie: Tie, line: ActionLine, step: string, c
 type Both = { readonly metric: string; readonly us: string };
 
 function valuesOf(tie: Tie, context: LineContext): Both[] {
-  const { torqueSheet: words, acts } = context.wording, both = (change: (text: string) => string, { metric, us }: Both): Both => ({ metric: change(metric), us: change(us) });
+  const { torqueSheet: words, acts } = context.wording,
+    both = (change: (text: string) => string, { metric, us }: Both): Both => ({
+      metric: change(metric),
+      us: change(us),
+    });
   const stages = tie.stages.map((stage, i) => both((text) => words.stage(i + 1, text), inBoth(stage)));
   const torques = tie.torques.map((torque) => {
-    const value = torqueIn(torque, context), of = torque.forCount === undefined ? value : both((text) => words.forPieces(text, torque.forCount!), value);
+    const value = torqueIn(torque, context),
+      of = torque.forCount === undefined ? value : both((text) => words.forPieces(text, torque.forCount!), value);
     return torque.while === undefined ? of : both((text) => words.whileDoing(text, torque.while!), of);
   });
-  const all = [...stages, ...torques, ...(tie.backOut ? [same(acts.backOutAfter(tie.backOut.angle.written, tie.backOut.until))] : [])];
+  const all = [
+    ...stages,
+    ...torques,
+    ...(tie.backOut ? [same(acts.backOutAfter(tie.backOut.angle.written, tie.backOut.until))] : []),
+  ];
   return stages.length + torques.length === 0 ? [same(words.notGiven), ...all] : all;
 }
 
 const same = (text: string): Both => ({ metric: text, us: text });
 const torqueIn = ({ is, value, words }: Torque, { wording: { torqueSheet } }: LineContext): Both =>
-  is === "none" ? same(torqueSheet.none) : is === "words" ? same(words ?? "") : value ? inBoth(value) : same(torqueSheet.notGiven);
+  is === "none"
+    ? same(torqueSheet.none)
+    : is === "words"
+      ? same(words ?? "")
+      : value
+        ? inBoth(value)
+        : same(torqueSheet.notGiven);
 
 /** The author's own figure and bracket as written, the rest converted. */
 function inBoth(quantity: Quantity): Both {
-  const { metric, us } = figureData(quantity), pair = quantity.pair && figureData(quantity.pair);
+  const { metric, us } = figureData(quantity),
+    pair = quantity.pair && figureData(quantity.pair);
   if (!pair) return { metric, us };
-  const plain = { ...quantity, pair: undefined }, ownIsMetric = format(plain, "metric") === plain.written;
+  const plain = { ...quantity, pair: undefined },
+    ownIsMetric = format(plain, "metric") === plain.written;
   return ownIsMetric ? { metric, us: pair.us } : { metric: pair.metric, us };
 }
 
 /** Each pass with its share of the torque where there is one torque and the author gives the shares. */
 function passesOf({ passes, torques, stages }: Tie, { wording: { torqueSheet: words } }: LineContext): string[] {
   if (!passes) return [];
-  const [only] = torques, value = torques.length === 1 && stages.length === 0 ? only!.value : undefined;
+  const [only] = torques,
+    value = torques.length === 1 && stages.length === 0 ? only!.value : undefined;
   if (!value || passes.shares.length === 0) return [words.passes(passes.count)];
   const full = si(value).nominal ?? si(value).high;
   return passes.shares.map((share, i) => {
-    const value = Number((full * share).toPrecision(3)), part = quantityOf(value, "N·m", /\.(\d+)/.exec(String(value))?.[1]!.length ?? 0);
+    const value = Number((full * share).toPrecision(3)),
+      part = quantityOf(value, "N·m", /\.(\d+)/.exec(String(value))?.[1]!.length ?? 0);
     return words.pass(i + 1, `${Number((share * 100).toPrecision(6))} %`, part.written, format(part, "us"));
   });
 }

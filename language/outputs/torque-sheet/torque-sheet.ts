@@ -9,7 +9,8 @@ import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
 import { torqueSheetData, type TorqueRow, type TorqueSheetData } from "./data.ts";
 
-const titleOf = ({ unit, title, build }: TorqueSheetData["procedures"][number]): string => [unit, title, build].filter(Boolean).join(": ");
+const titleOf = ({ unit, title, build }: TorqueSheetData["procedures"][number]): string =>
+  [unit, title, build].filter(Boolean).join(": ");
 
 export const torqueSheet = output<TorqueSheetData>({
   name: "sheet torque",
@@ -18,46 +19,130 @@ export const torqueSheet = output<TorqueSheetData>({
   formats: {
     html: { extension: "html", title: "Sheet to print and sign", write: asHtml },
     csv: {
-      extension: "csv", title: "Table for a spreadsheet",
-      write: ({ procedures, provenance }, { wording: { torqueSheet: words, document } }) => csv(words.csv, procedures.flatMap((procedure) => procedure.rows.map((row) => [
-        provenance.draft.length > 0 ? document.draftMark : "", procedure.title, row.step, row.line, row.id, row.name, row.count ?? words.notGiven, row.thread, row.class, row.metric.join("; "),
-        row.us.join("; "), row.passes.join("; "), row.sequence, row.order.join(" "), row.tool, row.wrenches.join("; "), row.notes.join("; "), "", "", "",
-      ]))),
+      extension: "csv",
+      title: "Table for a spreadsheet",
+      write: ({ procedures, provenance }, { wording: { torqueSheet: words, document } }) =>
+        csv(
+          words.csv,
+          procedures.flatMap((procedure) =>
+            procedure.rows.map((row) => [
+              provenance.draft.length > 0 ? document.draftMark : "",
+              procedure.title,
+              row.step,
+              row.line,
+              row.id,
+              row.name,
+              row.count ?? words.notGiven,
+              row.thread,
+              row.class,
+              row.metric.join("; "),
+              row.us.join("; "),
+              row.passes.join("; "),
+              row.sequence,
+              row.order.join(" "),
+              row.tool,
+              row.wrenches.join("; "),
+              row.notes.join("; "),
+              "",
+              "",
+              "",
+            ]),
+          ),
+        ),
     },
     text: { extension: "txt", title: "Text", write: asText },
-    json: { extension: "json", title: "Rows, for programs", write: (data) => `${JSON.stringify(data, undefined, 2)}\n` },
+    json: {
+      extension: "json",
+      title: "Rows, for programs",
+      write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+    },
   },
 });
 
 function asHtml({ procedures, provenance }: TorqueSheetData, options: OutputOptions): string {
-  const { torqueSheet: words } = options.wording, { columns: heads } = words, blank = (head: string): Column<TorqueRow> => ({ head, cell: () => html`<span class="write"></span>` });
-  const each = (texts: readonly string[]) => (texts.length === 0 ? "" : texts.map((text, i) => html`${i > 0 && html`<br/>`}${text}`));
+  const { torqueSheet: words } = options.wording,
+    { columns: heads } = words,
+    blank = (head: string): Column<TorqueRow> => ({ head, cell: () => html`<span class="write"></span>` });
+  const each = (texts: readonly string[]) =>
+    texts.length === 0 ? "" : texts.map((text, i) => html`${i > 0 && html`<br/>`}${text}`);
   const columns: readonly Column<TorqueRow>[] = [
-    { head: heads.line, cell: (row) => row.line, is: "code" }, { head: heads.fastener, cell: (row) => row.name, isHead: true }, { head: heads.count, cell: (row) => row.count ?? words.notGiven, is: "n" },
+    { head: heads.line, cell: (row) => row.line, is: "code" },
+    { head: heads.fastener, cell: (row) => row.name, isHead: true },
+    { head: heads.count, cell: (row) => row.count ?? words.notGiven, is: "n" },
     { head: heads.thread, cell: (row) => each([row.thread, row.class].filter(Boolean)) },
-    ...(options.system === "us" ? (["us", "metric"] as const) : (["metric", "us"] as const)).map((system): Column<TorqueRow> => ({ head: heads[system], is: "n", cell: (row) => html`<strong>${each(row[system])}</strong>` })),
-    { head: heads.passes, cell: (row) => each([...row.passes, ...(row.sequence === "" ? [] : [row.sequence]), ...(row.order.length > 0 ? [words.order(row.order.join(" "))] : [])]) },
-    { head: heads.tool, cell: (row) => each([row.tool, ...row.wrenches].filter(Boolean)) }, { head: heads.note, cell: (row) => each(row.notes) },
-    blank(heads.set), blank(heads.wrenchNo), blank(heads.initials),
+    ...(options.system === "us" ? (["us", "metric"] as const) : (["metric", "us"] as const)).map(
+      (system): Column<TorqueRow> => ({
+        head: heads[system],
+        is: "n",
+        cell: (row) => html`<strong>${each(row[system])}</strong>`,
+      }),
+    ),
+    {
+      head: heads.passes,
+      cell: (row) =>
+        each([
+          ...row.passes,
+          ...(row.sequence === "" ? [] : [row.sequence]),
+          ...(row.order.length > 0 ? [words.order(row.order.join(" "))] : []),
+        ]),
+    },
+    { head: heads.tool, cell: (row) => each([row.tool, ...row.wrenches].filter(Boolean)) },
+    { head: heads.note, cell: (row) => each(row.notes) },
+    blank(heads.set),
+    blank(heads.wrenchNo),
+    blank(heads.initials),
   ];
-  return htmlPage({
-    title: words.title, style: "body{max-width:84rem}td.n{white-space:normal;min-width:4.6rem}td.n:nth-child(3){min-width:0}td:nth-child(8){min-width:10rem}.write{display:inline-block;min-width:2.6rem;min-height:1.4rem}@media print{table{font-size:8.5pt}th,td{padding:.15rem .3rem}td:nth-child(8){min-width:7.5rem}}main section{break-after:page}main section:last-child{break-after:auto}@page{size:landscape;margin:10mm}",
-    body: html`${pageHead(words.title, provenance, options)}<p>${words.note}</p>
-<main>${procedures.map((procedure) => html`<section><h2>${titleOf(procedure)}</h2>
+  return htmlPage(
+    {
+      title: words.title,
+      style:
+        "body{max-width:84rem}td.n{white-space:normal;min-width:4.6rem}td.n:nth-child(3){min-width:0}td:nth-child(8){min-width:10rem}.write{display:inline-block;min-width:2.6rem;min-height:1.4rem}@media print{table{font-size:8.5pt}th,td{padding:.15rem .3rem}td:nth-child(8){min-width:7.5rem}}main section{break-after:page}main section:last-child{break-after:auto}@page{size:landscape;margin:10mm}",
+      body: html`${pageHead(words.title, provenance, options)}<p>${words.note}</p>
+<main>${procedures.map(
+        (procedure) => html`<section><h2>${titleOf(procedure)}</h2>
 ${procedure.rows.length === 0 ? html`<p>${words.nothing}</p>` : table(titleOf(procedure), columns, procedure.rows, true)}</section>
-`)}</main>`,
-  }, provenance, options);
+`,
+      )}</main>`,
+    },
+    provenance,
+    options,
+  );
 }
 
 function asText({ procedures, provenance }: TorqueSheetData, options: OutputOptions): string {
-  const { torqueSheet: words } = options.wording, out = [words.title, "=".repeat(words.title.length), ...headLines(provenance, options), ...wrap(words.note, "", "")];
+  const { torqueSheet: words } = options.wording,
+    out = [words.title, "=".repeat(words.title.length), ...headLines(provenance, options), ...wrap(words.note, "", "")];
   for (const procedure of procedures) {
     out.push("", ...wrap(shownOnOneLine(titleOf(procedure)), "", "  "));
     if (procedure.rows.length === 0) out.push(`  ${words.nothing}`);
     for (const row of procedure.rows) {
-      const first = options.system === "us" ? row.us : row.metric, second = options.system === "us" ? row.metric : row.us, values = first.map((value, i) => (second[i] === value ? value : `${value} (${second[i]})`));
-      out.push(...wrap(shownOnOneLine([`${row.name}${row.count === undefined || row.count > 1 ? ` (${row.count ?? words.notGiven})` : ""}`, row.thread, row.class, values.join("; ")].filter(Boolean).join(", ")), `  ${row.line}`.padEnd(9), "         "));
-      const more = [...row.passes, row.sequence, row.order.length > 0 ? words.order(row.order.join(" ")) : "", row.tool, ...row.wrenches, ...row.notes].filter(Boolean);
+      const first = options.system === "us" ? row.us : row.metric,
+        second = options.system === "us" ? row.metric : row.us,
+        values = first.map((value, i) => (second[i] === value ? value : `${value} (${second[i]})`));
+      out.push(
+        ...wrap(
+          shownOnOneLine(
+            [
+              `${row.name}${row.count === undefined || row.count > 1 ? ` (${row.count ?? words.notGiven})` : ""}`,
+              row.thread,
+              row.class,
+              values.join("; "),
+            ]
+              .filter(Boolean)
+              .join(", "),
+          ),
+          `  ${row.line}`.padEnd(9),
+          "         ",
+        ),
+      );
+      const more = [
+        ...row.passes,
+        row.sequence,
+        row.order.length > 0 ? words.order(row.order.join(" ")) : "",
+        row.tool,
+        ...row.wrenches,
+        ...row.notes,
+      ].filter(Boolean);
       if (more.length > 0) out.push(...wrap(shownOnOneLine(more.join("; ")), "         - ", "           "));
     }
   }

@@ -10,8 +10,12 @@ export const wordings: Readonly<Record<string, Wording>> = { [enGb.tag]: enGb };
 
 /** The language asked for, by its tag in any case; undefined where there is no such catalogue. */
 export function wordingFor(tag: string): Wording | undefined {
-  const wanted = tag.toLowerCase(), own = Object.values(wordings);
-  return own.find((each) => each.tag.toLowerCase() === wanted) ?? own.find((each) => each.tag.toLowerCase().split("-")[0] === wanted);
+  const wanted = tag.toLowerCase(),
+    own = Object.values(wordings);
+  return (
+    own.find((each) => each.tag.toLowerCase() === wanted) ??
+    own.find((each) => each.tag.toLowerCase().split("-")[0] === wanted)
+  );
 }
 
 export const defaultWording: Wording = enGb;

@@ -11,19 +11,36 @@ import { firstRefusedLine, performLine } from "./stage.ts";
 
 const root = new URL("../../../", import.meta.url).pathname;
 const world: World = {
-  read: (path) => { try { return { text: readFileSync(join(root, path), "utf8") }; } catch { return { problem: "missing" }; } },
+  read: (path) => {
+    try {
+      return { text: readFileSync(join(root, path), "utf8") };
+    } catch {
+      return { problem: "missing" };
+    }
+  },
   exists: () => true,
   inside: () => true,
   resolve: (from, relative) => posix.join(posix.dirname(from), relative),
 };
-const files = ["examples/dairy-pump", "examples/mooring-winch", "examples/valve-actuator", "tests/procedures", "tests/sequencing"]
-  .flatMap((folder) => readdirSync(join(root, folder)).filter((name) => name.endsWith(".strip")).map((name) => `${folder}/${name}`));
+const files = [
+  "examples/dairy-pump",
+  "examples/mooring-winch",
+  "examples/valve-actuator",
+  "tests/procedures",
+  "tests/sequencing",
+].flatMap((folder) =>
+  readdirSync(join(root, folder))
+    .filter((name) => name.endsWith(".strip"))
+    .map((name) => `${folder}/${name}`),
+);
 
 /** Each procedure once, however many files reach it. */
 const found = new Map<string, Performance>();
-for (const file of files) for (const performance of checkProject(world, [file]).performances) {
-  if (performance.order && performance.order.ops.length > 0) found.set(`${performance.procedure.at.file} ${performance.procedure.id} ${performance.model.build}`, performance);
-}
+for (const file of files)
+  for (const performance of checkProject(world, [file]).performances) {
+    if (performance.order && performance.order.ops.length > 0)
+      found.set(`${performance.procedure.at.file} ${performance.procedure.id} ${performance.model.build}`, performance);
+  }
 const LINES = 1000;
 
 test("there are procedures to try", () => expect(found.size).toBeGreaterThan(5));
@@ -36,6 +53,13 @@ for (const [name, performance] of found) {
   });
   test(`${shown}: ${LINES} random lines are performed without a word`, { timeout: 60_000 }, () => {
     const refused = firstRefusedLine(performance, LINES);
-    expect(refused && { rule: refused.problem.rule, about: refused.problem.about.map((t) => performance.model.things[t]?.id), words: refused.problem.reasons.flatMap((r) => r.words), line: refused.line }).toBeUndefined();
+    expect(
+      refused && {
+        rule: refused.problem.rule,
+        about: refused.problem.about.map((t) => performance.model.things[t]?.id),
+        words: refused.problem.reasons.flatMap((r) => r.words),
+        line: refused.line,
+      },
+    ).toBeUndefined();
   });
 }

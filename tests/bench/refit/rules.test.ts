@@ -14,14 +14,34 @@ const two = `part x "X" { rests on b }\n part y "Y" { rests on b }`;
 const anyLine = (text: string): void => expect(firstRefusedLine(perform(text), 100)).toBeUndefined();
 
 test("last off, first on; the tie after its part", () => {
-  const text = stage(lidAndBox, "step { undo lid-screws remove lid undo card-screw remove card undo box-bolts remove box }");
-  expect(refit(text)).toEqual(["fitting Box", "fitting Box bolts", "fitting Card", "fitting Card screw", "fitting Lid", "fitting Lid screws"]);
+  const text = stage(
+    lidAndBox,
+    "step { undo lid-screws remove lid undo card-screw remove card undo box-bolts remove box }",
+  );
+  expect(refit(text)).toEqual([
+    "fitting Box",
+    "fitting Box bolts",
+    "fitting Card",
+    "fitting Card screw",
+    "fitting Lid",
+    "fitting Lid screws",
+  ]);
   anyLine(text);
 });
 
 test("sub-assemblies are built up on the bench", () => {
-  const text = stage(lidAndBox, "step { undo box-bolts remove box } step { undo lid-screws remove lid undo card-screw remove card }");
-  expect(refit(text)).toEqual(["fitting Card", "fitting Card screw", "fitting Lid", "fitting Lid screws", "fitting Box", "fitting Box bolts"]);
+  const text = stage(
+    lidAndBox,
+    "step { undo box-bolts remove box } step { undo lid-screws remove lid undo card-screw remove card }",
+  );
+  expect(refit(text)).toEqual([
+    "fitting Card",
+    "fitting Card screw",
+    "fitting Lid",
+    "fitting Lid screws",
+    "fitting Box",
+    "fitting Box bolts",
+  ]);
   anyLine(text);
 });
 
@@ -53,10 +73,14 @@ test("a tie with what was on the base then and left it since, by itself, waits f
 test("a tie waits for its side even where another host of the part left first", () => {
   const facts = `part m "Motor"\n part e "Encoder"\n part loom loom "Loom"\n joint at-e connector "Encoder plug" { joins loom to e }\n joint at-m connector "Motor plug" { joins loom to m }\n joint at-b connector "Base plug" { joins loom to b }
   fastener m-bolts bolt "Motor bolts" { joins m to b }\n fastener e-screws screw "Encoder screws" { joins e to m }`;
-  const text = stage(facts, "step { undo at-e, at-m, at-b remove loom undo m-bolts remove m } step { undo e-screws remove e }");
+  const text = stage(
+    facts,
+    "step { undo at-e, at-m, at-b remove loom undo m-bolts remove m } step { undo e-screws remove e }",
+  );
   anyLine(text);
   // What it has on the base it does not wait with.
-  const performance = perform(text), number = (name: string): number => performance.order!.ops.find((op) => nameOf(performance, op) === name)!.number;
+  const performance = perform(text),
+    number = (name: string): number => performance.order!.ops.find((op) => nameOf(performance, op) === name)!.number;
   expect(maySwap(mustFollow(performance.order!), number("fitting Base plug"), number("fitting Motor"))).toBe(true);
 });
 
@@ -90,7 +114,10 @@ test("aside and back in the strip: what was done while it was aside stays betwee
 });
 
 test("undo after loosen: finger-tight, the torque with the inverse of loosen", () => {
-  const text = stage(`part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`, "step { loosen screws undo screws remove lid }");
+  const text = stage(
+    `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`,
+    "step { loosen screws undo screws remove lid }",
+  );
   expect(refit(text)).toEqual(["fitting Lid", "fitting finger-tight Screws", "tightening Screws"]);
   anyLine(text);
 });
@@ -104,8 +131,17 @@ test("a precaution is lifted at the mirrored place, after the last touch; a proo
 
 test("touches before and after a restore stay on their own side of it", () => {
   const facts = `part cap "Cap" { rests on b }\n part lid "Lid" { rests on b }\n hazard bus electrical danger "Bus" { on cap, lid precaution isolate "Off." back "On." precaution prove-dead "Meter." }`;
-  const text = stage(facts, "step { isolate bus prove-dead bus remove cap restore bus isolate bus prove-dead bus remove lid }");
-  expect(refit(text)).toEqual(["fitting Lid", "taking the precaution away for Bus", "the precaution for Bus", "fitting Cap", "taking the precaution away for Bus"]);
+  const text = stage(
+    facts,
+    "step { isolate bus prove-dead bus remove cap restore bus isolate bus prove-dead bus remove lid }",
+  );
+  expect(refit(text)).toEqual([
+    "fitting Lid",
+    "taking the precaution away for Bus",
+    "the precaution for Bus",
+    "fitting Cap",
+    "taking the precaution away for Bus",
+  ]);
   anyLine(text);
 });
 
@@ -121,7 +157,10 @@ test("filled when all joints of the fluid are closed, those undone before the dr
   const text = stage(facts, "step { drain oil undo hose remove tank }");
   expect(refit(text)).toEqual(["fitting Tank", "fitting Hose", "filling Oil"]);
   anyLine(text);
-  const plugged = stage(`part tank "Tank"\n fastener plug plug "Plug" { into tank }\n fastener bolts bolt "Bolts" { joins tank to b }\n fluid oil oil "Oil" { volume 1 L drains at plug path tank }`, "step { drain oil undo bolts remove tank }");
+  const plugged = stage(
+    `part tank "Tank"\n fastener plug plug "Plug" { into tank }\n fastener bolts bolt "Bolts" { joins tank to b }\n fluid oil oil "Oil" { volume 1 L drains at plug path tank }`,
+    "step { drain oil undo bolts remove tank }",
+  );
   const line = refit(plugged);
   expect(line.at(-1)).toBe("filling Oil");
   expect(line).toContain("fitting Plug");
@@ -129,7 +168,14 @@ test("filled when all joints of the fluid are closed, those undone before the dr
 });
 
 test("a fluid without kind, `fills at` and `uses` is not filled again", () => {
-  expect(refit(stage(`part tank "Tank" { rests on b }\n fluid rain "Rain water" { volume 1 L path tank }`, "step { drain rain remove tank }"))).toEqual(["fitting Tank"]);
+  expect(
+    refit(
+      stage(
+        `part tank "Tank" { rests on b }\n fluid rain "Rain water" { volume 1 L path tank }`,
+        "step { drain rain remove tank }",
+      ),
+    ),
+  ).toEqual(["fitting Tank"]);
 });
 
 test("a holder stays until the last of what asked for it is made", () => {
@@ -162,7 +208,10 @@ test("temporary things are not mirrored", () => {
 
 test("words at an act of the reverse do not move it, a written reverse does", () => {
   expect(refit(stage(two, `step { remove x remove y refit { fit x "Gently." } }`))).toEqual(["fitting Y", "fitting X"]);
-  expect(refit(stage(two, `step { remove x remove y refit { fit x "Gently." reverse } }`))).toEqual(["fitting X", "fitting Y"]);
+  expect(refit(stage(two, `step { remove x remove y refit { fit x "Gently." reverse } }`))).toEqual([
+    "fitting X",
+    "fitting Y",
+  ]);
 });
 
 test("a claimed act is there once, with what is written", () => {
@@ -175,12 +224,14 @@ test("a claimed act is there once, with what is written", () => {
 test("before and after the reverse: before or after every reversed event of that step", () => {
   const text = stage(two, `step { remove x remove y refit { clean b reverse test "It turns." } }`);
   expect(refit(text)).toEqual(["clean Base", "fitting Y", "fitting X", `"It turns."`]);
-  const performance = perform(text), { later, ops } = performance.order!;
+  const performance = perform(text),
+    { later, ops } = performance.order!;
   const written = (verb: string): number => ops.find((op) => op.act?.verb === verb)!.number;
-  for (const op of ops) if (op.event) {
-    expect(later[written("clean")]).toContain(op.number);
-    expect(later[op.number]).toContain(written("test"));
-  }
+  for (const op of ops)
+    if (op.event) {
+      expect(later[written("clean")]).toContain(op.number);
+      expect(later[op.number]).toContain(written("test"));
+    }
 });
 
 test("`after`, `before`, `first`, `last` at an act", () => {
@@ -191,7 +242,10 @@ test("`after`, `before`, `first`, `last` at an act", () => {
 });
 
 test("`first` and `last` as far as the rest allows", () => {
-  const text = stage(lidAndBox, "step { undo lid-screws remove lid undo card-screw remove card refit { fit lid first } }");
+  const text = stage(
+    lidAndBox,
+    "step { undo lid-screws remove lid undo card-screw remove card refit { fit lid first } }",
+  );
   expect(codes(text)).toEqual([]);
   expect(refit(text)).toEqual(["fitting Card", "fitting Card screw", "fitting Lid", "fitting Lid screws"]);
 });
@@ -206,7 +260,9 @@ test("`order` at unit level is a fact of the machine", () => {
 });
 
 test("a statement that the bench forbids is found before performing, once, with the ring", () => {
-  const found = findings(stage(lidAndBox, "step { undo lid-screws remove lid undo card-screw remove card refit { fit card after lid } }"));
+  const found = findings(
+    stage(lidAndBox, "step { undo lid-screws remove lid undo card-screw remove card refit { fit card after lid } }"),
+  );
   expect(found.map((f) => f.code)).toEqual(["refit/contradiction"]);
   expect(found[0]!.because.length).toBeGreaterThan(1);
 });
@@ -215,7 +271,9 @@ test("two statements against each other: one finding that shows both", () => {
   const text = stage(two, "step { remove x remove y }\n refit {\n order x before y\n order y before x\n }");
   const found = findings(text);
   expect(found.map((f) => f.code)).toEqual(["refit/contradiction"]);
-  const lines = [found[0]!.at, ...found[0]!.because.flatMap((b) => (b.at ? [b.at] : []))].map((at) => text.slice(0, at.start).split("\n").length);
+  const lines = [found[0]!.at, ...found[0]!.because.flatMap((b) => (b.at ? [b.at] : []))].map(
+    (at) => text.slice(0, at.start).split("\n").length,
+  );
   const said = text.split("\n").flatMap((line, i) => (line.includes("order") ? [i + 1] : []));
   for (const line of said) expect(lines).toContain(line);
 });
@@ -236,29 +294,43 @@ test("`instead`: the step's own reverse is dropped, what is written stands for i
 test("what `leaves` names is not put back", () => {
   expect(refit(stage(two, "step { remove x remove y }", "leaves off x"))).toEqual(["fitting Y"]);
   const facts = `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`;
-  const performance = perform(stage(facts, "step { undo screws remove lid }", `leaves out 1 of screws "With the cable."`));
+  const performance = perform(
+    stage(facts, "step { undo screws remove lid }", `leaves out 1 of screws "With the cable."`),
+  );
   expect(performance.order!.ops.find((op) => op.event?.kind === "out")!.count).toBe(3);
 });
 
 test("the pieces of one tie in two acts: together they are all of it", () => {
   const facts = `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`;
   const text = stage(facts, "step { undo 3 of screws undo rest of screws remove lid }");
-  const counts = perform(text).order!.ops.filter((op) => op.event?.kind === "out").map((op) => op.count);
+  const counts = perform(text)
+    .order!.ops.filter((op) => op.event?.kind === "out")
+    .map((op) => op.count);
   expect(counts.reduce((a, b) => a + b)).toBe(4);
   expect(codes(text)).toEqual([]);
 });
 
 test("one undo fitted in two written parts", () => {
   const facts = `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`;
-  const text = stage(facts, "step { undo screws remove lid refit { reverse fit 2 of screws clean b fit 2 of screws } }");
+  const text = stage(
+    facts,
+    "step { undo screws remove lid refit { reverse fit 2 of screws clean b fit 2 of screws } }",
+  );
   expect(codes(text)).toEqual([]);
-  expect(refit(text)).toEqual(["fitting Lid", "fitting Screws", "clean Base", expect.stringMatching(/^fit(ting)? Screws$/)]);
+  expect(refit(text)).toEqual([
+    "fitting Lid",
+    "fitting Screws",
+    "clean Base",
+    expect.stringMatching(/^fit(ting)? Screws$/),
+  ]);
 });
 
 test("missing stands where the strip took it off", () => {
-  const both = (back: string): string => `${stage(lidAndBox, "step { undo lid-screws\n remove lid }")}procedure q "Q" for u { aim all in needs p step { ${back} } }\nprocedure r "R" for u { do p refit by q }\n`;
+  const both = (back: string): string =>
+    `${stage(lidAndBox, "step { undo lid-screws\n remove lid }")}procedure q "Q" for u { aim all in needs p step { ${back} } }\nprocedure r "R" for u { do p refit by q }\n`;
   expect(codes(both("fit lid fit lid-screws"))).toEqual([]);
-  const text = both("fit lid"), found = findings(text);
+  const text = both("fit lid"),
+    found = findings(text);
   expect(found.map((f) => f.code)).toEqual(["refit/missing"]);
   expect(text.split("\n")[text.slice(0, found[0]!.at.start).split("\n").length - 1]).toMatch(/undo lid-screws/);
 });

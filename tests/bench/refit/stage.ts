@@ -19,7 +19,9 @@ export function worldOf(texts: Readonly<Record<string, string>>): World {
     inside: () => true,
     resolve: (from, relative) => {
       const parts = from.split("/").slice(0, -1);
-      for (const part of relative.split("/")) if (part === "..") parts.pop(); else if (part !== "." && part !== "") parts.push(part);
+      for (const part of relative.split("/"))
+        if (part === "..") parts.pop();
+        else if (part !== "." && part !== "") parts.push(part);
       return parts.join("/");
     },
   };
@@ -33,7 +35,8 @@ export const check = (text: string): Checked => checkProject(worldOf({ "stage.st
 
 /** Findings on the procedure itself: what the author has not told about masses, hazards and the like is another matter. */
 const aboutTheBench = /^(sequence|removal|refit|lift|fastener|hazard|syntax|names)\//;
-export const findings = (text: string): Finding[] => check(text).findings.filter((f) => aboutTheBench.test(f.code) && f.severity !== "hint");
+export const findings = (text: string): Finding[] =>
+  check(text).findings.filter((f) => aboutTheBench.test(f.code) && f.severity !== "hint");
 export const codes = (text: string): string[] => findings(text).map((f) => f.code);
 
 export function perform(text: string, procedure = "p"): Performance {
@@ -61,7 +64,8 @@ export function performLine(performance: Performance, line: readonly number[]): 
   const { model, procedure, order, events, stripEnd, start } = performance;
   const stripped = benchOf(model, stripEnd);
   stripped.events.push(...events);
-  const bench = benchAfter(stripped, stripEnd), leaves = leavesOf(stripped, procedure);
+  const bench = benchAfter(stripped, stripEnd),
+    leaves = leavesOf(stripped, procedure);
   performRefit(bench, order!, line);
   // The unit is turned back at the very end, whatever line was taken.
   bench.state = { ...bench.state, position: leaves.turned ?? start.position };
@@ -70,10 +74,16 @@ export function performLine(performance: Performance, line: readonly number[]): 
 }
 
 /** Draws so many lines of the order and performs each; the first that is refused, with why, or undefined. */
-export function firstRefusedLine(performance: Performance, lines: number, seed = 1): { readonly line: readonly string[]; readonly problem: Problem } | undefined {
-  const die = dieOf(seed), { ops, later } = performance.order!;
+export function firstRefusedLine(
+  performance: Performance,
+  lines: number,
+  seed = 1,
+): { readonly line: readonly string[]; readonly problem: Problem } | undefined {
+  const die = dieOf(seed),
+    { ops, later } = performance.order!;
   for (let i = 0; i < lines; i++) {
-    const line = lineOf(ops, later, die), [problem] = performLine(performance, line);
+    const line = lineOf(ops, later, die),
+      [problem] = performLine(performance, line);
     if (problem) return { line: line.map((n) => nameOf(performance, ops[n]!)), problem };
   }
   return undefined;

@@ -20,25 +20,53 @@ export const made = madeOf(input, options);
 export const hash = provenanceOf(input).hash;
 
 const actions = made[0]!.lines;
-const lines = [...actions.strip, ...actions.refit, ...actions.finish].flatMap((group) => group.lines).filter((line): line is ActionLine => line.is === "action");
-export const lineWhere = (is: (line: ActionLine) => boolean): ActionLine => { const line = lines.find(is); if (!line) throw new Error("there is no such line"); return line; };
+const lines = [...actions.strip, ...actions.refit, ...actions.finish]
+  .flatMap((group) => group.lines)
+  .filter((line): line is ActionLine => line.is === "action");
+export const lineWhere = (is: (line: ActionLine) => boolean): ActionLine => {
+  const line = lines.find(is);
+  if (!line) throw new Error("there is no such line");
+  return line;
+};
 
 export const full = (): WorkRecord => ({
-  format: "stripdown-record", version: 1, content: hash, serial: "7",
-  procedures: [{ procedure: "job", unit: "u", build: made[0]!.build, lines: lines.map((line): LineRecord => {
-    const asked = askedOf(line, made[0]!.lines.context.model);
-    return {
-      line: line.id, done: true, counts: asked.counts.map(({ item, count }) => ({ item, count: count ?? 2 })),
-      torques: asked.torques.map(({ item, tie }) => ({ item, value: tie.torques[0]!.value!.high, unit: "N·m" })),
-      readings: asked.readings.map((reading, i) => ({ reading: i + 1, tries: [reading.isFigure ? { value: 13, unit: "mm" } : { asItShouldBe: true }] })), ...(asked.signature ? { signed: "N. N." } : {}),
-    };
-  }) }],
+  format: "stripdown-record",
+  version: 1,
+  content: hash,
+  serial: "7",
+  procedures: [
+    {
+      procedure: "job",
+      unit: "u",
+      build: made[0]!.build,
+      lines: lines.map((line): LineRecord => {
+        const asked = askedOf(line, made[0]!.lines.context.model);
+        return {
+          line: line.id,
+          done: true,
+          counts: asked.counts.map(({ item, count }) => ({ item, count: count ?? 2 })),
+          torques: asked.torques.map(({ item, tie }) => ({ item, value: tie.torques[0]!.value!.high, unit: "N·m" })),
+          readings: asked.readings.map((reading, i) => ({
+            reading: i + 1,
+            tries: [reading.isFigure ? { value: 13, unit: "mm" } : { asItShouldBe: true }],
+          })),
+          ...(asked.signature ? { signed: "N. N." } : {}),
+        };
+      }),
+    },
+  ],
 });
 
 /** The record with one line changed. */
 export const withLine = (id: string, change: Partial<LineRecord>): WorkRecord => {
-  const record = full(), [procedure] = record.procedures;
-  return { ...record, procedures: [{ ...procedure!, lines: procedure!.lines.map((line) => (line.line === id ? { ...line, ...change } : line)) }] };
+  const record = full(),
+    [procedure] = record.procedures;
+  return {
+    ...record,
+    procedures: [
+      { ...procedure!, lines: procedure!.lines.map((line) => (line.line === id ? { ...line, ...change } : line)) },
+    ],
+  };
 };
 
 export const remarks = (record: WorkRecord): readonly Remark[] => checkedRecord(record, made, hash, options.wording);

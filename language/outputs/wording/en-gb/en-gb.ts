@@ -11,4 +11,19 @@ import { labels, layoutSheet, torqueSheet } from "./sheets.ts";
 
 const tag: string = "en-GB";
 
-export const enGb = { tag, acts, kinds, lines, figures, document, refit, bill, manual, draw, labels, torqueSheet, layoutSheet, record };
+export const enGb = {
+  tag,
+  acts,
+  kinds,
+  lines,
+  figures,
+  document,
+  refit,
+  bill,
+  manual,
+  draw,
+  labels,
+  torqueSheet,
+  layoutSheet,
+  record,
+};

@@ -2,7 +2,18 @@
 // gives its own words here, by the names of the same tables.
 
 import {
-  drives, fastenerKinds, fluidKinds, hazardKinds, jointKinds, kindIn, partKinds, precautions, sequences, signals, sources, type SignalName,
+  drives,
+  fastenerKinds,
+  fluidKinds,
+  hazardKinds,
+  jointKinds,
+  kindIn,
+  partKinds,
+  precautions,
+  sequences,
+  signals,
+  sources,
+  type SignalName,
 } from "../../../tables/index.ts";
 
 type Half = "strip" | "refit";
@@ -20,7 +31,7 @@ export const kinds = {
   hazardAbout: (kind: string) => kindIn(hazardKinds, kind)?.about ?? "",
   precaution: (kind: string) => kindIn(precautions, kind)?.title ?? kind,
   /** At the head of a line; the words of the author say what an `other` one is. */
-  precautionShort: (kind: string) => (kind === "other" ? "Precaution" : kindIn(precautions, kind)?.title ?? kind),
+  precautionShort: (kind: string) => (kind === "other" ? "Precaution" : (kindIn(precautions, kind)?.title ?? kind)),
   precautionBack: (kind: string) => kindIn(precautions, kind)?.back,
   fluid: (kind: string) => kindIn(fluidKinds, kind)?.title ?? "",
   fluidWaste: (kind: string) => kindIn(fluidKinds, kind)?.waste,

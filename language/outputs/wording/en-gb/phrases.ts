@@ -22,22 +22,34 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 /** A sentence of ours: capital and full stop. */
 export const sentence = (text: string): string => (/[.!?:]$/.test(text) ? capital(text) : `${capital(text)}.`);
 
-const looksPlural = (name: string): boolean => /[^s]s(?:,.*|\s\(.*)?$/i.test(name) || /s\s(?:of|at|on|in|for|with|to)\s/i.test(name);
+const looksPlural = (name: string): boolean =>
+  /[^s]s(?:,.*|\s\(.*)?$/i.test(name) || /s\s(?:of|at|on|in|for|with|to)\s/i.test(name);
 
 /** "the 8 casing nuts", "2 of the 8 casing nuts", "the guard screw, 4 off", "the impeller nut". */
-export function some(name: string, numbered: boolean, count: number | undefined, total: number, rest: boolean, unknown: boolean): string {
+export function some(
+  name: string,
+  numbered: boolean,
+  count: number | undefined,
+  total: number,
+  rest: boolean,
+  unknown: boolean,
+): string {
   const plain = inside(name);
   if (unknown) return `all of ${the(name, numbered)} (count not given: count them)`;
   if (total <= 1) return the(name, numbered);
   if (count !== undefined && count < total) {
-    if (rest) return looksPlural(name) ? `the last ${count} of the ${total} ${plain}` : `${the(name, numbered)}, the last ${count} of ${total}`;
+    if (rest)
+      return looksPlural(name)
+        ? `the last ${count} of the ${total} ${plain}`
+        : `${the(name, numbered)}, the last ${count} of ${total}`;
     return looksPlural(name) ? `${count} of the ${total} ${plain}` : `${the(name, numbered)}, ${count} of ${total}`;
   }
   return looksPlural(name) && !numbered ? `the ${total} ${plain}` : `${the(name, numbered)}, ${total} off`;
 }
 
 /** A verb of the tables with its object; one that holds its own object ("Let the spring down") gets the name behind a colon. */
-export const verbWith = (verb: string, object: string): string => (/\bthe\b/.test(verb) ? `${verb}: ${object.replace(/^the /, "")}` : `${verb} ${object}`);
+export const verbWith = (verb: string, object: string): string =>
+  /\bthe\b/.test(verb) ? `${verb}: ${object.replace(/^the /, "")}` : `${verb} ${object}`;
 
 /** "1 step", "3 steps". */
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;

@@ -1,0 +1,167 @@
+// What things a unit has in one build: each declaration, piece by piece, with units inside parts opened up. Facts are not read here.
+
+import type { Project } from "../names/project.ts";
+import type { Item } from "../syntax/index.ts";
+import { holdingLines } from "./conditions.ts";
+import type { Choice } from "./conditions.ts";
+import { accept, cursorOf, headSpan, linesIn, takeName, takeNames, takeString, wordOf } from "./cursor.ts";
+import type { Line } from "./cursor.ts";
+import { declareThing, linesOf, typesSeen } from "./declared-thing.ts";
+import type { DeclaredThing } from "./declared-thing.ts";
+import type { RenewRule, ThingIndex } from "./model.ts";
+import { readSpan } from "./read-entries.ts";
+import { readCount } from "./read-tie.ts";
+
+/** A thing before its facts: one piece of one declaration, in the unit or in a unit inside a part. */
+export interface Draft {
+  readonly id: string;
+  readonly piece: string;
+  readonly thing: DeclaredThing;
+  readonly unit: UnitDraft;
+  index: ThingIndex;
+}
+
+export interface UnitDraft {
+  readonly prefix: string;
+  /** The part that this unit is, undefined at the top; and its declaration. */
+  readonly host: Draft | undefined;
+  readonly item: Item;
+  readonly choice: Choice;
+  readonly lines: readonly Line[];
+  /** Names to drafts, pieces of one name in order. */
+  readonly names: Map<string, Draft[]>;
+  /** The pieces of a name, empty for a thing without. */
+  readonly labels: Map<string, string[]>;
+  readonly renewKinds: Map<string, RenewRule>;
+  readonly torqueStandard: string | undefined;
+}
+
+const thingWords = new Set(["part", "fastener", "joint", "fluid", "hazard"]);
+
+/** Things before their facts, by sort, in the order that numbers them. */
+export interface Drafts {
+  readonly part: Draft[];
+  readonly tie: Draft[];
+  readonly fluid: Draft[];
+  readonly hazard: Draft[];
+}
+
+/** The unit and the units inside its parts, outermost first, with every thing named and numbered. */
+export function draftThings(
+  project: Project,
+  unitLine: Line,
+  chosen: Choice["chosen"],
+): { top: UnitDraft; units: UnitDraft[]; drafts: Drafts } {
+  const drafts: Drafts = { part: [], tie: [], fluid: [], hazard: [] },
+    units: UnitDraft[] = [];
+  const top = draftUnit(unitLine, "", { chosen, variant: "" }, undefined, []);
+  [...drafts.part, ...drafts.tie, ...drafts.fluid, ...drafts.hazard].forEach((draft, index) => {
+    draft.index = index;
+  });
+  return { top, units, drafts };
+
+  function draftUnit(
+    line: Line,
+    prefix: string,
+    choice: Choice,
+    host: Draft | undefined,
+    inside: readonly Item[],
+  ): UnitDraft {
+    const lines = holdingLines(linesIn(line), choice);
+    const standard = lines.find((l) => wordOf(l) === "torque"),
+      renewKinds = new Map<string, RenewRule>();
+    for (const l of lines)
+      if (wordOf(l) === "renew") {
+        const c = cursorOf(l);
+        accept(c, "always");
+        for (const name of takeNames(c))
+          renewKinds.set(name.text, { when: "always", strips: undefined, said: false, at: headSpan(l) });
+      }
+    const unit: UnitDraft = {
+      prefix,
+      host,
+      item: line.item,
+      choice,
+      lines,
+      names: new Map(),
+      labels: new Map(),
+      renewKinds,
+      torqueStandard: standard && standardOf(standard),
+    };
+    units.push(unit);
+    // The base of a unit inside a part is that part itself.
+    const baseLine = lines.find((l) => wordOf(l) === "base"),
+      base = baseLine && takeName(cursorOf(baseLine))?.text;
+    const types = {
+      find: (word: string, name: string): Line | undefined =>
+        lines.find((l) => wordOf(l) === word && idOf(l) === name) ?? typesSeen(project, line.source.path, word, name),
+    };
+    const declared = lines
+      .filter((l) => thingWords.has(wordOf(l)) && l.item.arguments.length > 0)
+      .map((l) => declareThing(l, choice, types));
+    for (const thing of declared) {
+      const pieces = linesOf(thing, "pieces", "")[0];
+      unit.labels.set(thing.id, pieces ? readSpan(cursorOf(pieces)).filter((label) => label !== "own-place") : []);
+    }
+    // `count 2 per cap` has the pieces of cap, wherever that is declared.
+    for (const thing of declared) {
+      const count = linesOf(thing, "count", "")[0],
+        per = count && readCount(count).per;
+      if (per !== undefined && unit.labels.get(thing.id)!.length === 0)
+        unit.labels.set(thing.id, unit.labels.get(per) ?? []);
+    }
+    for (const thing of declared) {
+      if (unit.names.has(thing.id)) continue; // declared twice: the first counts
+      const labels = unit.labels.get(thing.id)!,
+        list =
+          drafts[
+            thing.word === "fastener" || thing.word === "joint" ? "tie" : (thing.word as "part" | "fluid" | "hazard")
+          ];
+      const make = (piece: string): Draft => {
+        if (host && thing.word === "part" && thing.id === base && piece === "") return host;
+        const id = `${prefix}${thing.id}${piece === "" ? "" : `.${piece}`}`,
+          draft: Draft = { id, piece, thing, unit, index: -1 };
+        list.push(draft);
+        return draft;
+      };
+      const made = labels.length > 0 ? labels.map(make) : [make("")];
+      unit.names.set(thing.id, made);
+      labels.forEach((label, k) => unit.names.set(`${thing.id}.${label}`, [made[k]!]));
+      if (thing.word !== "part") continue;
+      for (const draft of made) {
+        const is = linesOf(thing, "is", draft.piece)[0],
+          inner = is && unitOf(is, line.source.path);
+        if (inner && inner.item !== line.item && !inside.includes(inner.item) && draft !== host) {
+          draftUnit(inner, `${draft.id}/`, { chosen: choice.chosen, variant: draft.piece }, draft, [
+            ...inside,
+            line.item,
+          ]);
+        }
+      }
+    }
+    return unit;
+  }
+
+  function unitOf(line: Line, from: string): Line | undefined {
+    const c = cursorOf(line);
+    accept(c, "unit");
+    const name = takeName(c);
+    return name && typesSeen(project, from, "unit", name.text);
+  }
+}
+
+/** Things by name; pieces of the same name pair up with the piece at hand. */
+export function indexesOf(unit: UnitDraft, name: string, piece: string): ThingIndex[] {
+  const found = (piece === "" ? undefined : unit.names.get(`${name}.${piece}`)) ?? unit.names.get(name) ?? [];
+  return found.map((draft) => draft.index);
+}
+
+const idOf = (line: Line): string => {
+  const first = line.item.arguments[0];
+  return first ? line.source.tree.scan.tokens[first.first]!.text : "";
+};
+function standardOf(line: Line): string | undefined {
+  const c = cursorOf(line);
+  accept(c, "standard");
+  return takeName(c)?.text ?? takeString(c);
+}

@@ -1,0 +1,431 @@
+// The facts of one thing, read from its declaration once every thing has its number, since they speak of each other.
+
+import type { Quantity, ThreadSize } from "../quantities/index.ts";
+import { fastenerKinds, fluidKinds, jointKinds, kindIn } from "../tables/index.ts";
+import type { Name } from "./act.ts";
+import {
+  accept,
+  cursorOf,
+  firstOf,
+  takeLabel,
+  takeName,
+  takeNames,
+  takeNumber,
+  takeOf,
+  takeQuantity,
+  takeString,
+} from "./cursor.ts";
+import type { Cursor, Line } from "./cursor.ts";
+import { linesOf, messagesOfPiece } from "./declared-thing.ts";
+import { indexesOf } from "./draft.ts";
+import type { Draft, Drafts, UnitDraft } from "./draft.ts";
+import type { Fluid, Hazard, Library, Part, Precaution, RenewRule, ThingIndex, Tie } from "./model.ts";
+import { hazardFigures, readPrecaution } from "./read-hazard.ts";
+import { readPhoto } from "./read-procedure.ts";
+import type { StandingMessage } from "./read-statement.ts";
+import {
+  fromTable,
+  readBackOut,
+  readBead,
+  readCount,
+  readDrive,
+  readJoins,
+  readPasses,
+  readPattern,
+  readRenew,
+  readSequence,
+  readSize,
+  readStages,
+  readTorque,
+  readWasher,
+} from "./read-tie.ts";
+
+/** What the facts are read against. */
+export interface Reading {
+  readonly drafts: Drafts;
+  readonly units: readonly UnitDraft[];
+  readonly library: Library;
+  readonly standing: readonly StandingMessage[];
+  /** Filled as hazards are read: a precaution's number is its place here. */
+  readonly precautions: Precaution[];
+}
+
+function refs(draft: Draft, word: string, take: (c: Cursor) => readonly Name[] = takeNames): ThingIndex[] {
+  const lines = linesOf(draft.thing, word, draft.piece);
+  if (lines.length === 0) return [];
+  return [
+    ...new Set(
+      lines.flatMap((l) => take(cursorOf(l))).flatMap((name) => indexesOf(draft.unit, name.text, draft.piece)),
+    ),
+  ];
+}
+function one<T>(draft: Draft, word: string, take: (c: Cursor) => T | undefined): T | undefined {
+  return firstOf(linesOf(draft.thing, word, draft.piece), take);
+}
+function line<T>(draft: Draft, word: string, read: (line: Line) => T): T | undefined {
+  const found = linesOf(draft.thing, word, draft.piece)[0];
+  return found && read(found);
+}
+function isPartIndex(r: Reading, index: ThingIndex): boolean {
+  return index < r.drafts.part.length;
+}
+function partRefs(r: Reading, draft: Draft, word: string, take?: (c: Cursor) => readonly Name[]): ThingIndex[] {
+  return refs(draft, word, take).filter((index) => isPartIndex(r, index));
+}
+
+function base(r: Reading, draft: Draft) {
+  const { thing, piece, unit, index, id } = draft,
+    name = thing.name === "" ? thing.id : thing.name;
+  const said = r.standing.filter(
+    (s) =>
+      (s.name === thing.kind && thing.kind !== "") ||
+      (s.prefix === unit.prefix && s.name === thing.id) ||
+      (s.prefix === unit.prefix && piece !== "" && s.name === `${thing.id}.${piece}`),
+  );
+  const of = placeOf(r, unit);
+  return {
+    index,
+    id,
+    declared: thing.id,
+    name: `${name}${of === "" ? "" : ` (${of})`}${piece === "" ? "" : ` ${piece}`}`,
+    piece,
+    prefix: unit.prefix,
+    at: thing.at,
+    whole: thing.whole,
+    about: thing.about,
+    messages: [...thing.messages, ...messagesOfPiece(thing, piece), ...said.map((s) => s.message)],
+  };
+}
+/** Of one of several alike units inside parts: the part that it is, so that its things are told from those of the others. */
+function placeOf(r: Reading, unit: UnitDraft): string {
+  if (unit.host === undefined || !r.units.some((other) => other !== unit && other.item === unit.item)) return "";
+  const { thing, piece } = unit.host,
+    name = thing.name === "" ? thing.id : thing.name;
+  return piece === "" ? name : `${name} ${piece}`;
+}
+function renewOf(draft: Draft, kind: string): RenewRule | undefined {
+  return line(draft, "renew", readRenew) ?? (kind === "" ? undefined : draft.unit.renewKinds.get(kind));
+}
+
+export function readPart(r: Reading, draft: Draft): Part {
+  const { thing, piece } = draft,
+    count = line(draft, "count", readCount),
+    pieces = linesOf(thing, "pieces", "")[0];
+  const lift = line(draft, "lift", readLift),
+    size = line(draft, "size", readSize),
+    fits = line(draft, "fits", readFits),
+    between = line(draft, "between", readBetween);
+  const side = (name: string | undefined): ThingIndex[] =>
+    name === undefined ? [] : indexesOf(draft.unit, name, piece).filter((index) => isPartIndex(r, index));
+  return {
+    ...base(r, draft),
+    is: "part",
+    kind: thing.kind,
+    count: count?.count ?? 1,
+    countUnknown: count?.unknown ?? false,
+    ownPlace: pieces !== undefined && headText(pieces).endsWith("own-place"),
+    hosts: fits ? fits.hosts.flatMap((name) => side(name)) : [],
+    fitsBy: fits?.by,
+    rests: partRefs(r, draft, "rests", (c) => {
+      accept(c, "on");
+      return takeNames(c);
+    }),
+    between:
+      between && side(between[0]).length > 0 && side(between[1]).length > 0
+        ? [side(between[0]), side(between[1])]
+        : undefined,
+    behind: refs(draft, "behind").filter((i) => i !== draft.index),
+    positions: names(draft, "needs"),
+    hangs: linesOf(thing, "hangs", piece).length > 0,
+    into: refs(draft, "into")[0],
+    renew: renewOf(draft, thing.kind),
+    liftPeople: lift?.people,
+    liftWith: lift?.tool,
+    mass: one(draft, "mass", takeOf("mass")),
+    size,
+    supply: one(draft, "supply", takeOf("voltage")),
+    groove: one(draft, "groove", takeOf("length")),
+    reach: one(draft, "reach", takeOf("length")),
+    dry: linesOf(thing, "dry", piece).length > 0,
+    alignBy: one(draft, "align", (c) => {
+      accept(c, "by");
+      return takeString(c);
+    }),
+    partNo: one(draft, "part-no", takeString),
+    standard: one(draft, "standard", takeString),
+    photos: linesOf(thing, "photo", piece).map(readPhoto),
+    unit: one(draft, "is", (c) => {
+      accept(c, "unit");
+      return takeName(c)?.text;
+    }),
+  };
+}
+
+export function readTie(r: Reading, draft: Draft): Tie {
+  const { thing, piece, unit } = draft,
+    fastener = thing.word === "fastener",
+    kind = thing.kind === "" && fastener ? "screw" : thing.kind;
+  const count = line(draft, "count", readCount),
+    joins = line(draft, "joins", readJoins),
+    joint = fastener ? undefined : kindIn(jointKinds, kind),
+    pieces = count?.count ?? 1;
+  const near = (names: readonly string[]): ThingIndex[] =>
+    names.flatMap((name) => indexesOf(unit, name, piece)).filter((index) => isPartIndex(r, index));
+  let lowers = joins ? near(joins.lowers) : [];
+  // As many pieces as names: one each, in order.
+  const labels = unit.labels.get(thing.id) ?? [];
+  if (joins?.each && joins.lowers.length > 1 && joins.lowers.length === labels.length)
+    lowers = near([joins.lowers[labels.indexOf(piece)]!]);
+  const into = refs(draft, "into")[0],
+    size = line(draft, "size", readSize),
+    thread: ThreadSize | undefined = size && !Array.isArray(size) ? (size as ThreadSize) : undefined;
+  const torques = linesOf(thing, "torque", piece)
+    .map(readTorque)
+    .map((torque) => fromTable(torque, thread, r.library));
+  if (
+    torques.length === 0 &&
+    fastener &&
+    linesOf(thing, "stages", piece).length === 0 &&
+    unit.torqueStandard !== undefined &&
+    kindIn(fastenerKinds, kind)?.turned
+  ) {
+    torques.push(
+      fromTable(
+        {
+          is: "standard",
+          value: undefined,
+          table: unit.torqueStandard,
+          words: undefined,
+          forCount: undefined,
+          while: undefined,
+          at: thing.at,
+        },
+        thread,
+        r.library,
+      ),
+    );
+  }
+  return {
+    ...base(r, draft),
+    is: "tie",
+    fastener,
+    kind,
+    count: pieces,
+    countUnknown: count?.unknown ?? false,
+    lowers,
+    uppers: joins ? near(joins.uppers) : [],
+    seat: lowers[0] ?? (into !== undefined && isPartIndex(r, into) ? into : undefined),
+    into,
+    passing: joint?.parts === "in passing",
+    oneWay: joint?.remade === "never",
+    behind: refs(draft, "behind").filter((i) => i !== draft.index),
+    positions: names(draft, "needs"),
+    opens: opensOf(r, draft, joint?.opens === "fluid", lowers, joins ? near(joins.uppers) : []),
+    renew: renewOf(draft, kind),
+    reuseTimes: one(draft, "reuse", takeNumber),
+    washers: linesOf(thing, "with", piece)
+      .map(readWasher)
+      .flatMap((w) =>
+        indexesOf(unit, w.name, piece)
+          .filter((index) => isPartIndex(r, index))
+          .map((part) => ({ part, count: w.count === undefined ? pieces : shareOf(w.count, labels, piece) })),
+      ),
+    size: thread,
+    propertyClass: one(draft, "class", takeLabel) ?? thread?.propertyClass,
+    grade: one(draft, "grade", takeLabel),
+    drive: line(draft, "drive", readDrive),
+    torques,
+    stages: line(draft, "stages", readStages) ?? [],
+    backOut: line(draft, "back-out", readBackOut),
+    passes: line(draft, "passes", readPasses),
+    sequence: line(draft, "sequence", readSequence),
+    pattern: line(draft, "pattern", readPattern),
+    threadLocker: one(draft, "thread-locker", takeName),
+    lubricant: one(draft, "lubricant", takeName),
+    how: one(draft, "how", takeString),
+    force: one(draft, "force", takeOf("force")),
+    uses: linesOf(thing, "uses", piece).flatMap((l) => takeNames(cursorOf(l))),
+    bead: line(draft, "bead", readBead),
+    partNo: one(draft, "part-no", takeString),
+    standard: one(draft, "standard", takeString),
+    figures: extraFigures(draft),
+  };
+}
+
+/** The fluids that it says it opens; a joint in a fluid's way that says nothing opens what runs through both of its sides. */
+function opensOf(
+  r: Reading,
+  draft: Draft,
+  isLine: boolean,
+  lowers: readonly ThingIndex[],
+  uppers: readonly ThingIndex[],
+): ThingIndex[] {
+  const said = refs(draft, "opens");
+  if (said.length > 0 || !isLine) return said;
+  return r.drafts.fluid
+    .filter((fluid) => {
+      const path = refs(fluid, "path");
+      return lowers.some((part) => path.includes(part)) && uppers.some((part) => path.includes(part));
+    })
+    .map((fluid) => fluid.index);
+}
+
+/** Properties that only a figure reads, by word: all that the table lists for fasteners and joints beyond those read above. */
+function extraFigures(draft: Draft): ReadonlyMap<string, Quantity | number | string> {
+  let map: Map<string, Quantity | number | string> | undefined;
+  for (const word of draft.thing.lines.keys()) {
+    if (knownTieWords.has(word)) continue;
+    const value = one(draft, word, (c): Quantity | number | string | undefined => {
+      accept(c, "in");
+      const at = c.at,
+        quantity = takeQuantity(c);
+      if (quantity) return quantity;
+      c.at = at;
+      return takeNumber(c) ?? takeLabel(c) ?? takeString(c);
+    });
+    if (value !== undefined) (map ??= new Map()).set(word, value);
+  }
+  return map ?? noFigures;
+}
+
+export function readFluid(r: Reading, draft: Draft): Fluid {
+  const { thing, piece } = draft,
+    at = (c: Cursor): readonly Name[] => {
+      accept(c, "at");
+      return takeNames(c);
+    };
+  const kind = kindIn(fluidKinds, thing.kind),
+    recover = linesOf(thing, "recover", piece)[0];
+  return {
+    ...base(r, draft),
+    is: "fluid",
+    kind: thing.kind,
+    volume: one(draft, "volume", takeOf("volume")),
+    amount: one(draft, "amount", takeQuantity),
+    drainsAt: refs(draft, "drains", at),
+    fillsAt: refs(draft, "fills", at),
+    bleedsAt: refs(draft, "bleeds", at),
+    recover: recover !== undefined || kind?.recover === true,
+    recoverWith:
+      recover &&
+      one(draft, "recover", (c) => {
+        accept(c, "with");
+        return takeName(c);
+      }),
+    uses: one(draft, "uses", takeName),
+    path: refs(draft, "path"),
+    filled: thing.kind !== "" || linesOf(thing, "fills", piece).length > 0 || linesOf(thing, "uses", piece).length > 0,
+  };
+}
+
+export function readHazard(r: Reading, draft: Draft): Hazard {
+  const { thing, unit } = draft,
+    figures: [string, Quantity][] = [],
+    signal = thing.signal;
+  for (const [word, dimension] of hazardFigures) {
+    const value = one(draft, word, takeOf(dimension));
+    if (value) figures.push([word, value]);
+  }
+  const own = linesOf(thing, "precaution", "")
+    .map(readPrecaution)
+    .map((facts): Precaution => {
+      const { behindNames, ...rest } = facts;
+      const precaution: Precaution = {
+        ...rest,
+        number: r.precautions.length,
+        hazard: draft.index,
+        behind: behindNames.flatMap((name) => indexesOf(unit, name.text, "")),
+      };
+      r.precautions.push(precaution);
+      return precaution;
+    });
+  return {
+    ...base(r, draft),
+    is: "hazard",
+    kind: thing.kind,
+    signal:
+      signal === "danger" || signal === "warning" || signal === "caution" || signal === "notice" ? signal : undefined,
+    source: one(draft, "source", takeLabel),
+    on: refs(draft, "on"),
+    precautions: own,
+    pushes: refs(draft, "pushes"),
+    figures: new Map(figures),
+    wear: linesOf(thing, "wear", "").flatMap((l) => takeNames(cursorOf(l))),
+    role: one(draft, "role", takeName),
+  };
+}
+
+/** So many in all, shared out over the pieces: the first get what is left over. */
+function shareOf(all: number, labels: readonly string[], piece: string): number {
+  if (labels.length === 0) return all;
+  return Math.floor(all / labels.length) + (labels.indexOf(piece) < all % labels.length ? 1 : 0);
+}
+
+const noFigures: ReadonlyMap<string, never> = new Map<string, never>();
+const knownTieWords = new Set([
+  "about",
+  "back-out",
+  "bead",
+  "behind",
+  "class",
+  "count",
+  "danger",
+  "warning",
+  "caution",
+  "notice",
+  "drive",
+  "force",
+  "grade",
+  "how",
+  "into",
+  "joins",
+  "like",
+  "lubricant",
+  "needs",
+  "opens",
+  "part-no",
+  "passes",
+  "pattern",
+  "pieces",
+  "renew",
+  "reuse",
+  "sequence",
+  "size",
+  "stages",
+  "standard",
+  "thread-locker",
+  "torque",
+  "uses",
+  "with",
+  "photo",
+]);
+
+const headText = ({ item, source }: Line): string =>
+  source.tree.scan.tokens[item.block ? item.block.first - 1 : item.last]!.text;
+function names(draft: Draft, word: string): string[] {
+  const lines = linesOf(draft.thing, word, draft.piece);
+  return lines.length === 0 ? [] : lines.flatMap((l) => takeNames(cursorOf(l)).map((n) => n.text));
+}
+function readFits(line: Line): { hosts: string[]; by: string | undefined } {
+  const c = cursorOf(line),
+    hosts = takeNames(c).map((n) => n.text);
+  return { hosts, by: accept(c, "by") ? takeLabel(c) : undefined };
+}
+function readBetween(line: Line): [string | undefined, string | undefined] {
+  const c = cursorOf(line),
+    a = takeName(c)?.text;
+  accept(c, "and");
+  return [a, takeName(c)?.text];
+}
+function readLift(line: Line): { people: number | undefined; tool: Name | undefined } {
+  const c = cursorOf(line);
+  let people: number | undefined, tool: Name | undefined;
+  while (c.at < c.stop) {
+    if (accept(c, "by")) {
+      people = takeNumber(c);
+      accept(c, "people");
+    } else if (accept(c, "with")) tool = takeName(c);
+    else c.at++;
+  }
+  return { people, tool };
+}

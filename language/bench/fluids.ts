@@ -4,7 +4,7 @@ import type { Act } from "../model/act.ts";
 import type { Fluid, ThingIndex } from "../model/model.ts";
 import { hidden, cleared, lumpOfItem, wrongPosition } from "./access.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
-import { touch } from "./hazards.ts";
+import { handsOn, touch } from "./hazards.ts";
 import { isPart, isTie, needsEvacuation, tieOf } from "./machine.ts";
 import { A_DRAINED, A_ON, A_OUT, CAPPED, DRAINED, EVACUATED, NEVER } from "./state.ts";
 import { isOut, left } from "./ties.ts";
@@ -184,8 +184,9 @@ export function cap(bench: Bench, act: Act, thing: ThingIndex, around: Around): 
     );
     return;
   }
-  const needs: number[] = [];
+  const { needs: precautions, hazards } = handsOn(bench, act, [thing], around),
+    needs = [...precautions];
   if (isTie(bench.model, thing)) needs.push(at(bench.state.outBy, thing));
-  if (bench.phase === "strip") happen(bench, on ? "capped" : "uncapped", thing, act, around, needs);
+  if (bench.phase === "strip") happen(bench, on ? "capped" : "uncapped", thing, act, around, needs, { hazards });
   flag(bench, thing, on ? CAPPED : 0, on ? 0 : CAPPED);
 }

@@ -13,6 +13,7 @@ import type { Around } from "./trace.ts";
 import { at, set, type Vector } from "./vector.ts";
 
 const isProof = (kind: string): boolean => kindIn(kinds, kind)?.isProof === true;
+const isWeight = (hazard: Hazard): boolean => kindIn(hazardKinds, hazard.kind)?.isWeight === true;
 const stands = (standing: Vector, precaution: number): boolean => at(standing, precaution) !== 0;
 
 /** Touching these things: the precautions that must stand first, and do not. Notes the events that made the others stand. */
@@ -23,6 +24,7 @@ export function touch(
   around: Around,
   needs: Set<number>,
   hazards: Set<ThingIndex>,
+  ignored: (hazard: Hazard) => boolean = () => false,
 ): Obstacle[] {
   const { machine } = bench,
     obstacles: Obstacle[] = [];
@@ -30,7 +32,7 @@ export function touch(
   const due = new Map<Hazard, number>(); // hazard -> how many of its precautions, from the first
   for (const thing of things) {
     for (const hazard of machine.hazardsOn[thing] ?? [])
-      if (!due.has(hazard)) due.set(hazard, hazard.precautions.length);
+      if (!due.has(hazard) && !ignored(hazard)) due.set(hazard, hazard.precautions.length);
     if (isTie(bench.model, thing))
       for (const hazard of pushedBy(bench, tieOf(bench.model, thing)))
         if (!due.has(hazard)) due.set(hazard, hazard.precautions.length);
@@ -63,6 +65,24 @@ export function touch(
     });
   }
   return obstacles;
+}
+
+/** What a touch rests on: the events that made the precautions stand, and the hazards concerned. */
+export interface Touched {
+  readonly needs: ReadonlySet<number>;
+  readonly hazards: readonly ThingIndex[];
+}
+
+/**
+ * Hands on things by an act that neither takes them apart nor puts them together: refused like any touch while a precaution is
+ * missing. What guards against a weight is not asked for: nothing is let go or moved, and `support` is how a weight is taken.
+ */
+export function handsOn(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): Touched {
+  const needs = new Set<number>(),
+    hazards = new Set<ThingIndex>();
+  for (const thing of things)
+    refuse(bench, act, around, thing, touch(bench, [thing], act, around, needs, hazards, isWeight));
+  return { needs, hazards: [...hazards] };
 }
 
 /** Taken as done, so that the rest is judged: the refit takes them away again. */

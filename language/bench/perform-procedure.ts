@@ -288,19 +288,20 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
     },
     leaves,
   );
-  judgeTasks(bench, procedure);
   const stripProblems = bench.problems.slice(),
     done = performRefit(refit, order),
     endTurn = turnBack(refit, leaves, start);
   judgeEnd(refit, start, leaves, procedure.at);
   judgeLeftUntil(refit, procedure);
   questionSeals(bench, order.ops);
+  const finished = finish(refit, procedure);
+  judgeTasks(bench, procedure, [...bench.problems, ...refit.problems]);
   return result({
     stripEnd,
     order,
     refit: done,
     endTurn,
-    finish: finish(refit, procedure),
+    finish: finished,
     end: refit.state,
     problems: [
       ...stripProblems,

@@ -8,7 +8,8 @@ import { moveAside, moveBack } from "./aside.ts";
 import { reasonOf, refuse, report, resolve, type Bench } from "./bench.ts";
 import { cap, drain, evacuate, fill } from "./fluids.ts";
 import { fit } from "./fit.ts";
-import { restore, stand, turned } from "./hazards.ts";
+import { handsOn, restore, stand, turned } from "./hazards.ts";
+import { cannotReachPast, handledBy } from "./handling.ts";
 import { grip, release, support } from "./hold.ts";
 import { isPart, isTie, partOf } from "./machine.ts";
 import { make } from "./make.ts";
@@ -38,7 +39,14 @@ export function perform(bench: Bench, act: Act, around: Around): void {
   });
 }
 
+function handle(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
+  const handled = handledBy(act, things, (names) => resolve(bench, names, around));
+  if (cannotReachPast(act)) for (const thing of handled) reachable(bench, act, thing, around);
+  handsOn(bench, act, handled, around);
+}
+
 function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
+  handle(bench, act, things, around);
   const each = (one: (thing: ThingIndex) => void): void => {
     for (const thing of things) one(thing);
   };
@@ -85,10 +93,7 @@ function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Ar
     case "tag":
       return tag(bench, act, things, around);
     case "mark":
-      each((thing) => reachable(bench, act, thing, around));
       return mark(bench, act, things);
-    case "work":
-      return each((thing) => reachable(bench, act, thing, around));
     case "align":
       return align(bench, act, around);
     case "apply":
@@ -135,7 +140,7 @@ function outside(bench: Bench, act: Act, around: Around): void {
       renew(bench, resolve(bench, then.names, around), then.is === "scrap");
 }
 
-/** `mark` and `work` ask that the thing can be reached; the computed refit was ordered by that already. */
+/** What is handled or looked at is in reach; the computed refit was ordered by that already. */
 function reachable(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
   const item = bench.model.things[thing];
   if (bench.computed || (item?.is !== "part" && item?.is !== "tie")) return;

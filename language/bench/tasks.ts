@@ -6,8 +6,9 @@ import { reasonOf, report, type Bench } from "./bench.ts";
 import { performProcedure } from "./perform-procedure.ts";
 import type { Problem } from "./trace.ts";
 
-export function judgeTasks(bench: Bench, procedure: Procedure): void {
-  const known = new Set(bench.problems.map(keyOf));
+/** `found`: what performing the whole found. */
+export function judgeTasks(bench: Bench, procedure: Procedure, found: readonly Problem[]): void {
+  const known = new Set(found.map(keyOf));
   for (const task of procedure.tasks) {
     const steps = new Set(task.does.map((name) => name.text));
     const first = performProcedure(bench.model, procedure.id, { steps }).problems.find(

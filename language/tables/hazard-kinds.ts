@@ -11,6 +11,8 @@ export type HazardKind = {
   readonly proofBy: readonly PrecautionName[];
   /** Precautions that stand in place of a proof, for as long as they stand. */
   readonly standsWithoutProof: readonly PrecautionName[];
+  /** The weight itself is the hazard: asked for by what moves or frees the thing, not by handling it. */
+  readonly isWeight?: true;
 };
 
 const plain = { needsProof: false, proofBy: [], standsWithoutProof: [] } as const;
@@ -37,8 +39,8 @@ const table = {
     proofBy: ["prove-zero"],
     standsWithoutProof: ["block", "let-down"],
   },
-  heavy: { ...plain, title: "Heavy load", about: "Strains the one who lifts it." },
-  overhead: { ...plain, title: "Load overhead", about: "A load that hangs over people." },
+  heavy: { ...plain, isWeight: true, title: "Heavy load", about: "Strains the one who lifts it." },
+  overhead: { ...plain, isWeight: true, title: "Load overhead", about: "A load that hangs over people." },
   hot: { ...plain, title: "Hot surface", about: "Burns." },
   cold: { ...plain, title: "Cold surface", about: "Frost burns." },
   chemical: { ...plain, title: "Chemical", about: "Harms skin, eyes or lungs." },

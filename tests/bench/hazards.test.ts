@@ -20,6 +20,63 @@ test("loosen touches too", () => {
   ]);
 });
 
+const hotPlate = `part plate "Plate" { fits b }\n part lid "Lid" { mass 30 kg  fits b }
+ hazard hot-plate hot warning "Hot plate" { on plate, lid  precaution cool "Let it stand." wait 30 min }`;
+
+test.each([
+  'measure wear on plate "Thickness" at least 3 mm',
+  'set plate "Gap" 1..2 mm',
+  "clean plate with rag",
+  'mark plate as m "One mark."',
+  'work plate "Tap it round."',
+  "apply grease to plate",
+  "heat plate to 80 °C",
+  "rotate plate 1 turn",
+  "put sheet on plate take sheet",
+  "cap plate",
+  "support lid with hoist release lid",
+  "hold plate with strap",
+])("handling touches: %s", (act) => {
+  const libraries =
+      'consumable grease "Grease"\ntool rag "Rag"\ntool hoist "Hoist"\ntool strap "Strap"\ntemporary sheet "Sheet"\n',
+    on = (text: string): string[] =>
+      codes(`${libraries}${stage(hotPlate, text)}`).filter((code) => code.startsWith("hazard/"));
+  expect(on(`step { ${act} }`)).toEqual(["hazard/not-yet"]);
+  expect(on(`step { cool hot-plate ${act} }`)).toEqual([]);
+});
+
+test("looking and running are no touch", () => {
+  for (const act of ['inspect look on plate "No cracks"', 'test run on plate "Runs freely"'])
+    expect(
+      codes(stage(hotPlate, `step { ${act} }`)).filter((code) => code.startsWith("hazard/")),
+      act,
+    ).toEqual([]);
+});
+
+test("what guards against a weight is not asked for by handling, only by what moves or frees it", () => {
+  const facts = `part lid "Lid" { mass 30 kg hangs }\n fastener ls screw "Lid screws" { count 4 joins lid to b }
+ hazard load heavy warning "Lid" { on lid, ls  mass 30 kg  precaution barrier "Nobody under it." }`;
+  expect(
+    codes(stage(facts, 'step { mark lid as m "One mark." support lid barrier load undo ls remove lid }')),
+  ).not.toContain("hazard/not-yet");
+  expect(codes(stage(facts, "step { support lid undo ls remove lid }"))).toContain("hazard/not-yet");
+});
+
+test("what is handled on the way back is handled while the precautions stand", () => {
+  const facts = `part guard guard "Guard"\n fastener gs screw "Guard screws" { count 4 joins guard to b }\n part fan "Fan" { fits b }
+ hazard start rotating danger "Fan can start" { on gs, fan  precaution isolate "Open it." back "Close it."  precaution try-start "Press start." }`;
+  const text = stage(
+    facts,
+    'step { isolate start try-start start undo gs remove guard refit { reverse work fan "Turn the blade up." } }',
+  );
+  expect(codes(text)).toEqual([]);
+  const line = refit(text);
+  expect(line.findIndex((l) => l.startsWith("work "))).toBeGreaterThan(line.indexOf("fitting Guard Screws"));
+  expect(line.findIndex((l) => l.startsWith("work "))).toBeLessThan(
+    line.indexOf("taking the precaution away for Fan can start"),
+  );
+});
+
 test("in the author's order", () => {
   expect(codes(stage(start, `step { lock-out start isolate start try-start start ${off} }`))).toEqual(["hazard/order"]);
 });

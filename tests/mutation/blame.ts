@@ -1,8 +1,10 @@
 // Which lines may be blamed for a mutant: its own, those that asked for what the changed line did, those that speak of the same things,
 // and, for what is missing at the end, the first act of the step that took it off. Read from the text as it was, not from what was found.
 
+import { handledBy } from "../../language/bench/handling.ts";
 import { isPart, isTie, machineOf, partOf, tieOf } from "../../language/bench/machine.ts";
 import type { Event, Performance, Performed } from "../../language/bench/trace.ts";
+import type { Name } from "../../language/model/act.ts";
 import type { Span } from "../../language/findings/finding.ts";
 import type { Model, ThingIndex } from "../../language/model/model.ts";
 import { lineAt, type Mutant } from "./mutant.ts";
@@ -52,6 +54,7 @@ export function concernedBy(
     const changed = changedIn(performance, all);
     if (!changed) continue;
     needsAndThings(changed, all);
+    handled(changed, all);
     marks(changed, all);
     positions(changed, all);
     if (mutant.class === "swap two neighbours") betweenTheTwo(changed, all);
@@ -117,6 +120,32 @@ function needsAndThings({ performance, acts, events: own, things }: Changed, all
     // A procedure that is done on a part speaks of it.
     if (one.act.on.some((name) => thingsNamed(model, name.text, one.around.prefix).some((thing) => things.has(thing))))
       add(all, one.act.at);
+  }
+}
+
+/** A precaution is asked for by every line that handles what its hazard is on. */
+function handled({ performance, acts }: Changed, all: Gathered): void {
+  const named = new Set(acts.flatMap((one) => one.things)),
+    { model, strip, written, finish, refit } = performance,
+    { hazardsOn } = machineOf(model);
+  const performed = [
+    ...strip,
+    ...written,
+    ...finish,
+    ...refit.flatMap(({ op }) => (op.act ? [{ act: op.act, around: op.around, things: op.things }] : [])),
+  ];
+  for (const one of performed) {
+    if (acts.some((own) => own.act === one.act)) continue;
+    const resolve = (names: readonly Name[]): ThingIndex[] =>
+      names.flatMap((name) => [...thingsNamed(model, name.text, one.around.prefix)]);
+    if (
+      !handledBy(one.act, one.things, resolve).some((thing) =>
+        hazardsOn[thing]?.some((hazard) => named.has(hazard.index)),
+      )
+    )
+      continue;
+    add(all, one.act.at);
+    if (all.mutant.class !== "swap two neighbours") all.isAskedFor = true;
   }
 }
 

@@ -1,6 +1,7 @@
 // The needs of the strip read backwards, and what the rules of meeting add to them. `after` in the strip is `before` in the refit.
 
 import type { Fluid, ThingIndex, Tie } from "../../model/model.ts";
+import { handledBy } from "../handling.ts";
 import { isPart, isTie, machineOf, partOf, tieOf } from "../machine.ts";
 import type { Event, RefitOp } from "../trace.ts";
 import { ask, edge, type Graph } from "./graph.ts";
@@ -36,6 +37,7 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
   for (const event of events) {
     if (event.kind === "gripped") {
       gripBefore(strip, graph, opOf, event);
+      for (const need of event.needs) mirrored(event.index, need, "it is handled while the precaution stands");
       continue;
     }
     for (const need of needs[event.index]!) {
@@ -86,10 +88,23 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
       }
   }
 
+  for (const op of graph.ops) touchedBefore(strip, graph, opOf, op);
+
   function previous(list: readonly Event[], index: number, thing: ThingIndex): number {
     for (let i = index - 1; i >= 0; i--) if (list[i]!.kind !== "gripped" && list[i]!.things.includes(thing)) return i;
     return -1;
   }
+}
+
+/** What the author has handled on the way back is handled while the precautions stand. */
+function touchedBefore(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | undefined)[], op: RefitOp): void {
+  if (op.event || !op.act) return;
+  const { hazardsOn } = machineOf(strip.model);
+  for (const thing of handledBy(op.act, op.things, (names) => strip.resolve(names, op.around)))
+    for (const hazard of hazardsOn[thing] ?? [])
+      for (const event of strip.events)
+        if (event.kind === "stands" && event.thing === hazard.index)
+          ask(graph, op, opOf[event.index], "it is handled while the precaution stands", op.at, false);
 }
 
 /** The needs of each event, past those that have no line of their own. */

@@ -89,7 +89,8 @@ function besideReverse(graph: Graph, { note, before, after, chain }: Group): voi
   for (const op of before)
     for (const other of reversed) ask(graph, op, other, "it is written before the reverse", op.at, true, note.at);
   for (const op of after)
-    for (const other of reversed) ask(graph, other, op, "it is written after the reverse", op.at, true, note.at);
+    for (const other of reversed)
+      if (!standsFor(graph, other, op)) ask(graph, other, op, "it is written after the reverse", op.at, true, note.at);
   if (note.by === undefined || chain.length === 0) return;
   const inChain = new Set(chain.map((op) => op.number));
   graph.later.forEach((list, from) => {
@@ -97,6 +98,10 @@ function besideReverse(graph: Graph, { note, before, after, chain }: Group): voi
       ask(graph, graph.ops[from], chain[0], "the whole stands there", chain[0]!.at, false);
   });
 }
+
+/** A precaution that the written act is done under is taken away after it, though it belongs to the reverse. */
+const standsFor = (graph: Graph, lift: RefitOp, op: RefitOp): boolean =>
+  lift.verb === "lift" && graph.later[op.number]!.includes(lift.number);
 
 /** A stage of tightening that is written stands after the fitting of its fastener, wherever that is. */
 function tightenedWhenIn(graph: Graph): void {

@@ -1,0 +1,23 @@
+// Acts that handle a thing without changing what holds it: hands or tools are on it all the same.
+
+import type { Act, Name } from "../model/act.ts";
+import type { ThingIndex } from "../model/model.ts";
+
+/** To `inspect` is to look and to `test` is to run, mostly under power: neither is a touch. */
+const handling = new Set(["measure", "set", "clean", "mark", "tag", "work", "apply", "heat", "put", "align", "rotate"]);
+
+/** The things that such an act handles: those that it is done on, else those that it names. None for any other act. */
+export function handledBy(
+  act: Act,
+  things: readonly ThingIndex[],
+  resolve: (names: readonly Name[]) => readonly ThingIndex[],
+): readonly ThingIndex[] {
+  if (!handling.has(act.verb)) return [];
+  return act.on.length > 0 ? resolve(act.on) : things;
+}
+
+/**
+ * Marks and work cannot be done past something in front. A reading or a coat often can, at an edge or through a bore: a published
+ * procedure seals a hub's face with its outer bearing on (tests/procedures/rear-hub.strip).
+ */
+export const cannotReachPast = (act: Act): boolean => act.verb === "mark" || act.verb === "work";

@@ -3,14 +3,14 @@
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
-import { assumeOut, cleared, hidden, hiders, isWhereUnknown, wrongPosition } from "./access.ts";
+import { assumeOut, cleared, hidden, hiders, isAside, isWhereUnknown, wrongPosition } from "./access.ts";
 import { spills } from "./fluids.ts";
 import { touch } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import { freeing, lookAt, type Look } from "./removal.ts";
 import { chainToBase, leftOf } from "./smallest-set.ts";
 import { A_AWAY, A_OFF, A_ON, A_OUT, A_SLACK, HELD, NEVER, ON_BASE } from "./state.ts";
-import { anchorsOf, clampOf, lumpOf, together } from "./ties.ts";
+import { anchorsOf, clampOf, lumpOf, partingOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set, setAll } from "./vector.ts";
 import { undo } from "./undo.ts";
@@ -67,6 +67,7 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
     const part = partOf(model, index);
     const clamped = clampedBy(bench, act, index, parts, around);
     if (clamped) obstacles.push(clamped);
+    else obstacles.push(...stillCovered(bench, index, parts, needs));
     obstacles.push(
       ...hidden(bench, part, look.lump, act, around),
       ...wrongPosition(bench, part, look.lump),
@@ -160,6 +161,36 @@ function stillHeld(
       for (const tie of set) assumeOut(bench, tie, act, around);
     },
   };
+}
+
+/**
+ * What lies in a joint that is undone comes out once the two sides are apart, or one of them is aside. Notes the events that parted
+ * them. Between sides that nothing undoable joins (a shim on a shaft, a ring in its groove) the part itself says what is in its way.
+ */
+function stillCovered(bench: Bench, index: ThingIndex, parts: readonly ThingIndex[], needs: Set<number>): Obstacle[] {
+  const { model, machine, state: s } = bench,
+    part = partOf(model, index),
+    obstacles: Obstacle[] = [];
+  if (!part.between) return obstacles;
+  const isGone = (side: ThingIndex): boolean =>
+    parts.includes(side) || isAside(s, side) || isAssumed(bench, side, A_AWAY | A_OFF);
+  for (const a of part.between[0])
+    for (const b of part.between[1]) {
+      for (const side of [a, b]) if (isAside(s, side) && at(s.asideBy, side) !== NEVER) needs.add(at(s.asideBy, side));
+      if (lumpOf(s, a) !== lumpOf(s, b)) {
+        const parting = partingOf(s, a, b);
+        if (parting !== NEVER) needs.add(parting);
+        continue;
+      }
+      if (lumpOf(s, a) !== lumpOf(s, index) || isGone(a) || isGone(b)) continue;
+      const closing = machine.clamps[index]!.some((tie) => !tie.passing);
+      if (!closing || obstacles.length > 0) continue;
+      obstacles.push({
+        reason: reasonOf("sequence/blocked", { thing: index, by: [a, b], words: ["between"], at: part.at }),
+        assume: () => assume(bench, machine.isBase(a) ? b : a, A_AWAY),
+      });
+    }
+  return obstacles;
 }
 
 function clampedBy(

@@ -1,7 +1,7 @@
 // Ties and removal: each rule of the bench on a small stage, named after the rule.
 
 import { expect, test } from "vitest";
-import { codes, findings, stage } from "./refit/stage.ts";
+import { codes, findings, refit, stage } from "./refit/stage.ts";
 
 const says = (text: string): string[] => findings(text).map((f) => f.says);
 const lid = `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`;
@@ -122,4 +122,29 @@ test("a part that lost its last tie and stays in place, neither held nor aside, 
   const [found] = findings(stage(lid, "step { undo screws }", "aim none"));
   expect(found).toMatchObject({ code: "removal/left-loose", severity: "warning" });
   expect(codes(stage(lid, "step { undo screws support lid }", "aim none"))).toEqual([]);
+});
+
+const joint = `part cover "Cover"\n part ring "Ring" { between cover and b }\n fastener cs screw "Cover screws" { count 4 joins cover to b }`;
+
+test("what lies in a joint comes out once the sides are apart", () => {
+  expect(codes(stage(joint, "step { undo cs remove ring remove cover }"))).toEqual(["sequence/blocked"]);
+  expect(findings(stage(joint, "step { undo cs remove ring remove cover }"))[0]!.says).toContain(
+    "between Cover and Base",
+  );
+  expect(codes(stage(joint, "step { undo cs remove cover remove ring }"))).toEqual([]);
+});
+
+test("or one of them is aside", () => {
+  const hinged = `part arm hinge "Arm" { fits b }\n ${joint}\n fastener hs screw "Arm screws" { joins cover to arm }`;
+  expect(codes(stage(hinged, "step { undo cs swing cover remove ring }"))).toEqual([]);
+});
+
+test("and goes back before they meet", () => {
+  const line = refit(stage(joint, "step { undo cs remove cover remove ring }"));
+  expect(line.indexOf("fitting Ring")).toBeLessThan(line.indexOf("fitting Cover"));
+});
+
+test("between sides that nothing undone joins it is free to come out", () => {
+  const shim = `part shaft "Shaft" { fits b }\n part shim shim "Shim" { between shaft and b }`;
+  expect(codes(stage(shim, "step { remove shim }"))).toEqual([]);
 });

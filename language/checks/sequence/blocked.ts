@@ -48,6 +48,8 @@ export default benchCheck({
       return `${reason.words[1]} starts on the bench, and it is still on the unit`;
     if (reason.words[0] === "not together")
       return `${listed(reason.by.map((thing) => context.name(thing)))} ${reason.by.length > 1 ? "are" : "is"} not in one sub-assembly with it, so they cannot come off together`;
+    if (reason.words[0] === "between")
+      return `it lies between ${context.name(reason.by[0]!)} and ${context.name(reason.by[1]!)}, which are still together`;
     const hider = stillIn(reason, context),
       who = reason.words[0] === "comes along" ? `${context.name(reason.thing!)}, which comes along, is behind` : "";
     return who === "" ? `${hider} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of it` : `${who} ${hider}`;

@@ -1,7 +1,6 @@
 // What must come off before what, as a graph: the events of a strip with the needs between them, those that follow from others left
 // out. It reads what the bench performed and decides nothing.
 
-import { at } from "../../bench/vector.ts";
 import type { Event, EventKind, Performance } from "../../bench/trace.ts";
 import type { LineContext } from "../lines/context.ts";
 import type { Lines } from "../lines/groups.ts";
@@ -56,7 +55,7 @@ export function stripNodes(performance: Performance, { context, strip }: Lines):
     far: Set<number>[] = [new Set()];
   events.forEach((event, i) => {
     const found = new Set<number>();
-    for (const need of [...event.needs, ...partings(event, performance)]) {
+    for (const need of event.needs) {
       const number = numberOf.get(need);
       if (number !== undefined) found.add(number);
       else for (const each of near[need] ?? []) found.add(each);
@@ -88,28 +87,6 @@ export function stripNodes(performance: Performance, { context, strip }: Lines):
       after,
       assumed: event.assumed || (act !== undefined && performance.strip[act]!.refused),
     };
-  });
-}
-
-/** A part that lies between two others is bare once these are apart: nothing asked for it, since nothing was in its way any more. */
-function partings({ index, kind, things }: Event, { model, events }: Performance): number[] {
-  if (kind !== "off") return [];
-  return things.flatMap((thing) => {
-    const between = model.parts[thing]?.between;
-    if (!between) return [];
-    const parted = events.findLast(
-      (event) =>
-        event.index < index &&
-        (event.kind === "off" || event.kind === "aside") &&
-        between[0].some((a) =>
-          between[1].some(
-            (b) =>
-              event.moved.includes(a) !== event.moved.includes(b) &&
-              at(event.before.lump, a) === at(event.before.lump, b),
-          ),
-        ),
-    );
-    return parted ? [parted.index] : [];
   });
 }
 

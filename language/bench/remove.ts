@@ -24,7 +24,8 @@ export function remove(bench: Bench, act: Act, things: readonly ThingIndex[], ar
     else if (isPart(model, thing)) parts.push(thing);
   }
   if (parts.length === 0) return;
-  if ((act.count !== undefined || act.rest) && !someOf(bench, act, parts[0]!, around)) return;
+  if ((act.count !== undefined || act.rest) && !someOf(bench, act, parts[0]!, around))
+    return reachForSome(bench, act, parts[0]!, around);
   if (act.together) removeAtOnce(bench, act, parts, around);
   else for (const part of parts) removeAtOnce(bench, act, [part], around);
 }
@@ -45,6 +46,17 @@ function someOf(bench: Bench, act: Act, part: ThingIndex, around: Around): boole
     );
   bench.state = { ...bench.state, out: set(bench.state.out, part, Math.min(now, count)) };
   return now >= count;
+}
+
+/** Of the first few pieces only what holds for each: that they can be reached, and touched. What holds them is judged with the last. */
+function reachForSome(bench: Bench, act: Act, index: ThingIndex, around: Around): void {
+  const part = partOf(bench.model, index),
+    lump = lumpOf(bench.state, index);
+  refuse(bench, act, around, index, [
+    ...hidden(bench, part, lump, act, around),
+    ...wrongPosition(bench, part, lump),
+    ...touch(bench, [index], act, around, new Set(), new Set()),
+  ]);
 }
 
 function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], around: Around): void {

@@ -202,7 +202,10 @@ export async function writeOutput(
     name = basename(path),
     made = readMade(folder);
   if (existsSync(path) && !force) {
-    const old = readFileSync(path);
+    let old: Buffer = Buffer.alloc(0);
+    writing(shown, () => {
+      old = readFileSync(path);
+    });
     if (made[name] !== (await hashOf(old)) && !old.equals(Buffer.from(content))) {
       throw new CannotRun(
         `${shown} is there already and was not made by this tool, or was changed since: give another name, or --force to write over it`,
@@ -243,7 +246,7 @@ const refusals: Readonly<Record<string, string>> = {
   ENOSPC: "the disk is full",
   ENOTDIR: "a file stands where a folder is needed",
   EEXIST: "a file stands where a folder is needed",
-  EISDIR: "a folder of this name stands there",
+  EISDIR: "a folder of this name stands there: give the name of a file",
 };
 
 /** Writes beside and renames, so that a reader never sees half a file and a failure leaves the old one. */

@@ -69,6 +69,13 @@ function line<T>(draft: Draft, word: string, read: (line: Line) => T): T | undef
 function isPartIndex(r: Reading, index: ThingIndex): boolean {
   return index < r.drafts.part.length;
 }
+/** Stations of a way in their order, that of a closed one with its first station again at the end. */
+function stations(draft: Draft, word: string): ThingIndex[] {
+  return linesOf(draft.thing, word, draft.piece)
+    .flatMap((l) => takeNames(cursorOf(l)))
+    .flatMap((name) => indexesOf(draft.unit, name.text, draft.piece))
+    .filter((thing, i, all) => thing !== all[i - 1]);
+}
 function partRefs(r: Reading, draft: Draft, word: string, take?: (c: Cursor) => readonly Name[]): ThingIndex[] {
   return refs(draft, word, take).filter((index) => isPartIndex(r, index));
 }
@@ -313,7 +320,7 @@ export function readFluid(r: Reading, draft: Draft): Fluid {
         return takeName(c);
       }),
     uses: one(draft, "uses", takeName),
-    path: refs(draft, "path"),
+    path: stations(draft, "path"),
     filled: thing.kind !== "" || linesOf(thing, "fills", piece).length > 0 || linesOf(thing, "uses", piece).length > 0,
   };
 }

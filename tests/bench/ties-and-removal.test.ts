@@ -148,3 +148,9 @@ test("between sides that nothing undone joins it is free to come out", () => {
   const shim = `part shaft "Shaft" { fits b }\n part shim shim "Shim" { between shaft and b }`;
   expect(codes(stage(shim, "step { remove shim }"))).toEqual([]);
 });
+
+test("a few pieces of a part can be reached and touched as all of them can", () => {
+  const caps = `part hood "Hood" { fits b }\n part cap "Caps" { count 4 fits b behind hood }`;
+  expect(codes(stage(caps, "step { remove 2 of cap remove hood remove rest of cap }"))).toEqual(["sequence/blocked"]);
+  expect(codes(stage(caps, "step { remove hood remove 2 of cap remove rest of cap }"))).toEqual([]);
+});

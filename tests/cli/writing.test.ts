@@ -72,7 +72,20 @@ test("what cannot be written is said, and nothing is left behind", async () => {
   const folder = folderWith({ "a.strip": good });
   mkdirSync(join(folder, "out.txt"));
   const { status, err } = await stripdown(folder, ["refit", "a.strip", "--to", "out.txt", "--force"]);
-  expect([status, err]).toEqual([2, "stripdown: out.txt cannot be written: a folder of this name stands there\n"]);
+  expect([status, err]).toEqual([
+    2,
+    "stripdown: out.txt cannot be written: a folder of this name stands there: give the name of a file\n",
+  ]);
   expect((await stripdown(folder, ["refit", "a.strip", "--to", "a.strip/refit.txt"])).status).toBe(2);
   expect(readdirSync(folder).sort()).toEqual(["a.strip", "out.txt"]);
+});
+
+test("a folder of that name is said, with and without --force", async () => {
+  for (const more of [[], ["--force"]]) {
+    const folder = folderWith({ "box.strip": good, "papers/keep.txt": "mine" });
+    const { status, err } = await stripdown(folder, ["refit", "box.strip", "--to", "papers", ...more]);
+    expect(status).toBe(2);
+    expect(err).toMatch(/papers cannot be written: a folder of this name stands there: give the name of a file/);
+    expect(readFileSync(join(folder, "papers/keep.txt"), "utf8")).toBe("mine");
+  }
 });

@@ -1,5 +1,6 @@
 // Runs every check over a project, its models and its performances, and makes one finding of one mistake.
 
+import { wasReadWhole } from "./read-whole.ts";
 import type { Performance, Problem, Reason } from "../bench/trace.ts";
 import { declaredProblems } from "../bench/declared.ts";
 import type { Because, Finding, Span } from "../findings/finding.ts";
@@ -221,6 +222,11 @@ function wordProblem(
     reason?.rule === "hazard/order" && reason.words[0] === "undeclared" && reason.thing !== undefined
       ? context.model.things[reason.thing]!.whole
       : undefined;
+  const declared =
+    problem.phase === "declared" && reason?.thing !== undefined
+      ? context.model.things[reason.thing]!.whole
+      : undeclared;
+  if (declared && !wasReadWhole(context.project, declared)) return undefined;
   const things = problem.about.map((thing) => context.model.things[thing]!);
   return finish(check, check.problem(problem, context), settings, {
     build: context.model.build,

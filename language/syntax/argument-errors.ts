@@ -55,8 +55,12 @@ export function argumentError(misfit: Misfit): Mended {
     return { error: unitMissing(word, state, last, figure)!, next: afterUnit };
   if (token.tokenType === Word && !token.opensLine) {
     const due = state.follow.find((leaf) => leaf.is === "unit" || leaf.is === "kind");
+    const without = due?.is === "kind" ? step(due, token) : undefined;
+    if (due && without) return { error: kindMissing(word, due, token), next: without };
     if (due) return { error: due.is === "unit" ? unknownUnit(word, due, token) : unknownKind(due, token), next: due };
   }
+  const filler = fillerWord(misfit);
+  if (filler) return filler;
   for (const due of likeliest(misfit)) {
     // one thing is missing before it
     const next = step(due, token);
@@ -84,9 +88,36 @@ export function argumentError(misfit: Misfit): Mended {
     };
   }
   const says = state.ends
-    ? `${shown(token)} is out of place after ${shown(last)}`
+    ? `${shown(token)} is out of place after ${shown(last)}${token.tokenType === Word && state.follow.some((leaf) => leaf.is === "string") ? ": what is printed stands in quotes" : ""}`
     : `${shown(token)} is out of place: ${expected(state)} is due`;
   return { error: at(token, "syntax/unexpected", says), next: undefined };
+}
+
+const articles = new Set(["the", "an", "all", "both"]);
+
+/** Words of speech: an article before a name is left out, names are parted by commas and not by `and`. */
+function fillerWord({ state, last, token }: Misfit): Mended | undefined {
+  if (token.opensLine) return undefined;
+  const comma = state.follow.find((leaf) => leaf.text === ",");
+  if (!comma) return undefined;
+  if (token.text === "and" || token.text === "plus")
+    return {
+      error: at(token, "syntax/unexpected", `Names are parted by commas here, not by ${token.text}`, {
+        title: "Write a comma",
+        edits: [{ start: endOf(last), end: endOf(token), text: "," }],
+        certain: false,
+      }),
+      next: comma,
+    };
+  if (!articles.has(last.text) || token.tokenType !== Word) return undefined;
+  return {
+    error: at(last, "syntax/unexpected", `${last.text} is no name: leave it out`, {
+      title: "Take it out",
+      edits: [{ start: last.startOffset, end: token.startOffset, text: "" }],
+      certain: false,
+    }),
+    next: state,
+  };
 }
 
 /** A figure whose unit must come and does not. The fix only offers the likely unit, and only where a wrong one cannot hurt. */
@@ -149,6 +180,16 @@ function unknownKind(due: Leaf, token: Token): SyntaxError {
     "syntax/kind-unknown",
     says,
     titled ? replacing(token, `"${token.image}"`, "Put it in quotes, as a printed name", false) : undefined,
+  );
+}
+
+/** The word that comes after the kind stands in its place. */
+function kindMissing(word: Token, due: Leaf, token: Token): SyntaxError {
+  const list = due.text as KindList;
+  return at(
+    token,
+    "syntax/argument-missing",
+    `${word.text} needs its kind before ${shown(token)}: known are ${oneOf(few([...kinds[list]]))}`,
   );
 }
 

@@ -1,5 +1,6 @@
 // A group of fasteners or a joint that ties nothing together and sits in nothing.
 
+import { wasReadWhole } from "../read-whole.ts";
 import { check } from "../check.ts";
 
 const joined = /\b(?:joins|into)\b/;
@@ -32,7 +33,12 @@ export default check({
       if (tie.lowers.length > 0 || tie.uppers.length > 0 || tie.into !== undefined) continue;
       // Where it says so and the names are not found, that is what is wrong.
       const source = project.files.get(tie.at.file);
-      if (!source || joined.test(source.text.slice(tie.whole.start, tie.whole.end))) continue;
+      if (
+        !source ||
+        !wasReadWhole(project, tie.whole) ||
+        joined.test(source.text.slice(tie.whole.start, tie.whole.end))
+      )
+        continue;
       yield {
         at: tie.at,
         says: `${tie.name} ${tie.count > 1 ? "join" : "joins"} nothing: say what ${tie.count > 1 ? "they hold" : "it holds"} together, or what ${tie.count > 1 ? "they sit" : "it sits"} in`,

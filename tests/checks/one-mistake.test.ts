@@ -1,0 +1,64 @@
+// One mistake, one finding, at the line: what a first author writes, and what is said of it.
+
+import { expect, test } from "vitest";
+import { check } from "../bench/refit/stage.ts";
+
+const pump = `unit pump "Gear pump" {
+  base stand
+  part stand "Stand"
+  part body "Body" { mass 6 kg }
+  part cover "Cover" { mass 1 kg  rests on body }
+  part driver "Drive gear" { fits body  behind cover }
+  part driven "Driven gear" { fits body  behind cover }
+  fastener feet screw "Foot screws" { count 4  size M8x25  class 8.8  drive hex 13  torque 24 N·m  joins body to stand }
+  fastener screws screw "Cover screws" { count 6  size M6x20  class 8.8  drive hex-socket 5  torque 10 N·m  joins cover to body }
+  fluid oil "Oil" { volume 0.2 L  drains at plug  fills at plug  uses gear-oil }
+  fastener plug plug "Drain plug" { size M10x1  drive hex-socket 5  torque 20 N·m  into body }
+  hazard sump hot "Hot oil" { on body, cover  temperature 80 °C  precaution cool wait 30 min }
+}
+consumable gear-oil "Gear oil" { pack 1 L }
+procedure gears "Gears out" for pump {
+  aim driver, driven off
+  step "Cover" {
+    drain oil
+    undo screws
+    cool sump
+    remove cover
+    remove driver, driven
+  }
+}
+`;
+const found = (text: string): string[] =>
+  check(text)
+    .findings.filter((f) => f.severity === "error" || f.severity === "warning")
+    .map((f) => `${text.slice(0, f.at.start).split("\n").length}: ${f.says}`);
+
+test("as it stands nothing is found", () => {
+  expect(found(pump)).toEqual([]);
+});
+
+test.each<[string, string, string]>([
+  ["undo screws", "undo the screws", "19: the is no name: leave it out"],
+  ["drain oil", "drain the oil", "18: the is no name: leave it out"],
+  ["remove driver, driven", "remove driver and driven", "22: Names are parted by commas here, not by and"],
+  ["on body, cover", "on body and cover", "12: Names are parted by commas here, not by and"],
+  ["aim driver, driven off", "aim driver and driven off", "16: Names are parted by commas here, not by and"],
+  ["drive hex-socket 5  torque 10", "drive socket 5  torque 10", "9: socket is no drive: here it is called hex-socket"],
+  ["sump hot ", "sump hot-surface ", "12: hot-surface is no kind of hazard: here it is called hot"],
+  [
+    "precaution cool wait",
+    "precaution wait",
+    "12: precaution needs its kind before wait: known are shut-down, isolate, lock-out, discharge, vent, let-down or others",
+  ],
+  ["precaution cool", "precaution cool-down", "12: cool-down is no precaution: here it is called cool"],
+  ["into body", "in to body", "11: in is out of place after N·m"],
+  ["count 6 ", "count six ", '9: six is out of place: how many or "unknown" is due'],
+  ["10 N·m", "10 Nm2", "9: Nm2 is no unit: torque takes N·m, cN·m, lbf·ft, lbf·in or kgf·m"],
+  ['step "Cover"', "step cover-off Cover", "17: Cover is out of place after cover-off: what is printed stands in quotes"],
+  ["    remove cover\n", "    take off cover\n", '21: cover is out of place: "off" is due'],
+  ["undo screws", "undo 5 of screws", "21: Cover cannot come off: still held by 1 of 6 Cover screws"],
+  ["    cool sump\n", "", "20: Cover must not be touched yet: Hot oil asks for cool first"],
+])("%s as %s", (right, wrong, says) => {
+  expect(pump).toContain(right);
+  expect(found(pump.replace(right, wrong))).toEqual([says]);
+});

@@ -88,7 +88,7 @@ function ofRefit({ op }: RefitPerformed): Touch {
 }
 
 /** Readings, words and pictures touch nothing by the bench's rules. */
-const isToldOnly = (verb: string): boolean =>
+export const isToldOnly = (verb: string): boolean =>
   [
     "measure",
     "inspect",

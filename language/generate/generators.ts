@@ -17,5 +17,6 @@ export const generators: readonly (() => Promise<Generator>)[] = [
   async () => (await import("./reference-checks.ts")).generate,
   async () => (await import("./reference-figures.ts")).generate,
   async () => (await import("./reference-commands.ts")).generate,
+  async () => (await import("./tablet-script.ts")).generate,
   async () => (await import("./coverage.ts")).generate,
 ];

@@ -3,7 +3,8 @@
 import type { Tie } from "../model/model.ts";
 import { format, si, type Quantity } from "../quantities/index.ts";
 import type { Units } from "./lines/figures.ts";
-import { orderOf, torqueText } from "./lines/torque.ts";
+import { torqueText } from "./lines/torque.ts";
+import { turnsOf } from "./draw/places.ts";
 
 export interface FigureData {
   readonly written: string;
@@ -49,7 +50,7 @@ export function figureData(quantity: Quantity): FigureData {
 /** Undefined where the author gives nothing of it: nothing is filled in. */
 export function torqueData(tie: Tie, units: Units): TorqueData | undefined {
   if (!tie.fastener || (tie.torques.length === 0 && tie.stages.length === 0)) return undefined;
-  const order = orderOf(tie);
+  const order = turnsOf(tie);
   return {
     text: torqueText(tie, units),
     stages: tie.stages.map(figureData),

@@ -1,10 +1,15 @@
 // Where the fasteners of a group stand and which turn each has, from what the author gives. Where he gives no place or no order,
 // there is none: nothing is made up.
 
-import { circleOrder, rectanglePoints, type Point } from "../../figures/tightening-order.ts";
+import {
+  centreOutOrder,
+  circleOrder,
+  listedOrder,
+  rectanglePoints,
+  type Point,
+} from "../../figures/tightening-order.ts";
 import type { Tie } from "../../model/model.ts";
 import { si } from "../../quantities/index.ts";
-import { orderOf } from "../lines/torque.ts";
 
 /** Places in metres, x to the right, y down, in the order in which they are counted. Undefined without a pattern that fits the count. */
 export function placesOf({ pattern, count, countUnknown }: Tie): readonly Point[] | undefined {
@@ -31,7 +36,7 @@ export function placesOf({ pattern, count, countUnknown }: Tie): readonly Point[
 
 /** For each turn the number of the fastener, from 1, in the order of `placesOf`; empty where the author gives no order or it cannot be numbered. */
 export function turnsOf(tie: Tie): readonly number[] {
-  const given = orderOf(tie),
+  const given = statedOrder(tie),
     places = placesOf(tie);
   if (given.length > 0 || !tie.sequence || tie.sequence.listed.length > 0 || !places || places.length < 3) return given;
   switch (tie.sequence.kind) {
@@ -71,3 +76,21 @@ function inRows(places: readonly Point[]): number[] {
 }
 
 const mean = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;
+
+/** As listed, or by the published orders for a circle and for rows; empty where neither says it. */
+function statedOrder(tie: Tie): readonly number[] {
+  const { sequence, pattern, count } = tie;
+  if (!sequence || count < 3) return [];
+  if (sequence.listed.length > 0) {
+    const listed = listedOrder(count, sequence.listed);
+    return "order" in listed ? listed.order : [];
+  }
+  if (sequence.kind === "star" && pattern?.is === "circle") return circleOrder(count)?.order ?? [];
+  if (sequence.kind === "centre-out" && pattern?.is === "rectangle" && pattern.sides.length === 2) {
+    return centreOutOrder(rectanglePoints(count, si(pattern.sides[0]!).high, si(pattern.sides[1]!).high));
+  }
+  if (sequence.kind === "centre-out" && pattern?.is === "at" && pattern.points.length === count) {
+    return centreOutOrder(pattern.points.map(([x, y]) => ({ x: x ? si(x).high : 0, y: y ? si(y).high : 0 })));
+  }
+  return [];
+}

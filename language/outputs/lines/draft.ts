@@ -37,6 +37,7 @@ export function action(doing: Doing, verb: string, says: string, more: Partial<A
     torque: undefined,
     readings: [],
     sign: false,
+    wait: undefined,
     refused: doing.refused,
     of: [doing.of],
     ...more,

@@ -35,16 +35,24 @@ export function bothSystems(quantity: Quantity, { system, wording }: Units): str
 }
 
 /** The system that a unit belongs to; undefined where both use it. */
-export function systemOf(quantity: Quantity): "metric" | "us" | undefined {
+export function systemOf(quantity: Pick<Quantity, "unit">): "metric" | "us" | undefined {
   const counterpart = findUnit(quantity.unit)?.counterpart;
   return counterpart === undefined ? undefined : counterpart.system === "us" ? "metric" : "us";
 }
 
 /** Seconds as a wait is told: rounded up, never down. */
 export function timeText(seconds: number, wording: Wording): string {
-  if (seconds < 120) return wording.figures.seconds(Math.ceil(round(seconds)));
-  if (seconds < 7200) return wording.figures.minutes(Math.ceil(round(seconds / 60)));
-  return wording.figures.hours(Math.ceil(round(seconds / 3600) * 10) / 10);
+  const told = toldSeconds(seconds);
+  if (seconds < 120) return wording.figures.seconds(told);
+  if (seconds < 7200) return wording.figures.minutes(told / 60);
+  return wording.figures.hours(round(told / 3600));
+}
+
+/** The wait that is told, s: a clock that counts it down is never shorter than the words. */
+export function toldSeconds(seconds: number): number {
+  if (seconds < 120) return Math.ceil(round(seconds));
+  if (seconds < 7200) return Math.ceil(round(seconds / 60)) * 60;
+  return Math.ceil(round(seconds / 360)) * 360;
 }
 
 /** Takes the last bits of a product away before it is rounded up. */

@@ -58,6 +58,8 @@ export interface LineTorque {
   readonly sequence: string;
   /** Numbers in tightening order, counted along the pattern; empty where nothing numbers them. */
   readonly order: readonly number[];
+  /** How many times round: passes, or stages; 1 where neither is given. */
+  readonly rounds: number;
 }
 
 interface Common {
@@ -82,6 +84,8 @@ export interface ActionLine extends Common {
   readonly readings: readonly LineReading[];
   /** Signed by a second person, or a point to stop at. */
   readonly sign: boolean;
+  /** A wait that belongs to it, s, as told: rounded up. No wait stands for a proof. */
+  readonly wait: number | undefined;
   /** The bench refused it: the finding says why. */
   readonly refused: boolean;
   /** Numbers of the ops or of the performed acts that it prints. */

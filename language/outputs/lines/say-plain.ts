@@ -6,7 +6,7 @@ import { namedThings } from "../../bill/named-things.ts";
 import type { Fluid, Hazard, Precaution, ThingIndex } from "../../model/model.ts";
 import { isKindOf, precautions, signals } from "../../tables/index.ts";
 import { nameText, namesText, phrase, thingOf, toolName, type LineContext } from "./context.ts";
-import { clock, figureText, timeText } from "./figures.ts";
+import { clock, figureText, seconds, timeText, toldSeconds } from "./figures.ts";
 import { itemsOf } from "./items.ts";
 import type { Detail } from "./line.ts";
 import { limitsText, readingOf, stepTitle } from "./reading.ts";
@@ -140,7 +140,7 @@ export function plainLines(
     case "heat":
       return one(acts.heat(what, amount, tool));
     case "wait":
-      return one(acts.wait(amount ?? ""));
+      return one(acts.wait(amount ?? ""), act.amount ? { wait: toldSeconds(seconds(act.amount)) } : {});
     case "renew":
       return one(acts.renew(what));
     case "scrap":
@@ -196,6 +196,7 @@ function precautionLine(context: LineContext, doing: Doing, hazard: Hazard): Lin
     { sort: "hazard", says: acts.against(hazard.name) },
     ...precautionDetails(context, hazard, precaution),
   ];
+  const wait = waitOf(hazard, precaution)?.seconds;
   const texts = [precaution.text, act.text].filter((text) => text !== "");
   const limits = precaution.limits ? limitsText(precaution.limits, context) : "";
   const value = precaution.limits?.value ?? precaution.limits?.atLeast ?? precaution.limits?.atMost;
@@ -203,6 +204,7 @@ function precautionLine(context: LineContext, doing: Doing, hazard: Hazard): Lin
     text: texts.join(" "),
     items: itemsOf(context, [hazard.index], undefined),
     details,
+    wait: wait === undefined ? undefined : toldSeconds(wait),
     readings:
       limits === ""
         ? []

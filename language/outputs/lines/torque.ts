@@ -1,9 +1,9 @@
 // A fastener's torque as a line prints it: both systems, stages, passes, order. It computes no torque and fills none in.
 
-import { centreOutOrder, circleOrder, listedOrder, rectanglePoints } from "../../figures/tightening-order.ts";
 import type { Tie } from "../../model/model.ts";
-import { si, type Quantity } from "../../quantities/index.ts";
+import type { Quantity } from "../../quantities/index.ts";
 import { fastenerKinds, kindIn } from "../../tables/index.ts";
+import { turnsOf } from "../draw/places.ts";
 import { bothSystems, type Units } from "./figures.ts";
 import type { LineTorque } from "./line.ts";
 
@@ -16,7 +16,7 @@ export function torqueOf(tie: Tie, count: number, units: Units, stage?: number):
   if (!tie.fastener || kindIn(fastenerKinds, tie.kind)?.turned === false) return undefined;
   const { acts } = units.wording,
     shares = tie.passes?.shares ?? [];
-  const order = count >= tie.count ? orderOf(tie) : [];
+  const order = count >= tie.count ? turnsOf(tie) : [];
   return {
     text: torqueText(tie, units, stage),
     passes: tie.passes
@@ -27,6 +27,7 @@ export function torqueOf(tie: Tie, count: number, units: Units, stage?: number):
         ? (tie.sequence.words ?? acts.sequence(units.wording.kinds.sequence(tie.sequence.kind)))
         : "",
     order,
+    rounds: stage === undefined ? Math.max(1, tie.passes?.count ?? tie.stages.length) : 1,
   };
 }
 
@@ -54,22 +55,4 @@ export function torqueText(tie: Tie, units: Units, stage?: number): string {
   if (parts.length === 0) parts.push(acts.torqueNotGiven);
   if (tie.backOut) parts.push(acts.backOutAfter(tie.backOut.angle.written, tie.backOut.until));
   return parts.join(", ");
-}
-
-/** Numbers in the order of tightening: clockwise from the top on a circle, row by row in a rectangle, as listed. Empty where nothing places them. */
-export function orderOf(tie: Tie): readonly number[] {
-  const { sequence, pattern, count } = tie;
-  if (!sequence || count < 3) return [];
-  if (sequence.listed.length > 0) {
-    const listed = listedOrder(count, sequence.listed);
-    return "order" in listed ? listed.order : [];
-  }
-  if (sequence.kind === "star" && pattern?.is === "circle") return circleOrder(count)?.order ?? [];
-  if (sequence.kind === "centre-out" && pattern?.is === "rectangle" && pattern.sides.length === 2) {
-    return centreOutOrder(rectanglePoints(count, si(pattern.sides[0]!).high, si(pattern.sides[1]!).high));
-  }
-  if (sequence.kind === "centre-out" && pattern?.is === "at" && pattern.points.length === count) {
-    return centreOutOrder(pattern.points.map(([x, y]) => ({ x: x ? si(x).high : 0, y: y ? si(y).high : 0 })));
-  }
-  return [];
 }

@@ -5,6 +5,8 @@ import type { Model } from "../../model/model.ts";
 import { hazardKinds } from "../../tables/index.ts";
 import { billData } from "../bill/data.ts";
 import { provenanceOf } from "../draft.ts";
+import type { Drawing } from "../draw/drawing.ts";
+import { patternDrawing } from "../draw/pattern.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
 import { figureText } from "../lines/figures.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
@@ -13,6 +15,7 @@ import { hazardText, rank } from "../lines/warnings.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 import type { Chapter, Fact, ManualDocument, SafetyMessage } from "./document.ts";
 import { fluidRows, partRows, tieRows } from "./tables.ts";
+import { lineElement, planOf } from "./tablet/plan.ts";
 import { toolsOf } from "./tools.ts";
 
 export function manualDocument(input: OutputInput, options: OutputOptions): ManualDocument {
@@ -20,7 +23,11 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     { manual: words, document } = wording,
     provenance = provenanceOf(input),
     bill = billData(input, options);
-  const all = input.performances.map((performance) => ({ performance, lines: linesOf(performance, options) })),
+  const all = input.performances.map((performance, i, { length }) => ({
+      performance,
+      lines: linesOf(performance, options),
+      prefix: length > 1 ? `p${i + 1}-` : "",
+    })),
     contexts = all.map(({ lines }) => lines.context);
   const models = unique(
     input.performances.map(({ model }) => model),
@@ -28,7 +35,6 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
   );
   const contextOf = (model: Model): LineContext =>
     contexts.find((context) => context.model.unit === model.unit && context.model.build === model.build)!;
-  const first = input.performances[0];
   return {
     format: "stripdown-manual",
     version: 1,
@@ -77,9 +83,8 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     fasteners: models.flatMap((model) => tieRows(contextOf(model), true)),
     joints: models.flatMap((model) => tieRows(contextOf(model), false)),
     fluids: models.flatMap((model) => fluidRows(contextOf(model))),
-    chapters: first
-      ? all.map(({ performance, lines }, i) => chapter(performance, lines, all.length > 1 ? `p${i + 1}-` : ""))
-      : [],
+    chapters: all.map(({ performance, lines, prefix }) => chapter(performance, lines, prefix)),
+    plan: planOf(all, provenance.hash),
   };
 }
 
@@ -149,14 +154,18 @@ function uniqueMessages(messages: readonly SafetyMessage[]): SafetyMessage[] {
     .sort((a, b) => rank(a) - rank(b));
 }
 
-function chapter(performance: Performance, { strip, refit, finish }: Lines, prefix: string): Chapter {
+function chapter(performance: Performance, lines: Lines, prefix: string): Chapter {
   const { procedure, model } = performance,
-    patterns: Record<string, readonly number[]> = {};
+    { strip, refit, finish } = lines,
+    patterns: Record<string, readonly number[]> = {},
+    drawings: Record<string, Drawing> = {};
   const named = (groups: readonly LineGroup[]): readonly LineGroup[] =>
     groups.map((group) => ({ ...group, id: prefix + group.id }));
-  for (const line of refit.flatMap((group) => group.lines)) {
+  for (const line of [...strip, ...refit, ...finish].flatMap((group) => group.lines)) {
     if (line.is !== "action" || !line.torque || line.torque.order.length === 0 || line.items.length !== 1) continue;
-    const tie = model.ties.find((each) => each.id === line.items[0]!.id);
+    const tie = model.ties.find((each) => each.id === line.items[0]!.id),
+      drawing = tie && patternDrawing(tie, `${lineElement(prefix, line.id)}-pattern`, tie.name, lines.context);
+    if (drawing) drawings[line.id] = drawing;
     if (tie?.pattern?.is === "circle" && tie.count <= 36) patterns[line.id] = line.torque.order;
   }
   return {
@@ -173,6 +182,7 @@ function chapter(performance: Performance, { strip, refit, finish }: Lines, pref
     finish: named(finish),
     refitIs: performance.refit.length > 0 ? "computed" : performance.written.length > 0 ? "written" : "none",
     patterns,
+    drawings,
   };
 }
 

@@ -3,8 +3,10 @@
 
 import type { BillRow } from "../bill/data.ts";
 import type { Provenance } from "../draft.ts";
+import type { Drawing } from "../draw/drawing.ts";
 import type { HazardText, LineGroup } from "../lines/line.ts";
 import type { SignalName } from "../../tables/index.ts";
+import type { Plan } from "./tablet/plan.ts";
 
 export interface Fact {
   readonly label: string;
@@ -91,6 +93,8 @@ export interface Chapter {
   readonly refitIs: "computed" | "written" | "none";
   /** Bolt circles by the id of the line: pieces in the order of tightening. */
   readonly patterns: Readonly<Record<string, readonly number[]>>;
+  /** Drawings of the groups that are tightened in an order, by the number of the line. */
+  readonly drawings: Readonly<Record<string, Drawing>>;
 }
 
 export interface ManualDocument {
@@ -127,4 +131,6 @@ export interface ManualDocument {
   readonly joints: readonly TieRow[];
   readonly fluids: readonly FluidRow[];
   readonly chapters: readonly Chapter[];
+  /** What every line asks for and what has to come before it, for whoever keeps a record. */
+  readonly plan: Plan;
 }

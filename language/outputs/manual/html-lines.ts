@@ -1,42 +1,40 @@
 // Printed lines as HTML: one action a line with its box, warnings before it, readings with a place to write.
 
 import { hazardFacts, mustStand } from "../lines/hazard-facts.ts";
-import type {
-  ActionLine,
-  Detail,
-  HazardLine,
-  HazardText,
-  Line,
-  LineGroup,
-  LineReading,
-  PhotoLine,
-} from "../lines/line.ts";
+import type { ActionLine, Detail, HazardLine, HazardText, Line, LineGroup, PhotoLine } from "../lines/line.ts";
 import type { OutputOptions } from "../output.ts";
 import type { SignalName } from "../../tables/index.ts";
 import { signals } from "../../tables/index.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
 import type { Chapter } from "./document.ts";
-import { boltCircle } from "./pattern.ts";
+import { svg } from "../draw/drawing.ts";
+import { askedHtml } from "./html-asked.ts";
+import { own } from "./html-own.ts";
+import { lineElement, type PlanLine } from "./tablet/plan.ts";
 import { alertSymbol, signNumber, warningSign } from "./signs.ts";
 
-/** An author's words: set apart, so that the direction of their script stays theirs; a word that is wider than its place may break anywhere. */
-export const own = (text: string): Markup | false =>
-  text === "" ? false : html`<bdi${/\S{28,}/.test(text) && html` class="long"`}>${text}</bdi>`;
+/** What a line is laid out with. */
+export interface Layout {
+  readonly chapter: Chapter;
+  readonly plan: ReadonlyMap<string, PlanLine>;
+  readonly options: OutputOptions;
+}
 
-export function groupHtml(group: LineGroup, chapter: Chapter, options: OutputOptions): Markup {
+export function groupHtml(group: LineGroup, layout: Layout): Markup {
   return html`<section class="group" id="${group.id}" aria-labelledby="${group.id}-title">
 <h3 id="${group.id}-title">${group.number} ${own(group.title)}</h3>
-<ol class="lines">${group.lines.map((line) => lineHtml(line, chapter, options))}</ol>
+<ol class="lines">${group.lines.map((line) => lineHtml(line, layout))}</ol>
 </section>
 `;
 }
 
-function lineHtml(line: Line, chapter: Chapter, options: OutputOptions): Value {
-  const { manual: words, document } = options.wording,
+function lineHtml(line: Line, layout: Layout): Value {
+  const { options } = layout,
+    { manual: words, document } = options.wording,
     given = line.given.length > 0 ? html`<span class="given">${words.given(line.given)}</span> ` : false;
   switch (line.is) {
     case "action":
-      return actionHtml(line, chapter, options, given);
+      return actionHtml(line, layout, given);
     case "hazard":
       return html`<li class="told">${given}${hazardPanel(line.hazard, options, line)}</li>`;
     case "message":
@@ -53,13 +51,13 @@ function lineHtml(line: Line, chapter: Chapter, options: OutputOptions): Value {
 /** What stands beside the sentence, where the hand is; the rest stands under it. */
 const beside: ReadonlySet<Detail["sort"]> = new Set(["tool", "torque", "passes", "order", "goes-to"]);
 
-function actionHtml(line: ActionLine, chapter: Chapter, options: OutputOptions, given: Value): Markup {
+function actionHtml(line: ActionLine, { chapter, plan, options }: Layout, given: Value): Markup {
   const { manual: words } = options.wording,
-    id = `${chapter.prefix}line-${line.id.toLowerCase()}`,
-    pattern = chapter.patterns[line.id];
+    id = lineElement(chapter.prefix, line.id),
+    drawing = chapter.drawings[line.id];
   const detail = ({ sort, says }: Detail): Markup => html`<p class="${sort}">${says}</p>`;
-  // Where the circle is drawn, it says the order: two ways of counting side by side would mislead.
-  const side = line.details.filter((each) => beside.has(each.sort) && !(pattern && each.sort === "order")),
+  // Where the group is drawn, the drawing says the order: two ways of counting side by side would mislead.
+  const side = line.details.filter((each) => beside.has(each.sort) && !(drawing && each.sort === "order")),
     under = line.details.filter(
       (each) =>
         !beside.has(each.sort) && !(line.readings.length > 0 && (each.sort === "limits" || each.sort === "otherwise")),
@@ -67,10 +65,8 @@ function actionHtml(line: ActionLine, chapter: Chapter, options: OutputOptions, 
   const below: readonly Value[] = [
     line.refused && html`<p><strong>${words.problem}</strong></p>`,
     under.map(detail),
-    line.readings.map((reading, i) => readingHtml(reading, `${id}-reading-${i + 1}`, options)),
-    line.sign && writeHtml(words.signed, `${id}-sign`),
-    pattern &&
-      html`<div>${boltCircle(pattern, words.patternAlt(pattern.length, pattern.join(", ")))}<p><small>${words.patternCaption}</small></p></div>`,
+    askedHtml(line, plan.get(id), options),
+    drawing && html`<div class="pattern">${svg(drawing)}</div>`,
   ];
   return html`<li class="act${line.refused ? " refused" : ""}" id="${id}"><div class="row">
 <input type="checkbox" id="${id}-done" aria-label="${words.done(line.id)}"/><span class="no">${line.id}</span>
@@ -80,15 +76,6 @@ function actionHtml(line: ActionLine, chapter: Chapter, options: OutputOptions, 
 </div></li>
 `;
 }
-
-function readingHtml(reading: LineReading, id: string, { wording }: OutputOptions): Markup {
-  const { manual: words, acts } = wording;
-  return html`${reading.limits !== "" && html`<p class="limits">${acts.limitsLine(reading.limits)}</p>`}${reading.otherwise.map((text) => html`<p class="otherwise">${acts.otherwiseLine(text)}</p>`)}
-${writeHtml(reading.isFigure ? words.reading : words.passesFails, id, reading.unit)}`;
-}
-
-const writeHtml = (label: string, id: string, unit = ""): Markup =>
-  html`<p class="write"><label for="${id}">${label}</label><input id="${id}" type="text" autocomplete="off"${unit !== "" && html` inputmode="decimal"`}/>${unit}</p>`;
 
 function photoHtml({ file, alt, points, at }: PhotoLine, { picture, wording }: OutputOptions): Markup {
   const { manual: words } = wording,

@@ -4,8 +4,11 @@ import type { OutputOptions } from "../output.ts";
 import { signals, type SignalName } from "../../tables/index.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
 import type { Chapter, ManualDocument } from "./document.ts";
-import { groupHtml, hazardPanel, messagePanel, own } from "./html-lines.ts";
+import { groupHtml, hazardPanel, messagePanel } from "./html-lines.ts";
+import { own } from "./html-own.ts";
+import { filesHtml } from "./html-tablet.ts";
 import { table, type Column } from "./html-table.ts";
+import { recordFields } from "./tablet/entries.ts";
 
 export interface Section {
   readonly id: string;
@@ -112,10 +115,11 @@ export function frontSections(document: ManualDocument, options: OutputOptions):
 export function chapterSections(document: ManualDocument, options: OutputOptions): Section[] {
   const { manual: words } = options.wording,
     { sections: titles } = words,
+    plan = new Map(document.plan.lines.map((line) => [line.id, line])),
     several = document.chapters.length > 1;
   const sections = document.chapters.flatMap((chapter): Section[] => {
     const title = (section: string): string => (several ? words.of(section, chapter.title) : section),
-      groups = (of: Chapter["strip"]): Value => of.map((group) => groupHtml(group, chapter, options));
+      groups = (of: Chapter["strip"]): Value => of.map((group) => groupHtml(group, { chapter, plan, options }));
     return [
       {
         id: `${chapter.prefix}strip`,
@@ -250,6 +254,17 @@ function beforeBody(chapter: Chapter, options: OutputOptions): Value {
 }
 
 function recordBody(options: OutputOptions): Markup {
-  const { manual: words } = options.wording;
-  return html`<p>${words.recordNote}</p><div>${words.recordLines.map((label, i) => html`<p class="write"><label for="record-${i + 1}">${label}</label><input id="record-${i + 1}" type="text" autocomplete="off"/></p>`)}</div>`;
+  const { manual: words, tablet } = options.wording,
+    [instruments, notAsWritten] = words.recordLines.slice(recordFields.length);
+  const columns = [
+    ["name", tablet.instrument],
+    ["number", tablet.instrumentNumber],
+    ["due", tablet.due],
+  ] as const;
+  const cell = (row: number, name: string, head: string): Markup =>
+    html`<td><input type="text" autocomplete="off" aria-label="${head} ${row}" data-part="${name}"/></td>`;
+  return html`<p>${words.recordNote}</p>${filesHtml(options)}<div>${recordFields.map((name, i) => html`<p class="write"><label for="record-${i + 1}">${words.recordLines[i]}</label><input id="record-${i + 1}" type="text" autocomplete="off" data-field="${name}"/></p>`)}</div>
+<div class="scroll"><table class="fill"><caption>${instruments ?? tablet.instruments}</caption><thead><tr>${columns.map(([, head]) => html`<th scope="col">${head}</th>`)}</tr></thead>
+<tbody>${[1, 2, 3, 4].map((row) => html`<tr data-instrument="${row}">${columns.map(([name, head]) => cell(row, name, head))}</tr>`)}</tbody></table></div>
+<p class="write tall"><label for="record-more">${notAsWritten ?? tablet.notAsWritten}</label><textarea id="record-more" rows="4"></textarea></p>`;
 }

@@ -1,4 +1,5 @@
-// The manual as one self-contained HTML file: no script, no request, plain enough for any browser and for paper.
+// The manual as one self-contained HTML file: no request, plain enough for any browser and for paper. Its one script keeps what is
+// entered; without it the page is complete.
 
 import type { OutputOptions } from "../output.ts";
 import { base64OfHex } from "../text/base64.ts";
@@ -6,13 +7,16 @@ import { html, Markup, type Value } from "../text/markup.ts";
 import { sha256 } from "../text/sha256.ts";
 import type { ManualDocument } from "./document.ts";
 import { chapterSections, frontSections, type Section } from "./html-sections.ts";
-import { own } from "./html-lines.ts";
+import { own } from "./html-own.ts";
+import { barHtml, scriptHtml } from "./html-tablet.ts";
 import { style } from "./style.ts";
+import { tabletScript } from "./tablet/script.ts";
 
 export function manualAsHtml(document: ManualDocument, options: OutputOptions): string {
   const { document: shared } = options.wording;
-  // The style is the only thing that the policy lets in, by its own hash; pictures only as data in the file.
-  const policy = `default-src 'none'; img-src data:; style-src 'sha256-${base64OfHex(sha256(style))}'; base-uri 'none'; form-action 'none'`;
+  // The policy lets in the style and the script alone, each by its own hash; pictures only as data in the file.
+  const hash = (text: string): string => `'sha256-${base64OfHex(sha256(text))}'`;
+  const policy = `default-src 'none'; img-src data:; style-src ${hash(style)}; script-src ${hash(tabletScript)}; base-uri 'none'; form-action 'none'`;
   const page = html`<!DOCTYPE html>
 <html lang="${document.lang}">
 <head>
@@ -25,7 +29,7 @@ export function manualAsHtml(document: ManualDocument, options: OutputOptions): 
 </head>
 <body>
 ${bodyOf(document, options)}
-</body>
+${scriptHtml(document, options)}</body>
 </html>
 `;
   return page.source;
@@ -49,7 +53,7 @@ ${document.draft !== "" && html`<p class="draft">${document.draft}</p>`}
 </header>
 <nav aria-labelledby="contents-title"><h2 id="contents-title">${words.contents}</h2>
 <ol>${sections.map(({ id, title }) => html`<li><a href="#${id}">${own(title)}</a></li>`)}</ol></nav>
-<main>
+${barHtml(options)}<main>
 ${sections.map(sectionHtml)}</main>
 <footer><p>${words.madeWith} ${shared.contentHash(document.provenance.hash)} ${document.draft}</p></footer>`;
 }

@@ -2,7 +2,7 @@
 // reads in black and white. Signal colours: ISO 3864, RAL 3001, RAL 2010, RAL 1003, RAL 5005.
 
 export const style = `
-:root{color-scheme:light;--ink:#111;--line:#767676;--soft:#f1f1ee;--paper:#fff}
+:root{color-scheme:light;--ink:#111;--line:#767676;--soft:#f1f1ee;--paper:#fff;--link:#00407a;--field:#fff;--quiet:#4f4f4f}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
 body{margin:0 auto;padding:1rem 1.2rem 4rem;max-width:58rem;background:var(--paper);color:var(--ink);font:1rem/1.45 system-ui,"Segoe UI",Roboto,"Noto Sans",sans-serif;overflow-wrap:break-word}
@@ -12,7 +12,9 @@ h2{font-size:1.4rem;margin:2.6rem 0 .8rem;padding-bottom:.2rem;border-bottom:3px
 h3{font-size:1.12rem;margin:1.8rem 0 .6rem}
 h4{font-size:1rem;margin:1rem 0 .3rem}
 p{margin:.4rem 0}
-a{color:#00407a}
+a{color:var(--link)}
+:focus-visible{outline:3px solid var(--link);outline-offset:2px}
+[hidden]{display:none!important}
 .lead{font-size:1.15rem;margin:0 0 .6rem}
 .draft{border:3px solid var(--ink);padding:.5rem .8rem;font-weight:700;margin:.8rem 0}
 .draft strong{letter-spacing:.15em;margin-right:.4rem}
@@ -27,7 +29,7 @@ th,td{border:1px solid var(--line);padding:.3rem .5rem;text-align:left;vertical-
 thead th{background:var(--soft)}
 td.n{text-align:right;white-space:nowrap}
 td.code{font-family:ui-monospace,Consolas,monospace;font-size:.85em}
-.facts th{width:14rem;font-weight:600;background:var(--soft)}
+.facts th{width:14rem;font-weight:600;background:var(--soft)}.facts td{overflow-wrap:anywhere}
 .panel{border:2px solid var(--ink);margin:.7rem 0;break-inside:avoid}
 .panel>.head{display:flex;align-items:center;gap:.5rem;margin:0;padding:.25rem .7rem;font-weight:700;letter-spacing:.06em;border-bottom:2px solid var(--ink)}
 .panel>.body{display:flex;gap:.9rem;padding:.5rem .7rem}
@@ -46,18 +48,40 @@ td.code{font-family:ui-monospace,Consolas,monospace;font-size:.85em}
 .act{border-top:1px solid var(--line);padding:.45rem 0;break-inside:avoid}
 .act:target,.group:target{outline:3px solid var(--ink);outline-offset:3px}
 .row{display:grid;grid-template-columns:1.9rem 3.6rem minmax(0,1fr) minmax(8rem,16rem);gap:.1rem .6rem;align-items:start}
-.row input[type=checkbox]{width:1.5rem;height:1.5rem;margin:.05rem 0 0;accent-color:#111}
+.row input[type=checkbox]{width:1.5rem;height:1.5rem;margin:.05rem 0 0;accent-color:var(--ink)}
 .row .no{font-variant-numeric:tabular-nums;font-weight:600;padding-top:.1rem}
 .says{font-weight:600}
 .row label{cursor:pointer}
 .own{font-weight:400}
 .side{font-size:.93rem}
 .side p,.under p{margin:0 0 .15rem}
-.under{grid-column:3;font-size:.93rem}
+.under{grid-column:3/-1;font-size:.93rem}
 .torque{font-weight:700}
 .refused{border-left:6px double var(--ink);padding-left:.5rem}
 .write{display:flex;flex-wrap:wrap;align-items:baseline;gap:.2rem .6rem;margin:.35rem 0 0}
-.write input{font:inherit;min-width:9rem;min-height:2rem;border:1px solid var(--line);border-bottom:2px solid var(--ink);background:var(--paper);color:var(--ink);padding:0 .3rem}
+input[type=text],select,textarea{font:inherit;min-width:0;min-height:2rem;border:1px solid var(--line);border-bottom:2px solid var(--ink);border-radius:0;background:var(--field);color:var(--ink);padding:0 .3rem}
+.write input{width:9rem}.write.small input{width:5rem}.write textarea{width:100%}
+.written{display:flex;flex-wrap:wrap;gap:0 1.2rem}.set{display:flex;flex-wrap:wrap;gap:0 1.2rem}
+fieldset.answer{border:0;margin:.35rem 0 0;padding:0;display:flex;flex-wrap:wrap;align-items:center;gap:.2rem 1.2rem}fieldset.answer legend{float:left;padding:0 .8rem 0 0}fieldset.answer label{display:flex;align-items:center;gap:.3rem}
+input[type=radio]{width:1.4rem;height:1.4rem;margin:0;accent-color:var(--ink)}
+.fill td{padding:0}.fill input{width:100%;border:0}
+button{font:inherit;font-weight:600;min-height:2.75rem;min-width:2.75rem;padding:.3rem .9rem;border:2px solid var(--ink);border-radius:.3rem;background:var(--paper);color:var(--ink);cursor:pointer}
+button:disabled{border-style:dashed;font-weight:400;cursor:default}
+.bar{position:sticky;top:0;z-index:2;background:var(--paper);border-bottom:3px solid var(--ink);padding:.3rem 0;margin:1rem 0;display:flex;flex-wrap:wrap;align-items:center;gap:.1rem 1.2rem}
+.bar p{margin:.1rem 0}.bar progress{width:9rem;accent-color:var(--ink);vertical-align:middle}
+#tablet-says{flex-basis:100%;max-height:6.5rem;overflow-y:auto}#tablet-says:empty{display:none}
+.act,.group{scroll-margin-top:7rem}
+.told-now ul{margin:.2rem 0;padding-left:1.2rem}.told-now a,.break a{display:inline-block;padding:.35rem 0}
+.missing,.outside{font-weight:700;border-left:6px solid;padding:.15rem .6rem;margin:.3rem 0}.outside:empty,.tries:empty,.clock:empty{display:none}
+span.outside{border:0;padding:0;margin:0}
+.not-yet input[type=checkbox]{outline:2px dashed var(--line);outline-offset:1px}
+.done>.row>label{color:var(--quiet)}
+.clock{font-weight:700;font-variant-numeric:tabular-nums}.hint{font-size:.88rem}
+.wait-clock,.bolts,.not-as-written{margin:.4rem 0}
+.open-trouble{font-weight:400;border-width:1px;border-color:var(--line);margin-top:.2rem}
+.form{display:grid;gap:.4rem;max-width:28rem;margin:.4rem 0}.form label{display:grid}
+.break{border:4px solid var(--ink);padding:.4rem 1rem 1rem;margin:1rem 0}.break h2{margin:.4rem 0}
+.pattern{max-width:22rem}.pattern svg{max-width:100%;height:auto}
 .limits{font-weight:700}
 .told{padding:.1rem 0}
 .note{padding:.2rem 0 .2rem 6.5rem}
@@ -67,8 +91,15 @@ figure img{max-width:100%;max-height:26rem;border:1px solid var(--line)}
 figcaption{font-size:.9rem}
 .about{white-space:pre-line}
 footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
-@media (max-width:40rem){.row{grid-template-columns:1.9rem 3.2rem minmax(0,1fr)}.side,.under{grid-column:3}.note,figure{padding-left:0;margin-left:0}nav ol{columns:1}body{padding:.6rem}}
-@media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem 3.6rem minmax(0,1fr) minmax(8rem,16rem)}.write input{min-height:2.75rem}}
+@media screen and (prefers-color-scheme:dark){
+:root{color-scheme:dark;--ink:#f2f2f2;--line:#9a9a9a;--soft:#2b2b2b;--paper:#161616;--link:#9ccbff;--field:#222;--quiet:#bdbdbd}
+.panel.none>.head{color:#161616}
+.panel>.head{border-bottom-color:#000}
+.sign{background:transparent}
+}
+@media (max-width:40rem){.row{grid-template-columns:1.9rem 3.2rem minmax(0,1fr)}.side,.under{grid-column:3}.facts th{width:8.5rem}.note,figure{padding-left:0;margin-left:0}nav ol{columns:1}body{padding:.6rem}}
+@media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem 3.6rem minmax(0,1fr) minmax(8rem,16rem)}.row>label{min-height:2.75rem}input[type=text],select,textarea{min-height:2.75rem}input[type=radio]{width:2rem;height:2rem}fieldset.answer label{min-height:2.75rem;padding-right:.8rem}nav li{padding:.45rem 0}}
+@media (pointer:coarse) and (max-width:40rem){.row{grid-template-columns:3rem 3.2rem minmax(0,1fr)}}
 @media print{
 @page{size:A4;margin:16mm 14mm 18mm}
 html{font-size:10pt}
@@ -79,6 +110,9 @@ a{color:inherit;text-decoration:none}
 .scroll{overflow:visible}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
 .draft-mark{display:block;position:fixed;top:-9mm;right:0;font-weight:700;letter-spacing:.2em}
-.write input{border-width:0 0 1px;min-height:1.4rem}
+.bar,button,.wait-clock,.bolts,.told-now,.hint,.break,[data-script]{display:none!important}
+input[type=text],select,textarea{border-width:0 0 1px;min-height:1.4rem;height:1.4rem;background:none}textarea{height:auto;border:1px solid}select{appearance:none}
+.fill td{height:1.6rem}.row input[type=checkbox],input[type=radio]{width:1.1rem;height:1.1rem}
+.done>.row>label{color:inherit}.not-yet input[type=checkbox]{outline:0}
 }
 `.trim();

@@ -3,7 +3,6 @@
 
 import { massOf } from "../../bench/load.ts";
 import type { Performance } from "../../bench/trace.ts";
-import { wrenchFinding } from "../../figures/torque-wrench.ts";
 import type { Tie, Tool } from "../../model/model.ts";
 import { si } from "../../quantities/index.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
@@ -13,6 +12,7 @@ import type { Lines } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { spannerOf, type Spanner } from "../lines/spanner.ts";
 import type { OutputOptions } from "../output.ts";
+import { wrenchFor } from "../torque-sheet/wrench.ts";
 import type { LiftRow, ManualDocument, ToolRow, WrenchRow } from "./document.ts";
 
 interface Done {
@@ -72,7 +72,6 @@ function spanners(turned: readonly Turned[], { wording }: OutputOptions): ToolRo
     }));
 }
 
-/** Each torque goes to the smallest wrench that covers it well, else to one that covers it at all. */
 function wrenches(
   turned: readonly Turned[],
   options: OutputOptions,
@@ -80,27 +79,17 @@ function wrenches(
   const used = new Map<string, { tool: Tool; for: string[] }>(),
     uncovered: { torque: string; for: string }[] = [];
   for (const { tie, context } of turned) {
-    const kept = [...context.model.library.tools.values()]
-      .filter((tool) => tool.kind === "torque-wrench" && tool.range)
-      .sort((a, b) => si(a.range!).high - si(b.range!).high);
+    const { library } = context.model,
+      hasWrench = [...library.tools.values()].some((tool) => tool.kind === "torque-wrench" && tool.range);
     const torques = [
       ...tie.torques.flatMap((torque) => (torque.value ? [torque.value] : [])),
       ...tie.stages.filter((stage) => stage.dimension === "torque"),
     ];
     for (const torque of torques) {
-      const { low, high } = si(torque);
-      const best =
-        kept.find((tool) => {
-          const range = si(tool.range!);
-          return [low, high].every((value) => !wrenchFinding(value, range));
-        }) ??
-        kept.find((tool) => {
-          const range = si(tool.range!);
-          return low >= range.low && high <= range.high;
-        });
+      const best = wrenchFor(library, torque);
       const label = `${tie.name} (${bothSystems(torque, options)})`;
       if (!best) {
-        if (kept.length > 0) uncovered.push({ torque: bothSystems(torque, options), for: tie.name });
+        if (hasWrench) uncovered.push({ torque: bothSystems(torque, options), for: tie.name });
         continue;
       }
       const had = used.get(best.id);

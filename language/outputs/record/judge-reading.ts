@@ -1,5 +1,6 @@
 // A typed figure against the limits of its reading. It says inside or outside the limits and nothing of what that means for the machine.
 
+import { isOutside } from "./limits.ts";
 import { convert, findUnit, quantityOf } from "../../quantities/index.ts";
 import type { LineReading } from "../lines/line.ts";
 import type { ReadingTry } from "./record.ts";
@@ -24,6 +25,6 @@ export function judgedTry({ value, unit, asItShouldBe }: ReadingTry, reading: Li
     is: "figure",
     value: low,
     unit: reading.unit,
-    outside: (reading.low !== undefined && low < reading.low) || (reading.high !== undefined && low > reading.high),
+    outside: isOutside(low, reading),
   };
 }

@@ -24,14 +24,37 @@ export function judgedTorque(
 }
 
 function isOf(set: Quantity, figure: Quantity): boolean {
+  return acceptedOf(figure).some((each) => {
+    const value = convert(set, each.unit)?.low;
+    return value !== undefined && isWithin(value, each);
+  });
+}
+
+/** The author's own figure, his bracket, and what is printed for it in either system. */
+function acceptedOf(figure: Quantity): readonly Quantity[] {
   const shown = figureData(figure),
     printed = [shown.metric, shown.us].flatMap((text) => {
       const read = parseQuantity(text);
       return isProblem(read) ? [] : [read];
     });
-  return [{ ...figure, pair: undefined }, ...(figure.pair ? [figure.pair] : []), ...printed].some((each) => {
-    const value = convert(set, each.unit)?.low,
-      slack = 1e-9 * Math.abs(each.high);
-    return value !== undefined && value >= each.low - slack && value <= each.high + slack;
-  });
+  return [{ ...figure, pair: undefined }, ...(figure.pair ? [figure.pair] : []), ...printed];
+}
+
+/** A torque that counts as the author's, in this unit. */
+export interface AcceptedTorque {
+  readonly unit: string;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Every figure that counts as one that the author gives, for whoever judges without a table of units; empty where he gives none. */
+export const acceptedTorques = ({ torques, stages }: Tie): readonly AcceptedTorque[] =>
+  [...stages, ...torques.flatMap((torque) => torque.value ?? [])].flatMap((figure) =>
+    acceptedOf(figure).map(({ unit, low, high }) => ({ unit, low, high })),
+  );
+
+/** Without the last bits of a product. */
+export function isWithin(value: number, { low, high }: Pick<AcceptedTorque, "low" | "high">): boolean {
+  const slack = 1e-9 * Math.abs(high);
+  return value >= low - slack && value <= high + slack;
 }

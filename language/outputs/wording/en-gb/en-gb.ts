@@ -8,6 +8,7 @@ import { figures, lines } from "./lines.ts";
 import { manual } from "./manual.ts";
 import { record } from "./record.ts";
 import { labels, layoutSheet, torqueSheet } from "./sheets.ts";
+import { tablet } from "./tablet.ts";
 
 const tag: string = "en-GB";
 
@@ -26,4 +27,5 @@ export const enGb = {
   torqueSheet,
   layoutSheet,
   record,
+  tablet,
 };

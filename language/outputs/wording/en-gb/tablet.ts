@@ -1,0 +1,88 @@
+// What the manual says on a screen that is worked with, in British English. It asks for what is missing and clears nothing.
+
+export const tablet = {
+  title: "Record on this device",
+  progress: (done: string, all: string) => `${done} of ${all} lines ticked`,
+  nextOpen: "Next open line",
+  save: "Save the record",
+  load: "Load a record",
+  clear: "Begin another unit",
+  clearSure: "Remove all that is entered here? Save the record first: it is then nowhere else.",
+  loadSure: "Put the record in place of what is entered here? Save that first if it counts.",
+  notKept: "This browser keeps nothing of this page. Save the record before you close it.",
+  saved: (file: string) => `Written to the downloads: ${file}`,
+  loaded: "The record is loaded.",
+  loadOther:
+    "This record was made from another revision of the procedure. It is not loaded: its lines may ask for something else.",
+  loadBad: (why: string) => `This record cannot be loaded: ${why}`,
+  loadUnknown: (lines: string) => `Not loaded, since there is no such line here: ${lines}`,
+  breakTitle: "After a break in the work",
+  breakSays:
+    "These entries were made before the page was opened. If the work was broken off, these proofs are void. Take them again before you go on:",
+  breakAgain: "Untick these proofs",
+  breakNone: "The work was not broken off",
+
+  missing: {
+    precautions: "This line needs precautions that are not ticked. Take these first:",
+    before: "These lines come before the precaution is taken back:",
+    hold: "The work stops at this point until it is released:",
+    wait: "The wait of this line has not run. Start its clock and let it run.",
+    reading: "Write the reading down first.",
+    outside:
+      "The reading is outside its limits. Do what the line says and take it again, or write under “Not as written” what was done and who agreed to it.",
+    "outside-precaution":
+      "The reading is outside its limits. Stop, and find out why. Then take it again: nothing that needs it goes on.",
+    signature: "It is signed before it is ticked.",
+  },
+  leaning: "Ticked lines need this one. Look at each of them again:",
+
+  outside: (limits: string) => `Outside its limits (${limits})`,
+  notAsItShouldBe: "Not as it should be.",
+  noNumber: "This is no number. It is not written down.",
+  tries: "Tries",
+  aTry: (number: string, says: string) => `${number}: ${says}`,
+  outsideShort: "outside",
+  yes: "Yes",
+  no: "No",
+  countDiffers: (due: string) => `Not the count that is due: ${due}. Look for the rest.`,
+  torqueOther: "Not the torque of the procedure:",
+  torqueNoNumber: "This is no number.",
+  torqueNotGiven: "The procedure gives no figure to hold it against.",
+
+  startWait: (time: string) => `Start the clock: ${time}`,
+  againWait: "Start again from the beginning",
+  left: (time: string) => `${time} left`,
+  waitOver: "The time is up. That alone shows nothing: measure or prove before you go on.",
+  waitNote: "The clock runs only while this page is open.",
+
+  nextBolt: (number: string, done: string, all: string) => `Next: number ${number}; ${done} of ${all} done`,
+  inPass: (pass: string, passes: string) => `Pass ${pass} of ${passes}.`,
+  oneMore: "One more is tight",
+  oneBack: "One back",
+  allCounted: "All are counted off. Set the torque down.",
+
+  notAsWritten: "Not as written",
+  what: "What",
+  whatThing: "Which thing",
+  wholeLine: "the line",
+  note: "How it was found",
+  whatDone: "What was done",
+  agreedBy: "Who agreed",
+  wanted: "Part to order",
+  add: "Write it down",
+  takeOut: "Take this entry out",
+
+  // Places to write that paper has too.
+  counted: "Counted",
+  countedOf: (name: string) => `Counted, ${name}`,
+  setAt: "Set at",
+  setAtOf: (name: string) => `Set at, ${name}`,
+  unit: "Unit",
+  wrench: "Wrench no.",
+  initials: "Initials",
+  asItShouldBe: "As it should be?",
+  instruments: "Wrenches and instruments used",
+  instrument: "Instrument",
+  instrumentNumber: "Number",
+  due: "Calibration due",
+};

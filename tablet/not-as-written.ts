@@ -1,0 +1,94 @@
+// Entries of what was not as the line says: what, what was done, who agreed, what is to be ordered.
+
+import { entryOf, withLine } from "../language/outputs/manual/tablet/entries.ts";
+import type { PlanLine } from "../language/outputs/manual/tablet/plan.ts";
+import { troubles, type NotAsWritten, type Trouble } from "../language/outputs/record/record.ts";
+import { button, made } from "./dom.ts";
+import type { Sheet } from "./sheet.ts";
+
+const texts = ["note", "done", "agreedBy", "wanted"] as const;
+
+export function wireNotAsWritten(sheet: Sheet, { id }: PlanLine, line: HTMLElement): () => void {
+  const { words } = sheet,
+    list = made("ul", { class: "entries" }),
+    place = made("div", { class: "not-as-written" }, list);
+  const open = button(words.notAsWritten, () => {
+    if (form) {
+      form.remove();
+      form = undefined;
+    } else {
+      form = formOf();
+      place.append(form);
+      form.querySelector("select")?.focus();
+    }
+    open.setAttribute("aria-expanded", String(form !== undefined));
+  });
+  open.setAttribute("aria-expanded", "false");
+  open.setAttribute("aria-label", `${words.notAsWritten}: ${line.querySelector(".no")?.textContent ?? ""}`);
+  open.className = "open-trouble";
+  line.querySelector(".side")?.append(open);
+  line.querySelector(".under")?.append(place);
+  let form: HTMLElement | undefined;
+
+  function formOf(): HTMLElement {
+    const what = select(
+        words.what,
+        troubles.map((trouble) => [trouble, words.troubles[trouble]]),
+      ),
+      inputs = new Map(
+        texts.map((name) => [
+          name,
+          field({ note: words.note, done: words.whatDone, agreedBy: words.agreedBy, wanted: words.wanted }[name]),
+        ]),
+      );
+    const save = button(words.add, () => {
+      const entry: NotAsWritten = {
+        what: what.control.value as Trouble,
+        ...Object.fromEntries(
+          [...inputs].flatMap(([name, { control }]) =>
+            control.value.trim() === "" ? [] : [[name, control.value.trim()]],
+          ),
+        ),
+      };
+      sheet.entries = withLine(sheet.entries, id, {
+        notAsWritten: [...(entryOf(sheet.entries, id).notAsWritten ?? []), entry],
+      });
+      open.click();
+      open.focus();
+    });
+    return made("div", { class: "form" }, what.label, ...[...inputs.values()].map(({ label }) => label), save);
+  }
+
+  return () => {
+    const entries = entryOf(sheet.entries, id).notAsWritten ?? [];
+    list.replaceChildren(
+      ...entries.map((entry, i) => {
+        const says = [
+          words.troubles[entry.what],
+          entry.note,
+          entry.done && `${words.whatDone}: ${entry.done}`,
+          entry.agreedBy && `${words.agreedBy}: ${entry.agreedBy}`,
+          entry.wanted && `${words.wanted}: ${entry.wanted}`,
+        ];
+        const out = button(words.takeOut, () => {
+          sheet.entries = withLine(sheet.entries, id, { notAsWritten: entries.filter((_, at) => at !== i) });
+        });
+        return made("li", {}, `${says.filter(Boolean).join("; ")} `, out);
+      }),
+    );
+    list.hidden = entries.length === 0;
+  };
+}
+
+const field = (text: string): { label: HTMLLabelElement; control: HTMLInputElement } => {
+  const control = made("input", { type: "text", autocomplete: "off" });
+  return { label: made("label", {}, text, control), control };
+};
+
+function select(
+  text: string,
+  options: readonly (readonly [string, string])[],
+): { label: HTMLLabelElement; control: HTMLSelectElement } {
+  const control = made("select", {}, ...options.map(([value, says]) => made("option", { value }, says)));
+  return { label: made("label", {}, text, control), control };
+}

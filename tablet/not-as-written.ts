@@ -32,13 +32,17 @@ export function wireNotAsWritten(sheet: Sheet, { id }: PlanLine, line: HTMLEleme
 
   function formOf(): HTMLElement {
     const what = select(
+        `${id}-trouble`,
         words.what,
         troubles.map((trouble) => [trouble, words.troubles[trouble]]),
       ),
       inputs = new Map(
         texts.map((name) => [
           name,
-          field({ note: words.note, done: words.whatDone, agreedBy: words.agreedBy, wanted: words.wanted }[name]),
+          field(
+            `${id}-${name}`,
+            { note: words.note, done: words.whatDone, agreedBy: words.agreedBy, wanted: words.wanted }[name],
+          ),
         ]),
       );
     const save = button(words.add, () => {
@@ -80,15 +84,17 @@ export function wireNotAsWritten(sheet: Sheet, { id }: PlanLine, line: HTMLEleme
   };
 }
 
-const field = (text: string): { label: HTMLLabelElement; control: HTMLInputElement } => {
-  const control = made("input", { type: "text", autocomplete: "off" });
-  return { label: made("label", {}, text, control), control };
+interface Field<Control> {
+  readonly label: HTMLElement;
+  readonly control: Control;
+}
+
+const field = (id: string, text: string): Field<HTMLInputElement> => {
+  const control = made("input", { type: "text", autocomplete: "off", id });
+  return { label: made("p", {}, made("label", { for: id }, text), control), control };
 };
 
-function select(
-  text: string,
-  options: readonly (readonly [string, string])[],
-): { label: HTMLLabelElement; control: HTMLSelectElement } {
-  const control = made("select", {}, ...options.map(([value, says]) => made("option", { value }, says)));
-  return { label: made("label", {}, text, control), control };
+function select(id: string, text: string, options: readonly (readonly [string, string])[]): Field<HTMLSelectElement> {
+  const control = made("select", { id }, ...options.map(([value, says]) => made("option", { value }, says)));
+  return { label: made("p", {}, made("label", { for: id }, text), control), control };
 }

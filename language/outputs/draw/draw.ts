@@ -187,10 +187,10 @@ function drawingOutput<Row>(
               title: titleOf(options),
               style:
                 ".sheet{break-after:page}.sheet:last-child{break-after:auto}@media print{.sheet svg{max-height:235mm}}",
-              body: html`${pageHead(titleOf(options), provenance, options)}${about(options).map((says) => html`<p>${says}</p>`)}<main>
+              body: html`${pageHead(titleOf(options), provenance, options)}<main>${about(options).map((says) => html`<p>${says}</p>`)}
 ${drawings.length === 0 && html`<p>${options.wording.draw.nothing[of]}</p>`}${drawings.map(
                 (drawing) => html`<section class="sheet"><h2>${drawing.title}</h2>
-<div class="scroll">${svg(drawing)}</div></section>
+<div class="scroll" role="group" tabindex="0" aria-label="${drawing.title}">${svg(drawing)}</div></section>
 `,
               )}</main>`,
             },

@@ -44,8 +44,8 @@ export function labelsAsHtml(data: LabelData, options: OutputOptions): string {
     {
       title: wording.labels.title,
       style: styleOf(grid),
-      body: html`<h1>${wording.labels.title}</h1>
-<p class="screen">${draft && wording.document.draftLine(data.provenance.openFindings, data.provenance.draft)} ${wording.labels.printAt} ${wording.document.contentHash(data.provenance.hash)}</p>
+      body: html`<header><h1>${wording.labels.title}</h1>
+<p class="screen">${draft && wording.document.draftLine(data.provenance.openFindings, data.provenance.draft)} ${wording.labels.printAt} ${wording.document.contentHash(data.provenance.hash)}</p></header>
 <main>${pages.length === 0 && html`<p>${wording.labels.nothing}</p>`}${pages.map(
         (page) => html`<ol class="page">${page.map((label) => labelHtml(label, draft, options))}</ol>
 `,
@@ -122,6 +122,6 @@ h1{font-size:1.3rem}
 .label .head{display:flex;justify-content:space-between;height:${mm(head)};line-height:${mm(head)};font-size:${mm(4)}}
 .label .head span{font-size:${mm(type)};font-weight:700}
 @page{size:${mm(pageWidth)} ${mm(pageHeight)};margin:0}
-@media print{h1,.screen{display:none}.label{outline:none}.page{break-after:page}.page:last-child{break-after:auto}}
+@media print{.screen{display:none}h1{position:absolute;width:1px;height:1px;margin:0;overflow:hidden;clip-path:inset(50%)}.label{outline:none}.page{break-after:page}.page:last-child{break-after:auto}}
 `;
 }

@@ -65,8 +65,8 @@ function asHtml({ procedures, provenance }: LayoutData, options: OutputOptions):
 main section{break-after:page}main section:last-child{break-after:auto}
 @media print{.places{grid-template-columns:repeat(4,1fr)}}
 `,
-      body: html`${pageHead(words.title, provenance, options)}<p>${words.note}</p>
-<main>${procedures.map(
+      body: html`${pageHead(words.title, provenance, options)}
+<main><p>${words.note}</p>${procedures.map(
         (procedure) => html`<section><h2>${titleOf(procedure)}</h2>
 ${
   procedure.rows.length === 0

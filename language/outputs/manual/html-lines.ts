@@ -21,10 +21,10 @@ export interface Layout {
 }
 
 export function groupHtml(group: LineGroup, layout: Layout): Markup {
-  return html`<section class="group" id="${group.id}" aria-labelledby="${group.id}-title">
+  return html`<div class="group" role="group" id="${group.id}" aria-labelledby="${group.id}-title">
 <h3 id="${group.id}-title">${group.number} ${own(group.title)}</h3>
 <ol class="lines">${group.lines.map((line) => lineHtml(line, layout))}</ol>
-</section>
+</div>
 `;
 }
 
@@ -83,7 +83,7 @@ function photoHtml({ file, alt, points, at }: PhotoLine, { picture, wording }: O
   const caption = html`${own(alt || file)}${points.length > 0 && html` (${points.map((point, i) => html`${i > 0 && ", "}${own(point.name)}`)})`}`;
   if (!got) return html`<p class="note">${words.pictureOff(alt || file)}</p>`;
   if ("problem" in got) return html`<p class="note">${words.pictureMissing(file, got.problem)} ${own(alt)}</p>`;
-  return html`<figure><img src="data:${got.type};base64,${got.base64}" alt="${alt || file}"/><figcaption>${caption}</figcaption></figure>`;
+  return html`<figure><img src="data:${got.type};base64,${got.base64}" alt="${alt || file}"/><figcaption${points.length === 0 && html` aria-hidden="true"`}>${caption}</figcaption></figure>`;
 }
 
 // --- panels ------------------------------------------------------------------------------------------------------------------------

@@ -30,7 +30,7 @@ export function table<Row>(
     column.isHead
       ? html`<th scope="row">${column.cell(row)}</th>`
       : html`<td${column.is !== undefined && html` class="${column.is}"`}>${column.cell(row)}</td>`;
-  return html`<div class="scroll"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${shown.map(({ head }) => html`<th scope="col">${head}</th>`)}</tr></thead>
+  return html`<div class="scroll" role="group" tabindex="0" aria-label="${caption}"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${shown.map(({ head }) => html`<th scope="col">${head}</th>`)}</tr></thead>
 <tbody>${rows.map(
     (row) => html`<tr>${shown.map((column) => cell(column, row))}</tr>
 `,

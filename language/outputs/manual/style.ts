@@ -79,7 +79,7 @@ span.outside{border:0;padding:0;margin:0}
 .clock{font-weight:700;font-variant-numeric:tabular-nums}.hint{font-size:.88rem}
 .wait-clock,.bolts,.not-as-written{margin:.4rem 0}
 .open-trouble{font-weight:400;border-width:1px;border-color:var(--line);margin-top:.2rem}
-.form{display:grid;gap:.4rem;max-width:28rem;margin:.4rem 0}.form label{display:grid}
+.form{display:grid;gap:.4rem;max-width:28rem;margin:.4rem 0}.form p{display:grid;margin:0}
 .break{border:4px solid var(--ink);padding:.4rem 1rem 1rem;margin:1rem 0}.break h2{margin:.4rem 0}
 .pattern{max-width:22rem}.pattern svg{max-width:100%;height:auto}
 .limits{font-weight:700}
@@ -98,7 +98,7 @@ footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
 .sign{background:transparent}
 }
 @media (max-width:40rem){.row{grid-template-columns:1.9rem 3.2rem minmax(0,1fr)}.side,.under{grid-column:3}.facts th{width:8.5rem}.note,figure{padding-left:0;margin-left:0}nav ol{columns:1}body{padding:.6rem}}
-@media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem 3.6rem minmax(0,1fr) minmax(8rem,16rem)}.row>label{min-height:2.75rem}input[type=text],select,textarea{min-height:2.75rem}input[type=radio]{width:2rem;height:2rem}fieldset.answer label{min-height:2.75rem;padding-right:.8rem}nav li{padding:.45rem 0}}
+@media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem 3.6rem minmax(0,1fr) minmax(8rem,16rem)}.row>label{min-height:2.75rem}input[type=text],select,textarea{min-height:2.75rem}input[type=radio]{width:2rem;height:2rem}fieldset.answer label{min-height:2.75rem;padding-right:.8rem}nav li{margin:0;padding:.7rem 0}}
 @media (pointer:coarse) and (max-width:40rem){.row{grid-template-columns:3rem 3.2rem minmax(0,1fr)}}
 @media print{
 @page{size:A4;margin:16mm 14mm 18mm}

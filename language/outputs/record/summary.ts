@@ -242,10 +242,12 @@ function asHtml(data: RecordSummaryData, options: OutputOptions): string {
     {
       title,
       style: "figure{margin:1rem 0}figcaption{font-weight:700}",
-      body: html`${pageHead(title, data.provenance, options)}${leftOut(data, options).map((says) => html`<p>${says}</p>`)}
-<main>${data.readings.length === 0 ? html`<p>${words.noReadings}</p>` : table(title, columns, data.readings, true)}
+      body: html`${pageHead(title, data.provenance, options)}
+<main>${leftOut(data, options).map((says) => html`<p>${says}</p>`)}${data.readings.length === 0 ? html`<p>${words.noReadings}</p>` : table(title, columns, data.readings, true)}
 ${plots(data, options).map(
-  (drawing) => html`<figure><figcaption>${drawing.title}</figcaption><div class="scroll">${svg(drawing)}</div></figure>
+  (
+    drawing,
+  ) => html`<figure><figcaption>${drawing.title}</figcaption><div class="scroll" role="group" tabindex="0" aria-label="${drawing.title}">${svg(drawing)}</div></figure>
 `,
 )}</main>`,
     },

@@ -97,8 +97,8 @@ function asHtml({ procedures, provenance }: TorqueSheetData, options: OutputOpti
       title: words.title,
       style:
         "body{max-width:84rem}td.n{white-space:normal;min-width:4.6rem}td.n:nth-child(3){min-width:0}td:nth-child(8){min-width:10rem}.write{display:inline-block;min-width:2.6rem;min-height:1.4rem}@media print{table{font-size:8.5pt}th,td{padding:.15rem .3rem}td:nth-child(8){min-width:7.5rem}}main section{break-after:page}main section:last-child{break-after:auto}@page{size:landscape;margin:10mm}",
-      body: html`${pageHead(words.title, provenance, options)}<p>${words.note}</p>
-<main>${procedures.map(
+      body: html`${pageHead(words.title, provenance, options)}
+<main><p>${words.note}</p>${procedures.map(
         (procedure) => html`<section><h2>${titleOf(procedure)}</h2>
 ${procedure.rows.length === 0 ? html`<p>${words.nothing}</p>` : table(titleOf(procedure), columns, procedure.rows, true)}</section>
 `,

@@ -1,0 +1,96 @@
+// Every page against axe-core: light, dark and as printed. The rules are those of the library (WCAG 2.0 to 2.2, levels A and AA, and its
+// own of good practice); no violation is let through.
+
+import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import type { AxeResults } from "axe-core";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { folder, opened, screens, withBrowser } from "./browser.ts";
+import { fillIn, planIn, tick } from "./tick-through.ts";
+
+withBrowser();
+const root = join(import.meta.dirname, "../.."),
+  axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+const pages = ["mooring-winch", "dairy-pump", "valve-actuator"].flatMap((example) =>
+  [
+    ["manual"],
+    ["sheet", "torque"],
+    ["sheet", "layout"],
+    ["labels"],
+    ["draw", "strip"],
+    ["draw", "pattern"],
+    ["draw", "path"],
+  ].map((command) => [`${command.join(" ")} of ${example}`, command, example] as const),
+);
+
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  const { violations: found } = await page.evaluate(() =>
+    (window as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
+  );
+  return found.map(
+    ({ id, help, nodes }) =>
+      `${id}: ${help}: ${nodes
+        .slice(0, 3)
+        .map(({ html }) => html.slice(0, 160))
+        .join(" | ")}`,
+  );
+}
+
+test.each(pages)("%s: no violation in light, dark and print", async (name, command, example) => {
+  const file = join(folder, `${name.replaceAll(" ", "-")}.html`),
+    { status, stderr } = spawnSync(
+      process.execPath,
+      [
+        join(root, "language/cli/process-io.ts"),
+        ...command,
+        `examples/${example}`,
+        ...(command[0] === "manual" ? [] : ["--as", "html"]),
+        "--quiet",
+        "--to",
+        file,
+      ],
+      { cwd: root, encoding: "utf8" },
+    );
+  expect([status, stderr]).toEqual([0, ""]);
+  for (const colorScheme of ["light", "dark"] as const) {
+    const open = await opened(`file://${file}`, { ...screens["tablet"], colorScheme });
+    expect(await violations(open.page), colorScheme).toEqual([]);
+    if (colorScheme === "light") {
+      await open.page.emulateMedia({ media: "print" });
+      expect(await violations(open.page), "print").toEqual([]);
+    }
+    expect(open.errors).toEqual([]);
+    await open.close();
+  }
+});
+
+test("a page that is worked on has no violation either: messages, clock, entries, the question after a break", async () => {
+  const file = `file://${join(folder, "manual-of-mooring-winch.html")}`;
+  for (const colorScheme of ["light", "dark"] as const) {
+    const open = await opened(file, { ...screens["phone"], colorScheme }),
+      { page } = open,
+      plan = await planIn(page);
+    for (const line of plan.lines.slice(0, 12)) {
+      await fillIn(page, line);
+      await tick(page, line);
+    }
+    await tick(
+      page,
+      plan.lines.find(({ needs, takes, hold }) => needs && !takes && hold)!,
+    );
+    await page.getByRole("button", { name: "Not as written" }).first().click();
+    const box = page.locator(".reading input[type=text]").last();
+    await box.fill("9999");
+    await box.blur();
+    expect(await violations(page), colorScheme).toEqual([]);
+    await page.reload();
+    expect(await page.locator(".break").count()).toBe(1);
+    expect(await violations(page), `${colorScheme} after a break`).toEqual([]);
+    await open.close();
+  }
+});

@@ -8,6 +8,7 @@ import { cursorOf, firstOf, headSpan, takeLabel, takeNames, takeOf, takeString, 
 import type { Cursor, Line } from "./cursor.ts";
 import { draftThings, indexesOf } from "./draft.ts";
 import type { UnitDraft } from "./draft.ts";
+import { readPlate } from "./instructions.ts";
 import { kept } from "./kept.ts";
 import type { Model, Precaution, Procedure, Scope, Thing, ThingIndex } from "./model.ts";
 import { readLibrary } from "./read-library.ts";
@@ -55,6 +56,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
     positions: of("positions").flatMap((l) => takeNames(cursorOf(l)).map((n) => n.text)),
     mass: first("mass", takeOf("mass")),
     revision: first("revision", takeLabel),
+    plate: readPlate(top.lines),
     about: first("about", takeString) ?? "",
     temporaries: temporariesOf(project, file, units),
     orders: of("order").map(readStatement),

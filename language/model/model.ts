@@ -8,6 +8,7 @@ import type { Span } from "../findings/finding.ts";
 import type { Quantity } from "../quantities/quantity.ts";
 import type { ThreadSize } from "../quantities/thread-size.ts";
 import type { Act, Name } from "./act.ts";
+import type { Issue, Plate } from "./instructions.ts";
 
 /** Index of a thing in `Model.things`. */
 export type ThingIndex = number;
@@ -296,6 +297,8 @@ export interface Procedure {
   readonly crew: number;
   readonly role: Name | undefined;
   readonly revision: string | undefined;
+  /** Who wrote it and who answers for it. */
+  readonly issue: Issue;
   readonly video: string | undefined;
   readonly about: string;
   readonly messages: readonly Message[];
@@ -334,6 +337,8 @@ export interface Model {
   readonly positions: readonly string[];
   readonly mass: Quantity | undefined;
   readonly revision: string | undefined;
+  /** Maker, serial numbers, what it is for, what to do when it goes wrong. */
+  readonly plate: Plate;
   readonly about: string;
   readonly temporaries: ReadonlyMap<string, { readonly name: string; readonly at: Span }>;
   readonly orders: readonly Statement[];

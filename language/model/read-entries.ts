@@ -82,6 +82,15 @@ export function readEntries(lines: readonly Line[]): Entry[] {
       case "role":
       case "revision":
       case "about":
+      case "author":
+      case "date":
+      case "original":
+      case "translated":
+      case "prepared":
+      case "checked":
+      case "approved":
+      case "mishap":
+      case "waste":
         break;
       default:
         entries.push({ is: "act", act: readAct(line) });

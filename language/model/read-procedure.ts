@@ -23,6 +23,7 @@ import {
 } from "./cursor.ts";
 import { readPoint } from "./read-act.ts";
 import { holdsIn, type Choice } from "./conditions.ts";
+import { issueWords, readIssue } from "./instructions.ts";
 import { kept } from "./kept.ts";
 import { readCondition, readEntries } from "./read-entries.ts";
 
@@ -37,7 +38,18 @@ export function readProcedure(declaration: Declaration, source: SourceFile, choi
 const plain: Choice = { chosen: new Set(), variant: "" };
 
 /** Words of a procedure's head that mean nothing inside a step. */
-const headWords = new Set(["aim", "crew", "needs", "starts", "leaves", "task", "role", "revision", "about"]);
+const headWords: ReadonlySet<string> = new Set([
+  "aim",
+  "crew",
+  "needs",
+  "starts",
+  "leaves",
+  "task",
+  "role",
+  "revision",
+  "about",
+  ...issueWords,
+]);
 
 /** The head as it stands in a build: its own lines, and those in conditions that hold. */
 function headLines(lines: readonly Line[], choice: Choice): Line[] {
@@ -59,16 +71,8 @@ function hasConditionalHead(lines: readonly Line[]): boolean {
 }
 
 const properties = new Set([
-  "aim",
-  "crew",
-  "needs",
-  "starts",
-  "leaves",
-  "task",
-  "role",
+  ...headWords,
   "video",
-  "revision",
-  "about",
   "photo",
   "base",
   "refit",
@@ -114,6 +118,7 @@ function read(declaration: Declaration, source: SourceFile, choice: Choice): Pro
     crew: (crew && takeNumber(cursorOf(crew))) ?? 1,
     role: role && takeName(cursorOf(role)),
     revision: text("revision"),
+    issue: readIssue(head),
     video: text("video"),
     about: text("about") ?? "",
     messages: readMessages(lines),

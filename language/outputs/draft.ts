@@ -1,5 +1,6 @@
 // Whether a document is a draft, and what it was made from: every page, sheet and file says so by the same rule.
 
+import { isSigned } from "../model/instructions.ts";
 import type { OutputInput } from "./output.ts";
 import { sha256 } from "./text/sha256.ts";
 
@@ -11,7 +12,7 @@ export interface Provenance {
   readonly hash: string;
 }
 
-/** The language has no word yet by which a procedure is approved, so that every document is a draft. */
+/** A draft until every procedure that it prints is approved in its present revision and no finding is open. */
 export function provenanceOf(input: OutputInput): Provenance {
   const texts = [...input.texts].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
   // Lengths keep two files apart whose texts would run together; folders of one machine are no part of the content.
@@ -22,8 +23,22 @@ export function provenanceOf(input: OutputInput): Provenance {
     })
     .join("\n");
   return {
-    draft: input.openFindings > 0 ? ["not-approved", "open-findings"] : ["not-approved"],
+    draft: [
+      ...(isApproved(input) ? [] : ["not-approved" as const]),
+      ...(input.openFindings > 0 ? ["open-findings" as const] : []),
+    ],
     openFindings: input.openFindings,
     hash: sha256(whole),
   };
+}
+
+/** Those that are done within others are printed with them, so that they count too. */
+function isApproved({ performances }: OutputInput): boolean {
+  const printed = new Set(
+    performances.flatMap(({ procedure, strip, written, finish }) => [
+      procedure,
+      ...[...strip, ...written, ...finish].map(({ around }) => around.procedure),
+    ]),
+  );
+  return printed.size > 0 && [...printed].every(({ issue, revision }) => isSigned(issue.approved, revision));
 }

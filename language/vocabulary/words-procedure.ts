@@ -40,6 +40,20 @@ export const wordsProcedure: readonly Entry[] = [
       `task seal-only "Change the seal only" does make-dead, brake`,
     ],
   ]),
+  ...real("procedure", [
+    ["author", "<string> [<string>]", "Who wrote it, and the address.", `author "Winch workshop" "Quay 4, Porthaven"`],
+    ["date", "<string>", "When this issue was made.", `date "2026-11-20"`],
+    ["original", "", "Original instructions, no translation.", `original`],
+    ["translated", "from <string>", "A translation, and of what.", `translated from "the German issue of 2026-03"`],
+    ["prepared", "<string> <string> [of <label>]", "Who made it ready, and when.", `prepared "N. N." "2026-11-20"`],
+    ["checked", "<string> <string> [of <label>]", "Who has checked it, and when.", `checked "N. N." "2026-11-21"`],
+    [
+      "approved",
+      "<string> <string> [of <label>]",
+      "Who answers for it, when, and for which revision. Until then every output is a draft.",
+      `approved "N. N." "2026-11-22" of C`,
+    ],
+  ]),
   ...core("procedure refit", [["step", "[<id>] [<string>]", "One step.", `step "Take the brake off" { }`, "step"]]),
   ...core("procedure step", [
     ["refit", "[by <name>]", "What the refit does beyond, or other than, the reverse.", `refit { }`, "refit?"],

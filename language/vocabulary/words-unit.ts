@@ -34,6 +34,19 @@ export const wordsUnit: readonly Entry[] = [
       `variants early "before 1990", late`,
     ],
     ["option", "<id> [<string>]", "Something fitted or not.", `option heater "Cabinet heater"`],
+    ["maker", "<string> [<string>]", "Who made it, and the address.", `maker "Invented Winches" "Quay 4, Porthaven"`],
+    ["serial", "<string>", "The serial numbers that this is about.", `serial "0417 to 0980"`],
+    ["intended-use", "<string>", "What it is for.", `intended-use "Hauling mooring ropes."`],
+    ["wrong-use", "<string>", "What people do with it that they must not.", `wrong-use "Lifting loads or people."`],
+  ]),
+  ...real("unit procedure", [
+    [
+      "mishap",
+      "<string> <string>",
+      "What may go wrong, and what is done then.",
+      `mishap "Oil is spilled" "Stop. Bind it, keep it out of drains."`,
+    ],
+    ["waste", "<string> <string>", "What is left over, and where it goes.", `waste "Old seals" "Oily waste, drum 3."`],
   ]),
   ...real("unit refit", [
     ["order", "<items> <place>", "Where a step, or all of a part, comes in the refit.", `order brake before motor-out`],

@@ -16,6 +16,7 @@ const machineWith = (text: string): string => {
   return `
 unit box ${s} {
   revision ${s}
+  maker ${s} ${s}  serial ${s}  intended-use ${s}  wrong-use ${s}  mishap ${s} ${s}  waste ${s} ${s}
   base case
   positions up
   about ${s}
@@ -42,6 +43,7 @@ consumable oil-46 ${s} { pack 1 L  part-no ${s} }
 procedure open-it ${s} for box {
   aim lid off
   revision ${s}
+  author ${s} ${s}  date ${s}  translated from ${s}  prepared ${s} ${s}  checked ${s} ${s}  approved ${s} ${s}  mishap ${s} ${s}  waste ${s} ${s}
   role fitter
   about ${s}
   needs ${s} then ${s}
@@ -83,7 +85,13 @@ const input = (text: string) => {
 
 /** Elements, ids left out, attributes by name: what a document is made of, whatever its texts say. */
 const skeleton = (html: string): string =>
-  (html.replace(/(<script[^>]*>)[^]*?<\/script>/g, "$1</script>").match(/<[^!][^>]*>/g) ?? [])
+  (
+    html
+      .replace(/(<script[^>]*>)[^]*?<\/script>/g, "$1</script>")
+      // A drawing has as many lines as its words need; what it may be made of is held in papers.test.ts.
+      .replace(/(<svg xmlns[^>]*>)[^]*?<\/svg>/g, "$1</svg>")
+      .match(/<[^!][^>]*>/g) ?? []
+  )
     .map((tag) => tag.replace(/"[^"]*"/g, '""'))
     .join("");
 

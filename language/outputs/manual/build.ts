@@ -1,10 +1,12 @@
 // The manual's document from performed procedures. It asks the lines, the bill and the tables, and lays nothing out.
 
 import type { Performance } from "../../bench/trace.ts";
-import type { Model } from "../../model/model.ts";
+import { isSigned, type Pair } from "../../model/instructions.ts";
+import type { Model, Procedure } from "../../model/model.ts";
 import { hazardKinds } from "../../tables/index.ts";
 import { billData } from "../bill/data.ts";
 import { provenanceOf } from "../draft.ts";
+import { pathsOf, stripOf } from "../draw/draw.ts";
 import type { Drawing } from "../draw/drawing.ts";
 import { patternDrawing } from "../draw/pattern.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
@@ -71,6 +73,24 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
         )
         .map((kind) => wording.kinds.hazard(kind)),
     },
+    purpose: {
+      intended: unique(
+        models.flatMap(({ plate }) => plate.intendedUse),
+        (text) => text,
+      ),
+      wrong: unique(
+        models.flatMap(({ plate }) => plate.wrongUse),
+        (text) => text,
+      ),
+    },
+    mishaps: pairs([
+      ...models.flatMap(({ plate }) => plate.mishaps),
+      ...printedProcedures(input).flatMap(({ issue }) => issue.mishaps),
+    ]),
+    waste: wasteOf(models, input, options),
+    paths: models.flatMap((model, i) => pathsOf(model, options, `path-${i + 1}`)),
+    diagrams: all.flatMap(({ performance, lines }, i) => stripOf(performance, lines, `diagram-${i + 1}`)),
+    index: indexOf(all),
     works: models.flatMap((model) =>
       [{ name: model.title || model.unit, text: model.about }, ...model.parts, ...model.ties, ...model.fluids]
         .filter((each) => ("text" in each ? each.text : each.about) !== "")
@@ -97,11 +117,15 @@ function identification(
   const { manual: words } = options.wording,
     facts: Fact[] = [],
     show = options.showPath ?? ((path: string) => path);
+  const { instructions: own } = options.wording;
   const add = (label: string, value: string, own = false): void => {
     facts.push({ label, value, own });
   };
   for (const model of models) {
     add(words.unit, model.title || model.unit, true);
+    const { maker, serial } = model.plate;
+    add(own.maker, maker ? [maker.what, maker.then].filter(Boolean).join(", ") : words.notGiven, maker !== undefined);
+    add(own.serials, serial ?? words.notGiven, serial !== undefined);
     if (model.build) add(words.build, model.build, true);
     if (model.revision) add(words.unitRevision, model.revision, true);
     if (model.mass) add(words.mass, figureText(model.mass, options, "up"));
@@ -109,11 +133,24 @@ function identification(
   for (const { procedure } of performances) {
     add(words.procedure, procedure.title || procedure.id, true);
     add(words.procedureRevision, procedure.revision ?? words.notGiven, procedure.revision !== undefined);
+    const { author, translatedFrom } = procedure.issue;
+    add(
+      own.author,
+      author ? [author.what, author.then].filter(Boolean).join(", ") : words.notGiven,
+      author !== undefined,
+    );
+    add(
+      own.language,
+      `${own.languageName}; ${translatedFrom === undefined ? own.notSaid : translatedFrom === "" ? own.original : own.translated(translatedFrom)}`,
+    );
+    for (const by of ["prepared", "checked", "approved"] as const) add(own[by], signedText(procedure, by, options));
   }
-  add(words.date, options.date ?? words.notGiven);
+  add(
+    words.date,
+    options.date ?? (performances.map(({ procedure }) => procedure.issue.date).find(Boolean) || words.notGiven),
+  );
   add(words.content, hash);
   add(words.files, [...texts.keys()].map(show).sort().join(", "), true);
-  add(words.approval, words.notApproved);
   return facts;
 }
 
@@ -190,4 +227,65 @@ function unique<T>(values: readonly T[], key: (value: T) => string): T[] {
   const found = new Map<string, T>();
   for (const value of values) if (!found.has(key(value))) found.set(key(value), value);
   return [...found.values()];
+}
+
+/** A name and a date; one for another revision says so, since it counts for nothing here. */
+function signedText(
+  { issue, revision }: Procedure,
+  by: "prepared" | "checked" | "approved",
+  { wording: { instructions: words, manual } }: OutputOptions,
+): string {
+  const signed = issue[by];
+  if (!signed || signed.who.trim() === "" || signed.when.trim() === "")
+    return by === "approved" ? manual.notApproved : words.notSigned;
+  return by !== "approved" || isSigned(signed, revision)
+    ? words.signed(signed.who, signed.when)
+    : words.otherRevision(signed.who, signed.when, signed.revision);
+}
+
+/** With those that are done within others. */
+const printedProcedures = ({ performances }: OutputInput): Procedure[] => [
+  ...new Set(
+    performances.flatMap(({ procedure, strip }) => [procedure, ...strip.map(({ around }) => around.procedure)]),
+  ),
+];
+
+const pairs = (all: readonly Pair[]): { what: string; then: string }[] =>
+  unique(
+    all.map(({ what, then }) => ({ what, then })),
+    ({ what, then }) => `${what}\n${then}`,
+  );
+
+/** The fluids by what their kind asks, then what the authors name. */
+function wasteOf(
+  models: readonly Model[],
+  input: OutputInput,
+  { wording }: OutputOptions,
+): { what: string; then: string }[] {
+  const { kinds, instructions: words } = wording;
+  return pairs([
+    ...models.flatMap((model) =>
+      model.fluids.map((fluid) => ({
+        what: fluid.name,
+        then: kinds.fluidWaste(fluid.kind) ?? words.wasteNotGiven,
+        at: fluid.at,
+      })),
+    ),
+    ...models.flatMap(({ plate }) => plate.waste),
+    ...printedProcedures(input).flatMap(({ issue }) => issue.waste),
+  ]);
+}
+
+function indexOf(all: readonly { readonly lines: Lines; readonly prefix: string }[]): ManualDocument["index"] {
+  const found = new Map<string, { id: string; line: string }[]>();
+  for (const { lines, prefix } of all)
+    for (const line of [...lines.strip, ...lines.refit, ...lines.finish].flatMap((group) => group.lines)) {
+      if (line.is !== "action") continue;
+      for (const name of new Set(line.items.map((item) => item.name)))
+        found.set(name, [...(found.get(name) ?? []), { id: lineElement(prefix, line.id), line: line.id }]);
+    }
+  const key = (name: string): string => name.toLowerCase();
+  return [...found]
+    .map(([name, of]) => ({ name, lines: of }))
+    .sort((a, b) => (key(a.name) < key(b.name) ? -1 : key(a.name) > key(b.name) ? 1 : a.name < b.name ? -1 : 1));
 }

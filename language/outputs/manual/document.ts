@@ -114,6 +114,17 @@ export interface ManualDocument {
     readonly dismissed: readonly { readonly kind: string; readonly why: string }[];
     readonly notConsidered: readonly string[];
   };
+  readonly purpose: { readonly intended: readonly string[]; readonly wrong: readonly string[] };
+  readonly mishaps: readonly { readonly what: string; readonly then: string }[];
+  readonly waste: readonly { readonly what: string; readonly then: string }[];
+  /** Ways of the fluids, and what comes off before what. */
+  readonly paths: readonly Drawing[];
+  readonly diagrams: readonly Drawing[];
+  /** Things by name with the lines that work on them. */
+  readonly index: readonly {
+    readonly name: string;
+    readonly lines: readonly { readonly id: string; readonly line: string }[];
+  }[];
   readonly works: readonly { readonly name: string; readonly text: string }[];
   readonly tools: {
     readonly spanners: readonly ToolRow[];

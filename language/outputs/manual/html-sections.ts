@@ -5,6 +5,7 @@ import { signals, type SignalName } from "../../tables/index.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
 import type { Chapter, ManualDocument } from "./document.ts";
 import { groupHtml, hazardPanel, messagePanel } from "./html-lines.ts";
+import { drawingsBody, glossaryBody, indexBody, mishapsBody, purposeBody, wasteBody } from "./html-instructions.ts";
 import { own } from "./html-own.ts";
 import { filesHtml } from "./html-tablet.ts";
 import { table, type Column } from "./html-table.ts";
@@ -17,14 +18,16 @@ export interface Section {
 }
 
 export function frontSections(document: ManualDocument, options: OutputOptions): Section[] {
-  const { manual: words } = options.wording,
-    { sections: titles } = words;
+  const { manual: words, instructions, draw } = options.wording,
+    { sections: titles } = words,
+    { sections: more } = instructions;
   return [
     {
       id: "identification",
       title: titles.identification,
       body: html`<table class="facts"><tbody>${document.identification.map(({ label, value, own: isOwn }) => html`<tr><th scope="row">${label}</th><td>${isOwn ? own(value) : value}</td></tr>`)}</tbody></table>`,
     },
+    { id: "purpose", title: more.purpose, body: purposeBody(document, options) },
     { id: "who", title: titles.who, body: html`<ul>${document.who.map((line) => html`<li>${line}</li>`)}</ul>` },
     { id: "use", title: titles.use, body: useBody(options) },
     { id: "safety", title: titles.safety, body: safetyBody(document, options) },
@@ -32,8 +35,11 @@ export function frontSections(document: ManualDocument, options: OutputOptions):
       id: "works",
       title: titles.works,
       body:
-        document.works.length > 0
-          ? document.works.map(({ name, text }) => html`<h3>${own(name)}</h3><p class="about">${own(text)}</p>`)
+        document.works.length + document.paths.length > 0
+          ? [
+              document.works.map(({ name, text }) => html`<h3>${own(name)}</h3><p class="about">${own(text)}</p>`),
+              drawingsBody(document.paths, ""),
+            ]
           : undefined,
     },
     { id: "tools", title: titles.tools, body: toolsBody(document, options) },
@@ -109,6 +115,7 @@ export function frontSections(document: ManualDocument, options: OutputOptions):
               document.fluids,
             ),
     },
+    { id: "diagram", title: more.diagram, body: drawingsBody(document.diagrams, draw.stripAbout) },
   ];
 }
 
@@ -138,7 +145,15 @@ export function chapterSections(document: ManualDocument, options: OutputOptions
       },
     ];
   });
-  return [...sections, { id: "record", title: titles.record, body: recordBody(options) }];
+  const { sections: more } = options.wording.instructions;
+  return [
+    ...sections,
+    { id: "mishaps", title: more.mishaps, body: mishapsBody(document, options) },
+    { id: "waste", title: more.waste, body: wasteBody(document, options) },
+    { id: "record", title: titles.record, body: recordBody(options) },
+    { id: "glossary", title: more.glossary, body: glossaryBody(options) },
+    { id: "index", title: more.index, body: indexBody(document, options) },
+  ];
 }
 
 function useBody(options: OutputOptions): Markup {

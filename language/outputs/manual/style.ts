@@ -90,6 +90,7 @@ figure{margin:.6rem 0 .6rem 6.5rem;break-inside:avoid}
 figure img{max-width:100%;max-height:26rem;border:1px solid var(--line)}
 figcaption{font-size:.9rem}
 .about{white-space:pre-line}
+.drawn{break-inside:avoid}.drawn svg{max-width:none}.index{columns:14rem;list-style:none;padding:0}.index li{break-inside:avoid;margin:.2rem 0}
 footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
 @media screen and (prefers-color-scheme:dark){
 :root{color-scheme:dark;--ink:#f2f2f2;--line:#9a9a9a;--soft:#2b2b2b;--paper:#161616;--link:#9ccbff;--field:#222;--quiet:#bdbdbd}
@@ -107,7 +108,7 @@ body{max-width:none;padding:0}
 h2{break-before:auto}h2,h3,h4{break-after:avoid}
 thead{display:table-header-group}tr{break-inside:avoid}
 a{color:inherit;text-decoration:none}
-.scroll{overflow:visible}
+.scroll{overflow:visible}.drawn svg{max-width:100%;height:auto;max-height:235mm}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
 .draft-mark{display:block;position:fixed;top:-9mm;right:0;font-weight:700;letter-spacing:.2em}
 .bar,button,.wait-clock,.bolts,.told-now,.hint,.break,[data-script]{display:none!important}

@@ -3,6 +3,7 @@
 import { acts } from "./acts.ts";
 import { bill, document, refit } from "./document.ts";
 import { draw } from "./draw.ts";
+import { instructions } from "./instructions.ts";
 import { kinds } from "./kinds.ts";
 import { figures, lines } from "./lines.ts";
 import { manual } from "./manual.ts";
@@ -28,4 +29,5 @@ export const enGb = {
   layoutSheet,
   record,
   tablet,
+  instructions,
 };

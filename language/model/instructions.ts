@@ -1,0 +1,113 @@
+// What instructions for use have to hold beside the work itself: who made the machine and who wrote this, who answers for it, what the
+// machine is for, what to do when it goes wrong, where waste goes. The bench reads none of it.
+
+import type { Span } from "../findings/finding.ts";
+import { accept, cursorOf, headSpan, takeLabel, takeString, wordOf, type Line } from "./cursor.ts";
+
+/** Two texts that belong together: name and address, what happens and what to do, what it is and where it goes. */
+export interface Pair {
+  readonly what: string;
+  readonly then: string;
+  readonly at: Span;
+}
+
+/** A name under the text, with the date. */
+export interface Signed {
+  readonly who: string;
+  readonly when: string;
+  /** The revision that was signed; undefined where none is named. */
+  readonly revision: string | undefined;
+  readonly at: Span;
+}
+
+/** Of a unit. */
+export interface Plate {
+  readonly maker: Pair | undefined;
+  readonly serial: string | undefined;
+  readonly intendedUse: readonly string[];
+  readonly wrongUse: readonly string[];
+  readonly mishaps: readonly Pair[];
+  readonly waste: readonly Pair[];
+}
+
+/** Of a procedure. */
+export interface Issue {
+  readonly author: Pair | undefined;
+  readonly date: string | undefined;
+  /** "" for original instructions; else what they are translated from; undefined where the author says neither. */
+  readonly translatedFrom: string | undefined;
+  readonly prepared: Signed | undefined;
+  readonly checked: Signed | undefined;
+  readonly approved: Signed | undefined;
+  readonly mishaps: readonly Pair[];
+  readonly waste: readonly Pair[];
+}
+
+export const plateWords = ["maker", "serial", "intended-use", "wrong-use", "mishap", "waste"] as const;
+export const issueWords = [
+  "author",
+  "date",
+  "original",
+  "translated",
+  "prepared",
+  "checked",
+  "approved",
+  "mishap",
+  "waste",
+] as const;
+
+const of = (lines: readonly Line[], word: string): Line[] => lines.filter((line) => wordOf(line) === word);
+
+function pair(line: Line): Pair {
+  const c = cursorOf(line);
+  return { what: takeString(c) ?? "", then: takeString(c) ?? "", at: headSpan(line) };
+}
+
+const text = (line: Line | undefined): string | undefined => line && takeString(cursorOf(line));
+const texts = (lines: readonly Line[]): string[] => lines.flatMap((line) => text(line) ?? []);
+const first = (lines: readonly Line[], word: string): Line | undefined => of(lines, word)[0];
+
+export function readPlate(lines: readonly Line[]): Plate {
+  const maker = first(lines, "maker");
+  return {
+    maker: maker && pair(maker),
+    serial: text(first(lines, "serial")),
+    intendedUse: texts(of(lines, "intended-use")),
+    wrongUse: texts(of(lines, "wrong-use")),
+    mishaps: of(lines, "mishap").map(pair),
+    waste: of(lines, "waste").map(pair),
+  };
+}
+
+export function readIssue(lines: readonly Line[]): Issue {
+  const author = first(lines, "author"),
+    translated = first(lines, "translated");
+  return {
+    author: author && pair(author),
+    date: text(first(lines, "date")),
+    translatedFrom: translated ? (from(translated) ?? "") : first(lines, "original") ? "" : undefined,
+    prepared: signed(first(lines, "prepared")),
+    checked: signed(first(lines, "checked")),
+    approved: signed(first(lines, "approved")),
+    mishaps: of(lines, "mishap").map(pair),
+    waste: of(lines, "waste").map(pair),
+  };
+}
+
+function from(line: Line): string | undefined {
+  const c = cursorOf(line);
+  accept(c, "from");
+  return takeString(c);
+}
+
+function signed(line: Line | undefined): Signed | undefined {
+  if (!line) return undefined;
+  const c = cursorOf(line),
+    who = takeString(c) ?? "",
+    when = takeString(c) ?? "";
+  return { who, when, revision: accept(c, "of") ? takeLabel(c) : undefined, at: headSpan(line) };
+}
+
+/** Somebody has signed this very revision: a name and a date stand there, and the revision is the one that the text has now. */
+export const isSigned = (by: Signed | undefined, revision: string | undefined): boolean =>
+  by !== undefined && by.who.trim() !== "" && by.when.trim() !== "" && by.revision === revision;

@@ -24,6 +24,7 @@ export async function buildAll({ only } = {}) {
       entryPoints: { stripdown: "language/cli/start.ts" },
       outdir: "dist/cli",
       format: "esm",
+      external: ["sharp"], // native, and only there where it could be installed
       splitting: true,
       outExtension: { ".js": ".mjs" },
       chunkNames: "[name]-[hash]",

@@ -1,14 +1,14 @@
 // What every command that writes an output has in common: which procedures, in which build, in which format, to where. An output is
 // loaded when its command runs.
 
-import { resolve } from "node:path";
+import { dirname, relative, resolve } from "node:path";
 import type { Performance } from "../bench/trace.ts";
 import { nearestWords } from "../calc/nearest.ts";
 import type { Output, OutputInput, OutputOptions } from "../outputs/output.ts";
 import { defaultWording, wordingFor, wordings, type Wording } from "../outputs/wording/wording.ts";
 import { CannotRun, command, type Command, type CommandOption, type Io, type ParsedArgs } from "./command.ts";
 import { writeOutput } from "./files.ts";
-import { readPicture } from "./pictures.ts";
+import { picturesOf } from "./pictures.ts";
 import { isOn, option, runProject, type ProjectRun } from "./project-run.ts";
 
 export interface OutputCommand {
@@ -76,17 +76,22 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
     texts: new Map([...checked.project.files].map(([path, file]) => [path, file.text])),
     openFindings: open,
   };
+  const to = option(args, "to"),
+    pictures = picturesOf(project.world);
   const options: OutputOptions = {
     wording,
     system: system ?? project.settings.system,
     showPath: show,
-    picture: (path, from) => readPicture(project.world, from, path),
+    picture: pictures.picture,
+    recording: (path, from) => recordingFrom(project, to, path, from),
     ...(option(args, "date") === undefined ? {} : { date: option(args, "date")! }),
     ...more,
   };
   const output = await of.load(),
-    text = output.formats[format]!.write(output.data(input, options), options),
-    to = option(args, "to");
+    made = (): string => output.formats[format]!.write(output.data(input, options), options);
+  // Which pictures it takes is the output's business; reading them has to wait, which an output may not.
+  let text = made();
+  if (await pictures.fetch()) text = made();
   if (to === undefined) io.out(text);
   else {
     const path = resolve(project.cwd, to);
@@ -98,6 +103,22 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
       `${open === 1 ? "1 finding is" : `${open} findings are`} open, so this is a draft: stripdown check tells them\n`,
     );
   return checked.findings.some(({ severity }) => severity === "error" || severity === "warning") ? 1 : 0;
+}
+
+/** Relative to where the output goes, with every sign that could mean something else in an address written by its number. */
+function recordingFrom(
+  { world, cwd }: ProjectRun,
+  to: string | undefined,
+  path: string,
+  from: string,
+): string | undefined {
+  if (/^[a-z][a-z0-9+.-]*:/i.test(path)) return undefined;
+  const target = world.resolve(from, path);
+  if (!world.inside(target) || !world.exists(target)) return undefined;
+  return relative(to === undefined ? cwd : dirname(resolve(cwd, to)), target)
+    .split(/[\\/]/)
+    .map(encodeURIComponent)
+    .join("/");
 }
 
 /** The procedures asked for, each in one build: the plain one, or the one named. */

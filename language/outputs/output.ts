@@ -18,6 +18,9 @@ export interface OutputInput {
 export interface Picture {
   readonly type: "image/png" | "image/jpeg" | "image/svg+xml" | "image/webp" | "image/gif";
   readonly base64: string;
+  /** Pixels; without them no numbers are set beside it. */
+  readonly width?: number;
+  readonly height?: number;
 }
 
 /** Labels on a page, by their dimensions. Lengths in millimetres. */
@@ -49,6 +52,8 @@ export interface OutputOptions {
   readonly date?: string;
   /** The picture that an author names in a file, or why it cannot be shown. Without this function no picture is shown. */
   readonly picture?: (path: string, fromFile: string) => Picture | { readonly problem: string };
+  /** Where a link to a recording leads from the output: a relative address, undefined where there is none. */
+  readonly recording?: (path: string, fromFile: string) => string | undefined;
   /** How a path is shown, so that no folder of this machine stands in a file; as it is if left out. */
   readonly showPath?: (path: string) => string;
 }

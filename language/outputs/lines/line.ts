@@ -143,6 +143,8 @@ export interface PhotoLine extends Common {
   readonly points: readonly {
     readonly id: string;
     readonly name: string;
+    /** Number in the parts list, or a letter for what is no part. */
+    readonly mark: string;
     readonly across: number;
     readonly down: number;
   }[];

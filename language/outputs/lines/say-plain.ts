@@ -3,6 +3,7 @@
 import type { Doing, LineDraft } from "./draft.ts";
 import { action } from "./draft.ts";
 import { namedThings } from "../../bill/named-things.ts";
+import type { Name } from "../../model/act.ts";
 import type { Fluid, Hazard, Precaution, ThingIndex } from "../../model/model.ts";
 import { isKindOf, precautions, signals } from "../../tables/index.ts";
 import { nameText, namesText, phrase, thingOf, toolName, type LineContext } from "./context.ts";
@@ -54,8 +55,9 @@ export function plainLines(
           is: "photo",
           file: act.text,
           alt: act.text2,
-          points: act.points.map((point) => ({
+          points: act.points.map((point, i) => ({
             id: point.name.text,
+            mark: markOf(context, point.name, around, i),
             name: nameText(context, point.name, around),
             across: point.across,
             down: point.down,
@@ -305,4 +307,11 @@ export function fillLine(context: LineContext, doing: Doing, fluid: Fluid, amoun
     items: itemsOf(context, [fluid.index], undefined),
     details,
   });
+}
+
+/** Numbers of parts are those of the parts list; what is no part has a letter in this picture. */
+function markOf(context: LineContext, name: Name, around: Doing["around"], place: number): string {
+  const [thing] = namedThings(context.model, [name], around),
+    part = context.model.parts.findIndex(({ index }) => index === thing);
+  return part < 0 ? String.fromCharCode(97 + (place % 26)) : String(part + 1);
 }

@@ -1,12 +1,22 @@
 // Printed lines as HTML: one action a line with its box, warnings before it, readings with a place to write.
 
 import { hazardFacts, mustStand } from "../lines/hazard-facts.ts";
-import type { ActionLine, Detail, HazardLine, HazardText, Line, LineGroup, PhotoLine } from "../lines/line.ts";
+import type {
+  ActionLine,
+  Detail,
+  HazardLine,
+  HazardText,
+  Line,
+  LineGroup,
+  PhotoLine,
+  VideoLine,
+} from "../lines/line.ts";
 import type { OutputOptions } from "../output.ts";
 import type { SignalName } from "../../tables/index.ts";
 import { signals } from "../../tables/index.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
 import type { Chapter } from "./document.ts";
+import { calloutPicture } from "../draw/callouts.ts";
 import { svg } from "../draw/drawing.ts";
 import { askedHtml } from "./html-asked.ts";
 import { own } from "./html-own.ts";
@@ -42,7 +52,7 @@ function lineHtml(line: Line, layout: Layout): Value {
     case "note":
       return html`<li class="told note">${given}${own(line.says)}</li>`;
     case "video":
-      return html`<li class="told note">${given}${line.says} ${line.file !== undefined && own(line.file)}</li>`;
+      return html`<li class="told note">${given}${videoHtml(line, options)}</li>`;
     case "photo":
       return html`<li class="told">${given}${photoHtml(line, options)}</li>`;
   }
@@ -77,13 +87,21 @@ function actionHtml(line: ActionLine, { chapter, plan, options }: Layout, given:
 `;
 }
 
+/** A part of a recording by its times, as the W3C's Media Fragments write them; a name alone where nothing can be linked to. */
+function videoHtml({ says, file, from, to, at }: VideoLine, { recording }: OutputOptions): Markup {
+  const address = file === undefined ? undefined : recording?.(file, at.file),
+    times = from === undefined ? "" : `#t=${from}${to === undefined ? "" : `,${to}`}`;
+  if (address === undefined) return html`${says} ${file !== undefined && own(file)}`;
+  return html`<a href="${address}${times}">${says} ${own(file!)}</a>`;
+}
+
 function photoHtml({ file, alt, points, at }: PhotoLine, { picture, wording }: OutputOptions): Markup {
   const { manual: words } = wording,
     got = picture?.(file, at.file);
-  const caption = html`${own(alt || file)}${points.length > 0 && html` (${points.map((point, i) => html`${i > 0 && ", "}${own(point.name)}`)})`}`;
   if (!got) return html`<p class="note">${words.pictureOff(alt || file)}</p>`;
   if ("problem" in got) return html`<p class="note">${words.pictureMissing(file, got.problem)} ${own(alt)}</p>`;
-  return html`<figure><img src="data:${got.type};base64,${got.base64}" alt="${alt || file}"/><figcaption${points.length === 0 && html` aria-hidden="true"`}>${caption}</figcaption></figure>`;
+  const listed = html`<figcaption${points.length === 0 && html` aria-hidden="true"`}>${own(alt || file)}${points.length > 0 && html`: ${points.map((point, i) => html`${i > 0 && ", "}<b>${point.mark}</b> ${own(point.name)}`)}`}</figcaption>`;
+  return html`<figure>${calloutPicture(got, points, alt || file) ?? html`<img src="data:${got.type};base64,${got.base64}" alt="${alt || file}"/>`}${listed}</figure>`;
 }
 
 // --- panels ------------------------------------------------------------------------------------------------------------------------

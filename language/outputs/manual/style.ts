@@ -87,7 +87,7 @@ span.outside{border:0;padding:0;margin:0}
 .note{padding:.2rem 0 .2rem 6.5rem}
 .given{font-style:italic}
 figure{margin:.6rem 0 .6rem 6.5rem;break-inside:avoid}
-figure img{max-width:100%;max-height:26rem;border:1px solid var(--line)}
+figure svg.photo{max-width:100%;height:auto}figure img{max-width:100%;max-height:26rem;border:1px solid var(--line)}
 figcaption{font-size:.9rem}
 .about{white-space:pre-line}
 .drawn{break-inside:avoid}.drawn svg{max-width:none}.index{columns:14rem;list-style:none;padding:0}.index li{break-inside:avoid;margin:.2rem 0}

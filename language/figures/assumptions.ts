@@ -26,13 +26,32 @@ export interface Assumptions {
   readonly "bead-waste": number;
 }
 
+/** What follows from the state of the thread, where nobody set the figure itself. */
+export type SurfaceFigures = Pick<Assumptions, "friction-thread" | "friction-head" | "nut-factor">;
+
+/**
+ * Friction and nut factor by surface. Source: oiled, VDI 2230-1 friction class B (read second-hand) and Shigley, Table 8-15, lubricated; dry,
+ * Shigley: K = 0.20 whenever both coefficients of friction are 0.15. The oiled set gives the lower torque, and so stands unless somebody says dry.
+ */
+export const surfaceFigures: Readonly<Record<Assumptions["surface"], SurfaceFigures>> = {
+  oiled: { "friction-thread": 0.12, "friction-head": 0.12, "nut-factor": 0.18 },
+  dry: { "friction-thread": 0.15, "friction-head": 0.15, "nut-factor": 0.2 },
+};
+
+export const isSurface = (word: unknown): word is Assumptions["surface"] => word === "dry" || word === "oiled";
+
+/** The same assumptions on another surface: what follows from the surface follows from the new one. */
+export const onSurface = (assumptions: Assumptions, surface: Assumptions["surface"]): Assumptions => ({
+  ...assumptions,
+  surface,
+  ...surfaceFigures[surface],
+});
+
 export const defaultAssumptions: Assumptions = {
-  "friction-thread": 0.12,
-  "friction-head": 0.12,
+  ...surfaceFigures.oiled,
   "yield-share": 0.9,
   surface: "oiled",
   joint: "hard",
-  "nut-factor": 0.2,
   "proof-share": 0.75,
   "tightening-factor": 1.6,
   "least-torque-share": 0.2,
@@ -45,15 +64,15 @@ export const assumptionEntries: readonly AssumptionEntry[] = [
     name: "friction-thread",
     from: 0.04,
     to: 0.4,
-    about: "coefficient of friction in the thread, lightly oiled steel",
-    source: "VDI 2230-1, friction class B (read second-hand)",
+    about: "coefficient of friction in the thread",
+    source: "by the surface: oiled 0.12, VDI 2230-1 friction class B (read second-hand); dry 0.15, Shigley",
   },
   {
     name: "friction-head",
     from: 0.04,
     to: 0.4,
     about: "coefficient of friction under the head or nut",
-    source: "VDI 2230-1, friction class B (read second-hand)",
+    source: "by the surface: oiled 0.12, VDI 2230-1 friction class B (read second-hand); dry 0.15, Shigley",
   },
   {
     name: "yield-share",
@@ -62,19 +81,24 @@ export const assumptionEntries: readonly AssumptionEntry[] = [
     about: "share of the yield stress that tightening may use, tension and torsion together",
     source: "VDI 2230-1: 0.9",
   },
-  { name: "surface", words: ["dry", "oiled"], about: "state of the thread as fitted", source: "common practice" },
+  {
+    name: "surface",
+    words: ["dry", "oiled"],
+    about: "state of thread and head as fitted; friction and nut factor follow from it unless they are set",
+    source: "Shigley's Mechanical Engineering Design, Table 8-15 and text; VDI 2230-1, friction class B",
+  },
   {
     name: "joint",
     words: ["hard", "soft"],
-    about: "metal on metal (hard) or with a gasket or seal between (soft)",
+    about: "metal on metal (hard) or with a gasket or seal between (soft); in a soft joint no torque is called low",
     source: "common practice",
   },
   {
     name: "nut-factor",
     from: 0.08,
     to: 0.4,
-    about: "K in T = K F d, zinc-plated or as received",
-    source: "Shigley's Mechanical Engineering Design, Table 8-15: 0.20",
+    about: "K in T = K F d",
+    source: "by the surface: Shigley's Mechanical Engineering Design, oiled 0.18 (Table 8-15), dry 0.20",
   },
   {
     name: "proof-share",
@@ -120,14 +144,16 @@ export interface AssumptionProblem {
 }
 
 /**
- * The defaults with the settings over them. A name that is unknown, a value of the wrong kind or one outside its limits is reported and
+ * The defaults with the settings over them; a surface brings its friction and nut factor unless they are set as well. A name that is unknown, a value of the wrong kind or one outside its limits is reported and
  * the default stands.
  */
 export function assumptionsFrom(settings: Readonly<Record<string, number | string>>): {
   readonly assumptions: Assumptions;
   readonly problems: readonly AssumptionProblem[];
 } {
-  const taken: Record<string, number | string> = { ...defaultAssumptions },
+  const { surface } = settings,
+    base = isSurface(surface) ? onSurface(defaultAssumptions, surface) : defaultAssumptions,
+    taken: Record<string, number | string> = { ...base },
     problems: AssumptionProblem[] = [];
   for (const [name, value] of Object.entries(settings)) {
     const entry = assumptionEntries.find((each) => each.name === name);
@@ -148,5 +174,12 @@ export function assumptionsFrom(settings: Readonly<Record<string, number | strin
 /** How an assumption is printed under a result that rests on it. */
 export function assumed(assumptions: Assumptions, name: keyof Assumptions): string {
   const entry = assumptionEntries.find((each) => each.name === name)!;
-  return `${name} ${assumptions[name]} (${entry.about})`;
+  return `${name} ${assumptions[name]} (${entry.about}${surfaceWord(assumptions, name)})`;
+}
+
+/** Whether a figure follows from the surface, or was set in its stead. */
+function surfaceWord(assumptions: Assumptions, name: keyof Assumptions): string {
+  const bySurface: Partial<Assumptions> = surfaceFigures[assumptions.surface];
+  if (bySurface[name] === undefined) return "";
+  return bySurface[name] === assumptions[name] ? `, surface ${assumptions.surface}` : ", as set";
 }

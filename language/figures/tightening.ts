@@ -3,7 +3,7 @@
 
 import { rounded } from "../quantities/quantity.ts";
 import type { ThreadSize } from "../quantities/thread-size.ts";
-import { assumed, type Assumptions } from "./assumptions.ts";
+import { assumed, isSurface, onSurface, type Assumptions } from "./assumptions.ts";
 import {
   assemblyPreload,
   leastPreload,
@@ -33,7 +33,7 @@ import {
   type FigureResult,
 } from "./figure.ts";
 import { bearingOf, type HeadKind } from "./head-geometry.ts";
-import { preloadAtProofShare, preloadByNutFactor, torqueByNutFactor } from "./nut-factor.ts";
+import { nutFactorFromFriction, preloadAtProofShare, preloadByNutFactor, torqueByNutFactor } from "./nut-factor.ts";
 import type { BoltMaterial } from "./property-classes.ts";
 import type { Thread } from "./threads.ts";
 
@@ -127,7 +127,8 @@ export interface TorqueAssessment {
 
 /**
  * Judges a torque (N·m, the highest of a range) against the bolt. Metric: the torque at the yield share of VDI 2230. Unified: the torque
- * that reaches the proof load by T = K F d. Below the least share of that limit it is called low. It never calls a torque right.
+ * that reaches the proof load by T = K F d. Below the least share of that limit it is called low (common practice, no standard), but not in a
+ * soft joint, whose torque the seal decides. It never calls a torque right.
  */
 export function assessTorque(
   torque: number,
@@ -140,7 +141,7 @@ export function assessTorque(
     : assessedByFriction(torque, question, assumptions);
   if (isFigureError(reckoned)) return reckoned;
   const least = reckoned.limit * assumptions["least-torque-share"],
-    verdict = torque > reckoned.limit ? "over" : torque < least ? "low" : undefined;
+    verdict = torque > reckoned.limit ? "over" : torque < least && assumptions.joint === "hard" ? "low" : undefined;
   return { ...reckoned, verdict, torque, least };
 }
 
@@ -172,7 +173,7 @@ function assessedByFactor(
   const bolt = boltOf(question.size, question.className);
   if (isFigureError(bolt)) return bolt;
   const { thread, material } = bolt,
-    factor = question.nutFactor ?? assumptions["nut-factor"];
+    { factor, notes } = factorOf(question, thread, assumptions);
   if (material.proof === undefined)
     return {
       says: `${material.standard} gives ${material.name} no proof stress: no torque can be reckoned by nut factor`,
@@ -185,20 +186,63 @@ function assessedByFactor(
     utilisation: preload / load,
     formula: "T = K F d, F = proof load",
     source: "Shigley's Mechanical Engineering Design, Eq. 8-27; SAE J429, ASTM A574",
-    assumptions: question.nutFactor === undefined ? [assumed(assumptions, "nut-factor")] : [],
+    assumptions: notes,
   };
 }
 
+/** The nut factor that is given, the one behind the coefficients of friction that are given (Shigley, Eq. 8-26), or the assumed one. */
+function factorOf(
+  question: TighteningQuestion,
+  thread: Thread,
+  assumptions: Assumptions,
+): { readonly factor: number; readonly notes: readonly string[] } {
+  const { nutFactor, frictionThread, frictionHead } = question;
+  if (nutFactor !== undefined) return { factor: nutFactor, notes: [] };
+  if (frictionThread === undefined && frictionHead === undefined)
+    return { factor: assumptions["nut-factor"], notes: [assumed(assumptions, "nut-factor")] };
+  const factor = nutFactorFromFriction(
+    thread.diameter,
+    thread.rootDiameter,
+    thread.pitch,
+    frictionThread ?? assumptions["friction-thread"],
+    frictionHead ?? assumptions["friction-head"],
+  );
+  return {
+    factor,
+    notes: [
+      `nut factor ${rounded(factor, 2)} from the friction that is given (Shigley, Eq. 8-26)`,
+      ...(frictionThread === undefined ? [assumed(assumptions, "friction-thread")] : []),
+      ...(frictionHead === undefined ? [assumed(assumptions, "friction-head")] : []),
+    ],
+  };
+}
+
+const surfaceArgument = argument(
+  "surface",
+  "word",
+  "thread and head as fitted; friction and nut factor follow from it",
+  {
+    optional: true,
+    default: "oiled",
+    words: ["oiled", "dry"],
+  },
+);
+/** The assumptions on the surface that the question names. */
+const surfaced = (inputs: FigureInputs, assumptions: Assumptions): Assumptions => {
+  const surface = textIn(inputs, "surface");
+  return isSurface(surface) ? onSurface(assumptions, surface) : assumptions;
+};
 const frictionArguments = [
   argument("head", "word", "shape of the head", { optional: true, default: "hex", words: ["hex", "socket-cap"] }),
   argument("friction-thread", "number", "coefficient of friction in the thread, 0.04 to 0.4", {
     optional: true,
-    default: "0.12",
+    default: "0.12, dry 0.15",
   }),
   argument("friction-head", "number", "coefficient of friction under the head, 0.04 to 0.4", {
     optional: true,
-    default: "0.12",
+    default: "0.12, dry 0.15",
   }),
+  surfaceArgument,
 ];
 const sizeAndClass = [argument("size", "size", "the thread"), argument("class", "class", "property class or grade")];
 
@@ -243,8 +287,9 @@ export const torqueFigure: Figure = {
   validity:
     "steel on steel, full shaft, medium hole, hard joint, room temperature; prints of the same method differ by rounding, up to 2 %",
   source: tighteningSource,
-  examples: ["M8 8.8", "M10x1.25 10.9", "M6 A2-70 head socket-cap"],
-  run(inputs, assumptions) {
+  examples: ["M8 8.8", "M10x1.25 10.9", "M6 A2-70 head socket-cap", "M8 8.8 surface dry"],
+  run(inputs, general) {
+    const assumptions = surfaced(inputs, general);
     const bolt = caseIn(torqueFigure, inputs, assumptions);
     if (isFigureError(bolt)) return bolt;
     const { preload, torque } = torqueAtYieldShare(bolt, assumptions),
@@ -280,7 +325,8 @@ export const preloadFigure: Figure = {
   validity: torqueFigure.validity,
   source: tighteningSource,
   examples: ["M8 8.8 24 N·m"],
-  run(inputs, assumptions) {
+  run(inputs, general) {
+    const assumptions = surfaced(inputs, general);
     const bolt = caseIn(preloadFigure, inputs, assumptions),
       torque = siIn(inputs, "torque");
     if (isFigureError(bolt)) return bolt;
@@ -309,15 +355,17 @@ export const nutFactorFigure: Figure = {
   title: "Torque by nut factor at a share of the proof load",
   arguments: [
     ...sizeAndClass,
-    argument("nut-factor", "number", "K, 0.08 to 0.4", { optional: true, default: "0.2" }),
+    argument("nut-factor", "number", "K, 0.08 to 0.4", { optional: true, default: "0.18, dry 0.2" }),
     argument("proof-share", "number", "share of the proof load, 0.3 to 1", { optional: true, default: "0.75" }),
+    surfaceArgument,
   ],
   validity:
     "estimates only: preload at one torque scatters by a quarter either way; the share is of the proof load, not of yield",
   source:
     "Shigley's Mechanical Engineering Design, Eq. 8-27; 0.75 of proof as in published inch tables; SAE J429, ASTM A574",
-  examples: ["3/8-16 8", "1/2-13 5 nut-factor 0.15"],
-  run(inputs, assumptions) {
+  examples: ["3/8-16 8", "1/2-13 5 nut-factor 0.15", "3/8-16 8 surface dry"],
+  run(inputs, general) {
+    const assumptions = surfaced(inputs, general);
     const lacking = missing(nutFactorFigure, inputs),
       size = sizeIn(inputs, "size"),
       name = textIn(inputs, "class");

@@ -64,7 +64,13 @@ export const angleFigure: Figure = {
       ],
       formula: "theta = 2 pi F (deltaS + deltaP) / P, deltaS = L / (E As)",
       steps: [step("give of the bolt", give * 1e9, "µm/kN")],
-      assumptions: [assumed(assumptions, "modulus-steel"), assumed(assumptions, "joint"), "plates do not give"],
+      assumptions: [
+        assumed(assumptions, "modulus-steel"),
+        assumed(assumptions, "joint"),
+        assumptions.joint === "hard"
+          ? "plates do not give"
+          : "only the bolt is reckoned: what lies between gives as well, so that the angle is larger and comes from a trial",
+      ],
       source: angleFigure.source,
       caution: aidCaution,
     };

@@ -12,7 +12,13 @@ import {
 import { assumptionsFrom, assumptionEntries, defaultAssumptions } from "../../language/figures/assumptions.ts";
 import { loadArea } from "../../language/figures/bolt-loads.ts";
 import { bearingArea, bearingOf, bearingPressure } from "../../language/figures/head-geometry.ts";
-import { preloadAtProofShare, preloadByNutFactor, torqueByNutFactor } from "../../language/figures/nut-factor.ts";
+import {
+  nutFactorFromFriction,
+  nutFactors,
+  preloadAtProofShare,
+  preloadByNutFactor,
+  torqueByNutFactor,
+} from "../../language/figures/nut-factor.ts";
 import { isFigureError } from "../../language/figures/figure.ts";
 import { assessTorque, tighteningCase, torqueAtYieldShare } from "../../language/figures/tightening.ts";
 import { coarsePitches } from "../../language/figures/thread-tables.ts";
@@ -254,6 +260,65 @@ test("a torque is judged: over, low, or nothing said", () => {
     }),
     runs,
   );
+});
+
+test("the surface decides friction and nut factor unless they are set: Shigley, K 0.20 dry and 0.18 lubricated (Table 8-15)", () => {
+  const dry = assumptionsFrom({ surface: "dry" }).assumptions,
+    oiled = assumptionsFrom({ surface: "oiled" }).assumptions;
+  expect(oiled).toEqual(defaultAssumptions);
+  expect([dry["nut-factor"], oiled["nut-factor"]]).toEqual([nutFactors["zinc-plated"], nutFactors["lubricated"]]);
+  expect(assumptionsFrom({ surface: "dry", "friction-head": 0.1 }).assumptions).toMatchObject({
+    "friction-thread": 0.15,
+    "friction-head": 0.1,
+  });
+  // Shigley's text: K is about 0.20 whenever both coefficients are 0.15, for any size; fine threads come out at 0.193.
+  for (const size of ["1/4-20", "3/8-24", "1/2-13", "3/4-16", "1-8"]) {
+    const of = thread(size);
+    const factor = nutFactorFromFriction(
+      of.diameter,
+      of.rootDiameter,
+      of.pitch,
+      dry["friction-thread"],
+      dry["friction-head"],
+    );
+    expectNear(factor, 0.2, 0.04, size);
+  }
+  // A dry thread takes more torque to the same preload: by K for inch threads, by friction for metric ones.
+  for (const [size, className, share] of [
+    ["3/8-16 UNC", "5", 0.2 / 0.18],
+    ["M8", "8.8", 1.16],
+  ] as const) {
+    const limit = (assumptions: typeof dry): number =>
+      known(assessTorque(10, { size: sizeOf(size), className }, assumptions)).limit;
+    expectNear(limit(dry) / limit(oiled), share, 0.02, size);
+  }
+  const said = known(assessTorque(10, { size: sizeOf("M8"), className: "8.8" }, dry)).assumptions.join("; ");
+  expect(said).toContain("friction-thread 0.15");
+  expect(said).toContain("surface dry");
+});
+
+test("friction that a fastener states holds for inch threads too: the nut factor behind it (Shigley, Eq. 8-26)", () => {
+  const judged = (friction: number): { limit: number; assumptions: readonly string[] } =>
+    known(
+      assessTorque(
+        20,
+        { size: sizeOf("3/8-16 UNC"), className: "5", frictionThread: friction, frictionHead: friction },
+        defaultAssumptions,
+      ),
+    );
+  const of = thread("3/8-16"),
+    load = loadArea(of) * material("5", of).proof!;
+  expectNear(judged(0.15).limit, 0.2 * load * of.diameter, 0.03, "K 0.20 at 0.15");
+  expect(judged(0.1).limit).toBeLessThan(judged(0.15).limit);
+  expect(judged(0.1).assumptions.join(" ")).toContain("from the friction that is given");
+});
+
+test("in a soft joint no torque is called low, but one over the limit is asked about", () => {
+  const soft = assumptionsFrom({ joint: "soft" }).assumptions;
+  const verdict = (torque: number): unknown =>
+    known(assessTorque(torque, { size: sizeOf("M10"), className: "8.8" }, soft)).verdict;
+  expect(verdict(5)).toBeUndefined();
+  expect(verdict(90)).toBe("over");
 });
 
 test("a grade without proof stress or a size without bearing is an error, not a number", () => {

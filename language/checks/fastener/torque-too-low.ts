@@ -1,7 +1,9 @@
 // A torque so far under what the thread carries that it may not hold.
 
+import { assumed } from "../../figures/assumptions.ts";
+import { rounded } from "../../quantities/index.ts";
 import { check } from "../check.ts";
-import { newtonMetres, sumLines } from "../sums.ts";
+import { assumptionsOf, newtonMetres, sumLines } from "../sums.ts";
 import { judgedTorques } from "../torque-judged.ts";
 
 export default check({
@@ -16,7 +18,7 @@ export default check({
       part foot "Foot"
       part lid "Lid"
       fastener lid-screws screw "Lid screws" { count 4  size M12x40  class 8.8  torque 8 N·m  joins lid to foot }
-    #                                                                           ^^^^^^^^^^^^ Lid screws: 8 N·m is under 16.7 N·m, a fifth of what M12 8.8 carries
+    #                                                                           ^^^^^^^^^^^^ Lid screws: 8 N·m is under 16.7 N·m, 20 % of what M12 8.8 carries
     }
   `,
   mended: `
@@ -28,12 +30,28 @@ export default check({
     }
   `,
   *model(model, context) {
+    const assumptions = assumptionsOf(context.settings),
+      share = assumptions["least-torque-share"];
     for (const { tie, torque, judged } of judgedTorques(model, context)) {
       if (judged.verdict !== "low") continue;
       yield {
         at: torque.at,
-        says: `${tie.name}: ${torque.value!.written} is under ${newtonMetres(judged.least)}, a fifth of what ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} carries`,
-        because: sumLines({ formula: judged.formula, source: judged.source, assumptions: judged.assumptions }, tie.at),
+        says: `${tie.name}: ${torque.value!.written} is under ${newtonMetres(judged.least)}, ${rounded(share * 100, 2)} % of what ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} carries`,
+        because: sumLines(
+          {
+            formula: judged.formula,
+            source: judged.source,
+            steps: [
+              `the limit is ${newtonMetres(judged.limit)}; that a torque under this share of it is low is common practice, no standard`,
+            ],
+            assumptions: [
+              ...judged.assumptions,
+              assumed(assumptions, "least-torque-share"),
+              assumed(assumptions, "joint"),
+            ],
+          },
+          tie.at,
+        ),
       };
     }
   },

@@ -13,6 +13,7 @@ import { gloves, insulationTest, isolation, polarisation, voltageClassFigure, wi
 import { lift, liftFilter, pushPull, team } from "./lift-figures.ts";
 import { liftDurationFigure, liftGrip, liftJobs, liftRate, liftReach } from "./lift-work-figures.ts";
 import { oRingFigure, squeezeFigure } from "./o-rings.ts";
+import { safetySignFigure } from "./safety-sign.ts";
 import { legFactorFigure, pickPoints, sling, slingLimit } from "./sling-figures.ts";
 import { hardwareFigure } from "./small-hardware.ts";
 import { threadFigure } from "./threads.ts";
@@ -72,6 +73,7 @@ export const figures: readonly Figure[] = [
   preloadFigure,
   pushPull,
   repairIndex,
+  safetySignFigure,
   shackle,
   sling,
   slingLimit,

@@ -7,6 +7,7 @@ export * from "./fluid-kinds.ts";
 export * from "./hazard-kinds.ts";
 export * from "./precautions.ts";
 export * from "./sources.ts";
+export * from "./safety-signs.ts";
 export * from "./signals.ts";
 export * from "./drives.ts";
 export * from "./sequences.ts";

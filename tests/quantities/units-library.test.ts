@@ -1,6 +1,6 @@
 // The unit table against an independent units library from the registry (mathjs). Its psi and a few others are rounded at the eleventh figure.
 
-import { unit as libraryUnit } from "mathjs";
+import { evaluate, unit as libraryUnit, type Unit as MathUnit } from "mathjs";
 import { expect, test } from "vitest";
 import { convertValue, units } from "../../language/quantities/index.ts";
 
@@ -116,8 +116,47 @@ test.each(pairs)("%s to %s as the library has it", (from, to) => {
   }
 });
 
-test("the library knows nearly all units of the language", () => {
-  const own = units.filter((unit) => unit.use === "language"),
-    without = own.filter((unit) => !names[unit.name]).map((unit) => unit.name);
-  expect(without).toEqual(["kgf·m", "kgf", "inHg", "month", "year", "V dc", "V ac", "rpm", "%"]);
+/** Units that the library has no name for, each put together from units and constants that it has, by its definition. */
+const definitions: readonly (readonly [unit: string, of: string, definition: string])[] = [
+  ["kgf", "N", "1 kg * gravity"],
+  ["kgf·m", "N m", "1 kg * gravity * 1 m"],
+  ["kgf·cm", "N m", "1 kg * gravity * 1 cm"],
+  ["gf·cm", "N m", "1 g * gravity * 1 cm"],
+  ["ozf·in", "N m", "1 ounce * gravity * 1 inch"],
+  ["kgf/cm2", "Pa", "1 kg * gravity / (1 cm)^2"],
+  ["ksi", "Pa", "1000 poundmass * gravity / (1 inch)^2"],
+  // Conventional inch of mercury: 13 595.1 kg/m³ at standard gravity (NIST SP 811).
+  ["inHg", "Pa", "13595.1 kg/m^3 * gravity * 1 inch"],
+  // UK gallon: 4.546 09 L exactly (NIST Handbook 44, Appendix C).
+  ["imp gal", "m^3", "4.54609 litre"],
+  ["imp pt", "m^3", "4.54609 litre / 8"],
+  ["imp fl oz", "m^3", "4.54609 litre / 160"],
+  // Mean year of the calendar, 365.2425 days, and its twelfth.
+  ["year", "s", "365.2425 day"],
+  ["month", "s", "365.2425 day / 12"],
+  ["V dc", "V", "1 V"],
+  ["V ac", "V", "1 V"],
+  ["metric hp", "W", "75 kg * gravity * 1 m / (1 s)"],
+  ["rpm", "Hz", "1 / (1 minute)"],
+];
+
+test.each(definitions)("%s from its definition, there and back", (name, base, definition) => {
+  const unit = units.find((each) => each.name === name)!,
+    theirs = (evaluate(definition) as MathUnit).toNumber(base);
+  expect(unit.factor / theirs - 1).toBeCloseTo(0, 9);
+  const other = units.find((each) => each.dimension === unit.dimension && each.factor === 1 && each.offset === 0)!;
+  for (const value of [1, 24.5, 1200]) {
+    expect(convertValue(value, name, other.name) / (value * theirs)).toBeCloseTo(1, 9);
+    expect(convertValue(value * theirs, other.name, name) / value).toBeCloseTo(1, 9);
+  }
+});
+
+test("a share is a hundredth, there and back", () => {
+  const share = units.filter((each) => each.dimension === "share");
+  expect(share.map((each) => [each.name, each.factor])).toEqual([["%", evaluate("1%") as number]]);
+});
+
+test("no unit of the table is without a check against the library", () => {
+  const checked = new Set([...Object.keys(names), ...definitions.map(([name]) => name), "%"]);
+  expect(units.map((unit) => unit.name).filter((name) => !checked.has(name))).toEqual([]);
 });

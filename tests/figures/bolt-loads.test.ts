@@ -6,10 +6,10 @@ import { isFigureError } from "../../language/figures/figure.ts";
 import { bearingOf, bearingRows } from "../../language/figures/head-geometry.ts";
 import { boltMaterial } from "../../language/figures/property-classes.ts";
 import { expectNear, expectPrinted, known, material, sizeOf, thread } from "./printed.ts";
-import { referenceRows, tally } from "./reference-rows.ts";
+import { referenceRows, lookUp, tally } from "./reference-rows.ts";
 
 const classes = referenceRows("property-classes.csv"),
-  classTally = tally("property-classes.csv", classes.length);
+  classTally = tally("property-classes.csv", classes.length, lookUp.byRule);
 for (const row of classes) {
   classTally.row(`class ${row["class"]} ${row["size_range"]}`, () => {
     const over16 = row["size_range"] === "d>16 mm",
@@ -33,7 +33,7 @@ for (const row of classes) {
 }
 
 const grades = referenceRows("grades-sae.csv"),
-  gradeTally = tally("grades-sae.csv", grades.length);
+  gradeTally = tally("grades-sae.csv", grades.length, lookUp.alone);
 const gradeNames: Readonly<Record<string, string>> = { "socket head cap screw": "A574", A: "A307", "120 ksi": "A325" };
 for (const row of grades) {
   gradeTally.row(`grade ${row["standard"]} ${row["grade"]} from ${row["size_from_in"]} (${row["status"]})`, () => {
@@ -110,7 +110,7 @@ for (const row of loadsUs) {
 }
 
 const bearings = referenceRows("bearing-and-clearance.csv"),
-  bearingTally = tally("bearing-and-clearance.csv", bearings.length);
+  bearingTally = tally("bearing-and-clearance.csv", bearings.length, lookUp.byRule);
 for (const row of bearings) {
   bearingTally.row(`bearing ${row["thread"]}`, () => {
     const of = thread(row["thread"]!),

@@ -13,7 +13,7 @@ import {
 import { driveRows } from "../../language/figures/drive-table.ts";
 import { parseNumber } from "../../language/quantities/index.ts";
 import { sizeOf } from "./printed.ts";
-import { referenceRows, tally, type Row } from "./reference-rows.ts";
+import { referenceRows, lookUp, tally, type Row } from "./reference-rows.ts";
 
 const kind = (drive: string): string =>
   drive.startsWith("cross-recess")
@@ -26,7 +26,7 @@ for (const [file, scale] of [
   ["drive-sizes-us.csv", 0.0254],
 ] as const) {
   const rows = referenceRows(file),
-    count = tally(file, rows.length);
+    count = tally(file, rows.length, lookUp.byRule);
   rows.forEach((row, i) =>
     count.row(`${row["standard"]} ${row["thread"]} ${row["size"]}, row ${i + 2} (${row["status"]})`, () => {
       if (row["item"] === "recess number") return recess(row);
@@ -76,7 +76,7 @@ function gauge(row: Row): void {
 }
 
 const sockets = referenceRows("hexalobular-iso10664.csv"),
-  socketTally = tally("hexalobular-iso10664.csv", sockets.length);
+  socketTally = tally("hexalobular-iso10664.csv", sockets.length, lookUp.byRule);
 for (const row of sockets) {
   socketTally.row(`hexalobular ${row["socket"]}`, () => {
     expect(hexalobularSockets.get(Number(bare(row["socket"]!)))).toEqual({

@@ -13,10 +13,10 @@ import {
 } from "../../language/figures/o-rings.ts";
 import { oRings } from "../../language/figures/o-ring-table.ts";
 import { expectPrinted } from "./printed.ts";
-import { referenceRows, tally } from "./reference-rows.ts";
+import { referenceRows, lookUp, tally } from "./reference-rows.ts";
 
 const rows = referenceRows("o-rings.csv"),
-  count = tally("o-rings.csv", rows.length);
+  count = tally("o-rings.csv", rows.length, lookUp.byRule);
 for (const row of rows) {
   count.row(`ring ${row["dash"]}`, () => {
     const ring = oRing(row["dash"]!)!;
@@ -39,7 +39,7 @@ for (const row of rows) {
 }
 
 const glandRows = referenceRows("o-ring-glands.csv"),
-  glandTally = tally("o-ring-glands.csv", glandRows.length);
+  glandTally = tally("o-ring-glands.csv", glandRows.length, lookUp.alone);
 const kinds: Readonly<Record<string, GlandKind>> = {
   "static radial": "static-radial",
   "static axial (face)": "static-face",

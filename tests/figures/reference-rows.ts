@@ -127,8 +127,14 @@ export interface Tally {
   leave(name: string, why: string): void;
 }
 
-/** A count of `rows` published rows, printed when the tests of the file are through. */
-export function tally(file: string, rows: number): Tally {
+/** Said of rows whose table was typed from the same page: they prove the look-up, and what else holds the table. */
+export const lookUp = {
+  byRule: "look-up of a typed table, its second check is tables-by-rule.test.ts",
+  alone: "look-up of a typed table, its source page is the only one",
+} as const;
+
+/** A count of `rows` published rows, printed when the tests of the file are through; `basis` says where the rows prove a look-up alone. */
+export function tally(file: string, rows: number, basis?: string): Tally {
   let reproduced = 0;
   const left = new Map<string, string[]>();
   afterAll(() => {
@@ -137,7 +143,7 @@ export function tally(file: string, rows: number): Tally {
       names.length > 8 ? `${names.length} rows, ${names[0]} to ${names.at(-1)}` : names.join("; ");
     const why = [...left].map(([reason, names]) => `\n  ${reason}: ${short(names)}`).join("");
     console.log(
-      `${file}: ${reproduced} of ${rows - without} usable rows reproduced${without > 0 ? `; ${without} of ${rows} rows are no figures${why}` : ""}`,
+      `${file}: ${reproduced} of ${rows - without} usable rows reproduced${basis === undefined ? "" : ` (${basis})`}${without > 0 ? `; ${without} of ${rows} rows are no figures${why}` : ""}`,
     );
   });
   return {

@@ -7,10 +7,10 @@ import { answerWords } from "../../language/calc/answer.ts";
 import { signNumbers } from "../../language/outputs/manual/signs.ts";
 import { hazardKinds } from "../../language/tables/index.ts";
 import { safetySigns, signCategories, signCategory } from "../../language/tables/safety-signs.ts";
-import { referenceRows, tally } from "./reference-rows.ts";
+import { referenceRows, lookUp, tally } from "./reference-rows.ts";
 
 const rows = referenceRows("safety-signs.csv"),
-  count = tally("safety-signs.csv", rows.length);
+  count = tally("safety-signs.csv", rows.length, lookUp.alone);
 const letters: Readonly<Record<string, string>> = {
   warning: "W",
   mandatory: "M",

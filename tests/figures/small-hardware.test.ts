@@ -12,10 +12,10 @@ import {
   retainingWashers,
   retainingWashersFor,
 } from "../../language/figures/small-hardware.ts";
-import { referenceRows, tally } from "./reference-rows.ts";
+import { referenceRows, lookUp, tally } from "./reference-rows.ts";
 
 const rows = referenceRows("small-hardware.csv"),
-  count = tally("small-hardware.csv", rows.length);
+  count = tally("small-hardware.csv", rows.length, lookUp.byRule);
 rows.forEach((row, i) =>
   count.row(`${row["standard"]} ${row["nominal_mm"]}, row ${i + 2} (${row["status"]})`, () => {
     const n = (name: string): number => Number(row[name]),

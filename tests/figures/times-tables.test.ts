@@ -16,7 +16,7 @@ import {
   moveWithWeight,
   type MotionColumn,
 } from "../../language/figures/motion-times.ts";
-import { referenceRows, tally, type Row } from "./reference-rows.ts";
+import { referenceRows, lookUp, tally, type Row } from "./reference-rows.ts";
 
 const code = (action: string): string => /\(([^)]+)\)/.exec(action)![1]!;
 const column = (table: readonly MotionColumn[], row: Row): MotionColumn =>
@@ -53,7 +53,7 @@ function action(row: Row): void {
 
 const file = "disassembly-times.csv";
 const rows = referenceRows(file);
-const count = tally(file, rows.length);
+const count = tally(file, rows.length, lookUp.alone);
 for (const row of rows) {
   const { method, group, condition, value, unit, seconds } = row as Record<
     "method" | "group" | "condition" | "value" | "unit" | "seconds",

@@ -4,6 +4,7 @@ import { assumptionsFrom } from "../figures/assumptions.ts";
 import { cautions } from "../figures/cautions.ts";
 import {
   isFigureError,
+  sizeIn,
   type Figure,
   type FigureError,
   type FigureResult,
@@ -119,12 +120,23 @@ function answered(figure: Figure, question: Question, result: FigureResult, syst
       ...(value === undefined ? {} : { value: tidyOne(value) }),
       ...(unit === undefined ? {} : { unit }),
     })),
-    assumptions: [...result.assumptions],
+    assumptions: [...result.assumptions, ...lengthsRead(figure, question)],
     validity: figure.validity,
     source: result.source,
     caution: result.caution,
   };
 }
+
+/** How a size with one figure behind its `x` was read, where the figure takes no notice of a length: "M8x3" may have meant a pitch. */
+const lengthsRead = (figure: Figure, { inputs, written }: Question): readonly string[] =>
+  figure.arguments.flatMap(({ name, takes }) => {
+    const size = takes === "size" ? sizeIn(inputs, name) : undefined;
+    return size?.length === undefined || size.system !== "metric" || !size.coarse
+      ? []
+      : [
+          `${String(written[name])} is read as ${size.designation} (coarse), ${Number((size.length * 1e3).toPrecision(6))} mm long`,
+        ];
+  });
 
 /** A result in the other system of units, where its unit has a counterpart there. */
 function inSystem(result: ResultValue, system: Wishes["system"]): ResultValue {

@@ -309,7 +309,9 @@ function fitsNowhere(
     const why =
       same.length === 0
         ? `it takes no ${dimensionNames[found.dimension].title}`
-        : `it has ${filled.join(" and ")} already`;
+        : filled.length === 0
+          ? "it stands where something else is due"
+          : `it has ${filled.join(" and ")} already`;
     return {
       says: `${figure.name}: ${number} ${unit} fits nowhere: ${why}; it still takes ${takes}`,
       nearest: open.map((one) => one.name),

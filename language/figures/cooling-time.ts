@@ -9,8 +9,7 @@
  */
 export function coolingTime(from: number, to: number, surroundings: number, rate: number): number {
   if (!(rate > 0)) throw new RangeError(`cooling rate must be above zero, got ${rate}`);
-  if (!(to > surroundings))
-    throw new RangeError(`the wanted temperature ${to} must lie above that of the surroundings ${surroundings}`);
+  if (!(to > surroundings)) throw new RangeError("the wanted temperature must lie above that of the surroundings");
   return from <= to ? 0 : Math.log((from - surroundings) / (to - surroundings)) / rate;
 }
 
@@ -21,9 +20,7 @@ export function coolingTime(from: number, to: number, surroundings: number, rate
  */
 export function coolingRate(first: number, second: number, surroundings: number, seconds: number): number {
   if (!(first > second && second > surroundings)) {
-    throw new RangeError(
-      `the readings ${first} and ${second} must fall and lie above the surroundings ${surroundings}`,
-    );
+    throw new RangeError("the second reading must lie below the first, and both above the surroundings");
   }
   if (!(seconds > 0)) throw new RangeError(`the time between the readings must be above zero, got ${seconds}`);
   return Math.log((first - surroundings) / (second - surroundings)) / seconds;

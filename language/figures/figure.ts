@@ -21,6 +21,8 @@ export interface FigureArgument {
   readonly default?: string;
   /** It may be given several times; its value is then a list. */
   readonly many?: true;
+  /** It counts things: a whole number from 1. */
+  readonly whole?: true;
   /** The words that a `word` argument takes. */
   readonly words?: readonly string[];
   /** The units it takes, the usual one first; empty where it has none. */
@@ -113,7 +115,10 @@ export function readArgument(wanted: FigureArgument, text: string): ArgumentValu
   }
   if (takes === "number") {
     const number = parseNumber(text);
-    return number ? number.value : { says: `${name}: "${text}" is no number; ${wanted.about}` };
+    if (!number) return { says: `${name}: "${text}" is no number; ${wanted.about}` };
+    if (wanted.whole && !(Number.isInteger(number.value) && number.value >= 1))
+      return { says: `${name}: "${text.trim()}" is no whole number from 1; ${wanted.about}` };
+    return number.value < 0 ? belowNought(wanted, text) : number.value;
   }
   if (takes === "word") {
     const words = wanted.words ?? [],
@@ -122,9 +127,15 @@ export function readArgument(wanted: FigureArgument, text: string): ArgumentValu
   }
   if (takes === "class" || takes === "text") return text.trim();
   const quantity = parseQuantity(text, takes);
-  if (!isProblem(quantity)) return quantity;
+  if (!isProblem(quantity))
+    return takes !== "temperature" && si(quantity).low < 0 ? belowNought(wanted, text) : quantity;
   return { says: `${name}: ${quantity.problem}`, ...(quantity.nearest ? { nearest: quantity.nearest } : {}) };
 }
+
+/** Only a temperature goes below 0 in these figures: a load, a length, a torque, an angle or a count does not, nor the lower end of a range of them. */
+const belowNought = ({ name, about }: FigureArgument, text: string): FigureError => ({
+  says: `${name}: "${text.trim()}" goes below 0, which no figure here can take; ${about}`,
+});
 
 const isQuantity = (value: unknown): value is Quantity =>
   typeof value === "object" && value !== null && "dimension" in value;

@@ -66,7 +66,7 @@ export const lift: Figure = hazardFigure({
   topic: "lifting",
   arguments: [
     argument("mass", "mass", "mass of the part as it hangs then"),
-    argument("people", "number", "people who lift together", { optional: true, default: "1" }),
+    argument("people", "number", "people who lift together", { optional: true, default: "1", whole: true }),
     argument("reach", "length", "ankles to hands", { optional: true, default: "close to the body" }),
     argument("height", "length", "floor to hands at the start", { optional: true, default: "waist height" }),
     argument("to-height", "length", "floor to hands at the end", {
@@ -146,7 +146,7 @@ export const team: Figure = hazardFigure({
   title: "Team lift",
   topic: "lifting",
   arguments: [
-    argument("people", "number", "people who lift together"),
+    argument("people", "number", "people who lift together", { whole: true }),
     argument("each", "mass", "what each could be asked to lift alone", {
       optional: true,
       many: true,

@@ -12,10 +12,13 @@ export const STATIC_FIELD_LIMITS = { implant: 0.5e-3, flyingObject: 3e-3, headAn
 
 /**
  * Pull of a magnet in full contact with iron: F = B² A / (2 mu0). An upper bound: any gap, paint or thin iron makes it less.
- * Units: T, m² -> N. Throws RangeError for negative figures. Source: magnet pull pages (read).
+ * Units: T, m² -> N. Throws RangeError for negative figures, and above 2.5 T, which no iron carries into a joint (it saturates near 2.2 T, textbook).
+ * Source: magnet pull pages (read).
  */
 export function magnetPull(fluxDensity: number, area: number): number {
   if (!(fluxDensity >= 0 && area >= 0)) throw new RangeError("flux density and area must not be negative");
+  if (fluxDensity > 2.5)
+    throw new RangeError(`${fluxDensity} T is more than iron carries (about 2.2 T): is the figure in mT?`);
   return (fluxDensity * fluxDensity * area) / (2 * MU_0);
 }
 

@@ -14,11 +14,12 @@ export const NOISE_RULES = {
 } as const satisfies Record<string, NoiseRule>;
 
 /**
- * Time at a level that makes a full dose: T = 8 h / 2^((L - Lc)/q). Units: dB(A) -> s. Throws RangeError unless the level is finite. Source: 29 CFR
- * 1910.95 appendix A.
+ * Time at a level that makes a full dose: T = 8 h / 2^((L - Lc)/q). Units: dB(A) -> s. Throws RangeError unless the level lies from 0 to
+ * 140 dB(A): above that no rule counts a stay. Source: 29 CFR 1910.95 appendix A; the 140 dB of impulses, 1910.95(b)(2), from memory.
  */
 export function noiseTime(level: number, rule: NoiseRule): number {
-  if (!Number.isFinite(level)) throw new RangeError(`level must be a figure, got ${level}`);
+  if (!(level >= 0 && level <= 140))
+    throw new RangeError(`${level} dB(A) lies outside 0 to 140: above 140 dB no rule counts a stay`);
   return (rule.hours * 3600) / 2 ** ((level - rule.criterion) / rule.exchange);
 }
 

@@ -110,6 +110,11 @@ export function squeezeFinding(kind: GlandKind, section: number, depth: number):
       : undefined;
 }
 
+const sections = [...new Set(oRings.map((ring) => ring.section))];
+/** A tenth of the section and a twentieth of the bore: a worn or swollen ring is still asked about, another ring is none. */
+const isNear = (ring: ORing, inside: number, section: number): boolean =>
+  Math.abs(ring.section / 1e3 - section) <= 0.1 * section && Math.abs(ring.inside / 1e3 - inside) <= 0.05 * inside;
+
 export const oRingFigure: Figure = {
   name: "o-ring",
   title: "Nearest standard O-ring",
@@ -129,6 +134,11 @@ export const oRingFigure: Figure = {
     if (inside <= 0 || section <= 0) return { says: "inside diameter and section are above 0" };
     const near = nearestORings(inside, section),
       first = near[0]!;
+    if (!near.some(({ ring, withinTolerance }) => withinTolerance || isNear(ring, inside, section)))
+      return {
+        says: `no standard ring is near ${rounded(inside * 1e3, 4)} x ${rounded(section * 1e3, 3)} mm: the sections are ${sections.join(", ")} mm`,
+        nearest: near.map(({ ring }) => `${ring.inside} x ${ring.section} mm`),
+      };
     return {
       values: near.map(({ ring, withinTolerance }) =>
         plain(ring.dash, `${ring.inside} x ${ring.section} mm${withinTolerance ? "" : ", outside its tolerance"}`),
@@ -170,6 +180,11 @@ export const squeezeFigure: Figure = {
     if (section <= 0 || depth <= 0) return { says: "section and depth are above 0" };
     const gland = glandFor(kind, section),
       finding = squeezeFinding(kind, section, depth);
+    if (depth >= section)
+      return {
+        says: `depth ${rounded(depth * 1e3, 3)} mm is not under the section ${rounded(section * 1e3, 3)} mm: nothing squeezes the ring`,
+        ...(gland ? { nearest: gland.depth.map((each) => `${each} mm`) } : {}),
+      };
     if (!gland)
       return {
         says: `${rounded(section * 1e3, 3)} mm is no standard section`,

@@ -35,7 +35,7 @@ import {
 import { STANDARD_GRAVITY } from "./stored-energy.ts";
 
 const load = argument("load", "mass", "mass of the load with its lifting gear");
-const legs = argument("legs", "number", "legs of the sling, 1 to 4");
+const legs = argument("legs", "number", "legs of the sling, 1 to 4", { whole: true });
 const angle = argument("angle", "angle", "angle of the legs");
 const measured = argument("measured", "word", "what the angle is measured from: there are three conventions", {
   words: ["from horizontal", "from vertical", "between legs"],

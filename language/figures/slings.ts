@@ -15,7 +15,7 @@ export function angleFromHorizontal(angle: number, convention: AngleConvention):
   const result =
     convention === "from horizontal" ? angle : Math.PI / 2 - (convention === "between legs" ? angle / 2 : angle);
   if (!(angle >= 0 && result >= -1e-12 && result <= Math.PI / 2 + 1e-12))
-    throw new RangeError(`an angle of ${angle} rad ${convention} is none of a sling leg`);
+    throw new RangeError(`an angle of ${round((angle * 180) / Math.PI)}° ${convention} is none of a sling leg`);
   return result;
 }
 
@@ -58,7 +58,9 @@ export function slingTension(
     throw new RangeError(`legs must be a whole number from 1, got ${legs}`);
   }
   if (!(angle > 0 && angle <= Math.PI / 2 + 1e-12))
-    throw new RangeError(`the angle from the horizontal must lie above 0 and up to 90°, got ${angle} rad`);
+    throw new RangeError(
+      `the angle from the horizontal must lie above 0 and up to 90°, got ${round((angle * 180) / Math.PI)}°`,
+    );
   const factor = 1 / Math.sin(angle);
   const tension = (load / legsCarrying) * factor;
   const degrees = round((angle * 180) / Math.PI);

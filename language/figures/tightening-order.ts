@@ -186,7 +186,7 @@ export const tighteningFigure: Figure = {
     }),
     argument("width", "length", "of a rectangle", { optional: true, default: "a square" }),
     argument("height", "length", "of a rectangle", { optional: true, default: "a square" }),
-    argument("rows", "number", "rows of a grid", { optional: true, default: "1" }),
+    argument("rows", "number", "rows of a grid", { optional: true, default: "1", whole: true }),
     argument("passes", "number", "1 to 10", { optional: true, default: "3, from 12 bolts 4" }),
     argument("torque", "torque", "the full torque", { optional: true, default: "shares only" }),
   ],

@@ -17,7 +17,7 @@ export const operationTime: Figure = hazardFigure({
   title: "Time of an operation",
   topic: "times",
   arguments: [
-    argument("items", "number", "number of like items"),
+    argument("items", "number", "number of like items", { whole: true }),
     argument("each", "time", "time to take one off", { optional: true, default: `${SCREW} s, a small screw` }),
     argument("aside", "time", "time to set one aside", { optional: true, default: `${ASIDE} s` }),
     argument("tool", "time", "time to fetch the tool and put it back", { optional: true, default: `${TOOL} s` }),

@@ -1,7 +1,7 @@
 // A quantity in another unit. The factors are those of the unit table; nothing is rounded before the end.
 
 import { findUnit, nearestUnits } from "../quantities/units.ts";
-import { convert, convertValue, isProblem, parseQuantity } from "../quantities/quantity.ts";
+import { convert, convertValue, isProblem, parseQuantity, si } from "../quantities/quantity.ts";
 import { dimensionNames } from "../quantities/dimensions.ts";
 import { aidCaution, argument, missing, plain, step, textIn, type Figure } from "./figure.ts";
 
@@ -22,6 +22,8 @@ export const convertFigure: Figure = {
       unit = findUnit(to);
     if (isProblem(quantity))
       return { says: `value: ${quantity.problem}`, ...(quantity.nearest ? { nearest: quantity.nearest } : {}) };
+    if (quantity.dimension === "temperature" && si(quantity).low < -1e-9)
+      return { says: `value: ${value} lies below absolute zero, -273.15 °C` };
     if (!unit)
       return { says: `to: ${to} is no unit that is known here`, nearest: nearestUnits(to, quantity.dimension) };
     const converted = convert(quantity, unit.name);

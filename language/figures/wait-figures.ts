@@ -39,6 +39,7 @@ export const wait: Figure = hazardFigure({
   answer(inputs) {
     const kind = writtenKind(quantityIn(inputs, "voltage"));
     const makerWait = highestIn(inputs, "maker-wait");
+    if (highest(inputs, "voltage") <= 0) return { says: "wait: the highest working voltage is above 0 V" };
     const sum = requiredWait({
       voltage: highest(inputs, "voltage"),
       capacitance: highest(inputs, "capacitance"),
@@ -46,8 +47,12 @@ export const wait: Figure = hazardFigure({
       ...(kind === undefined ? {} : { kind }),
       ...(makerWait === undefined ? {} : { makerWait }),
     });
-    // Whole seconds, always upwards: a printed wait is never shorter than the sum.
-    const values = [result("wait", Math.ceil(sum.seconds! - 1e-9), "s")];
+    // Whole seconds, always upwards: a printed wait is never shorter than the sum. A sum of nothing is no wait of nothing: it says so in words.
+    const values = [
+      sum.seconds! > 0
+        ? result("wait", Math.ceil(sum.seconds! - 1e-9), "s")
+        : plain("wait", "none comes of these figures; other sources and other parts of the circuit are not in them"),
+    ];
     for (const part of sum.parts) {
       values.push(result(part.name, part.seconds, "s"));
       if (part.of !== "maker") values.push(result(`${part.name} at nominal values`, part.nominalSeconds, "s"));

@@ -69,7 +69,7 @@ export const fitTime: Figure = hazardFigure({
   title: "Time to fit parts",
   topic: "times",
   arguments: [
-    argument("items", "number", "number of like parts"),
+    argument("items", "number", "number of like parts", { whole: true }),
     argument("handling", "time", "time to get one into the hand, 1.13 to 2.73 s for easy parts"),
     argument("insertion", "time", "time to place or fasten one, 1.5 to 9 s"),
   ],

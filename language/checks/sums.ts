@@ -7,6 +7,8 @@ import { rounded, si, type Quantity } from "../quantities/index.ts";
 import type { Settings } from "../workspace/settings.ts";
 
 export interface Sum {
+  /** What the formula reckons, in the trade's words: "torque at the yield share". */
+  readonly name: string;
   readonly formula: string;
   readonly source: string;
   readonly steps?: readonly string[];
@@ -15,7 +17,7 @@ export interface Sum {
 
 export function sumLines(sum: Sum, at?: Span): Because[] {
   const lines: Because[] = [
-    at ? { says: sum.formula, at } : { says: sum.formula },
+    at ? { says: `${sum.name}: ${sum.formula}`, at } : { says: `${sum.name}: ${sum.formula}` },
     ...(sum.steps ?? []).map((says) => ({ says })),
   ];
   if (sum.assumptions && sum.assumptions.length > 0) lines.push({ says: `it rests on ${sum.assumptions.join(", ")}` });

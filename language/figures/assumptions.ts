@@ -26,6 +26,11 @@ export interface Assumptions {
   readonly "bead-waste": number;
 }
 
+/** Coefficients of friction that a bolted joint can have, both ends included. Source: VDI 2230-1 Table A5, classes A to E (read second-hand), 0.04 to 0.3 and over. */
+export const leastFriction = 0.04;
+export const mostFriction = 0.4;
+export const isFriction = (value: number): boolean => value >= leastFriction && value <= mostFriction;
+
 /** What follows from the state of the thread, where nobody set the figure itself. */
 export type SurfaceFigures = Pick<Assumptions, "friction-thread" | "friction-head" | "nut-factor">;
 
@@ -62,15 +67,15 @@ export const defaultAssumptions: Assumptions = {
 export const assumptionEntries: readonly AssumptionEntry[] = [
   {
     name: "friction-thread",
-    from: 0.04,
-    to: 0.4,
+    from: leastFriction,
+    to: mostFriction,
     about: "coefficient of friction in the thread",
     source: "by the surface: oiled 0.12, VDI 2230-1 friction class B (read second-hand); dry 0.15, Shigley",
   },
   {
     name: "friction-head",
-    from: 0.04,
-    to: 0.4,
+    from: leastFriction,
+    to: mostFriction,
     about: "coefficient of friction under the head or nut",
     source: "by the surface: oiled 0.12, VDI 2230-1 friction class B (read second-hand); dry 0.15, Shigley",
   },

@@ -3,7 +3,15 @@
 
 import { rounded } from "../quantities/quantity.ts";
 import type { ThreadSize } from "../quantities/thread-size.ts";
-import { assumed, isSurface, onSurface, type Assumptions } from "./assumptions.ts";
+import {
+  assumed,
+  isFriction,
+  isSurface,
+  leastFriction,
+  mostFriction,
+  onSurface,
+  type Assumptions,
+} from "./assumptions.ts";
 import {
   assemblyPreload,
   leastPreload,
@@ -120,6 +128,8 @@ export interface TorqueAssessment {
   readonly preload: number;
   /** Of the yield stress while tightening; of the proof load with unified threads. */
   readonly utilisation: number;
+  /** What the limit is. */
+  readonly name: string;
   readonly formula: string;
   readonly source: string;
   readonly assumptions: readonly string[];
@@ -135,6 +145,10 @@ export function assessTorque(
   question: TighteningQuestion,
   assumptions: Assumptions,
 ): TorqueAssessment | FigureError {
+  for (const friction of [question.frictionThread, question.frictionHead])
+    if (friction !== undefined && !isFriction(friction))
+      return { says: `a coefficient of friction of ${friction} is outside ${leastFriction} to ${mostFriction}` };
+  if (!(torque > 0)) return { says: "a torque above 0 is due" };
   const byFactor = question.nutFactor !== undefined || question.size.system === "unified";
   const reckoned = byFactor
     ? assessedByFactor(torque, question, assumptions)
@@ -159,6 +173,7 @@ function assessedByFriction(
     limit: torqueAtYieldShare(bolt, assumptions).torque,
     preload,
     utilisation: yieldUtilisation(bolt.geometry, preload, bolt.yieldStress, bolt.friction.thread),
+    name: "torque at the yield share",
     formula: tighteningFormula,
     source: tighteningSource,
     assumptions: [...bolt.assumptions, assumed(assumptions, "yield-share")],
@@ -184,6 +199,7 @@ function assessedByFactor(
     limit: torqueByNutFactor(factor, load, thread.diameter),
     preload,
     utilisation: preload / load,
+    name: "torque at the proof load by nut factor",
     formula: "T = K F d, F = proof load",
     source: "Shigley's Mechanical Engineering Design, Eq. 8-27; SAE J429, ASTM A574",
     assumptions: notes,
@@ -253,8 +269,11 @@ function questionIn(inputs: FigureInputs): TighteningQuestion | FigureError {
   if (!size || className === undefined) return { says: "a thread size and a class are due" };
   for (const name of ["friction-thread", "friction-head"]) {
     const value = numberIn(inputs, name);
-    if (value !== undefined && !(value >= 0.04 && value <= 0.4))
-      return { says: `${name} ${value} is outside 0.04 to 0.4`, nearest: [value < 0.04 ? "0.04" : "0.4"] };
+    if (value !== undefined && !isFriction(value))
+      return {
+        says: `${name} ${value} is outside ${leastFriction} to ${mostFriction}`,
+        nearest: [String(value < leastFriction ? leastFriction : mostFriction)],
+      };
   }
   return {
     size,

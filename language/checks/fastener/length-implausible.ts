@@ -52,6 +52,7 @@ export default check({
         at: tie.at,
         says: `${tie.name}: ${mm(size.length)} is ${found} for ${grip.written} clamped ${into === "nut" ? "and a nut" : `and a thread in ${material}`}, where ${mm(range.least)} to ${mm(range.most)} is usual`,
         because: sumLines({
+          name: into === "nut" ? "length of a bolt with a nut" : "length of a screw in a tapped hole",
           formula:
             into === "nut"
               ? "grip + 0.8 d + 1 pitch to grip + 0.9 d + 5 pitches"

@@ -35,6 +35,7 @@ export default check({
         says: `${tie.name}: ${torque.value!.written} is over ${newtonMetres(judged.limit)}, which takes ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} to its limit`,
         because: sumLines(
           {
+            name: judged.name,
             formula: judged.formula,
             source: judged.source,
             steps: [`this torque uses ${Math.round(judged.utilisation * 100)} % of the yield or proof stress`],

@@ -39,6 +39,7 @@ export default check({
         says: `${tie.name}: ${torque.value!.written} is under ${newtonMetres(judged.least)}, ${rounded(share * 100, 2)} % of what ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} carries`,
         because: sumLines(
           {
+            name: judged.name,
             formula: judged.formula,
             source: judged.source,
             steps: [

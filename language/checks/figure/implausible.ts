@@ -1,5 +1,6 @@
 // A figure that no machine can have: none of something, a range that falls. Speaks only where the figure cannot be meant.
 
+import { isFriction, leastFriction, mostFriction } from "../../figures/assumptions.ts";
 import { isProblem, si, type Dimension } from "../../quantities/index.ts";
 import type { SourceFile } from "../../names/project.ts";
 import { eachItem } from "../../syntax/index.ts";
@@ -9,7 +10,9 @@ import { figuresIn } from "../figures-said.ts";
 /** The largest that any shop meets, in SI: 1 MN·m, 1000 t, 1000 m³. */
 const largest: Partial<Readonly<Record<Dimension, number>>> = { torque: 1e6, mass: 1e6, volume: 1e3 };
 /** What exists only above nothing. Others, such as a length, may be 0 as a limit. */
-const positive: ReadonlySet<string> = new Set<Dimension>(["torque", "mass", "volume"]);
+const positive: ReadonlySet<string> = new Set<Dimension>(["torque", "mass", "volume", "capacitance"]);
+/** Words whose figure exists only above nothing, though others of its kind may be 0 as a limit: a wait is worked out from them, or is not. */
+const positiveWords: ReadonlySet<string> = new Set(["voltage", "bleeder"]);
 /** No group of fasteners has more pieces than this. */
 const mostPieces = 100_000;
 
@@ -37,7 +40,7 @@ export default check({
     }
   `,
   *file(file) {
-    for (const { made, due, dimension, text, at } of figuresIn(file)) {
+    for (const { item, made, due, dimension, text, at } of figuresIn(file)) {
       if (dimension === undefined || (due.length > 0 && !due.includes(dimension))) continue;
       if (isProblem(made)) {
         yield { at, says: made.problem };
@@ -45,16 +48,37 @@ export default check({
       }
       if (due.length !== 1) continue;
       const { low, high } = si(made),
-        most = largest[dimension];
-      if (positive.has(dimension) && high <= 0)
+        most = largest[dimension],
+        above = positive.has(dimension) || positiveWords.has(item.entry!.word);
+      if (above && high <= 0)
         yield { at, says: `${text} cannot be meant: write the figure, or leave the line out where it is not known` };
-      else if (positive.has(dimension) && low < 0) yield { at, says: `${text} goes below nothing` };
+      else if (above && low < 0) yield { at, says: `${text} goes below nothing` };
       else if (most !== undefined && high > most)
         yield { at, says: `${text} is more than any shop meets: look at the unit` };
     }
     yield* counts(file);
+    yield* frictions(file);
   },
 });
+
+/** Coefficients of friction that no bolted joint has: whatever is reckoned with one is wrong, and none is reckoned. */
+function frictions(file: SourceFile): Draft[] {
+  const found: Draft[] = [],
+    { tokens } = file.tree.scan;
+  eachItem(file.tree.items, (item) => {
+    if (item.entry?.word !== "friction" || item.broken) return;
+    for (const argument of item.arguments) {
+      const token = tokens[argument.first]!;
+      if (isFriction(Number(token.text))) continue;
+      const at = { file: file.path, start: token.startOffset, end: token.endOffset! + 1 };
+      found.push({
+        at,
+        says: `a coefficient of friction of ${token.text} cannot be meant: from ${leastFriction} to ${mostFriction} is reckoned with`,
+      });
+    }
+  });
+  return found;
+}
 
 /** Counts: none, parts of one, or thousands. */
 function counts(file: SourceFile): Draft[] {

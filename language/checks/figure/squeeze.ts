@@ -36,7 +36,9 @@ export default check({
       if (!groove || !Array.isArray(size) || size.length < 2) continue;
       const section = si((size as readonly Quantity[])[1]!).high,
         kind: GlandKind = part.between ? "static-face" : "static-radial",
-        found = squeezeFinding(kind, section, si(groove).high),
+        // The shallowest groove squeezes most, the deepest least.
+        depth = squeezeFinding(kind, section, si(groove).low)?.is === "much" ? si(groove).low : si(groove).high,
+        found = squeezeFinding(kind, section, depth),
         gland = glandFor(kind, section);
       if (!found) continue;
       const share = (value: number): string => `${Math.round(value * 100)} %`;
@@ -44,7 +46,8 @@ export default check({
         at: part.at,
         says: `${part.name}: a groove of ${groove.written} squeezes it by ${share(found.squeeze)}, ${found.is === "much" ? "more" : "less"} than the usual ${share(found.range[0])} to ${share(found.range[1])}`,
         because: sumLines({
-          formula: `squeeze = (section - depth) / section = (${rounded(section * 1000, 3)} - ${rounded(si(groove).high * 1000, 3)}) mm / ${rounded(section * 1000, 3)} mm`,
+          name: "squeeze of an O-ring",
+          formula: `squeeze = (section - depth) / section = (${rounded(section * 1000, 3)} - ${rounded(depth * 1000, 3)}) mm / ${rounded(section * 1000, 3)} mm`,
           source: gland ? "published gland table" : "published squeeze ranges",
         }),
       };

@@ -56,7 +56,10 @@ export default check({
         says: first
           ? `${hazard.name}: ${first.wait!.written} is shorter than the ${seconds} s that its charge needs ${needed.decidedBy!.name}`
           : `${hazard.name} names no wait, and its charge needs ${seconds} s ${needed.decidedBy!.name}`,
-        because: sumLines({ formula: needed.formula, source: needed.source, steps: needed.steps }, hazard.at),
+        because: sumLines(
+          { name: "wait after isolation", formula: needed.formula, source: needed.source, steps: needed.steps },
+          hazard.at,
+        ),
       };
     }
   },

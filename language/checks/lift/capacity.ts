@@ -66,7 +66,7 @@ export default check({
         const angle = si(tool.angle).low;
         if (!(angle > 0 && angle <= Math.PI / 2) || !Number.isInteger(legs)) continue;
         const { tension, tooFlat, formula, steps, source } = slingTension(kg, legs, angle),
-          sum = { formula, steps, source };
+          sum = { name: "tension in each leg of a sling", formula, steps, source };
         if (tooFlat)
           yield {
             at: event.act.at,
@@ -83,7 +83,14 @@ export default check({
         yield {
           at: event.act.at,
           says: `${name} weighs ${load}, over the ${capacity.written} of ${tool.name}`,
-          because: [{ says: "its capacity is said here", at: tool.at }],
+          because: sumLines(
+            {
+              name: "load on the lifting gear",
+              formula: `${load} > ${rounded(limit, 3)} kg, all that comes away with it counted`,
+              source: `the plate of ${tool.name}, as said here`,
+            },
+            tool.at,
+          ),
         };
       }
     }

@@ -69,7 +69,7 @@ export default check({
         at: event.act.at,
         says: `${context.name(event.things[0]!)}${what} weighs ${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}, over the guideline of ${rounded(limit.kilograms, 3)} kg for ${people === 1 ? "one person" : `${people} people`}`,
         because: sumLines(
-          { formula: limit.formula, source: limit.source, steps: [limit.basis] },
+          { name: "recommended weight limit", formula: limit.formula, source: limit.source, steps: [limit.basis] },
           model.things[event.things[0]!]!.at,
         ),
       };

@@ -1,8 +1,9 @@
 // A torque that no torque wrench of the shop can set.
 
-import { wrenchFinding } from "../../figures/torque-wrench.ts";
+import { wrenchFigure, wrenchFinding } from "../../figures/torque-wrench.ts";
 import { comparePair, si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
+import { sumLines } from "../sums.ts";
 
 export default check({
   code: "tool/wrench-range",
@@ -46,7 +47,14 @@ export default check({
         yield {
           at: torque.at,
           says: `${tie.name}: no torque wrench of the shop sets ${torque.value.written}`,
-          because: wrenches.map((wrench) => ({ says: `${wrench.name}: ${wrench.range!.written}`, at: wrench.at })),
+          because: [
+            ...wrenches.map((wrench) => ({ says: `${wrench.name}: ${wrench.range!.written}`, at: wrench.at })),
+            ...sumLines({
+              name: "range of a torque wrench",
+              formula: "lowest of its scale <= torque <= highest; 20 % of the highest where no lowest is given",
+              source: wrenchFigure.source,
+            }),
+          ],
         };
       }
   },

@@ -130,10 +130,15 @@ export const threadLockerFigure: Figure = {
     argument("engaged", "length", "engaged length", { optional: true, default: "0.8 of the diameter" }),
     argument("clearance", "length", "mean radial gap", { optional: true, default: "0.10 mm" }),
     argument("count", "number", "fasteners", { optional: true, default: "1", whole: true }),
+    argument("dose", "volume", "dose for one fastener, of the maker's data sheet", {
+      optional: true,
+      default: "none: gap only",
+    }),
+    argument("pack", "volume", "content of a pack; needs the dose", { optional: true, default: "no packs" }),
   ],
   validity: "a lower bound; the dose comes from the maker's data sheet and is several times this",
   source: "geometry; no open table of doses was found",
-  examples: ["M8"],
+  examples: ["M8", "M8 count 40 dose 0.3 ml pack 10 ml"],
   run(inputs) {
     const lacking = missing(threadLockerFigure, inputs),
       size = sizeIn(inputs, "size");
@@ -142,14 +147,31 @@ export const threadLockerFigure: Figure = {
     if (isFigureError(thread)) return thread satisfies FigureError;
     const engaged = siIn(inputs, "engaged") ?? 0.8 * thread.diameter,
       clearance = siIn(inputs, "clearance") ?? 1e-4,
-      count = numberIn(inputs, "count") ?? 1;
+      count = numberIn(inputs, "count") ?? 1,
+      dose = siIn(inputs, "dose"),
+      pack = siIn(inputs, "pack");
+    if (!(engaged > 0) || !(clearance > 0)) return { says: "engaged length and clearance are above 0" };
+    // Packs by the gap would fall short: it is the least that the thread-locker fills.
+    if (pack !== undefined && dose === undefined)
+      return {
+        says: "pack: packs are counted by the dose of the maker's data sheet, give it as well",
+        nearest: ["dose"],
+      };
+    const packs = pack === undefined || dose === undefined ? undefined : packsFor(dose * count, pack);
+    if (pack !== undefined && packs === undefined) return { says: "pack: a volume above 0 is due" };
+    if (dose !== undefined && dose * count < threadGapVolume(thread.pitchDiameter, engaged, clearance) * count)
+      return { says: "dose: it is less than the gap in the thread: look at the unit" };
     const volume = threadGapVolume(thread.pitchDiameter, engaged, clearance) * count,
       notes: string[] = [];
     if (inputs["engaged"] === undefined) notes.push("engaged length 0.8 of the diameter");
     if (inputs["clearance"] === undefined) notes.push("radial gap 0.10 mm");
     return {
-      values: [result("gap, at least", volume, "ml")],
-      formula: "V = pi d2 l c",
+      values: [
+        ...(dose === undefined ? [] : [result("thread-locker", dose * count, "ml")]),
+        ...(packs === undefined ? [] : [plain("packs", packs)]),
+        result("gap, at least", volume, "ml"),
+      ],
+      formula: "V = pi d2 l c; packs = ceil(n dose / pack)",
       steps: [step("pitch diameter", thread.pitchDiameter * 1e3, "mm")],
       assumptions: notes,
       source: threadLockerFigure.source,

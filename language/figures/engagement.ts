@@ -93,7 +93,9 @@ export const engagementFigure: Figure = {
       grip = siIn(inputs, "grip"),
       { diameter, pitch } = thread;
     const material = into === "nut" ? undefined : (into as TappedMaterial);
-    const values = [result("equal-strength engagement", engagementLength(diameter, pitch), "mm")];
+    // It holds for two materials of one strength; in a softer one it would be short, so that it is not shown there.
+    const alike = into === "steel" || into === "nut";
+    const values = alike ? [result("equal-strength engagement", engagementLength(diameter, pitch), "mm")] : [];
     if (material) values.unshift(result("least engagement", leastEngagement[material] * diameter, "mm"));
     if (grip !== undefined) {
       const range = material ? screwLength(grip, diameter, material) : boltLength(grip, diameter, pitch);

@@ -129,7 +129,9 @@ export const lift: Figure = hazardFigure({
       values: [
         result("guideline", limit.kilograms, "kg"),
         ...(mass > limit.kilograms ? [plain("finding", "over the guideline")] : []),
-        ...(index === undefined ? [] : [plain("lifting index", index)]),
+        ...(index === undefined
+          ? []
+          : [plain(people === 1 ? "lifting index" : "load over the guideline of the team", index)]),
         result("guideline for one person", limit.eachAlone, "kg"),
       ],
       formula: limit.formula,

@@ -14,7 +14,7 @@ import {
   voltageAtEnergy,
 } from "./capacitor-discharge.ts";
 import { hazardFigure, highest, highestIn, lowest, shown, writtenKind } from "./hazard-figure.ts";
-import { WAIT_SOURCE, requiredWait } from "./required-wait.ts";
+import { WAIT_MARGINS, WAIT_SOURCE, requiredWait } from "./required-wait.ts";
 import { crestVoltage } from "./voltage-limits.ts";
 
 const voltage = argument("voltage", "voltage", "highest working voltage; V ac is taken at its crest");
@@ -106,7 +106,7 @@ export const voltageLeft: Figure = hazardFigure({
   title: "Voltage left after a time",
   topic: "electrical",
   arguments: [voltage, capacitance, bleeder, argument("after", "time", "time since the source was isolated")],
-  validity: "nominal values, without the margins that a wait is reckoned with; a figure for planning, not a reading",
+  validity: "the upper limits of the parts, as a wait is reckoned with them; a figure for planning, not a reading",
   source: "Textbook: v = V0 exp(-t/RC)",
   examples: ["350 V 480 uF 22 kohm 18 s"],
   answer(inputs) {
@@ -116,23 +116,26 @@ export const voltageLeft: Figure = hazardFigure({
       highest(inputs, "bleeder"),
       lowest(inputs, "after"),
     ];
-    const left = voltageAfter(volts, ohms, farads, seconds);
+    const nominal = voltageAfter(volts, ohms, farads, seconds);
+    const [most, slowest] = [farads * WAIT_MARGINS.capacitance, ohms * WAIT_MARGINS.resistance];
+    const left = voltageAfter(volts, slowest, most, seconds);
     const steps = [
-      step(`R C = ${shown(ohms * farads)} s`),
-      step(`${shown(volts)} V x exp(-${shown(seconds)} / ${shown(ohms * farads)}) = ${shown(left)} V`),
+      step(`R C = ${shown(slowest * most)} s with C x 1.2 and R x 1.05, ${shown(ohms * farads)} s at nominal values`),
+      step(`${shown(volts)} V x exp(-${shown(seconds)} / ${shown(slowest * most)}) = ${shown(left)} V`),
     ];
     if (left > LIMIT_VOLTAGE_DC) steps.push(step("Over 60 V dc"));
-    if (capacitorEnergy(farads, left) >= LIMIT_ENERGY)
-      steps.push(step(`${shown(capacitorEnergy(farads, left))} J left: over 0.2 J`));
+    if (capacitorEnergy(most, left) >= LIMIT_ENERGY)
+      steps.push(step(`${shown(capacitorEnergy(most, left))} J left: over 0.2 J`));
     return {
       values: [
         result("voltage left", left, "V"),
-        result("energy left", capacitorEnergy(farads, left), "J"),
-        result("time constant", ohms * farads, "s"),
+        result("energy left", capacitorEnergy(most, left), "J"),
+        result("voltage left at nominal values", nominal, "V"),
+        result("time constant at nominal values", ohms * farads, "s"),
       ],
       formula: "v = V0 exp(-t / (R C))",
       steps,
-      assumptions: ["nominal capacitance and resistance"],
+      assumptions: ["capacitance +20 %, resistance +5 %"],
     };
   },
 });
@@ -148,7 +151,7 @@ export const bleederFigure: Figure = hazardFigure({
     argument("discharge-time", "time", "time the discharge may take"),
     argument("to", "voltage", "voltage to come down to", { optional: true, default: "60 V" }),
   ],
-  validity: "nominal values; the resistor must bear the full voltage for as long as the source is on",
+  validity: "one resistor on one bank; the resistor must bear the full voltage for as long as the source is on",
   source: "Textbook discharge formula solved for R; 60 V in 5 s: IEC 60204-1 cl. 6.2.4 (read through summaries)",
   examples: ["350 V 480 uF 5 s"],
   answer(inputs) {
@@ -156,8 +159,14 @@ export const bleederFigure: Figure = hazardFigure({
     const to = highestIn(inputs, "to") ?? LIMIT_VOLTAGE_DC;
     const [farads, seconds] = [highest(inputs, "capacitance"), lowest(inputs, "discharge-time")];
     const sum = bleederForTime(volts, to, farads, seconds);
+    // A capacitor at its upper limit and a resistor at its upper limit still keep to the time.
+    const most = sum.resistance / (WAIT_MARGINS.capacitance * WAIT_MARGINS.resistance);
     return {
-      values: [result("resistance at most", sum.resistance, "ohm"), result("heat at the full voltage", sum.power, "W")],
+      values: [
+        result("resistance at most", most, "ohm"),
+        result("heat at the full voltage", (volts * volts) / most, "W"),
+        result("resistance at nominal values", sum.resistance, "ohm"),
+      ],
       formula: "R = t / (C ln(V0 / V1)), P = V0² / R",
       steps: [
         step(

@@ -82,11 +82,11 @@ unit(
   "0.1129848290276167",
   { metric: "N·m" },
 );
-unit("torque", "kgf·m, kgf.m, kgf⋅m, kgfm", "9.80665", { us: "lbf·ft" });
+unit("torque", "kgf·m, kgf.m, kgf⋅m, kgfm, kgf-m", "9.80665", { us: "lbf·ft" });
 unit("torque", "dN·m, dN.m, dNm", "0.1", { us: "lbf·in", figures: true });
 unit("torque", "kN·m, kN.m, kNm", "1000", { us: "lbf·ft", figures: true });
 unit("torque", "ozf·in, ozf.in, oz-in, in-oz", "0.00706155181422604375", { metric: "cN·m", figures: true });
-unit("torque", "kgf·cm, kgf.cm", "0.0980665", { us: "lbf·in", figures: true });
+unit("torque", "kgf·cm, kgf.cm, kgf-cm", "0.0980665", { us: "lbf·in", figures: true });
 unit("torque", "gf·cm, gf.cm", "0.0000980665", { us: "ozf·in", figures: true });
 
 unit("length", "mm", "0.001", { us: "in" });

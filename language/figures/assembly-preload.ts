@@ -52,7 +52,10 @@ export const assemblyPreload = (
 export const torqueFromPreload = (geometry: TighteningGeometry, preload: number, friction: Friction): number =>
   preload * (threadLever(geometry, friction.thread) + (geometry.headDiameter / 2) * friction.head);
 
-/** The three parts of that torque: raising the load along the pitch, friction in the thread, friction under the head. N·m. */
+/**
+ * The three parts of that torque: raising the load along the pitch, friction in the thread, friction under the head.
+ * N·m. Units: m, N, 1 -> N·m. Source: ISO 16047, VDI 2230-1 (read second-hand).
+ */
 export function torqueParts(
   geometry: TighteningGeometry,
   preload: number,
@@ -78,7 +81,10 @@ export function exactTorqueFromPreload(geometry: TighteningGeometry, preload: nu
   );
 }
 
-/** Preload that a torque gives: the inverse of `torqueFromPreload`. Units: N·m -> N. */
+/**
+ * Preload that a torque gives: the inverse of `torqueFromPreload`. Units: N·m -> N. Source: VDI 2230-1 (read
+ * second-hand).
+ */
 export const preloadFromTorque = (geometry: TighteningGeometry, torque: number, friction: Friction): number =>
   torque / (threadLever(geometry, friction.thread) + (geometry.headDiameter / 2) * friction.head);
 

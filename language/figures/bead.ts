@@ -39,13 +39,16 @@ export function beadSection(shape: BeadShape, width: number, depth = width): num
   }
 }
 
-/** Volume of a bead, section x length. Units: m², m -> m³. Valid for a bead of even section. */
+/** Volume of a bead, section x length. Units: m², m -> m³. Valid for a bead of even section. Source: geometry. */
 export const beadVolume = (section: number, length: number): number => section * length;
 
 /** Length that a pack lays, pack / section / (1 + waste). Units: m³, m², share of 1 -> m. Source: a sealant maker's consumption guide (read). */
 export const packLength = (pack: number, section: number, waste = 0): number => pack / section / (1 + waste);
 
-/** Whole packs for a volume, never short: ceil(volume (1 + waste) / pack). Units: m³, m³, share of 1. Error: `undefined` for a pack that is not above 0. */
+/**
+ * Whole packs for a volume, never short: ceil(volume (1 + waste) / pack). Units: m³, m³, share of 1. Error:
+ * `undefined` for a pack that is not above 0. Source: geometry; a pack is whole.
+ */
 export function packsFor(volume: number, pack: number, waste = 0): number | undefined {
   if (!(pack > 0) || !(volume >= 0) || !Number.isFinite(volume)) return undefined;
   const due = (volume * (1 + waste)) / pack,

@@ -23,7 +23,10 @@ export const proofLoad = (area: number, proofStress: number): number => area * p
 /** Fm = As x Rm with the printed stress area. Units: m², Pa -> N. Source: ISO 898-1 Tables 4 and 6; SAE J429. */
 export const breakingLoad = (area: number, tensileStrength: number): number => area * tensileStrength;
 
-/** The area that the load tables of the thread's standard reckon with: As,nom for metric, the unrounded one for unified threads. */
+/**
+ * The area that the load tables of the thread's standard reckon with: As,nom for metric, the unrounded one for
+ * unified threads. Units: m². Source: ISO 898-1:2013 Tables 4 to 7, ASME B1.1 (read through published tables).
+ */
 export const loadArea = (thread: Thread): number =>
   thread.system === "metric" ? thread.nominalStressArea : thread.stressArea;
 
@@ -32,7 +35,10 @@ export interface Bolt {
   readonly material: BoltMaterial;
 }
 
-/** A thread and a class that go together, or why they do not. */
+/**
+ * A thread and a class that go together, or why they do not. Source: ISO 898-1, ISO 3506-1, SAE J429, ASTM A574 (read
+ * through published tables).
+ */
 export function boltOf(size: ThreadSize, className: string): Bolt | FigureError {
   const thread = threadOf(size);
   if (isFigureError(thread)) return thread;

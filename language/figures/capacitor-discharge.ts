@@ -57,14 +57,20 @@ export function capacitorCharge(capacitance: number, voltage: number): number {
   return capacitance * voltage;
 }
 
-/** Voltage at which a capacitor holds a given energy: V = sqrt(2 E / C). Units: F, J -> V. Throws RangeError unless both are positive. */
+/**
+ * Voltage at which a capacitor holds a given energy: V = sqrt(2 E / C). Units: F, J -> V. Throws RangeError unless
+ * both are positive. Source: textbook.
+ */
 export function voltageAtEnergy(capacitance: number, energy: number): number {
   requirePositive("capacitance", capacitance);
   requirePositive("energy", energy);
   return Math.sqrt((2 * energy) / capacitance);
 }
 
-/** Capacitance that holds a given energy at a given voltage: C = 2 E / V². Units: V, J -> F. Throws RangeError unless both are positive. */
+/**
+ * Capacitance that holds a given energy at a given voltage: C = 2 E / V². Units: V, J -> F. Throws RangeError unless
+ * both are positive. Source: textbook.
+ */
 export function capacitanceAtEnergy(voltage: number, energy: number): number {
   requirePositive("voltage", voltage);
   requirePositive("energy", energy);

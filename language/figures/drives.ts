@@ -17,13 +17,18 @@ const kindsOf: Readonly<Record<string, readonly DriveKind[]>> = {
   "cross-pz": ["cross"],
 };
 
-/** Width across flats in m of a row; `undefined` for a numbered drive. */
+/**
+ * Width across flats in m of a row; `undefined` for a numbered drive. Source: the head standard that the row names.
+ */
 export function rowWidth(row: DriveRow): number | undefined {
   if (row.drive === "hexalobular" || row.drive === "cross" || row.drive === "cross-ph") return undefined;
   return parseNumber(row.size)!.value * (row.thread.startsWith("M") ? 0.001 : 0.0254);
 }
 
-/** Rows of the table for a thread's nominal size (`M8`, `3/8`) and drive kind. */
+/**
+ * Rows of the table for a thread's nominal size (`M8`, `3/8`) and drive kind. Source: the head standards that the
+ * rows name.
+ */
 export const rowsForThread = (nominal: string, drive: string): readonly DriveRow[] => {
   byThread ??= Map.groupBy(driveRows, (row) => row.thread);
   return (byThread.get(nominal) ?? []).filter((row) => (kindsOf[drive] ?? []).includes(row.drive));
@@ -61,6 +66,7 @@ export interface DriveFinding {
 /**
  * What to ask about a drive that no head standard gives this thread. `undefined` when it is in a table, when the tables do not hold the
  * thread with this drive, and for pipe threads.
+ * Units: m, number of a recess. Source: the head standards that the rows name; the finding carries them.
  */
 export function driveFinding(size: ThreadSize, drive: string, given: DriveSize): DriveFinding | undefined {
   if (size.system === "pipe" || (given.width === undefined && given.number === undefined)) return undefined;

@@ -36,7 +36,10 @@ export const leastEngagement: Readonly<Record<TappedMaterial, number>> = {
 export const engagementLength = (diameter: number, pitch: number): number =>
   (diameter - 0.938194 * pitch) ** 2 / (diameter - 0.64952 * pitch);
 
-/** The same in a weaker material: Le x tensile strength of the bolt / of the tapped material. Units: m, Pa, Pa -> m. */
+/**
+ * The same in a weaker material: Le x tensile strength of the bolt / of the tapped material. Units: m, Pa, Pa -> m.
+ * Source: published thread engagement guides (read).
+ */
 export const engagementInWeaker = (length: number, boltStrength: number, tappedStrength: number): number =>
   length * Math.max(1, boltStrength / tappedStrength);
 
@@ -63,7 +66,10 @@ export const boltLength = (grip: number, diameter: number, pitch: number): Lengt
   most: grip + 0.9 * diameter + 5 * pitch,
 });
 
-/** A length outside its plausible range; `undefined` says nothing. Half a millimetre either way is left to rounding. */
+/**
+ * A length outside its plausible range; `undefined` says nothing. Half a millimetre either way is left to rounding.
+ * Units: m. Source: common practice.
+ */
 export const lengthFinding = (length: number, range: LengthRange): "short" | "long" | undefined =>
   length < range.least - 0.5e-3 ? "short" : length > range.most + 0.5e-3 ? "long" : undefined;
 

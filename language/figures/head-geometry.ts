@@ -90,6 +90,7 @@ const inchHeadWidth = 1.5;
 /**
  * Bearing of a head on a medium clearance hole: DKm = (dw + dh) / 2.
  * Metric from the table; inch hexagon heads with the washer face at 0.95 of 1.5 d (ASME B18.2.1, from memory) and the normal hole.
+ * Units: m. Source: ISO 4014, ISO 4762, ISO 273, ASME B18.2.8 (read through published tables).
  * @returns `undefined` for a size that the table lacks.
  */
 export function bearingOf(thread: Thread, head: HeadKind): Bearing | undefined {

@@ -50,7 +50,7 @@ export const FREQUENCY_LEAST = 0.2;
 /** Figures that come through a change of unit may miss a limit by a rounding error; this keeps 25 in at 25 in. */
 const ROUNDING = 1e-9;
 
-/** Load constant, kg: 23 kg, or 51 lb in the US set. */
+/** Load constant, kg: 23 kg, or 51 lb in the US set. Source: NIOSH 94-110, section 1.3. */
 export function loadConstant(constants: NioshConstants): number {
   return NIOSH[constants].load * NIOSH[constants].mass;
 }

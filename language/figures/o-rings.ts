@@ -4,7 +4,10 @@ import { rounded } from "../quantities/quantity.ts";
 import { aidCaution, argument, missing, plain, result, siIn, step, textIn, type Figure } from "./figure.ts";
 import { oRings, type ORing } from "./o-ring-table.ts";
 
-/** The ring of this dash number, `-214` or `214`; `undefined` for one that the series does not have. */
+/**
+ * The ring of this dash number, `-214` or `214`; `undefined` for one that the series does not have. Source: ISO
+ * 3601-1 class A, SAE AS568 (read through published tables).
+ */
 export const oRing = (dash: string): ORing | undefined => {
   const wanted = `-${dash.replace(/^-/, "").padStart(3, "0")}`;
   return oRings.find((ring) => ring.dash === wanted);
@@ -87,7 +90,10 @@ function glandRows(text: string): readonly Gland[] {
 /** Squeeze of a section in a groove, (section - depth) / section. Units: m, m -> share of 1. Source: seal design guides. */
 export const squeeze = (section: number, depth: number): number => (section - depth) / section;
 
-/** The gland row of a section (m) within 2 %; `undefined` for a section that is not standard. */
+/**
+ * The gland row of a section (m) within 2 %; `undefined` for a section that is not standard. Source: a published seal
+ * design guide (read through a public data table).
+ */
 export const glandFor = (kind: GlandKind, section: number): Gland | undefined =>
   glands[kind].find((gland) => Math.abs(gland.section / 1e3 - section) <= 0.02 * section);
 
@@ -97,7 +103,10 @@ export interface SqueezeFinding {
   readonly range: readonly [number, number];
 }
 
-/** A squeeze outside the published range of its gland kind; `undefined` says nothing, also for a section that is not standard. */
+/**
+ * A squeeze outside the published range of its gland kind; `undefined` says nothing, also for a section that is not
+ * standard. Units: m, m -> shares of 1. Source: a published seal design guide (read through a public data table).
+ */
 export function squeezeFinding(kind: GlandKind, section: number, depth: number): SqueezeFinding | undefined {
   const gland = glandFor(kind, section);
   if (!gland) return undefined;

@@ -144,6 +144,7 @@ const bareName = (text: string): string =>
 /**
  * The material of a class or grade at a nominal diameter in m.
  * Errors: an unknown name; an inch grade on a metric thread or the other way round; a diameter beyond the class.
+ * Units: Pa in the result. Source: ISO 898-1:2013 Table 3, ISO 3506-1, SAE J429, ASTM A574 (read through published extracts).
  */
 export function boltMaterial(name: string, system: "metric" | "unified", diameter: number): BoltMaterial | FigureError {
   const wanted = bareName(name),

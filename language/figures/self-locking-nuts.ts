@@ -55,7 +55,10 @@ const prevailing: Readonly<Record<string, number>> = {
   "1-1/4-8": 88,
 };
 
-/** Least drag of a used nut by size and threads per inch (`1/2-20`), N·m. Error: a size that neither table has. */
+/**
+ * Least drag of a used nut by size and threads per inch (`1/2-20`), N·m. Error: a size that neither table has.
+ * Source: the army and civil aviation tables above.
+ */
 export function selfLockingLimits(
   name: string,
 ): { readonly breakaway: number | undefined; readonly prevailing: number | undefined } | FigureError {

@@ -43,6 +43,7 @@ export const LEG_FACTORS = { one: 1, twoTo45: 1.4, twoTo60: 1, threeTo45: 2.1, t
 /**
  * Factor of the uniform load method; undefined beyond 60° from the vertical, where no sling is to be used. Units: rad -> 1. Throws RangeError unless
  * legs is 1 to 4.
+ * Source: EN 818-4, EN 13414-1 in catalogues (read).
  */
 export function legFactor(legs: number, beta: number): number | undefined {
   if (!Number.isInteger(legs) || legs < 1 || legs > 4) throw new RangeError(`legs must be 1 to 4, got ${legs}`);
@@ -63,7 +64,10 @@ export function uniformLoadLimit(single: number, legs: number, beta: number): nu
   return factor === undefined ? undefined : single * factor;
 }
 
-/** Limit by the table row, tonnes; undefined for a size or angle outside the table. Units: mm, rad. Throws RangeError unless legs is 1 to 4. */
+/**
+ * Limit by the table row, tonnes; undefined for a size or angle outside the table. Units: mm, rad. Throws RangeError
+ * unless legs is 1 to 4. Source: the table that is given, EN 818-4 or EN 13414-1 (read).
+ */
 export function slingTableLimit(
   table: readonly SlingRow[],
   size: number,

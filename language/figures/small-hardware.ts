@@ -47,7 +47,7 @@ function circlips(text: string): readonly Circlip[] {
 export const shaftCirclips = circlips(shaftCirclipRows);
 export const boreCirclips = circlips(boreCirclipRows);
 
-/** Depth of a circlip's groove, half of the difference of diameters. Units: mm -> mm. */
+/** Depth of a circlip's groove, half of the difference of diameters. Units: mm -> mm. Source: geometry. */
 export const circlipGrooveDepth = (ring: Circlip): number =>
   Number((Math.abs(ring.nominal - ring.grooveDiameter) / 2).toFixed(3));
 
@@ -101,7 +101,7 @@ export const parallelKeys: readonly ParallelKey[] = split(parallelKeyRows).map(
   },
 );
 
-/** Clearance over a key, shaft depth + hub depth - height. Units: mm -> mm. */
+/** Clearance over a key, shaft depth + hub depth - height. Units: mm -> mm. Source: geometry. */
 export const keyClearance = (key: ParallelKey): number =>
   Number((key.shaftDepth + key.hubDepth - key.height).toFixed(3));
 
@@ -139,15 +139,21 @@ export const pins: readonly Pin[] = [
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
 
-/** The circlip of a shaft or bore in mm; `undefined` for one that the table lacks. */
+/**
+ * The circlip of a shaft or bore in mm; `undefined` for one that the table lacks. Source: DIN 471, DIN 472 (read
+ * through published tables).
+ */
 export const circlipFor = (on: "shaft" | "bore", diameter: number): Circlip | undefined =>
   (on === "shaft" ? shaftCirclips : boreCirclips).find((ring) => near(ring.nominal, diameter));
 
-/** The parallel key of a shaft in mm. */
+/**
+ * The parallel key of a shaft in mm. `undefined` for one outside 6 to 110 mm. Source: DIN 6885-1, ISO 773 (read to
+ * 14x9, above from memory).
+ */
 export const keyFor = (shaft: number): ParallelKey | undefined =>
   parallelKeys.find((key) => shaft > key.over && shaft <= key.upTo);
 
-/** Retaining washers that go on a shaft of this diameter in mm. */
+/** Retaining washers that go on a shaft of this diameter in mm. Source: DIN 6799 (read through a published table). */
 export const retainingWashersFor = (shaft: number): readonly RetainingWasher[] =>
   retainingWashers.filter((ring) => shaft >= ring.shaft[0] && shaft <= ring.shaft[1]);
 

@@ -54,6 +54,7 @@ const mm = (metres: number): number => Number((metres * 1e3).toPrecision(12));
 /**
  * The thread behind a size. A metric size without a pitch is the coarse one (ISO 965-1).
  * Errors: a diameter or pitch that ISO 261 does not have, a unified pair that ASME B1.1 does not list, pipe threads (which carry no bolt load).
+ * Units: m. Source: ISO 261, ISO 724, ISO 68-1, ASME B1.1 (read through published tables).
  */
 export function threadOf(size: ThreadSize): Thread | FigureError {
   if (size.system === "pipe")

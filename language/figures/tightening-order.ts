@@ -100,13 +100,14 @@ export function centreOutOrder(points: readonly Point[]): readonly number[] {
   return order;
 }
 
-/** Rows of fasteners as points, row by row from the top left. */
+/** Rows of fasteners as points, row by row from the top left. Units: any one length. Source: geometry. */
 export const gridPoints = (rows: number, perRow: number, rowPitch = 1, pitch = 1): readonly Point[] =>
   Array.from({ length: rows * perRow }, (_, i) => ({ x: (i % perRow) * pitch, y: Math.floor(i / perRow) * rowPitch }));
 
 /**
  * n fasteners round a rectangle, clockwise from its top left corner: one at each corner, the others spread over the sides so that the widest
  * gap is least; the odd one stands in the top side. Fewer than four stand in the top side. Units: any one length.
+ * Source: geometry.
  */
 export function rectanglePoints(n: number, width: number, height: number): readonly Point[] {
   if (n < 4) return Array.from({ length: n }, (_, i) => ({ x: n === 1 ? width / 2 : (width * i) / (n - 1), y: 0 }));
@@ -133,7 +134,10 @@ export function rowsOrder(rows: number, perRow: number): readonly number[] {
   return outward(rows).flatMap((row) => outward(perRow).map((place) => (row - 1) * perRow + place));
 }
 
-/** A printed order as it stands, if it names each of n fasteners once; else what is wrong with it, in a clause. */
+/**
+ * A printed order as it stands, if it names each of n fasteners once; else what is wrong with it, in a clause.
+ * Source: the maker, whose order it is.
+ */
 export function listedOrder(
   n: number,
   listed: readonly number[],

@@ -72,7 +72,10 @@ export const tighteningSource =
 export const tighteningFormula =
   "FM = nu Rp0.2 A0 / sqrt(1 + 3 [3/2 d2/d0 (P/(pi d2) + 1.155 muG)]²); MA = FM (P/(2 pi) + 0.577 d2 muG + DKm/2 muK)";
 
-/** Puts a bolt, its strength, its bearing and the friction together. Errors: sizes and classes out of the tables, a grade without a yield stress. */
+/**
+ * Puts a bolt, its strength, its bearing and the friction together. Errors: sizes and classes out of the tables, a
+ * grade without a yield stress. Units: SI. Source: {@link tighteningSource}.
+ */
 export function tighteningCase(question: TighteningQuestion, assumptions: Assumptions): TighteningCase | FigureError {
   const bolt = boltOf(question.size, question.className);
   if (isFigureError(bolt)) return bolt;
@@ -108,7 +111,7 @@ export function tighteningCase(question: TighteningQuestion, assumptions: Assump
   };
 }
 
-/** Preload (N) and torque (N·m) at the yield share. */
+/** Preload (N) and torque (N·m) at the yield share. Source: VDI 2230-1 (relations read second-hand). */
 export function torqueAtYieldShare(
   bolt: TighteningCase,
   assumptions: Assumptions,
@@ -139,6 +142,7 @@ export interface TorqueAssessment {
  * Judges a torque (N·m, the highest of a range) against the bolt. Metric: the torque at the yield share of VDI 2230. Unified: the torque
  * that reaches the proof load by T = K F d. Below the least share of that limit it is called low (common practice, no standard), but not in a
  * soft joint, whose torque the seal decides. It never calls a torque right.
+ * Source: VDI 2230-1; Shigley, Eq. 8-26 and 8-27; each result names its own.
  */
 export function assessTorque(
   torque: number,

@@ -15,7 +15,7 @@ export const boltCompliance = (clampedLength: number, modulus: number, area: num
 export const angleFromPreload = (preload: number, boltGive: number, plateGive: number, pitch: number): number =>
   (2 * Math.PI * preload * (boltGive + plateGive)) / pitch;
 
-/** Preload that an angle from snug adds; the inverse of `angleFromPreload`. Units: rad -> N. */
+/** Preload that an angle from snug adds; the inverse of `angleFromPreload`. Units: rad -> N. Source: textbook. */
 export const preloadFromAngle = (angle: number, boltGive: number, plateGive: number, pitch: number): number =>
   (angle * pitch) / (2 * Math.PI * (boltGive + plateGive));
 

@@ -49,6 +49,7 @@ export interface WrenchFinding {
 /**
  * What is wrong with a setting on a wrench of this range (N·m). A wrench that states its lowest value is held to it; one whose lowest is
  * under a fifth of its maximum gets the milder finding. `undefined`: nothing to ask.
+ * Source: ISO 6789-1:2017 (range from 20 % of the maximum; read through summaries).
  */
 export function wrenchFinding(
   setting: number,
@@ -64,6 +65,7 @@ export function wrenchFinding(
 
 /**
  * Setting for a fastener with its own drag: wanted + run-down torque. Units: N·m -> N·m.
+ * Source: AC 43.13-1B, TB 43-0218.
  * @param rule `always` (AC 43.13-1B, US FAA) or `from-a-third`: only when the drag is a third or more of the wanted torque (TB 43-0218, US Army).
  */
 export const settingWithDrag = (wanted: number, runDown: number, rule: "always" | "from-a-third" = "always"): number =>

@@ -101,5 +101,8 @@ function drill(text: string): Drill | undefined {
 
 const byName = new Map(unifiedThreads.map((thread) => [thread.name, thread]));
 
-/** The thread of this size and threads per inch (`1/4-20`); `undefined` for a pair that no series has. */
+/**
+ * The thread of this size and threads per inch (`1/4-20`); `undefined` for a pair that no series has. Source: ASME
+ * B1.1 (read through published tables).
+ */
 export const findUnifiedThread = (name: string): UnifiedThread | undefined => byName.get(name);

@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import { answerAsked, answerWords, isAnswer } from "../../language/calc/answer.ts";
 import { isDimension, type Figure, type FigureArgument } from "../../language/figures/figure.ts";
 import { figures } from "../../language/figures/registry.ts";
+import { clearing } from "../figures/clearing-words.ts";
 
 /** `U` stands for the usual unit of the argument. */
 const wrong = [
@@ -70,9 +71,16 @@ describe.each(figures.map((figure) => [figure.name, figure] as const))("%s", (_,
           answer = ask(figure, argument, text);
         if (!isAnswer(answer)) {
           expect(answer.error.says.length, text).toBeGreaterThan(5);
-          expect(answer.error.says.replaceAll(text || "\0", ""), text).not.toMatch(/undefined|NaN|\[object|Error:|at .*\.ts/);
+          expect(answer.error.says.replaceAll(text || "\0", ""), text).not.toMatch(
+            /undefined|NaN|\[object|Error:|at .*\.ts/,
+          );
           continue;
         }
+        const words = [
+          ...answer.values.map((one) => `${one.name}: ${one.value}`),
+          ...answer.steps.map((one) => one.text),
+        ];
+        for (const line of [...words, ...answer.assumptions]) expect(clearing.exec(line)?.[0], line).toBeUndefined();
         for (const { name, value } of answer.values)
           for (const one of [value].flat())
             if (typeof one === "number") {

@@ -6,23 +6,7 @@ import { answerWords } from "../../language/calc/answer.ts";
 import { cautions } from "../../language/figures/cautions.ts";
 import { aidCaution } from "../../language/figures/figure.ts";
 import { figures } from "../../language/figures/registry.ts";
-
-const words = [
-  "safe(ly)?",
-  "within (the |its )?(limits?|guidelines?|range|tolerance|capacity)",
-  "ok",
-  "okay",
-  "pass(ed)?",
-  "compl(y|ies|iant)",
-  "acceptable",
-  "allowed",
-  "dead",
-  "discharged",
-  "harmless",
-  "no (risk|danger)",
-  "may be (lifted|touched)",
-];
-const clearing = new RegExp(`\\b(${words.join("|")})\\b`, "i");
+import { clearing } from "./clearing-words.ts";
 
 /** Every text in a value, however deep. */
 function texts(value: unknown): readonly string[] {

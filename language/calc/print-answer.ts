@@ -1,6 +1,7 @@
 // Prints answers and the list of figures as text for a terminal or a file. Every answer ends with its caution.
 
 import { isDimension, type Figure, type FigureArgument } from "../figures/figure.ts";
+import type { FigureTopic } from "../figures/registry.ts";
 import { rounded } from "../quantities/quantity.ts";
 import { takesClause } from "./read-question.ts";
 import type { Answer, Unanswered } from "./sheet.ts";
@@ -63,13 +64,15 @@ export function printUnanswered({ error }: Unanswered): string {
   return `${error.says}\n${nearest}`;
 }
 
-/** The list of figures: name and title of each. */
-export function printList(figures: readonly Figure[]): string {
-  const widest = Math.max(...figures.map((figure) => figure.name.length));
-  return [...figures]
-    .sort((a, b) => (a.name < b.name ? -1 : 1))
-    .map((figure) => `${figure.name.padEnd(widest)}  ${figure.title}\n`)
-    .join("");
+/** The list of figures by topic: name and title of each. */
+export function printList(topics: readonly FigureTopic[], heading: Heading): string {
+  const widest = Math.max(...topics.flatMap((topic) => topic.figures.map((figure) => figure.name.length)));
+  return topics
+    .map(({ title, figures }) => {
+      const lines = figures.map((figure) => `  ${figure.name.padEnd(widest)}  ${figure.title}\n`);
+      return `${heading(title)}\n${lines.join("")}`;
+    })
+    .join("\n");
 }
 
 /** What a figure takes, with examples: for a name without a question. */

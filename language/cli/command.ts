@@ -43,6 +43,8 @@ export interface Command {
   /** A whole line to try. */
   readonly example: string;
   readonly options: readonly CommandOption[];
+  /** What else help tells, a sentence or two each. */
+  readonly notes?: readonly string[];
   /** The exit status: 0 clean, 1 findings, 2 could not run. */
   run(args: ParsedArgs, io: Io): Promise<number>;
 }

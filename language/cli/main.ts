@@ -123,9 +123,22 @@ function help(command: Command): string {
     "",
     ...rows.map(row),
     "",
+    ...(command.notes ?? []).flatMap((note) => broken(note)),
+    ...(command.notes ? [""] : []),
     `Example: ${command.example}`,
     "",
   ].join("\n");
+}
+
+/** A sentence in lines of at most 100 signs, the further ones set in. */
+function broken(text: string): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= 100) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(lines.length === 0 ? word : `  ${word}`);
+  }
+  return lines;
 }
 
 async function overview(): Promise<string> {

@@ -94,6 +94,71 @@ export const figures: readonly Figure[] = [
   wrenchFigure,
 ];
 
+export interface FigureTopic {
+  readonly title: string;
+  readonly figures: readonly Figure[];
+}
+
+/** The figures as a workshop looks for them; each stands in one topic. */
+export const figureTopics: readonly FigureTopic[] = [
+  {
+    title: "Threads and bolts",
+    figures: [
+      threadFigure,
+      classFigure,
+      boltLoadFigure,
+      torqueFigure,
+      preloadFigure,
+      nutFactorFigure,
+      angleFigure,
+      engagementFigure,
+      bearingFigure,
+      lockingNutFigure,
+      dragFigure,
+    ],
+  },
+  {
+    title: "Tools and orders",
+    figures: [spannerFigure, threadFromSpannerFigure, wrenchFigure, adapterFigure, tighteningFigure],
+  },
+  {
+    title: "Seals, sealants and small parts",
+    figures: [oRingFigure, squeezeFigure, beadFigure, threadLockerFigure, hardwareFigure],
+  },
+  {
+    title: "Electricity",
+    figures: [
+      wait,
+      voltageLeft,
+      capacitorEnergyFigure,
+      bleederFigure,
+      voltageClassFigure,
+      insulationTest,
+      isolation,
+      winding,
+      polarisation,
+      gloves,
+    ],
+  },
+  {
+    title: "Lifting by hand",
+    figures: [lift, team, liftFilter, liftReach, liftGrip, liftRate, liftDurationFigure, liftJobs, pushPull],
+  },
+  {
+    title: "Lifting gear",
+    figures: [sling, slingLimit, legFactorFigure, pickPoints, eyebolt, eyeboltUs, shackle],
+  },
+  {
+    title: "Other dangers",
+    figures: [spring, gas, fall, magnetPullFigure, magnetDistance, touch, cooling, noise, safetySignFigure],
+  },
+  {
+    title: "Times and scores",
+    figures: [actionTime, operationTime, motion, fitTime, depth, joinClassFigure, repairIndex],
+  },
+  { title: "Units", figures: [convertFigure] },
+];
+
 /** The figure of this name, or the names that are nearest to it. */
 export function findFigure(name: string): Figure | undefined {
   return figures.find((figure) => figure.name === name);

@@ -1,7 +1,7 @@
 // Tightening of a named bolt: the torque at the yield share, the preload of a torque, and whether a torque is over what the bolt carries or
 // too low to hold. It proposes no torque: the maker's figure is the figure.
 
-import { rounded } from "../quantities/quantity.ts";
+import { rounded, si } from "../quantities/quantity.ts";
 import type { ThreadSize } from "../quantities/thread-size.ts";
 import {
   assumed,
@@ -31,7 +31,7 @@ import {
   numberIn,
   plain,
   result,
-  siIn,
+  quantityIn,
   sizeIn,
   step,
   textIn,
@@ -351,7 +351,9 @@ export const preloadFigure: Figure = {
   run(inputs, general) {
     const assumptions = surfaced(inputs, general);
     const bolt = caseIn(preloadFigure, inputs, assumptions),
-      torque = siIn(inputs, "torque");
+      asked = quantityIn(inputs, "torque"),
+      // The upper end of a tolerance, too: a wrench may stop there.
+      torque = asked && si(asked).high;
     if (isFigureError(bolt)) return bolt;
     if (torque === undefined || torque <= 0) return { says: "torque: a torque above 0 is due" };
     const preload = preloadFromTorque(bolt.geometry, torque, bolt.friction),

@@ -97,16 +97,19 @@ export const adapterFigure: Figure = {
     const angle = siIn(inputs, "angle") ?? 0,
       setting = adapterSetting(wanted, lever, adapter, angle),
       { form, unit } = quantityIn(inputs, "torque")!,
-      least = form === "range" ? adapterSetting(siIn(inputs, "torque", "low")!, lever, adapter, angle) : undefined;
+      { low, high } = si(quantityIn(inputs, "torque")!),
+      least = form === "single" ? undefined : adapterSetting(low, lever, adapter, angle),
+      most = adapterSetting(high, lever, adapter, angle);
     if (!(lever > 0)) return { says: "lever: a length above 0 is due" };
     if (angle > Math.PI + 1e-9)
       return { says: "angle: from 0 straight out to 180 deg back", nearest: ["0 deg", "180 deg"] };
-    if (setting === undefined) return { says: "the adapter reaches back past the grip: no setting gives that torque" };
+    if (setting === undefined || most === undefined)
+      return { says: "the adapter reaches back past the grip: no setting gives that torque" };
     return {
       values:
         least === undefined
           ? [result("setting", setting, unit)]
-          : [result("setting from", least, unit), result("setting to", setting, unit)],
+          : [result("setting from", least, unit), result("setting to", most, unit)],
       formula: "set = wanted x L / (L + E cos a)",
       steps: [step("L + E cos a", (lever + adapter * Math.cos(angle)) * 1e3, "mm")],
       assumptions: quantityIn(inputs, "angle") ? [] : ["adapter straight out"],

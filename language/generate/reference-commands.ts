@@ -26,6 +26,7 @@ export async function generate(): Promise<{ readonly path: string; readonly text
         (o) =>
           `| \`--${o.name}${o.value === undefined ? "" : ` ${o.value.replaceAll("|", "\\|")}`}\` | ${o.about.replaceAll("|", "\\|")} |`,
       ),
+      ...(command.notes ? ["", ...command.notes.map((note) => `- ${note}`)] : []),
       "",
       `Example: \`${command.example}\``,
     );

@@ -92,14 +92,16 @@ test("a name alone says what the figure takes", async () => {
   expect(out).toContain("capacitance in µF, mF");
 });
 
-test("the list holds every figure, sorted", async () => {
+test("the list holds every figure, by topic; as JSON sorted", async () => {
   const { status, out } = await run([], { list: true });
   expect(status).toBe(0);
-  const names = out
-    .trim()
+  const names = figures.map((figure) => figure.name).sort();
+  const listed = out
     .split("\n")
-    .map((line) => line.split(" ")[0]);
-  expect(names).toEqual(figures.map((figure) => figure.name).sort());
+    .filter((line) => line.startsWith("  "))
+    .map((line) => line.trim().split(" ")[0]);
+  expect(listed.sort()).toEqual(names);
+  expect(out.split("\n")[0]).toBe("Threads and bolts");
   const json = JSON.parse((await run([], { list: true, json: true })).out) as { name: string }[];
   expect(json.map((one) => one.name)).toEqual(names);
 });

@@ -5,7 +5,7 @@ import { expect, test } from "vitest";
 import { answerWords } from "../../language/calc/answer.ts";
 import { cautions } from "../../language/figures/cautions.ts";
 import { aidCaution } from "../../language/figures/figure.ts";
-import { figures } from "../../language/figures/registry.ts";
+import { figures, figureTopics } from "../../language/figures/registry.ts";
 import { clearing } from "./clearing-words.ts";
 
 /** Every text in a value, however deep. */
@@ -74,6 +74,7 @@ test("a load over the guideline says so, one below it says nothing of it", () =>
 
 test("figures have unique names in the order of the registry's promise, and arguments of their own names", () => {
   const names = figures.map((figure) => figure.name);
+  expect(figureTopics.flatMap((topic) => topic.figures.map((figure) => figure.name)).sort()).toEqual([...names].sort());
   expect(new Set(names).size).toBe(names.length);
   for (const figure of figures) {
     expect(figure.name).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);

@@ -8,8 +8,9 @@ import {
   printFigure,
   printList,
   printUnanswered,
+  type Heading,
 } from "../../calc/print-answer.ts";
-import { figures } from "../../figures/registry.ts";
+import { figures, figureTopics } from "../../figures/registry.ts";
 import { CannotRun, command, type Command, type Io, type ParsedArgs } from "../command.ts";
 
 /** `calc NAME …`: a figure with its formula, steps, source and caution. Exit 0 answered, 1 with a question that has no answer, 2 could not run. */
@@ -18,6 +19,16 @@ export const calc: Command = command({
   summary: "Work out a torque, a wait, a lift or another figure, with its formula, source and caution",
   usage: "calc NAME [FIGURES…] | calc NAME | calc --list | calc --json [FILE | -]",
   example: "stripdown calc wait 560 V 1200 uF 22 kohm",
+  notes: [
+    "calc --list shows the figures by topic; calc NAME alone says what a figure takes, where it holds and what to try.",
+    "Figures stand with their units, in any order that is plain: 560 V 1200 uF 22 kohm. A name says which is meant where it is not: reach 45 cm, maker-wait 5 min.",
+    "A range is 60..80 N·m, a tolerance 70 ± 5 N·m: of a load, a torque or a danger the end that asks for more counts, of a measured size the nominal one. Inch sizes are 1/4-20, 3/8-16 UNC, #10-32.",
+    "Nothing goes below 0 but a temperature, and no unit is guessed: a wrong one is an error with the nearest that fit.",
+    "What nobody said is assumed and printed; set it with --assume, such as surface=dry, friction-thread=0.14 or yield-share=0.8.",
+    'A sheet of questions is JSON: [{ "id": "1", "name": "torque", "inputs": { "size": "M8", "class": "8.8" } }]. Answers come in its order; the shape of both is language/schemas/calc.schema.json.',
+    "Exit status: 0 answered, 1 a question without an answer, 2 could not run.",
+    "Every figure is an aid: the maker's data, local codes and licensed or authorised persons come first.",
+  ],
   options: [
     { name: "list", about: "List every figure there is" },
     {
@@ -34,7 +45,7 @@ export const calc: Command = command({
   async run(args, io) {
     const json = args.options.get("json") !== undefined;
     const heading = io.colour ? boldHeading : plainHeading;
-    if (args.options.get("list") !== undefined) return list(io, json);
+    if (args.options.get("list") !== undefined) return list(io, json, heading);
     const wishes = { assumptions: assumptionsOf(args), system: systemOf(args) };
     const [name, ...words] = args.positionals;
     if (name === undefined || (json && words.length === 0 && isFile(name))) {
@@ -60,7 +71,7 @@ export default calc;
 /** A name that can only be a file: a dash for standard input, or one with a dot or a slash. */
 const isFile = (name: string): boolean => name === "-" || /[./\\]/.test(name);
 
-function list(io: Io, json: boolean): number {
+function list(io: Io, json: boolean, heading: Heading): number {
   const all = [...figures].sort((a, b) => (a.name < b.name ? -1 : 1));
   const described = all.map(({ name, title, arguments: taken, validity, source, examples }) => ({
     name,
@@ -70,7 +81,7 @@ function list(io: Io, json: boolean): number {
     source,
     examples,
   }));
-  io.out(json ? `${JSON.stringify(described, null, 2)}\n` : printList(all));
+  io.out(json ? `${JSON.stringify(described, null, 2)}\n` : printList(figureTopics, heading));
   return 0;
 }
 

@@ -11,6 +11,7 @@ import {
   layoutSheetShape,
   recordCheckShape,
   recordSummaryShape,
+  sheetShape,
   torqueSheetShape,
 } from "./shapes/sheets.ts";
 
@@ -23,6 +24,7 @@ export function generate(): readonly { readonly path: string; readonly text: str
     published("labels", labelsShape),
     published("torque-sheet", torqueSheetShape),
     published("layout-sheet", layoutSheetShape),
+    published("sheet", sheetShape),
     published("record", recordShape),
     published("record-check", recordCheckShape),
     published("record-summary", recordSummaryShape),

@@ -5,14 +5,11 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { expect, test } from "vitest";
-import { pathDrawings, patternDrawings, stripDiagram } from "../../language/outputs/draw/draw.ts";
-import { labels } from "../../language/outputs/labels/labels.ts";
-import { layoutSheet } from "../../language/outputs/layout-sheet/layout-sheet.ts";
 import { write, type Output, type OutputInput } from "../../language/outputs/output.ts";
 import { recordCheck } from "../../language/outputs/record/check-output.ts";
 import type { WorkRecord } from "../../language/outputs/record/record.ts";
 import { recordSummary } from "../../language/outputs/record/summary.ts";
-import { torqueSheet } from "../../language/outputs/torque-sheet/torque-sheet.ts";
+import { outputs } from "../../language/outputs/registry.ts";
 import { provenanceOf } from "../../language/outputs/draft.ts";
 import { hostile } from "./hostile.ts";
 import { compiledExample, compiledText, options } from "./outputs-of.ts";
@@ -32,14 +29,11 @@ const recordOf = (input: OutputInput, text: string): WorkRecord => ({
     ],
   })),
 });
+/** Those with tests of their own. */
+const elsewhere: ReadonlySet<string> = new Set(["manual", "refit", "bill", "export"]);
 const all = (input: OutputInput, text = "x"): readonly Output<unknown>[] =>
   [
-    stripDiagram,
-    patternDrawings,
-    pathDrawings,
-    labels,
-    torqueSheet,
-    layoutSheet,
+    ...outputs.filter(({ name }) => !elsewhere.has(name)),
     recordCheck([{ file: text, record: recordOf(input, text) }]),
     recordSummary([{ file: text, record: recordOf(input, text) }]),
   ] as readonly Output<unknown>[];
@@ -90,7 +84,10 @@ test.each(examples)("%s: JSON is as its schema says, and one field more is refus
   for (const { name, text } of papers(input).filter(({ format }) => format === "json")) {
     const validate = new Ajv2020({ strict: false }).compile(
       JSON.parse(
-        readFileSync(join(import.meta.dirname, `../../language/schemas/${schemaOf[name]!}.schema.json`), "utf8"),
+        readFileSync(
+          join(import.meta.dirname, `../../language/schemas/${schemaOf[name] ?? "sheet"}.schema.json`),
+          "utf8",
+        ),
       ),
     );
     expect(validate(JSON.parse(text)), `${name} ${JSON.stringify(validate.errors?.slice(0, 2))}`).toBe(true);
@@ -104,10 +101,11 @@ const machineWith = (text: string): OutputInput => {
 unit box ${s} { base case  part case ${s}  part lid ${s} { mass 2 kg }  part seal gasket ${s} { between lid and case }
   fastener screws bolt ${s} { count 6  size M6  torque 9 N·m while ${s}  sequence ${s}  pattern circle 90 mm  joins lid to case  thread-locker locker }
   fastener plug plug ${s} { torque ${s}  into case }
+  hazard live electrical danger ${s} { on lid  wear ${"key"}  precaution isolate ${s} with key back ${s}  precaution prove-dead ${s} at most 12 V dc with key }
   fluid oil oil ${s} { volume 1 L  drains at plug  fills at plug  path case, lid } }
 consumable locker ${s}
 tool key ${s}
-procedure open-it ${s} for box { aim lid off  step top ${s} { drain oil into key  undo screws into tray A  remove lid  remove seal into bag B  measure size on lid ${s} at least 3 mm else ${s} } }`);
+procedure open-it ${s} for box { needs ${s}  mishap ${s} ${s}  waste ${s} ${s}  aim lid off  step top ${s} { isolate live ${s}  prove-dead live ${s}  second-check ${s}  drain oil into key  undo screws into tray A  remove lid  remove seal into bag B  measure size on lid ${s} at least 3 mm else ${s} } }`);
 };
 const elements = new Set([
   "!DOCTYPE",
@@ -121,6 +119,7 @@ const elements = new Set([
   "h1",
   "h2",
   "p",
+  "h3",
   "main",
   "section",
   "div",

@@ -166,3 +166,35 @@ export const recordSummaryShape = z
     title: "Spread of the readings over many units",
     description: "What `stripdown record --summary --json` prints.",
   });
+
+export const sheetShape = z
+  .strictObject({
+    format: z.literal("stripdown-sheet"),
+    version: z.literal(1),
+    of: z.enum(["preparation", "isolation", "lifting", "handover", "waiting", "waste", "batch"]),
+    title: text,
+    note: text,
+    provenance,
+    procedures: z.array(
+      z.strictObject({
+        procedure: text,
+        title: text,
+        unit: text,
+        build: text,
+        notes: texts,
+        tables: z.array(
+          z.strictObject({
+            title: text,
+            columns: texts.describe("Heads of the cells of a row."),
+            rows: z.array(texts),
+            blank: texts.describe("Heads of further columns, left for a pen."),
+            empty: text.describe("What is said in place of a table without rows."),
+          }),
+        ),
+      }),
+    ),
+  })
+  .meta({
+    title: "A sheet for the bench",
+    description: "What `stripdown sheet preparation|isolation|lifting|handover|waiting|waste|batch --json` prints.",
+  });

@@ -1,6 +1,7 @@
 // The British English catalogue, put together from its chapters.
 
 import { acts } from "./acts.ts";
+import { benchSheets } from "./bench-sheets.ts";
 import { bill, document, refit } from "./document.ts";
 import { draw } from "./draw.ts";
 import { instructions } from "./instructions.ts";
@@ -30,4 +31,5 @@ export const enGb = {
   record,
   tablet,
   instructions,
+  benchSheets,
 };

@@ -1,0 +1,33 @@
+// Lifting: each load with the mass that hangs at that moment, its gear and its people.
+
+import { toolsOf } from "../manual/tools.ts";
+import { tableSheet } from "./table-sheet.ts";
+
+export const liftingSheet = tableSheet({
+  name: "lifting",
+  title: ({ wording }) => wording.benchSheets.lifting.title,
+  note: ({ wording }) => wording.benchSheets.lifting.note,
+  make: ({ performance, lines, options }) => {
+    const { benchSheets: words, manual } = options.wording,
+      { lifting } = words;
+    return {
+      notes: [manual.liftingNote],
+      tables: [
+        {
+          title: lifting.title,
+          columns: [words.line, lifting.load, lifting.mass, lifting.gear, lifting.capacity, lifting.people],
+          blank: [lifting.points],
+          empty: lifting.nothing,
+          rows: toolsOf([{ performance, lines }], options).lifts.map((row) => [
+            row.line,
+            row.load,
+            row.mass,
+            row.gear,
+            row.capacity,
+            row.people,
+          ]),
+        },
+      ],
+    };
+  },
+});

@@ -1,0 +1,77 @@
+// Preparation: people, what was done before, tools, supplies, and what everybody has to know.
+
+import { hazardKinds } from "../../tables/index.ts";
+import { billData } from "../bill/data.ts";
+import { toolName } from "../lines/context.ts";
+import { toolsOf } from "../manual/tools.ts";
+import { tableSheet } from "./table-sheet.ts";
+
+export const preparationSheet = tableSheet({
+  name: "preparation",
+  title: ({ wording }) => wording.benchSheets.preparation.title,
+  note: ({ wording }) => wording.benchSheets.preparation.note,
+  make: ({ performance, lines, input, options }) => {
+    const { benchSheets: words, manual, kinds, instructions } = options.wording,
+      { preparation } = words,
+      { model, procedure } = performance,
+      { context } = lines,
+      tools = toolsOf([{ performance, lines }], options),
+      bill = billData({ ...input, performances: [performance] }, options);
+    const crew = Math.max(1, procedure.crew, ...performance.strip.map(({ around }) => around.crew)),
+      roles = new Set(
+        [procedure.role, ...model.hazards.map(({ role }) => role)].flatMap((role) =>
+          role ? [toolName(context, role.text)] : [],
+        ),
+      );
+    const open = Object.keys(hazardKinds)
+      .filter((kind) => !model.hazards.some((hazard) => hazard.kind === kind) && !model.dismissed.has(kind))
+      .map((kind) => kinds.hazard(kind));
+    const list = (title: string, rows: readonly (readonly string[])[]) => ({
+      title,
+      columns: [preparation.what, preparation.amount],
+      blank: [words.done, words.who],
+      empty: words.none,
+      rows,
+    });
+    return {
+      tables: [
+        list(preparation.people, [
+          [preparation.crew(crew), ""],
+          ...[...roles].map((role) => [role, ""]),
+          ...tools.wear.map((thing) => [thing, manual.wear]),
+        ]),
+        list(
+          preparation.before,
+          procedure.needs.map((need) => [
+            need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title || name.text).join(", "),
+            "",
+          ]),
+        ),
+        list(preparation.know, [
+          ...(model.hazards.length > 0
+            ? [[preparation.hazards(model.hazards.map(({ name }) => name).join(", ")), ""]]
+            : []),
+          ...(open.length > 0 ? [[preparation.notConsidered(open.join(", ")), ""]] : []),
+          [preparation.help, ""],
+          ...[...model.plate.mishaps, ...procedure.issue.mishaps].map(({ what, then }) => [
+            `${instructions.sections.mishaps}: ${what}`,
+            then,
+          ]),
+        ]),
+        list(preparation.tools, [
+          ...tools.spanners.map((row) => [row.name, row.for.join("; ")]),
+          ...tools.wrenches.map((row) => [[row.name, row.range].filter(Boolean).join(", "), row.for.join("; ")]),
+          ...tools.uncovered.map((row) => [manual.wrenchNone, `${row.torque}: ${row.for}`]),
+          ...tools.others.map((row) => [[row.name, row.note].filter(Boolean).join(", "), row.for.join(", ")]),
+        ]),
+        list(
+          preparation.supplies,
+          bill.lines.map((row) => [
+            [row.name, row.size, row.partNo, row.standard].filter(Boolean).join(", "),
+            [row.total.text, row.grade === "worn" ? options.wording.bill.grades.worn : ""].filter(Boolean).join("; "),
+          ]),
+        ),
+      ],
+    };
+  },
+});

@@ -1,0 +1,173 @@
+// A one-page sheet for the bench: a few tables with places to write. Each sheet says what stands in its tables; how they are printed is
+// said here once for all.
+
+import type { Performance } from "../../bench/trace.ts";
+import { provenanceOf, type Provenance } from "../draft.ts";
+import { linesOf, type Lines } from "../lines/groups.ts";
+import { table, type Column } from "../manual/html-table.ts";
+import { output, type Output, type OutputInput, type OutputOptions } from "../output.ts";
+import { headLines, htmlPage, pageHead } from "../page.ts";
+import { csv } from "../text/csv.ts";
+import { html } from "../text/markup.ts";
+import { shownOnOneLine } from "../text/shown.ts";
+import { wrap } from "../text/wrap.ts";
+
+export interface SheetTable {
+  readonly title: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  /** Heads of columns that are left blank for a pen. */
+  readonly blank: readonly string[];
+  /** What stands in place of a table without rows. */
+  readonly empty: string;
+}
+
+export interface SheetOf {
+  readonly procedure: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly build: string;
+  readonly notes: readonly string[];
+  readonly tables: readonly SheetTable[];
+}
+
+export interface SheetData {
+  readonly format: "stripdown-sheet";
+  readonly version: 1;
+  readonly of: string;
+  readonly title: string;
+  readonly note: string;
+  readonly provenance: Provenance;
+  readonly procedures: readonly SheetOf[];
+}
+
+export interface Made {
+  readonly performance: Performance;
+  readonly lines: Lines;
+  readonly input: OutputInput;
+  readonly options: OutputOptions;
+}
+
+export interface SheetKind {
+  readonly name: string;
+  readonly title: (options: OutputOptions) => string;
+  readonly note: (options: OutputOptions) => string;
+  /** Wide ones lie on their side. */
+  readonly landscape?: boolean;
+  readonly make: (made: Made) => { readonly notes?: readonly string[]; readonly tables: readonly SheetTable[] };
+}
+
+export const tableSheet = ({ name, title, note, landscape = false, make }: SheetKind): Output<SheetData> =>
+  output<SheetData>({
+    name: `sheet ${name}`,
+    title: `Sheet: ${name}`,
+    data: (input, options) => ({
+      format: "stripdown-sheet",
+      version: 1,
+      of: name,
+      title: title(options),
+      note: note(options),
+      provenance: provenanceOf(input),
+      procedures: input.performances.map((performance) => {
+        const { notes = [], tables } = make({ performance, lines: linesOf(performance, options), input, options });
+        return {
+          procedure: performance.procedure.id,
+          title: performance.procedure.title || performance.procedure.id,
+          unit: performance.model.title || performance.model.unit,
+          build: performance.model.build,
+          notes,
+          tables,
+        };
+      }),
+    }),
+    formats: {
+      html: { extension: "html", title: "Sheet to print", write: (data, options) => asHtml(data, options, landscape) },
+      csv: { extension: "csv", title: "Every cell in a row of its own", write: asCsv },
+      text: { extension: "txt", title: "Text", write: asText },
+      json: {
+        extension: "json",
+        title: "Tables, for programs",
+        write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+      },
+    },
+  });
+
+const titleOf = ({ unit, title, build }: SheetOf): string => [unit, title, build].filter(Boolean).join(": ");
+
+function asHtml(data: SheetData, options: OutputOptions, landscape: boolean): string {
+  const tableOf = ({ title, columns, rows, blank, empty }: SheetTable, alone: boolean) => {
+    if (rows.length === 0) return html`${!alone && html`<h3>${title}</h3>`}<p>${empty}</p>`;
+    const shown: Column<readonly string[]>[] = columns.map((head, i) => ({
+      head,
+      cell: (row) => row[i] ?? "",
+      ...(i === 0 ? { isHead: true as const } : {}),
+    }));
+    const pens: Column<readonly string[]>[] = blank.map((head) => ({
+      head,
+      cell: () => html`<span class="pen"></span>`,
+    }));
+    return html`${!alone && html`<h3>${title}</h3>`}${table(title, [...shown, ...pens], rows, true)}`;
+  };
+  return htmlPage(
+    {
+      title: data.title,
+      style: `h3{font-size:1rem;margin:1rem 0 .2rem}.pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}tbody th{font-weight:600}main section{break-after:page}main section:last-child{break-after:auto}@media print{h3{break-after:avoid}}${landscape ? "@page{size:landscape;margin:10mm}" : ""}`,
+      body: html`${pageHead(data.title, data.provenance, options)}
+<main><p>${data.note}</p>${data.procedures.map(
+        (procedure) => html`<section><h2>${titleOf(procedure)}</h2>
+${procedure.notes.map((note) => html`<p>${note}</p>`)}${procedure.tables.map((each) => tableOf(each, procedure.tables.length === 1))}</section>
+`,
+      )}</main>`,
+    },
+    data.provenance,
+    options,
+  );
+}
+
+function asCsv(
+  { procedures, provenance }: SheetData,
+  { wording: { benchSheets: words, document } }: OutputOptions,
+): string {
+  const { columns } = words;
+  return csv(
+    [columns.draft, columns.procedure, columns.table, columns.row, columns.column, columns.value],
+    procedures.flatMap((procedure) =>
+      procedure.tables.flatMap((each) =>
+        each.rows.flatMap((row, i) =>
+          row.map((value, column) => [
+            provenance.draft.length > 0 ? document.draftMark : "",
+            procedure.title,
+            each.title,
+            i + 1,
+            each.columns[column] ?? "",
+            value,
+          ]),
+        ),
+      ),
+    ),
+  );
+}
+
+function asText(data: SheetData, options: OutputOptions): string {
+  const out = [
+    data.title,
+    "=".repeat(data.title.length),
+    ...headLines(data.provenance, options),
+    ...wrap(data.note, "", ""),
+  ];
+  for (const procedure of data.procedures) {
+    out.push("", ...wrap(shownOnOneLine(titleOf(procedure)), "", "  "));
+    for (const note of procedure.notes) out.push(...wrap(shownOnOneLine(note), "  ", "  "));
+    for (const { title, columns, rows, empty } of procedure.tables) {
+      out.push("", ...wrap(shownOnOneLine(title), "  ", "    "));
+      if (rows.length === 0) out.push(...wrap(empty, "    ", "    "));
+      for (const row of rows) {
+        const cells = row.flatMap((value, i) =>
+          value === "" ? [] : [i === 0 ? value : `${columns[i] ?? ""}: ${value}`],
+        );
+        out.push(...wrap(shownOnOneLine(cells.join("; ")), "    [ ] ", "        "));
+      }
+    }
+  }
+  return `${out.join("\n")}\n`;
+}

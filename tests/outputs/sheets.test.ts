@@ -1,0 +1,126 @@
+// The one-page sheets: every precaution, load, new part and step is there, in order, and nothing on them lets somebody go on who should not.
+
+import { expect, test } from "vitest";
+import { linesOf } from "../../language/outputs/lines/groups.ts";
+import { batchSheet } from "../../language/outputs/sheet/batch.ts";
+import { handoverSheet } from "../../language/outputs/sheet/handover.ts";
+import { isolationSheet } from "../../language/outputs/sheet/isolation.ts";
+import { liftingSheet } from "../../language/outputs/sheet/lifting.ts";
+import { preparationSheet } from "../../language/outputs/sheet/preparation.ts";
+import { actionsIn } from "../../language/outputs/sheet/actions.ts";
+import type { SheetTable } from "../../language/outputs/sheet/table-sheet.ts";
+import { waitingSheet } from "../../language/outputs/sheet/waiting.ts";
+import { wasteSheet } from "../../language/outputs/sheet/waste.ts";
+import { write, type Output, type OutputInput } from "../../language/outputs/output.ts";
+import { compiledExample, compiledText, options } from "./outputs-of.ts";
+
+const winch = compiledExample("mooring-winch/strip.strip"),
+  strip = { ...winch, performances: winch.performances.filter(({ procedure }) => procedure.id === "winch-strip") },
+  [performance] = strip.performances,
+  lines = linesOf(performance!, options);
+const tablesOf = (of: Output<unknown>, input: OutputInput = strip, more = {}): readonly SheetTable[] =>
+  (of.data(input, { ...options, ...more }) as { procedures: { tables: readonly SheetTable[] }[] }).procedures[0]!
+    .tables;
+
+test("isolation: every precaution that the strip takes stands there in its order, and every one that is taken back", () => {
+  const [take, back] = tablesOf(isolationSheet),
+    stands = performance!.events.filter(({ kind, assumed }) => kind === "stands" && !assumed),
+    lifts = performance!.refit.filter(({ op }) => op.verb === "lift");
+  expect(take!.rows).toHaveLength(stands.length);
+  expect(take!.rows.map(([line]) => line)).toEqual(
+    actionsIn(lines.strip)
+      .filter(
+        ({ items, verb }) => items.some(({ is }) => is === "hazard") && stands.some(({ act }) => act.verb === verb),
+      )
+      .map(({ id }) => id),
+  );
+  expect(back!.rows.length).toBeGreaterThan(5);
+  expect(back!.rows.length).toBeLessThanOrEqual(lifts.length);
+  const discharge = take!.rows.find(([, , act]) => act === "Discharge")!;
+  expect(discharge.join(" | ")).toMatch(/780 V dc.*wait 10 min at least/);
+  expect(take!.blank).toEqual(["Lock no.", "Reading", "Who", "When"]);
+});
+
+test("isolation: a procedure without a precaution is not cleared by that", () => {
+  const bare = compiledText(
+    'unit u "Unit" { base a  part a "A"  part b "B"  fastener f screw "F" { joins b to a } }\nprocedure p "P" for u { aim b off  step "S" { undo f  remove b } }',
+  );
+  expect(write(isolationSheet, "text", bare, options)).toContain(
+    "The procedure takes no precaution. That says nothing about the machine.",
+  );
+});
+
+test("lifting: every lift and support with its mass as it hangs, unknown masses told", () => {
+  const [table] = tablesOf(liftingSheet),
+    lifts = performance!.strip.filter(({ act }) => act.verb === "lift" || act.verb === "support");
+  expect(table!.rows).toHaveLength(lifts.length);
+  for (const [, , mass] of table!.rows) expect(mass).toMatch(/\d kg|not given/);
+  expect(table!.rows.some(([, , mass]) => /mass not given/.test(mass!))).toBe(true);
+});
+
+test("handover: a step after which a load is held says not to stop there; what is off grows, and lies where its line put it", () => {
+  const input = compiledText(`
+unit u "Unit" { base a  part a "A"  part b "B" { mass 40 kg }  part c "C"
+  fastener f bolt "Bolts" { count 4  joins b to a }  fastener g screw "Screws" { count 3  joins c to a } }
+tool hoist "Hoist" { capacity 100 kg }
+procedure p "P" for u { aim b, c off
+  step one "One" { undo 2 of g into tray A  support b with hoist }
+  step two "Two" { undo rest of g into tray A  remove c into bag 2  undo f  lift b with hoist } }`);
+  const [one, two] = tablesOf(handoverSheet, input),
+    row = (table: SheetTable | undefined, fact: string): string =>
+      table!.rows.find(([head]) => head === fact)?.[1] ?? "";
+  expect(row(one, "Held: do not leave it so")).toBe("B. A load is held: do not stop here.");
+  expect(row(one, "Loose or partly out")).toBe("Screws: 1 of 3 still in");
+  expect(row(two, "Off, and where it lies")).toMatch(/C \(Into bag 2\).*Screws \(Into tray A\)/);
+  expect(row(two, "Held: do not leave it so")).toBe("");
+  expect(row(two, "Lifted off: is it set down, and does it stand by itself?")).toBe("B");
+  expect(write(handoverSheet, "text", input, options)).toContain("On resuming every proof is void");
+});
+
+test("waiting: every line either waits or can go on; no precaution is taken back while a part is missing", () => {
+  const [table] = tablesOf(waitingSheet),
+    refit = actionsIn(lines.refit),
+    back = refit.filter(({ verb }) => verb === "lift").map(({ id }) => id);
+  expect(table!.rows.length).toBeGreaterThan(5);
+  const expand = (text: string): string[] =>
+    text
+      .replace(/^\d+ lines?:? ?/, "")
+      .split(", ")
+      .filter(Boolean)
+      .flatMap((range) => {
+        const [from = "", to = from] = range.split(" – "),
+          a = refit.findIndex(({ id }) => id === from),
+          b = refit.findIndex(({ id }) => id === to);
+        return refit.slice(a, b + 1).map(({ id }) => id);
+      });
+  for (const [part, first, waits, goesOn] of table!.rows) {
+    const late = expand(waits!),
+      free = expand(goesOn!);
+    expect([...late, ...free].sort(), part).toEqual(refit.map(({ id }) => id).sort());
+    expect(late, part).toContain(first);
+    for (const id of back) expect(free, part).not.toContain(id);
+  }
+});
+
+test("waste: what is let out, what is not kept, what the authors name", () => {
+  const rows = tablesOf(wasteSheet)[0]!.rows;
+  expect(rows).toContainEqual(["Gear oil", "4.2 L", "Waste oil"]);
+  expect(rows.map(([what]) => what)).toContain("Friction discs and their dust");
+  expect(rows.filter(([, amount]) => amount!.includes("old one")).length).toBeGreaterThan(5);
+});
+
+test("batch: a column for each unit, on a second table after twelve", () => {
+  const tables = tablesOf(batchSheet, strip, { units: 14 });
+  expect(tables.map(({ blank }) => blank.length)).toEqual([12, 2]);
+  const readings = actionsIn([...lines.strip, ...lines.refit, ...lines.finish]).flatMap((line) => line.readings);
+  expect(tables[0]!.rows.filter(([what]) => /^[RF]?\d*[a-z]?\.\d+ /.test(what!)).length).toBeGreaterThanOrEqual(
+    readings.length,
+  );
+});
+
+test("preparation: people, gear, supplies, and the hazards that nobody has answered for", () => {
+  const text = write(preparationSheet, "text", strip, options);
+  expect(text).toMatch(/At least 2 people\./);
+  expect(text).toContain("Who is called if somebody is hurt");
+  expect(text).toMatch(/Torque wrench|torque wrench/);
+});

@@ -9,7 +9,7 @@ test("every generated file is as `npm run generate` writes it", async () => {
     difference: firstDifference(had ?? "", text),
   }));
   expect(changed, "run: npm run generate").toEqual([]);
-});
+}, 300_000);
 
 /** The first line that differs, as it is and as it should be. */
 function firstDifference(

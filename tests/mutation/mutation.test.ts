@@ -9,7 +9,7 @@ import { reportOf, scoreOf } from "./report.ts";
 let judged: readonly Judged[] = [];
 beforeAll(() => {
   judged = judgeAll();
-}, 120_000);
+}, 600_000);
 
 test("every class of mutant is made", () => {
   for (const name of classes) expect(judged.filter((one) => one.mutant.class === name).length, name).toBeGreaterThan(0);

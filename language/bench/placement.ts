@@ -164,13 +164,14 @@ export function endTurnBefore({ refit }: Performance): number {
 /**
  * The wait that is told with a precaution, longest of the author's and the computed ones; undefined where none is due. The computed one
  * is told where the charge is let go: at `discharge`, else at the first precaution that states a wait, else at the proof. No wait stands
- * for a proof, and a senseless figure gives no computed one.
+ * for a proof, and a senseless figure gives no computed one. A wait of nothing is not told: "0 s" would read as leave to begin.
  */
 export function waitOf(hazard: Hazard, precaution: Precaution): RequiredWait | undefined {
   const charge = isWhereItWaits(hazard, precaution) ? chargeOf(hazard) : undefined,
     makerWait = precaution.wait ? si(precaution.wait).high : undefined;
   if (!charge && (makerWait === undefined || makerWait < 0)) return undefined;
-  return requiredWait({ ...charge, ...(makerWait === undefined || makerWait < 0 ? {} : { makerWait }) });
+  const wait = requiredWait({ ...charge, ...(makerWait === undefined || makerWait < 0 ? {} : { makerWait }) });
+  return wait.seconds === 0 ? undefined : wait;
 }
 
 /** The charge as the figures ask for it. An alternating voltage charges to its crest: so it says, or its source does. */

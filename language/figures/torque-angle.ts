@@ -1,7 +1,18 @@
 // Tightening by angle: how far to turn from snug, and what a turn stretches. SI, angles in rad.
 
 import { assumed } from "./assumptions.ts";
-import { aidCaution, argument, isFigureError, missing, result, siIn, sizeIn, step, type Figure } from "./figure.ts";
+import {
+  aidCaution,
+  argument,
+  isFigureError,
+  missing,
+  numberIn,
+  result,
+  siIn,
+  sizeIn,
+  step,
+  type Figure,
+} from "./figure.ts";
 import { threadOf } from "./threads.ts";
 
 /** Stiffness of one bolt cross-section in tension, as its give: delta = L / (E A). Units: m, Pa, m² -> m/N. Source: textbook (F = k x, k = E A / L). */
@@ -33,6 +44,10 @@ const angleArguments = [
   argument("size", "size", "the thread"),
   argument("preload", "force", "preload wanted from snug"),
   argument("grip", "length", "clamped length"),
+  argument("plate-give", "number", "how much the clamped parts give, in µm a kN", {
+    optional: true,
+    default: "0: rigid plates",
+  }),
 ];
 
 export const angleFigure: Figure = {
@@ -40,9 +55,9 @@ export const angleFigure: Figure = {
   title: "Angle from snug to a preload",
   arguments: angleArguments,
   validity:
-    "elastic range, shaft of the stress area over the whole grip, rigid plates; real joints need more, so a maker's angle stands above this",
+    "elastic range, shaft of the stress area over the whole grip; without the give of the plates real joints need more, so a maker's angle stands above this",
   source: "textbook relations k = E A / L and theta = 2 pi F (deltaS + deltaP) / P; RCSC Table 8.2 (read second-hand)",
-  examples: ["M10 29.6 kN 40 mm"],
+  examples: ["M10 29.6 kN 40 mm", "M10 29.6 kN 40 mm plate-give 0.4"],
   run(inputs, assumptions) {
     const lacking = missing(angleFigure, inputs),
       size = sizeIn(inputs, "size"),
@@ -54,7 +69,8 @@ export const angleFigure: Figure = {
     if (isFigureError(thread)) return thread;
     if (!(preload > 0) || !(grip > 0)) return { says: "preload and grip are above 0" };
     const give = boltCompliance(grip, assumptions["modulus-steel"], thread.stressArea),
-      angle = angleFromPreload(preload, give, 0, thread.pitch);
+      plates = (numberIn(inputs, "plate-give") ?? 0) * 1e-9,
+      angle = angleFromPreload(preload, give, plates, thread.pitch);
     const turn = size.system === "unified" ? turnOfNut(grip / thread.diameter) : undefined;
     return {
       values: [
@@ -62,14 +78,16 @@ export const angleFigure: Figure = {
         result("stretch of the bolt", preload * give, "mm"),
         ...(turn === undefined ? [] : [result("turn of the nut, structural bolts", turn, "deg")]),
       ],
-      formula: "theta = 2 pi F (deltaS + deltaP) / P, deltaS = L / (E As)",
+      formula: "theta = 2 pi F (deltaS + deltaP) / P, deltaS = L / (E As), deltaP the give of the plates",
       steps: [step("give of the bolt", give * 1e9, "µm/kN")],
       assumptions: [
         assumed(assumptions, "modulus-steel"),
         assumed(assumptions, "joint"),
-        assumptions.joint === "hard"
-          ? "plates do not give"
-          : "only the bolt is reckoned: what lies between gives as well, so that the angle is larger and comes from a trial",
+        inputs["plate-give"] !== undefined
+          ? "the plates give as stated"
+          : assumptions.joint === "hard"
+            ? "plates do not give"
+            : "only the bolt is reckoned: what lies between gives as well, so that the angle is larger and comes from a trial",
       ],
       source: angleFigure.source,
       caution: aidCaution,

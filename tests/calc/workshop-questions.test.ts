@@ -79,6 +79,13 @@ const rows: readonly Row[] = [
     0.001,
     "textbook: F L / (E A), 360° a pitch",
   ],
+  [
+    "torque-angle M10 29.6 kN 40 mm plate-give 0.4",
+    "angle from snug",
+    26.7,
+    0.005,
+    "row angle-2 of worked-examples-fasteners.csv: plates that give 0.4 µm a kN",
+  ],
   ["adapter 100 N·m 450 mm 60 mm", "setting", (100 * 450) / 510, 1e-9, "TM 9-254: wanted L / (L + E)"],
   ["convert 75 lb-ft to N·m", "value", 75 * 0.3048 * 4.4482216152605, 1e-9, "NIST SP 811: 1 lbf·ft is 1.355 818 N·m"],
   ["convert 12 kgf-m to N·m", "value", 117.6798, 1e-9, "NIST SP 811: 9.806 65 N·m"],

@@ -1,6 +1,8 @@
 // What stands behind a finding of a figure: its name, its sum, what it rests on, its source; and figures that cannot be meant are never reckoned with.
 
 import { expect, test } from "vitest";
+import { modelsIn } from "../../language/assist/models.ts";
+import { waitOf } from "../../language/bench/placement.ts";
 import { checks } from "../../language/checks/registry.ts";
 import { defaultSettings } from "../../language/workspace/settings.ts";
 import { unmarked } from "../support/marked.ts";
@@ -80,6 +82,21 @@ test("a charge of no volts, no capacitance or no bleeder is asked about: it woul
   }`),
   ).filter((finding) => finding.code === "figure/implausible");
   expect(found.map((finding) => finding.says.replace(/ cannot be meant.*/, ""))).toEqual(["0 V dc", "0 uF", "0 ohm"]);
+});
+
+test("a charge below every limit is told no wait of 0 s", () => {
+  const { checked } = checkText(
+    box(`hazard charge electrical danger "Capacitors" {
+    on lid  source capacitor  voltage 24 V dc  capacitance 100 uF  bleeder 10 kohm
+    precaution isolate "Open."
+    precaution lock-out "Lock it." wait 0 s
+    precaution prove-dead "Test." at most 50 V dc
+  }`),
+  );
+  const hazards = modelsIn(checked, [...checked.project.files.keys()][0]!).flatMap((model) => model.hazards);
+  expect(hazards.length).toBeGreaterThan(0);
+  for (const hazard of hazards)
+    for (const precaution of hazard.precautions) expect(waitOf(hazard, precaution)).toBeUndefined();
 });
 
 test("a groove given as a range is asked about at both of its ends", () => {

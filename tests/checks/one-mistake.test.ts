@@ -54,7 +54,11 @@ test.each<[string, string, string]>([
   ["into body", "in to body", "11: in is out of place after N·m"],
   ["count 6 ", "count six ", '9: six is out of place: how many or "unknown" is due'],
   ["10 N·m", "10 Nm2", "9: Nm2 is no unit: torque takes N·m, cN·m, lbf·ft, lbf·in or kgf·m"],
-  ['step "Cover"', "step cover-off Cover", "17: Cover is out of place after cover-off: what is printed stands in quotes"],
+  [
+    'step "Cover"',
+    "step cover-off Cover",
+    "17: Cover is out of place after cover-off: what is printed stands in quotes",
+  ],
   ["    remove cover\n", "    take off cover\n", '21: cover is out of place: "off" is due'],
   ["undo screws", "undo 5 of screws", "21: Cover cannot come off: still held by 1 of 6 Cover screws"],
   ["    cool sump\n", "", "20: Cover must not be touched yet: Hot oil asks for cool first"],

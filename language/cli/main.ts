@@ -15,6 +15,7 @@ const commands: Readonly<Record<string, () => Promise<{ default: Command }>>> = 
   labels: () => import("./commands/labels.ts"),
   sheet: () => import("./commands/sheet.ts"),
   record: () => import("./commands/record.ts"),
+  text: () => import("./commands/text.ts"),
   export: () => import("./commands/export.ts"),
   calc: () => import("./commands/calc.ts"),
   explain: () => import("./commands/explain.ts"),

@@ -8,6 +8,7 @@ import type { Output, OutputInput, OutputOptions } from "../outputs/output.ts";
 import { defaultWording, wordingFor, wordings, type Wording } from "../outputs/wording/wording.ts";
 import { CannotRun, command, type Command, type CommandOption, type Io, type ParsedArgs } from "./command.ts";
 import { writeOutput } from "./files.ts";
+import { inOtherWords } from "./other-words.ts";
 import { picturesOf } from "./pictures.ts";
 import { isOn, option, runProject, type ProjectRun } from "./project-run.ts";
 
@@ -49,9 +50,9 @@ export function outputCommand(of: OutputCommand): Command {
       { name: "to", value: "FILE", about: "Write to this file, whole or not at all; else to standard output" },
       { name: "system", value: "metric|us", about: "The units that come first; the other stand beside them" },
       {
-        name: "wording",
-        value: "LANGUAGE",
-        about: `The language of the printed words: ${Object.keys(wordings).join(", ")}`,
+        name: "lang",
+        value: "TAG",
+        about: `The language of the built-in words, by its tag: ${Object.keys(wordings).join(", ")} (${defaultWording.tag} if not said)`,
       },
       { name: "date", value: "TEXT", about: "The date to print; none if not said" },
       { name: "force", about: "Write over a file that this tool did not make" },
@@ -71,8 +72,10 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
   for (const { path, says } of checked.unreadable) io.err(`${show(path)}: ${says}\n`);
   if (checked.unreadable.length > 0) return 2;
   const open = checked.findings.filter((finding) => finding.severity !== "hint").length;
+  const inOther = await inOtherWords(project, option(args, "lang"), wording.tag),
+    picked = chosen(project, args);
   const input: OutputInput = {
-    performances: chosen(project, args),
+    performances: inOther === undefined ? picked : picked.map(inOther.of),
     texts: new Map([...checked.project.files].map(([path, file]) => [path, file.text])),
     openFindings: open,
   };
@@ -82,6 +85,7 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
     wording,
     system: system ?? project.settings.system,
     showPath: show,
+    ...(inOther === undefined ? {} : { textsFrom: inOther.from }),
     picture: pictures.picture,
     recording: (path, from) => recordingFrom(project, to, path, from),
     ...(option(args, "date") === undefined ? {} : { date: option(args, "date")! }),
@@ -92,12 +96,14 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
   // Which pictures it takes is the output's business; reading them has to wait, which an output may not.
   let text = made();
   if (await pictures.fetch()) text = made();
+  if (inOther !== undefined && format === "html") text = inOther.marked(text);
   if (to === undefined) io.out(text);
   else {
     const path = resolve(project.cwd, to);
     await writeOutput(path, text, isOn(args, "force"), show(path));
     if (!isOn(args, "quiet")) io.out(`Written: ${show(path)}\n`);
   }
+  if (inOther !== undefined && !isOn(args, "quiet")) io.err(inOther.says);
   if (open > 0 && !isOn(args, "quiet"))
     io.err(
       `${open === 1 ? "1 finding is" : `${open} findings are`} open, so this is a draft: stripdown check tells them\n`,
@@ -177,10 +183,13 @@ function systemOf(args: ParsedArgs): "metric" | "us" | undefined {
 }
 
 function wordingOf(args: ParsedArgs): Wording {
-  const asked = option(args, "wording");
+  const asked = option(args, "lang");
   if (asked === undefined) return defaultWording;
   const found = wordingFor(asked);
-  if (!found) throw new CannotRun(`--wording ${asked}: it is one of ${Object.keys(wordings).join(", ")}`);
+  if (!found) {
+    const known = Object.values(wordings).map(({ tag, language }) => `${tag} (${language})`);
+    throw new CannotRun(`--lang ${asked}: there is no built-in wording in that language; there is ${known.join(", ")}`);
+  }
   return found;
 }
 

@@ -3,7 +3,7 @@
 import { existsSync, statSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { checkMany } from "../workspace/check-many.ts";
-import { checkProject, type Checked, type Surveyed } from "../workspace/check-project.ts";
+import { checkProject, newMemo, type Checked, type CheckMemo, type Surveyed } from "../workspace/check-project.ts";
 import type { Finding } from "../findings/finding.ts";
 import { defaultSettings, type Settings } from "../workspace/settings.ts";
 import type { World } from "../workspace/world.ts";
@@ -12,6 +12,8 @@ import { diskWorld, findFiles, projectFolder, readText, shownFrom, slashes } fro
 
 export interface ProjectRun {
   readonly checked: Checked;
+  /** The trees of the files that were read. */
+  readonly trees: CheckMemo["trees"];
   readonly settings: Settings;
   /** Texts beside the project's that findings speak of: its settings. */
   readonly texts: ReadonlyMap<string, string>;
@@ -26,7 +28,7 @@ export interface ProjectRun {
 export const standardInput = "standard-input.strip";
 
 /** Where the files are and what bounds them, before anything is checked. */
-interface Prepared extends Omit<ProjectRun, "checked"> {
+interface Prepared extends Omit<ProjectRun, "checked" | "trees"> {
   readonly ofSettings: readonly Finding[];
 }
 
@@ -58,12 +60,13 @@ async function prepare(args: ParsedArgs, io: Io): Promise<Prepared> {
 /** The whole project checked, with its models and performances, for commands that make something of them. */
 export async function runProject(args: ParsedArgs, io: Io): Promise<ProjectRun> {
   const { ofSettings, ...prepared } = await prepare(args, io),
-    { settings, world, roots } = prepared;
-  const checked = withProgress(io, (between) => checkProject(world, roots, { settings, ...between }));
-  return { ...prepared, checked: { ...checked, findings: [...ofSettings, ...checked.findings] } };
+    { settings, world, roots } = prepared,
+    memo = newMemo();
+  const checked = withProgress(io, (between) => checkProject(world, roots, { settings, memo, ...between }));
+  return { ...prepared, trees: memo.trees, checked: { ...checked, findings: [...ofSettings, ...checked.findings] } };
 }
 
-export interface SurveyRun extends Omit<ProjectRun, "checked"> {
+export interface SurveyRun extends Omit<ProjectRun, "checked" | "trees"> {
   readonly checked: Surveyed;
 }
 

@@ -43,6 +43,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
     title: declaration.name,
     at: declaration.at,
     build: build.name,
+    choices: build.choices,
     chosen: build.chosen,
     things,
     parts,

@@ -5,38 +5,40 @@ import type { Project } from "../names/project.ts";
 import { proceduresSeen } from "./build-model.ts";
 import { accept, cursorOf, linesIn, takeName, takeString, wordOf, type Line } from "./cursor.ts";
 import { typesSeen } from "./declared-thing.ts";
-import type { Condition, Entry } from "./model.ts";
+import type { BuildChoice, Condition, Entry } from "./model.ts";
 import { readCondition } from "./read-entries.ts";
 
 export interface Build {
   /** As a finding names it, `late-62 with heater`; "" where the unit has one build only. */
   readonly name: string;
+  /** What the name is made of, for those who say it in another language; empty for the plain build and where there is one only. */
+  readonly choices: readonly BuildChoice[];
   readonly chosen: ReadonlySet<string>;
 }
 
 /** Up to this many builds every combination is performed. */
 export const mostCombinations = 64;
 
-/** One decision: its alternatives, the plain one first. `key` "" chooses nothing. */
+/** One decision: its alternatives, the plain one first. `key` "" chooses nothing; without a choice it is not named. */
 interface Dimension {
-  readonly alternatives: readonly { readonly key: string; readonly name: string }[];
+  readonly alternatives: readonly { readonly key: string; readonly choice: BuildChoice | undefined }[];
 }
 
 /** The plain build first. `file` sees the unit and its procedures. */
 export function buildsOf(project: Project, file: string, unit: string): Build[] {
   const line = typesSeen(project, file, "unit", unit);
-  if (!line || !branches(project, file)) return [{ name: "", chosen: new Set() }];
+  if (!line || !branches(project, file)) return [{ name: "", choices: [], chosen: new Set() }];
   const dimensions = dimensionsOf(project, file, unit, line);
-  if (dimensions.length === 0) return [{ name: "", chosen: new Set() }];
+  if (dimensions.length === 0) return [{ name: "", choices: [], chosen: new Set() }];
   const rows = combinations(dimensions.map((d) => d.alternatives.length));
   return rows.map((row) => {
     const picked = row.map((k, i) => dimensions[i]!.alternatives[k]!);
+    const choices = picked.flatMap(({ key, choice }, i) =>
+      choice && (dimensions[i]!.alternatives[0]!.key !== "" || key !== "") ? [choice] : [],
+    );
     return {
-      name: nameOf(
-        picked
-          .filter((p, i) => p.name !== "" && (dimensions[i]!.alternatives[0]!.key !== "" || p.key !== ""))
-          .map((p) => p.name),
-      ),
+      name: nameOf(choices.map(choiceName)),
+      choices,
       chosen: new Set(picked.map((p) => p.key).filter((key) => key !== "")),
     };
   });
@@ -62,9 +64,24 @@ function branches(project: Project, path: string): boolean {
 const nameOf = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? "plain") : `${names[0]} with ${names.slice(1).join(" and ")}`;
 
+function choiceName(choice: BuildChoice): string {
+  switch (choice.is) {
+    case "named":
+      return choice.name;
+    case "fails":
+      return `${choice.name} failing`;
+    case "reading-before-fails":
+      return "the reading before failing";
+    case "optional":
+      return choice.title || "the optional part";
+    case "choice":
+      return `choice ${choice.number}`;
+  }
+}
+
 function dimensionsOf(project: Project, file: string, unit: string, line: Line): Dimension[] {
   const dimensions: Dimension[] = [],
-    optional = new Map<string, string>(),
+    optional = new Map<string, BuildChoice>(),
     units = new Map<string, Line>();
   collectUnits(project, unit, line, units);
   // A built unit passes its variants to the units inside it: a line that shares a name with one already read is decided by that one.
@@ -74,16 +91,16 @@ function dimensionsOf(project: Project, file: string, unit: string, line: Line):
     for (const l of linesIn(one)) {
       if (wordOf(l) === "variants") {
         const c = cursorOf(l),
-          alternatives: { key: string; name: string }[] = [];
+          alternatives: { key: string; choice: BuildChoice }[] = [];
         for (let name = takeName(c); name; name = takeName(c)) {
           takeString(c);
-          alternatives.push({ key: name.text, name: name.text });
+          alternatives.push({ key: name.text, choice: { is: "named", name: name.text } });
           if (!accept(c, ",")) break;
         }
         if (alternatives.length > 0 && !isPassedDown(alternatives)) dimensions.push({ alternatives });
       } else if (wordOf(l) === "option") {
         const name = takeName(cursorOf(l));
-        if (name) optional.set(name.text, name.text);
+        if (name) optional.set(name.text, { is: "named", name: name.text });
       }
       walkConditions(l, (condition) => failing(condition, optional));
     }
@@ -97,11 +114,11 @@ function dimensionsOf(project: Project, file: string, unit: string, line: Line):
         walkConditions(l, (condition) => failing(condition, optional));
     for (const list of [procedure.body, procedure.refit, procedure.finish]) walkEntries(list, optional, dimensions);
   }
-  for (const [key, name] of optional)
+  for (const [key, choice] of optional)
     dimensions.push({
       alternatives: [
-        { key: "", name: "" },
-        { key, name },
+        { key: "", choice: undefined },
+        { key, choice },
       ],
     });
   return dimensions;
@@ -131,21 +148,23 @@ function walkConditions(line: Line, visit: (condition: Condition) => void): void
   for (const inner of linesIn(line)) walkConditions(inner, visit);
 }
 
-function failing(condition: Condition, optional: Map<string, string>): void {
+function failing(condition: Condition, optional: Map<string, BuildChoice>): void {
   for (const { name, state } of condition.states)
-    if (state === "fails") optional.set(`${name.text} fails`, `${name.text} failing`);
+    if (state === "fails") optional.set(`${name.text} fails`, { is: "fails", name: name.text });
 }
 
-function walkEntries(entries: readonly Entry[], optional: Map<string, string>, dimensions: Dimension[]): void {
+function walkEntries(entries: readonly Entry[], optional: Map<string, BuildChoice>, dimensions: Dimension[]): void {
   for (const entry of entries) {
     if (entry.is === "act") continue;
     if (entry.condition) failing(entry.condition, optional);
-    if (entry.kind === "otherwise" && !entry.condition) optional.set(entry.key, "the reading before failing");
-    if (entry.kind === "optional") optional.set(entry.key, entry.title || "the optional part");
+    if (entry.kind === "otherwise" && !entry.condition) optional.set(entry.key, { is: "reading-before-fails" });
+    if (entry.kind === "optional") optional.set(entry.key, { is: "optional", title: entry.title });
     if (entry.kind === "either")
       dimensions.push({
         alternatives: entry.body.flatMap((c, i) =>
-          c.is === "block" ? [{ key: c.key, name: i === 0 ? "" : `choice ${i + 1}` }] : [],
+          c.is === "block"
+            ? [{ key: c.key, choice: i === 0 ? undefined : { is: "choice" as const, number: i + 1 } }]
+            : [],
         ),
       });
     walkEntries(entry.body, optional, dimensions);

@@ -214,6 +214,18 @@ export interface Statement {
   readonly at: Span;
 }
 
+/** One thing that sets a build apart from the plain one. */
+export type BuildChoice =
+  /** A variant or an option, by its name. */
+  | { readonly is: "named"; readonly name: string }
+  /** A reading that fails, by its name. */
+  | { readonly is: "fails"; readonly name: string }
+  | { readonly is: "reading-before-fails" }
+  /** An optional block by its title, "" without. */
+  | { readonly is: "optional"; readonly title: string }
+  /** Of a free choice the n-th way, from 1. */
+  | { readonly is: "choice"; readonly number: number };
+
 export interface Condition {
   /** `bore fails`, `seal removed`, `heater`. */
   readonly states: readonly { readonly name: Name; readonly state: "" | "fails" | "removed" }[];
@@ -324,6 +336,8 @@ export interface Model {
   readonly at: Span;
   /** "" where the unit has one build only; else what is chosen, as `late-62 with heater`. */
   readonly build: string;
+  /** What that name is made of, for those who say it in another language. */
+  readonly choices: readonly BuildChoice[];
   /** The chosen variants, options, failing readings (`bore fails`) and taken optional blocks. */
   readonly chosen: ReadonlySet<string>;
   readonly things: readonly Thing[];

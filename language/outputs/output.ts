@@ -38,6 +38,8 @@ export interface LabelGrid {
 
 export interface OutputOptions {
   readonly wording: Wording;
+  /** The tag of the language that the authors' texts were translated from, where they are printed as translated; else left out. */
+  readonly textsFrom?: string;
   /** The system of units that is shown first. */
   readonly system: "metric" | "us";
   /** How many units the bill is for; 1 if left out. */

@@ -4,6 +4,7 @@ import type { OutputOptions } from "./output.ts";
 import type { Provenance } from "./draft.ts";
 import { base64OfHex } from "./text/base64.ts";
 import { html, Markup, type Value } from "./text/markup.ts";
+import { reviewLines } from "./wording/review.ts";
 import { sha256 } from "./text/sha256.ts";
 
 /** Shared by all sheets; each adds its own. Words and frames carry every meaning, so that it reads in black and white. */
@@ -43,7 +44,7 @@ export function htmlPage(
   base = common,
 ): string {
   const whole = base + style,
-    mark = draft.length > 0 && `${wording.document.draftMark}: `;
+    marked = draft.length > 0 ? wording.document.titled(wording.document.draftMark, title) : title;
   const policy = `default-src 'none'; style-src 'sha256-${base64OfHex(sha256(whole))}'; base-uri 'none'; form-action 'none'`;
   return html`<!DOCTYPE html>
 <html lang="${wording.manual.htmlLang}">
@@ -52,7 +53,7 @@ export function htmlPage(
 <meta http-equiv="Content-Security-Policy" content="${policy}"/>
 <meta name="viewport" content="width=device-width, initial-scale=1"/>
 <meta name="generator" content="Stripdown"/>
-<title>${mark}${title}</title>
+<title>${marked}</title>
 <style>${new Markup(whole)}</style>
 </head>
 <body>
@@ -70,7 +71,7 @@ export function pageHead(title: string, provenance: Provenance, { wording, date 
 <h1>${title}</h1>
 ${provenance.draft.length > 0 && html`<p class="draft">${document.draftLine(provenance.openFindings, provenance.draft)}</p>`}
 <p class="caution-line">${document.cautionLine}</p>
-<p>${date !== undefined && `${wording.manual.date}: ${date}. `}${document.contentHash(provenance.hash)}</p>
+${reviewLines(wording).map((line) => html`<p>${line}</p>`)}<p>${date !== undefined && `${document.dated(date)} `}${document.contentHash(provenance.hash)}</p>
 </header>
 `;
 }
@@ -81,6 +82,7 @@ export function headLines(provenance: Provenance, { wording, date }: OutputOptio
   return [
     ...(provenance.draft.length > 0 ? [document.draftLine(provenance.openFindings, provenance.draft)] : []),
     document.cautionLine,
-    `${date === undefined ? "" : `${wording.manual.date}: ${date}. `}${document.contentHash(provenance.hash)}`,
+    ...reviewLines(wording),
+    `${date === undefined ? "" : `${document.dated(date)} `}${document.contentHash(provenance.hash)}`,
   ];
 }

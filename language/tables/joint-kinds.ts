@@ -3,6 +3,9 @@
 
 import type { HazardKindName } from "./hazard-kinds.ts";
 
+/** General words for what a joint uses up, as the catalogues of the outputs know them. */
+export type JointUse = "pinch clamp" | "sealant" | "adhesive" | "solder" | "splice" | "cable tie" | "lock-wire";
+
 export type JointKind = {
   readonly title: string;
   readonly about: string;
@@ -14,7 +17,7 @@ export type JointKind = {
   /** Can it be made again: always, only with something new, or never (the strip action says so, before it is too late). */
   readonly remade: "always" | "with new" | "never";
   /** What the refit uses up, in general words; the author's own `uses` names the shop's consumable. */
-  readonly uses: readonly string[];
+  readonly uses: readonly JointUse[];
   /** "fluid": parting it lets out what runs through it. */
   readonly opens: "fluid" | undefined;
   /** What holds it is spent by undoing: unless the author says that it is new, the refit asks. */

@@ -7,6 +7,7 @@ import { expect, test } from "vitest";
 import { bill } from "../../language/outputs/bill/bill.ts";
 import { write } from "../../language/outputs/output.ts";
 import { outputs } from "../../language/outputs/registry.ts";
+import { defaultWording, wordings } from "../../language/outputs/wording/wording.ts";
 import { sha256 } from "../../language/outputs/text/sha256.ts";
 import { compiledExample, options } from "./outputs-of.ts";
 
@@ -19,6 +20,18 @@ const all = (): string[] => {
 
 test("made twice, every format of every output is the same", () => {
   expect(all()).toEqual(all());
+});
+
+test.each(Object.keys(wordings))("%s: made twice, every paper is the same, and in another order of files", (tag) => {
+  const input = compiledExample("mooring-winch/strip.strip"),
+    turned = { ...input, texts: new Map([...input.texts].reverse()) },
+    with_ = { ...options, wording: wordings[tag]! };
+  for (const output of outputs)
+    for (const format of Object.keys(output.formats)) {
+      const first = write(output, format, input, with_);
+      expect(write(output, format, input, with_)).toBe(first);
+      expect(write(output, format, turned, with_)).toBe(first);
+    }
 });
 
 test("the order in which files were read changes nothing", () => {
@@ -41,17 +54,21 @@ test("line ends and a byte order mark do not change the content hash, a changed 
 test("another time zone and locale give the same bytes", () => {
   const root = join(import.meta.dirname, "../.."),
     main = join(root, "language/cli/process-io.ts");
+  const runs = [
+    ["manual"],
+    ["refit"],
+    ["bill"],
+    ["export"],
+    ["labels"],
+    ["sheet", "handover"],
+    ["sheet", "isolation"],
+    ["draw", "strip"],
+    ...Object.keys(wordings)
+      .filter((tag) => tag !== defaultWording.tag)
+      .map((tag) => ["manual", "--lang", tag, "--date", "3 May"]),
+  ];
   const made = (env: Record<string, string>): string[] =>
-    [
-      ["manual"],
-      ["refit"],
-      ["bill"],
-      ["export"],
-      ["labels"],
-      ["sheet", "handover"],
-      ["sheet", "isolation"],
-      ["draw", "strip"],
-    ].map((command) => {
+    runs.map((command) => {
       const { stdout, status, stderr } = spawnSync(
         process.execPath,
         [main, ...command, "examples/dairy-pump", "--quiet"],

@@ -42,7 +42,14 @@ export const billShape = z
     provenance,
     units: z.int().min(1),
     procedures: z.array(
-      z.strictObject({ id: z.string(), title: z.string(), unit: z.string(), unitTitle: z.string(), build: z.string() }),
+      z.strictObject({
+        id: z.string(),
+        title: z.string(),
+        unit: z.string(),
+        unitTitle: z.string(),
+        build: z.string(),
+        buildText: z.string().describe("The build as printed."),
+      }),
     ),
     lines: z.array(row),
   })

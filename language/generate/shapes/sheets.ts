@@ -6,7 +6,7 @@ import { provenance } from "./common.ts";
 const text = z.string(),
   texts = z.array(z.string()),
   count = z.int().min(0).optional().describe("Left out where the author gives no number.");
-const procedure = { id: text, title: text, unit: text, build: text };
+const procedure = { id: text, title: text, unit: text, build: text, buildText: text.describe("The build as printed.") };
 
 export const labelsShape = z
   .strictObject({
@@ -181,6 +181,7 @@ export const sheetShape = z
         title: text,
         unit: text,
         build: text,
+        buildText: text.describe("The build as printed."),
         notes: texts,
         tables: z.array(
           z.strictObject({

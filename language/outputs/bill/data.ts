@@ -4,7 +4,8 @@ import { billOf, type Bill, type BillLine, type Need } from "../../bill/bill.ts"
 import { defaultAssumptions } from "../../figures/assumptions.ts";
 import type { Quantity } from "../../quantities/index.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
-import { amountText, figureText, type Units } from "../lines/figures.ts";
+import { buildText } from "../lines/build-text.ts";
+import { amountText, figureText, sizeIn, type Units } from "../lines/figures.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 import { placesIn, type Place } from "../places.ts";
 
@@ -46,7 +47,7 @@ export interface BillData {
   readonly version: 1;
   readonly provenance: Provenance;
   readonly units: number;
-  readonly procedures: Bill["procedures"];
+  readonly procedures: readonly (Bill["procedures"][number] & { readonly buildText: string })[];
   readonly lines: readonly BillRow[];
 }
 
@@ -61,7 +62,10 @@ export function billData(input: OutputInput, options: OutputOptions): BillData {
     version: 1,
     provenance: provenanceOf(input),
     units: bill.units,
-    procedures: bill.procedures,
+    procedures: bill.procedures.map((procedure, i) => ({
+      ...procedure,
+      buildText: buildText(input.performances[i]!.model, options.wording),
+    })),
     lines: bill.lines.map((line) => rowOf(line, options, place)),
   };
 }
@@ -80,14 +84,19 @@ function rowOf(line: BillLine, options: OutputOptions, place: ReturnType<typeof 
     grade: line.grade,
     reasons: line.reasons,
     why: why.join(", "),
-    ...(line.size === undefined ? {} : { size: line.size }),
+    ...(line.size === undefined ? {} : { size: sizeIn(line.size, wording) }),
     ...(line.partNo === undefined ? {} : { partNo: line.partNo }),
     ...(line.standard === undefined ? {} : { standard: line.standard }),
     perUnit: needOf(line.perUnit, options),
     total: needOf(line.total, options),
     ...(line.pack === undefined
       ? {}
-      : { pack: "pieces" in line.pack ? words.pieces(line.pack.pieces) : amountText(line.pack.value, line.pack.unit) }),
+      : {
+          pack:
+            "pieces" in line.pack
+              ? words.pieces(line.pack.pieces)
+              : amountText(line.pack.value, line.pack.unit, wording),
+        }),
     ...(line.packs === undefined
       ? {}
       : { packs: { ...line.packs, text: words.packs(line.packs.count, line.packs.atLeast) } }),
@@ -102,7 +111,7 @@ function needOf(need: Need, { wording }: Units): BillNeed {
   const { bill: words } = wording;
   const parts = [
     ...(need.pieces > 0 ? [words.pieces(need.pieces)] : []),
-    ...need.amounts.map(({ value, unit }) => amountText(value, unit)),
+    ...need.amounts.map(({ value, unit }) => amountText(value, unit, wording)),
     ...(need.notGiven > 0 ? [words.notGiven(need.notGiven)] : []),
   ];
   return { ...need, text: words.and(parts) };

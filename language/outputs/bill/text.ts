@@ -1,6 +1,7 @@
 // The bill as text for a terminal or a printer.
 
 import type { OutputOptions } from "../output.ts";
+import { reviewLines } from "../wording/review.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
 import type { BillData, BillRow } from "./data.ts";
@@ -10,9 +11,13 @@ export function billAsText(data: BillData, { wording }: OutputOptions): string {
     out: string[] = [words.title, "=".repeat(words.title.length)];
   if (data.provenance.draft.length > 0)
     out.push(document.draftLine(data.provenance.openFindings, data.provenance.draft));
-  for (const { title, unitTitle, build } of data.procedures)
-    out.push(...wrap([unitTitle, title, build].filter(Boolean).map(shownOnOneLine).join(" - "), "", "  "));
-  out.push(`${words.forUnits(data.units)}. ${document.contentHash(data.provenance.hash)}`, document.cautionLine);
+  for (const { title, unitTitle, buildText } of data.procedures)
+    out.push(...wrap([unitTitle, title, buildText].filter(Boolean).map(shownOnOneLine).join(" - "), "", "  "));
+  out.push(
+    `${words.forUnits(data.units)} ${document.contentHash(data.provenance.hash)}`,
+    document.cautionLine,
+    ...reviewLines(wording),
+  );
   if (data.lines.length === 0) out.push("", words.nothing);
   for (const grade of ["certain", "worn"] as const) {
     const lines = data.lines.filter((line) => line.grade === grade);
@@ -25,12 +30,12 @@ export function billAsText(data: BillData, { wording }: OutputOptions): string {
 }
 
 function rowText(line: BillRow, units: number, wording: OutputOptions["wording"]): string[] {
-  const { bill: words } = wording;
+  const { bill: words, document } = wording;
   const head = [line.name, line.size, line.standard, line.partNo]
     .filter((each) => each !== undefined && each !== "")
     .map((each) => shownOnOneLine(each!))
     .join(", ");
-  const packs = line.packs ? `${line.packs.text} (${words.packOf(line.pack ?? "")})` : "";
+  const packs = line.packs ? words.packsOf(line.packs.text, line.pack ?? "") : "";
   const more = [
     packs,
     units > 1 ? words.each(line.perUnit.text) : "",
@@ -42,7 +47,7 @@ function rowText(line: BillRow, units: number, wording: OutputOptions["wording"]
     .join("; ");
   const on = [...new Set(line.usedAt.map((use) => use.on).filter(Boolean))].map(shownOnOneLine);
   return [
-    ...wrap(`${head}: ${line.total.text}`, "  ", "    "),
+    ...wrap(document.titled(head, line.total.text), "  ", "    "),
     ...(more ? wrap(shownOnOneLine(more), "      ", "      ") : []),
     ...(on.length > 0 ? wrap(words.usedOn(on), "      ", "      ") : []),
   ];

@@ -64,10 +64,10 @@ export function patternDrawing(tie: Tie, id: string, name: string, units: Units)
 }
 
 function notesOf(tie: Tie, isNumbered: boolean, units: Units): string[] {
-  const { draw, acts } = units.wording,
+  const { draw, acts, figures } = units.wording,
     torque = torqueOf(tie, tie.count, units),
     { pattern } = tie;
-  const size = [threadText(tie), tie.propertyClass ?? tie.grade].filter(Boolean).join(", ");
+  const size = [figures.number(threadText(tie) ?? ""), tie.propertyClass ?? tie.grade].filter(Boolean).join(", ");
   return [
     draw.groupOf(tie.count, size),
     ...(pattern?.is === "circle" ? [draw.pitchCircle(figureText(pattern.diameter, units))] : []),

@@ -4,6 +4,7 @@ import { sizeText } from "../../bill/uses.ts";
 import type { Tie } from "../../model/model.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
 import { thingOf, type LineContext } from "../lines/context.ts";
+import { sizeIn } from "../lines/figures.ts";
 import { linesOf } from "../lines/groups.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 
@@ -99,7 +100,7 @@ const washersOf = (context: LineContext, ids: ReadonlySet<string>): Tie["washers
     .filter(({ id }) => ids.has(id))
     .flatMap(({ washers }) => washers.filter(({ part }) => !context.fitted.has(part)));
 
-function sizeOf({ model }: LineContext, id: string): string {
+function sizeOf({ model, wording }: LineContext, id: string): string {
   const thing = model.things.find((each) => each.id === id);
-  return thing?.is === "part" || thing?.is === "tie" ? (sizeText(thing) ?? "") : "";
+  return thing?.is === "part" || thing?.is === "tie" ? sizeIn(sizeText(thing) ?? "", wording) : "";
 }

@@ -1,6 +1,7 @@
 // Labels on pages of a label sheet, at the size that was asked for. What does not fit one label goes on with the next; nothing is cut away.
 
 import type { LabelGrid, OutputOptions } from "../output.ts";
+import { reviewLines } from "../wording/review.ts";
 import { htmlPage } from "../page.ts";
 import { textLines, textWidth } from "../draw/text-box.ts";
 import { html, type Markup } from "../text/markup.ts";
@@ -45,7 +46,7 @@ export function labelsAsHtml(data: LabelData, options: OutputOptions): string {
       title: wording.labels.title,
       style: styleOf(grid),
       body: html`<header><h1>${wording.labels.title}</h1>
-<p class="screen">${draft && wording.document.draftLine(data.provenance.openFindings, data.provenance.draft)} ${wording.labels.printAt} ${wording.document.contentHash(data.provenance.hash)}</p></header>
+<p class="screen">${draft && wording.document.draftLine(data.provenance.openFindings, data.provenance.draft)} ${wording.labels.printAt} ${wording.document.contentHash(data.provenance.hash)} ${reviewLines(wording).join(" ")}</p></header>
 <main>${pages.length === 0 && html`<p>${wording.labels.nothing}</p>`}${pages.map(
         (page) => html`<ol class="page">${page.map((label) => labelHtml(label, draft, options))}</ol>
 `,

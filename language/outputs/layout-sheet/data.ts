@@ -4,6 +4,7 @@ import { massOf } from "../../bench/load.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
 import { toolName } from "../lines/context.ts";
 import { massText } from "../lines/figures.ts";
+import { buildText } from "../lines/build-text.ts";
 import { linesOf } from "../lines/groups.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 
@@ -33,6 +34,8 @@ export interface LayoutData {
     readonly title: string;
     readonly unit: string;
     readonly build: string;
+    /** As printed. */
+    readonly buildText: string;
     readonly rows: readonly LayoutRow[];
   }[];
 }
@@ -90,6 +93,7 @@ export function layoutData(input: OutputInput, options: OutputOptions): LayoutDa
         title: procedure.title || procedure.id,
         unit: model.title || model.unit,
         build: model.build,
+        buildText: buildText(model, options.wording),
         rows,
       };
     }),

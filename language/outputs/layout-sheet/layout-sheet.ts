@@ -8,8 +8,8 @@ import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
 import { layoutData, type LayoutData, type LayoutRow } from "./data.ts";
 
-const titleOf = ({ unit, title, build }: LayoutData["procedures"][number]): string =>
-  [unit, title, build].filter(Boolean).join(": ");
+const titleOf = ({ unit, title, buildText }: LayoutData["procedures"][number], { wording }: OutputOptions): string =>
+  wording.document.titles([unit, title, buildText].filter(Boolean));
 
 export const layoutSheet = output<LayoutData>({
   name: "sheet layout",
@@ -67,7 +67,7 @@ main section{break-after:page}main section:last-child{break-after:auto}
 `,
       body: html`${pageHead(words.title, provenance, options)}
 <main><p>${words.note}</p>${procedures.map(
-        (procedure) => html`<section><h2>${titleOf(procedure)}</h2>
+        (procedure) => html`<section><h2>${titleOf(procedure, options)}</h2>
 ${
   procedure.rows.length === 0
     ? html`<p>${words.nothing}</p>`
@@ -100,7 +100,7 @@ function asText({ procedures, provenance }: LayoutData, options: OutputOptions):
   const { layoutSheet: words } = options.wording,
     out = [words.title, "=".repeat(words.title.length), ...headLines(provenance, options), words.note];
   for (const procedure of procedures) {
-    out.push("", ...wrap(shownOnOneLine(titleOf(procedure)), "", "  "));
+    out.push("", ...wrap(shownOnOneLine(titleOf(procedure, options)), "", "  "));
     if (procedure.rows.length === 0) out.push(`  ${words.nothing}`);
     for (const row of procedure.rows) {
       out.push(

@@ -9,17 +9,27 @@ export interface Units {
   readonly wording: Wording;
 }
 
-/** `0.05..0.15 mm` as `0.05 to 0.15 mm`. */
+/** `0.05..0.15 mm` as `0.05 to 0.15 mm`, with the language's decimal sign. */
 const asRange = (text: string, wording: Wording): string => {
-  const match = /^(\S+?)\.\.(\S+) (.+)$/.exec(text);
-  return match ? wording.acts.range(match[1]!, match[2]!, match[3]!) : text;
+  const match = /^(\S+?)\.\.(\S+) (.+)$/.exec(text),
+    { number } = wording.figures;
+  return number(match ? wording.acts.range(match[1]!, match[2]!, match[3]!) : text);
 };
+
+/** A figure as an author or a program writes it, with the language's signs: for what is printed, never for what a program reads. */
+export const writtenText = (written: string, wording: Wording): string => asRange(written, wording);
+
+/** A size with the language's decimal sign. The property class behind a thread (`M8x25 8.8`, ISO 898-1) is a name and keeps its point. */
+export function sizeIn(size: string, { figures }: Wording): string {
+  const [, body, propertyClass] = /^(.*\S) (\d+\.\d)$/.exec(size) ?? [];
+  return body === undefined ? figures.number(size) : `${figures.number(body)} ${propertyClass}`;
+}
 
 /** In the reader's system; with the author's own bracket where there is one. A limit, a load and a capacity say to which side they are rounded. */
 export function figureText(quantity: Quantity, { system, wording }: Units, rounding?: Rounding): string {
   const bracket = quantity.pair;
   if (bracket) return `${asRange(quantity.written, wording)} (${asRange(bracket.written, wording)})`;
-  return asRange(format(quantity, system, wording.tag, rounding), wording);
+  return asRange(format(quantity, system, undefined, rounding), wording);
 }
 
 /** As written and in the other system: `30 N·m (22 lbf·ft)`; the reader's system stands first. The author's own bracket comes before a computed one. */
@@ -30,7 +40,7 @@ export function bothSystems(quantity: Quantity, { system, wording }: Units): str
   const other =
     quantity.pair && systemOf(quantity.pair) !== own
       ? asRange(quantity.pair.written, wording)
-      : asRange(format(quantity, own === "metric" ? "us" : "metric", wording.tag), wording);
+      : asRange(format(quantity, own === "metric" ? "us" : "metric"), wording);
   return own === system ? `${written} (${other})` : `${other} (${written})`;
 }
 
@@ -58,6 +68,10 @@ export function toldSeconds(seconds: number): number {
 /** Takes the last bits of a product away before it is rounded up. */
 const round = (value: number): number => Number(value.toPrecision(9));
 
+/** A share of 1 as percent. */
+export const shareText = (share: number, { figures }: Wording): string =>
+  figures.share(figures.number(String(Number((share * 100).toPrecision(6)))));
+
 /** A clock mark of a recording: `12:04`, `1:02:04`. */
 export function clock(seconds: number): string {
   const whole = Math.round(seconds),
@@ -68,18 +82,18 @@ export function clock(seconds: number): string {
 }
 
 /** A sum of masses in the reader's system. */
-export function massText(kg: number, { system }: Units): string {
-  return system === "us" ? `${tenth(fromSi(kg, "lb"))} lb` : `${tenth(kg)} kg`;
+export function massText(kg: number, { system, wording }: Units): string {
+  return wording.figures.number(system === "us" ? `${tenth(fromSi(kg, "lb"))} lb` : `${tenth(kg)} kg`);
 }
 
 const tenth = (value: number): string =>
   value >= 100 ? String(Math.ceil(value)) : String(Number((Math.ceil(round(value) * 10) / 10).toFixed(1)));
 
 /** A plain amount in a unit: three figures, rounded up as everything that is bought. */
-export function amountText(value: number, unit: string): string {
+export function amountText(value: number, unit: string, wording: Wording): string {
   const places = Math.max(0, 2 - Math.floor(Math.log10(Math.max(value, 1e-9))));
   const factor = 10 ** places;
-  return `${Number((Math.ceil(round(value) * factor) / factor).toFixed(places))} ${unit}`;
+  return wording.figures.number(`${Number((Math.ceil(round(value) * factor) / factor).toFixed(places))} ${unit}`);
 }
 
 /** Low and high in the unit as written, for a typed reading. */

@@ -427,7 +427,7 @@ const emptyPerformed = ({ act, around }: Doing, before: Performed["before"], aft
 // --- runs of one step ----------------------------------------------------------------------------------------------------------------
 
 function groupsOf(context: LineContext, placed: readonly Placed[], half: Doing["half"]): LineGroup[] {
-  const { lines: words } = context.wording,
+  const { lines: words, document } = context.wording,
     groups: LineGroup[] = [],
     seen = new Map<string, number>(),
     { procedure } = context.performance;
@@ -445,13 +445,9 @@ function groupsOf(context: LineContext, placed: readonly Placed[], half: Doing["
     seen.set(base, times);
     const number = times > 1 ? `${base}${String.fromCharCode(96 + Math.min(times, 26))}` : base,
       of = step?.procedure;
-    const own = step
-      ? [
-          of && of.id !== procedure.id && of.id !== "" ? `${of.title || of.id}: ` : "",
-          step.title || step.name.replaceAll("-", " ") || words.step(step.number),
-          step.pieces.length > 0 ? ` (${step.pieces.join(", ")})` : "",
-        ].join("")
-      : "";
+    const name = step ? step.title || step.name.replaceAll("-", " ") || words.step(step.number) : "",
+      pieced = step && step.pieces.length > 0 ? words.pieces(name, step.pieces) : name;
+    const own = of && of.id !== procedure.id && of.id !== "" ? document.titled(of.title || of.id, pieced) : pieced;
     const title =
       half === "strip"
         ? step

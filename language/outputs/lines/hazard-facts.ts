@@ -3,6 +3,10 @@
 import type { Wording } from "../wording/wording.ts";
 import type { HazardText } from "./line.ts";
 
+/** Signal word, kind and name in one sentence. */
+export const hazardHead = (hazard: HazardText, { document, kinds }: Wording): string =>
+  document.hazardHead(hazard.signal ? kinds.signal(hazard.signal) : document.noSignal, hazard.kindTitle, hazard.name);
+
 export function hazardFacts(hazard: HazardText, { document }: Wording): string[] {
   return [
     hazard.about,

@@ -49,8 +49,7 @@ export function makeLine(context: LineContext, doing: Doing, ties: readonly Tie[
     const washers = first.washers.map(({ part }) => part).filter((part) => !context.fitted.has(part)),
       freshWashers = washers.filter((part) => context.fresh.get(part)?.grade === "certain"),
       old = washers.filter((part) => !freshWashers.includes(part));
-    if (freshWashers.length > 0)
-      details.push({ sort: "new", says: acts.newWasher(phrase(context, freshWashers).replace(/^the /, "")) });
+    if (freshWashers.length > 0) details.push({ sort: "new", says: acts.newWasher(phrase(context, freshWashers)) });
     if (old.length > 0) details.push({ sort: "with", says: acts.withWashers(phrase(context, old)) });
     if (first.threadLocker)
       details.push({ sort: "with", says: acts.threadLocker(toolName(context, first.threadLocker.text)) });
@@ -248,7 +247,7 @@ export function newDetails(context: LineContext, things: readonly ThingIndex[]):
   }
   return [...said].map(([text, of]) => ({
     sort: "new",
-    says: of.length === things.length ? text : `${text} (${phrase(context, of)})`,
+    says: of.length === things.length ? text : context.wording.lines.only(text, phrase(context, of)),
   }));
 }
 

@@ -103,7 +103,7 @@ export function fastenerDetails(context: LineContext, tie: Tie): Detail[] {
     spanner = spannerOf(tie, context),
     tool: string[] = [];
   const size = threadText(tie);
-  if (size !== undefined) tool.push(size);
+  if (size !== undefined) tool.push(context.wording.figures.number(size));
   if (spanner) tool.push(spanner.says);
   if (tool.length > 0) details.push({ sort: "tool", says: tool.join(", ") });
   if (tie.size?.leftHand) details.push({ sort: "thread", says: acts.leftHand });

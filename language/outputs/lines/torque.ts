@@ -4,7 +4,7 @@ import type { Tie } from "../../model/model.ts";
 import type { Quantity } from "../../quantities/index.ts";
 import { fastenerKinds, kindIn } from "../../tables/index.ts";
 import { turnsOf } from "../draw/places.ts";
-import { bothSystems, type Units } from "./figures.ts";
+import { bothSystems, shareText, writtenText, type Units } from "./figures.ts";
 import type { LineTorque } from "./line.ts";
 
 /**
@@ -20,7 +20,7 @@ export function torqueOf(tie: Tie, count: number, units: Units, stage?: number):
   return {
     text: torqueText(tie, units, stage),
     passes: tie.passes
-      ? acts.inPasses(tie.passes.count, shares.map((share) => `${Number((share * 100).toPrecision(6))} %`).join(", "))
+      ? acts.inPasses(tie.passes.count, shares.map((share) => shareText(share, units.wording)).join(", "))
       : "",
     sequence:
       tie.sequence && tie.count > 1
@@ -53,6 +53,7 @@ export function torqueText(tie: Tie, units: Units, stage?: number): string {
     parts.push(acts.torqueFor(value, torque.forCount, torque.while));
   }
   if (parts.length === 0) parts.push(acts.torqueNotGiven);
-  if (tie.backOut) parts.push(acts.backOutAfter(tie.backOut.angle.written, tie.backOut.until));
+  if (tie.backOut)
+    parts.push(acts.backOutAfter(writtenText(tie.backOut.angle.written, units.wording), tie.backOut.until));
   return parts.join(", ");
 }

@@ -53,7 +53,7 @@ export function hazardText(context: LineContext, hazard: Hazard): HazardText {
     about: hazard.about,
     figures: [...hazard.figures]
       .filter(([word]) => word !== "keep-out")
-      .map(([word, quantity]) => document.hazardFigure(word, figureText(quantity, context))),
+      .map(([word, quantity]) => document.hazardFigure(kinds.hazardFigure(word), figureText(quantity, context))),
     source: hazard.source ? kinds.source(hazard.source) : "",
     keepOut: keepOut ? figureText(keepOut, context, "up") : "",
     wear: hazard.wear.map((name) => toolName(context, name.text)),

@@ -5,10 +5,13 @@ import { isSigned, type Pair } from "../../model/instructions.ts";
 import type { Model, Procedure } from "../../model/model.ts";
 import { hazardKinds } from "../../tables/index.ts";
 import { billData } from "../bill/data.ts";
+import { wordingFor } from "../wording/wording.ts";
+import { reviewLines } from "../wording/review.ts";
 import { provenanceOf } from "../draft.ts";
 import { pathsOf, stripOf } from "../draw/draw.ts";
 import type { Drawing } from "../draw/drawing.ts";
 import { patternDrawing } from "../draw/pattern.ts";
+import { buildText } from "../lines/build-text.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
 import { figureText } from "../lines/figures.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
@@ -51,6 +54,7 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     ).join("; "),
     provenance,
     draft: provenance.draft.length > 0 ? document.draftLine(provenance.openFindings, provenance.draft) : "",
+    review: reviewLines(wording),
     identification: identification(input, options, models, provenance.hash),
     who: who(contexts, options),
     safety: {
@@ -126,7 +130,7 @@ function identification(
     const { maker, serial } = model.plate;
     add(own.maker, maker ? [maker.what, maker.then].filter(Boolean).join(", ") : words.notGiven, maker !== undefined);
     add(own.serials, serial ?? words.notGiven, serial !== undefined);
-    if (model.build) add(words.build, model.build, true);
+    if (model.build) add(words.build, buildText(model, options.wording), true);
     if (model.revision) add(words.unitRevision, model.revision, true);
     if (model.mass) add(words.mass, figureText(model.mass, options, "up"));
   }
@@ -141,7 +145,7 @@ function identification(
     );
     add(
       own.language,
-      `${own.languageName}; ${translatedFrom === undefined ? own.notSaid : translatedFrom === "" ? own.original : own.translated(translatedFrom)}`,
+      `${own.languageName}; ${options.textsFrom !== undefined ? own.translated(wordingFor(options.textsFrom)?.instructions.languageName ?? options.textsFrom) : translatedFrom === undefined ? own.notSaid : translatedFrom === "" ? own.original : own.translated(translatedFrom)}`,
     );
     for (const by of ["prepared", "checked", "approved"] as const) add(own[by], signedText(procedure, by, options));
   }

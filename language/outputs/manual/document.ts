@@ -106,6 +106,8 @@ export interface ManualDocument {
   readonly provenance: Provenance;
   /** The sentence of a draft, "" for what is none. */
   readonly draft: string;
+  /** Says that nobody who does the work in this language has read the catalogue; empty for one that was read. */
+  readonly review: readonly string[];
   readonly identification: readonly Fact[];
   readonly who: readonly string[];
   readonly safety: {

@@ -107,14 +107,14 @@ function photoHtml({ file, alt, points, at }: PhotoLine, { picture, wording }: O
 // --- panels ------------------------------------------------------------------------------------------------------------------------
 
 export function hazardPanel(hazard: HazardText, options: OutputOptions, line?: HazardLine): Markup {
-  const { manual: words } = options.wording,
+  const { manual: words, document } = options.wording,
     facts = hazardFacts(hazard, options.wording),
     sign = signNumber(hazard.kind),
     isNotice = hazard.signal === "notice";
   const numbered = html`<p><strong>${words.precautions}</strong></p>
-<ol>${hazard.precautions.map((each) => html`<li>${each.title}: ${own(each.text)} ${each.details.map(({ says }) => html`${says} `)}</li>`)}</ol>`;
+<ol>${hazard.precautions.map((each) => html`<li>${each.title}${document.colon} ${own(each.text)} ${each.details.map(({ says }) => html`${says} `)}</li>`)}</ol>`;
   const body = html`${!isNotice && html`<div class="sign-box">${warningSign(hazard.kind, words.signAlt(hazard.kindTitle))}<small>${words.hazardMark(sign)}</small></div>`}
-<div class="words"><p class="title">${hazard.kindTitle}: ${own(hazard.name)}</p>${facts.map((fact) => html`<p>${fact}</p>`)}${[
+<div class="words"><p class="title">${hazard.kindTitle}${document.colon} ${own(hazard.name)}</p>${facts.map((fact) => html`<p>${fact}</p>`)}${[
     line &&
       line.half !== "strip" &&
       mustStand(hazard, options.wording).map((text) => html`<p><strong>${text}</strong></p>`),

@@ -180,7 +180,7 @@ function safetyBody({ safety }: ManualDocument, options: OutputOptions): Markup 
     { head: words.dismissedWhy, cell: (row) => own(row.why) },
   ];
   const open = html`<h3>${words.notConsidered}</h3>
-<p><strong>${words.notConsideredNote}</strong> ${safety.notConsidered.join(", ")}.</p>`;
+<p><strong>${words.notConsideredNote}</strong> ${words.notConsideredList(safety.notConsidered)}</p>`;
   return html`<p class="caution-line">${words.cautions}</p>
 ${messages.length > 0 && html`<h3>${words.messages}</h3>${messages}`}
 <h3>${words.hazards}</h3>
@@ -235,23 +235,25 @@ ${tools.wear.length > 0 && html`<h3>${words.wear}</h3><ul>${tools.wear.map((thin
 }
 
 function billBody({ bill, units }: ManualDocument, options: OutputOptions): Markup {
-  const { manual: words, bill: billWords } = options.wording;
+  const { manual: words, bill: billWords, document } = options.wording;
   if (bill.length === 0) return html`<p>${billWords.nothing}</p>`;
   const columns: readonly Column<(typeof bill)[number]>[] = [
     { head: words.item, cell: (row) => own(row.name), isHead: true },
     { head: words.size, cell: (row) => [row.size, row.standard].filter(Boolean).join(", ") },
     { head: words.partNo, cell: (row) => own(row.partNo ?? "") },
     { head: words.amount, cell: (row) => row.total.text },
-    { head: words.packs, cell: (row) => (row.packs ? `${row.packs.text} (${billWords.packOf(row.pack ?? "")})` : "") },
+    { head: words.packs, cell: (row) => (row.packs ? billWords.packsOf(row.packs.text, row.pack ?? "") : "") },
     {
       head: words.why,
       cell: (row) =>
         own(
-          [row.why, [...new Set(row.usedAt.map(({ on }) => on).filter(Boolean))].join("; ")].filter(Boolean).join(": "),
+          row.usedAt.some(({ on }) => on !== "")
+            ? document.titled(row.why, [...new Set(row.usedAt.map(({ on }) => on).filter(Boolean))].join("; "))
+            : row.why,
         ),
     },
   ];
-  return html`<p>${billWords.forUnits(units)}.</p>${(["certain", "worn"] as const).map((grade) => {
+  return html`<p>${billWords.forUnits(units)}</p>${(["certain", "worn"] as const).map((grade) => {
     const rows = bill.filter((row) => row.grade === grade);
     return rows.length > 0 && table(billWords.grades[grade], columns, rows);
   })}

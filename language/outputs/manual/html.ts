@@ -24,7 +24,7 @@ export function manualAsHtml(document: ManualDocument, options: OutputOptions): 
 <meta http-equiv="Content-Security-Policy" content="${policy}"/>
 <meta name="viewport" content="width=device-width, initial-scale=1"/>
 <meta name="generator" content="Stripdown"/>
-<title>${document.draft !== "" && `${shared.draftMark}: `}${document.title}: ${document.subtitle}</title>
+<title>${shared.titles([...(document.draft === "" ? [] : [shared.draftMark]), document.title, document.subtitle])}</title>
 <style>${new Markup(style)}</style>
 </head>
 <body>
@@ -50,7 +50,7 @@ function bodyOf(document: ManualDocument, options: OutputOptions): Markup {
 <p class="lead">${own(document.subtitle)}</p>
 ${document.draft !== "" && html`<p class="draft">${document.draft}</p>`}
 <p class="caution-line">${words.cautions}</p>
-</header>
+${document.review.map((line) => html`<p>${line}</p>`)}</header>
 <nav aria-labelledby="contents-title"><h2 id="contents-title">${words.contents}</h2>
 <ol>${sections.map(({ id, title }) => html`<li><a href="#${id}">${own(title)}</a></li>`)}</ol></nav>
 ${barHtml(options)}<main>

@@ -11,7 +11,7 @@ import { torqueOf } from "../lines/torque.ts";
 import type { FluidRow, PartRow, TieRow } from "./document.ts";
 
 export function partRows(context: LineContext): PartRow[] {
-  const { acts, kinds } = context.wording;
+  const { acts, kinds, figures } = context.wording;
   return context.model.parts.map((part, i) => ({
     number: i + 1,
     id: part.id,
@@ -19,7 +19,9 @@ export function partRows(context: LineContext): PartRow[] {
     kind: kinds.part(part.kind),
     count: part.countUnknown ? acts.countNotGiven : String(part.count),
     mass: part.mass ? figureText(part.mass, context, "up") : acts.massNotGiven,
-    size: [sizeText(part), part.supply && figureText(part.supply, context)].filter(Boolean).join(", "),
+    size: [figures.number(sizeText(part) ?? ""), part.supply && figureText(part.supply, context)]
+      .filter(Boolean)
+      .join(", "),
     partNo: part.partNo ?? "",
     standard: part.standard ?? "",
     fresh: freshText(context, part.index),
@@ -27,7 +29,7 @@ export function partRows(context: LineContext): PartRow[] {
 }
 
 export function tieRows(context: LineContext, fasteners: boolean): TieRow[] {
-  const { acts, kinds } = context.wording;
+  const { acts, kinds, figures } = context.wording;
   return context.model.ties
     .filter((tie) => tie.fastener === fasteners)
     .map((tie) => {
@@ -37,7 +39,7 @@ export function tieRows(context: LineContext, fasteners: boolean): TieRow[] {
         name: tie.name,
         kind: fasteners ? kinds.fastener(tie.kind) : kinds.joint(tie.kind),
         count: tie.countUnknown ? acts.countNotGiven : String(tie.count),
-        size: [threadText(tie), tie.propertyClass ?? tie.grade].filter(Boolean).join(" "),
+        size: [figures.number(threadText(tie) ?? ""), tie.propertyClass ?? tie.grade].filter(Boolean).join(" "),
         tool: spannerOf(tie, context)?.says ?? "",
         torque: torque?.text ?? "",
         passes: [torque?.passes, torque?.sequence].filter(Boolean).join("; "),

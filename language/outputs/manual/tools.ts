@@ -102,7 +102,10 @@ function wrenches(
     .map(({ tool, for: all }): WrenchRow => ({
       name: tool.name || tool.id,
       range: figureText(tool.range!, options),
-      accuracy: tool.accuracy === undefined ? "" : `± ${tool.accuracy} %`,
+      accuracy:
+        tool.accuracy === undefined
+          ? ""
+          : options.wording.figures.plusMinus(options.wording.figures.number(String(tool.accuracy))),
       calibration: tool.calibration ?? "",
       for: all,
     }));

@@ -95,7 +95,7 @@ export function recordCheck(
 }
 
 function asText({ records, provenance }: RecordCheckData, options: OutputOptions): string {
-  const { record: words } = options.wording,
+  const { record: words, document } = options.wording,
     out = [words.checkTitle, "=".repeat(words.checkTitle.length), ...headLines(provenance, options)];
   for (const { file, serial, remarks, wanted } of records) {
     const open = remarks.filter((each) => each.open),
@@ -111,7 +111,7 @@ function asText({ records, provenance }: RecordCheckData, options: OutputOptions
       for (const { procedure, line, says, consequences } of list) {
         out.push(
           ...wrap(
-            shownOnOneLine([many && procedure ? `${procedure}:` : "", says].filter(Boolean).join(" ")),
+            shownOnOneLine(many && procedure ? document.titled(procedure, says) : says),
             `    ${shownOnOneLine(line)}`.padEnd(11),
             "           ",
           ),

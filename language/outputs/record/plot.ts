@@ -13,7 +13,7 @@ const width = 700,
   dot = 4.5;
 
 /** Undefined without figures. */
-export function plotOf(reading: ReadingSummary, id: string, { record: words }: Wording): Drawing | undefined {
+export function plotOf(reading: ReadingSummary, id: string, { record: words, figures }: Wording): Drawing | undefined {
   const { spread, low, high, unit, values } = reading;
   if (!spread) return undefined;
   const ends = [
@@ -58,7 +58,7 @@ export function plotOf(reading: ReadingSummary, id: string, { record: words }: W
       says = value.toFixed(Math.min(12, places)).replace(/^-(0(?:\.0*)?)$/, "$1");
     parts.push(
       html`<path d="M${n(x(value))} ${n(base)}v6"/>`,
-      text(x(value), base + 20, 11, says, { anchor: "middle" }),
+      text(x(value), base + 20, 11, figures.number(says), { anchor: "middle" }),
     );
   }
   parts.push(html`<path d="M${left} ${n(base)}H${right}"/>`, text(right, base + 38, 11, unit, { anchor: "end" }));
@@ -90,9 +90,9 @@ export function plotOf(reading: ReadingSummary, id: string, { record: words }: W
     body: html`${parts}`,
     description: words.plotAbout(
       spread.count,
-      figureOf(spread.lowest),
-      figureOf(spread.highest),
-      figureOf(spread.median),
+      figures.number(figureOf(spread.lowest)),
+      figures.number(figureOf(spread.highest)),
+      figures.number(figureOf(spread.median)),
       unit,
       reading.outside,
       reading.limits,

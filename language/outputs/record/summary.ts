@@ -202,15 +202,14 @@ function asText(data: RecordSummaryData, options: OutputOptions): string {
   return `${out.join("\n")}\n`;
 }
 
-function factsOf(
-  { spread, unit, outside, answers, missing }: ReadingSummary,
-  { wording: { record: words } }: OutputOptions,
-): string[] {
+function factsOf({ spread, unit, outside, answers, missing }: ReadingSummary, { wording }: OutputOptions): string[] {
+  const { record: words } = wording,
+    shown = (value: number | undefined): string => wording.figures.number(figureOf(value));
   return [
     ...(spread
       ? [
-          words.spread(spread.count, figureOf(spread.lowest), figureOf(spread.highest), figureOf(spread.median), unit),
-          words.meanAndDeviation(figureOf(spread.mean), figureOf(spread.deviation), unit),
+          words.spread(spread.count, shown(spread.lowest), shown(spread.highest), shown(spread.median), unit),
+          words.meanAndDeviation(shown(spread.mean), shown(spread.deviation), unit),
         ]
       : []),
     ...(outside > 0 ? [words.outsideCount(outside)] : []),
@@ -222,18 +221,19 @@ function factsOf(
 function asHtml(data: RecordSummaryData, options: OutputOptions): string {
   const { record: words } = options.wording,
     { heads } = words,
-    title = words.summaryTitle(data.records);
+    title = words.summaryTitle(data.records),
+    shown = (value: number | undefined): string => options.wording.figures.number(figureOf(value));
   const columns: readonly Column<ReadingSummary>[] = [
     { head: heads.line, cell: (each) => each.line, is: "code" },
     { head: heads.reading, cell: (each) => each.what, isHead: true },
     { head: heads.limits, cell: (each) => each.limits },
     { head: heads.unit, cell: (each) => each.unit },
     { head: heads.count, cell: (each) => each.spread?.count ?? "", is: "n" },
-    { head: heads.lowest, cell: (each) => figureOf(each.spread?.lowest), is: "n" },
-    { head: heads.median, cell: (each) => figureOf(each.spread?.median), is: "n" },
-    { head: heads.highest, cell: (each) => figureOf(each.spread?.highest), is: "n" },
-    { head: heads.mean, cell: (each) => figureOf(each.spread?.mean), is: "n" },
-    { head: heads.deviation, cell: (each) => figureOf(each.spread?.deviation), is: "n" },
+    { head: heads.lowest, cell: (each) => shown(each.spread?.lowest), is: "n" },
+    { head: heads.median, cell: (each) => shown(each.spread?.median), is: "n" },
+    { head: heads.highest, cell: (each) => shown(each.spread?.highest), is: "n" },
+    { head: heads.mean, cell: (each) => shown(each.spread?.mean), is: "n" },
+    { head: heads.deviation, cell: (each) => shown(each.spread?.deviation), is: "n" },
     { head: heads.outside, cell: (each) => (each.spread ? each.outside : ""), is: "n" },
     { head: heads.answers, cell: (each) => (each.answers ? words.answers(each.answers.yes, each.answers.no) : "") },
     { head: heads.missing, cell: (each) => each.missing, is: "n" },

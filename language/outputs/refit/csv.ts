@@ -3,7 +3,7 @@
 import type { OutputOptions } from "../output.ts";
 import { csv } from "../text/csv.ts";
 import type { RefitData } from "./data.ts";
-import { hazardFacts } from "../lines/hazard-facts.ts";
+import { hazardFacts, hazardHead } from "../lines/hazard-facts.ts";
 import type { Line, LineGroup } from "../lines/line.ts";
 
 export function refitAsCsv(data: RefitData, { wording }: OutputOptions): string {
@@ -37,9 +37,9 @@ function row(
   if (line.is !== "action") {
     const says =
       line.is === "hazard"
-        ? `${line.hazard.signal ? wording.kinds.signal(line.hazard.signal) : wording.document.noSignal}: ${line.hazard.kindTitle}: ${line.hazard.name}. ${hazardFacts(line.hazard, wording).join(" ")}`
+        ? [`${hazardHead(line.hazard, wording)}.`, ...hazardFacts(line.hazard, wording)].join(" ")
         : line.is === "message"
-          ? `${wording.kinds.signal(line.signal)}: ${line.text}`
+          ? wording.document.titled(wording.kinds.signal(line.signal), line.text)
           : line.is === "photo"
             ? line.alt || line.file
             : line.says;

@@ -4,6 +4,7 @@ import { reduced } from "../../bench/refit/freedom.ts";
 import type { Around, Performance, Performed, RefitPerformed } from "../../bench/trace.ts";
 import type { ThingIndex } from "../../model/model.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
+import { buildText } from "../lines/build-text.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
 import { linesOf } from "../lines/groups.ts";
 import { itemsOf } from "../lines/items.ts";
@@ -65,6 +66,7 @@ export interface RefitData {
   readonly procedures: readonly RefitProcedure[];
   /** For the formats that print: not part of the JSON. */
   readonly printed: readonly {
+    readonly buildText: string;
     readonly strip: readonly LineGroup[];
     readonly refit: readonly LineGroup[];
     readonly finish: readonly LineGroup[];
@@ -77,7 +79,12 @@ export function refitData(input: OutputInput, options: OutputOptions): RefitData
     printed: RefitData["printed"][number][] = [];
   for (const performance of input.performances) {
     const lines = linesOf(performance, options);
-    printed.push({ strip: lines.strip, refit: lines.refit, finish: lines.finish });
+    printed.push({
+      buildText: buildText(performance.model, options.wording),
+      strip: lines.strip,
+      refit: lines.refit,
+      finish: lines.finish,
+    });
     procedures.push(procedureData(performance, lines, place));
   }
   return { format: "stripdown-refit", version: 1, provenance: provenanceOf(input), procedures, printed };

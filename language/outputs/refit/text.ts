@@ -2,6 +2,7 @@
 
 import { linesText } from "../text/lines-text.ts";
 import type { OutputOptions } from "../output.ts";
+import { reviewLines } from "../wording/review.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import type { RefitData } from "./data.ts";
 
@@ -10,7 +11,7 @@ export function refitAsText(data: RefitData, { wording }: OutputOptions): string
     out: string[] = [];
   data.procedures.forEach((procedure, i) => {
     const printed = data.printed[i]!,
-      title = [procedure.title || procedure.id, procedure.unitTitle || procedure.unit, procedure.build]
+      title = [procedure.title || procedure.id, procedure.unitTitle || procedure.unit, printed.buildText]
         .filter(Boolean)
         .map(shownOnOneLine)
         .join(" - ");
@@ -18,7 +19,7 @@ export function refitAsText(data: RefitData, { wording }: OutputOptions): string
     out.push(title, "=".repeat(Math.min(title.length, 100)));
     if (data.provenance.draft.length > 0)
       out.push(document.draftLine(data.provenance.openFindings, data.provenance.draft));
-    out.push(document.contentHash(data.provenance.hash), document.cautionLine);
+    out.push(document.contentHash(data.provenance.hash), document.cautionLine, ...reviewLines(wording));
     for (const [half, groups] of [
       ["strip", printed.strip],
       ["refit", printed.refit],

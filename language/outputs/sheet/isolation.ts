@@ -69,6 +69,8 @@ export const isolationSheet = tableSheet({
 function sourceOf(hazard: Hazard, options: Made["options"]): string {
   const figures = [...hazard.figures]
     .filter(([word]) => word !== "keep-out")
-    .map(([word, quantity]) => options.wording.document.hazardFigure(word, figureText(quantity, options)));
+    .map(([word, quantity]) =>
+      options.wording.document.hazardFigure(options.wording.kinds.hazardFigure(word), figureText(quantity, options)),
+    );
   return [hazard.name, ...figures].join(", ");
 }

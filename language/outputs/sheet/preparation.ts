@@ -11,7 +11,7 @@ export const preparationSheet = tableSheet({
   title: ({ wording }) => wording.benchSheets.preparation.title,
   note: ({ wording }) => wording.benchSheets.preparation.note,
   make: ({ performance, lines, input, options }) => {
-    const { benchSheets: words, manual, kinds, instructions } = options.wording,
+    const { benchSheets: words, manual, kinds, instructions, document } = options.wording,
       { preparation } = words,
       { model, procedure } = performance,
       { context } = lines,
@@ -54,14 +54,14 @@ export const preparationSheet = tableSheet({
           ...(open.length > 0 ? [[preparation.notConsidered(open.join(", ")), ""]] : []),
           [preparation.help, ""],
           ...[...model.plate.mishaps, ...procedure.issue.mishaps].map(({ what, then }) => [
-            `${instructions.sections.mishaps}: ${what}`,
+            document.titled(instructions.sections.mishaps, what),
             then,
           ]),
         ]),
         list(preparation.tools, [
           ...tools.spanners.map((row) => [row.name, row.for.join("; ")]),
           ...tools.wrenches.map((row) => [[row.name, row.range].filter(Boolean).join(", "), row.for.join("; ")]),
-          ...tools.uncovered.map((row) => [manual.wrenchNone, `${row.torque}: ${row.for}`]),
+          ...tools.uncovered.map((row) => [manual.wrenchNone, document.titled(row.torque, row.for)]),
           ...tools.others.map((row) => [[row.name, row.note].filter(Boolean).join(", "), row.for.join(", ")]),
         ]),
         list(

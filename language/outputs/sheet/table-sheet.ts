@@ -3,6 +3,7 @@
 
 import type { Performance } from "../../bench/trace.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
+import { buildText } from "../lines/build-text.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
 import { table, type Column } from "../manual/html-table.ts";
 import { output, type Output, type OutputInput, type OutputOptions } from "../output.ts";
@@ -27,6 +28,8 @@ export interface SheetOf {
   readonly title: string;
   readonly unit: string;
   readonly build: string;
+  /** As printed. */
+  readonly buildText: string;
   readonly notes: readonly string[];
   readonly tables: readonly SheetTable[];
 }
@@ -75,6 +78,7 @@ export const tableSheet = ({ name, title, note, landscape = false, make }: Sheet
           title: performance.procedure.title || performance.procedure.id,
           unit: performance.model.title || performance.model.unit,
           build: performance.model.build,
+          buildText: buildText(performance.model, options.wording),
           notes,
           tables,
         };
@@ -92,7 +96,8 @@ export const tableSheet = ({ name, title, note, landscape = false, make }: Sheet
     },
   });
 
-const titleOf = ({ unit, title, build }: SheetOf): string => [unit, title, build].filter(Boolean).join(": ");
+const titleOf = ({ unit, title, buildText: build }: SheetOf, { wording }: OutputOptions): string =>
+  wording.document.titles([unit, title, build].filter(Boolean));
 
 function asHtml(data: SheetData, options: OutputOptions, landscape: boolean): string {
   const tableOf = ({ title, columns, rows, blank, empty }: SheetTable, alone: boolean) => {
@@ -114,7 +119,7 @@ function asHtml(data: SheetData, options: OutputOptions, landscape: boolean): st
       style: `h3{font-size:1rem;margin:1rem 0 .2rem}.pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}tbody th{font-weight:600}main section{break-after:page}main section:last-child{break-after:auto}@media print{h3{break-after:avoid}}${landscape ? "@page{size:landscape;margin:10mm}" : ""}`,
       body: html`${pageHead(data.title, data.provenance, options)}
 <main><p>${data.note}</p>${data.procedures.map(
-        (procedure) => html`<section><h2>${titleOf(procedure)}</h2>
+        (procedure) => html`<section><h2>${titleOf(procedure, options)}</h2>
 ${procedure.notes.map((note) => html`<p>${note}</p>`)}${procedure.tables.map((each) => tableOf(each, procedure.tables.length === 1))}</section>
 `,
       )}</main>`,
@@ -156,14 +161,14 @@ function asText(data: SheetData, options: OutputOptions): string {
     ...wrap(data.note, "", ""),
   ];
   for (const procedure of data.procedures) {
-    out.push("", ...wrap(shownOnOneLine(titleOf(procedure)), "", "  "));
+    out.push("", ...wrap(shownOnOneLine(titleOf(procedure, options)), "", "  "));
     for (const note of procedure.notes) out.push(...wrap(shownOnOneLine(note), "  ", "  "));
     for (const { title, columns, rows, empty } of procedure.tables) {
       out.push("", ...wrap(shownOnOneLine(title), "  ", "    "));
       if (rows.length === 0) out.push(...wrap(empty, "    ", "    "));
       for (const row of rows) {
         const cells = row.flatMap((value, i) =>
-          value === "" ? [] : [i === 0 ? value : `${columns[i] ?? ""}: ${value}`],
+          value === "" ? [] : [i === 0 ? value : options.wording.document.titled(columns[i] ?? "", value)],
         );
         out.push(...wrap(shownOnOneLine(cells.join("; ")), "    [ ] ", "        "));
       }

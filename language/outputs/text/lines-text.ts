@@ -1,6 +1,6 @@
 // Printed lines as plain text: number, sentence, details under it.
 
-import { hazardFacts, mustStand } from "../lines/hazard-facts.ts";
+import { hazardFacts, hazardHead, mustStand } from "../lines/hazard-facts.ts";
 import type { Line, LineGroup } from "../lines/line.ts";
 import type { Wording } from "../wording/wording.ts";
 import { shownOnOneLine } from "./shown.ts";
@@ -23,22 +23,18 @@ function lineText(line: Line, wording: Wording): string[] {
     case "message":
       return wrap(
         shownOnOneLine(
-          [given + `${wording.kinds.signal(line.signal)}:`, line.on && wording.document.on(line.on), line.text]
-            .filter(Boolean)
-            .join(" "),
+          given +
+            wording.document.titled(
+              wording.kinds.signal(line.signal),
+              [line.on && wording.document.on(line.on), line.text].filter(Boolean).join(" "),
+            ),
         ),
         lead,
         indent,
       );
     case "hazard":
       return [
-        ...wrap(
-          shownOnOneLine(
-            `${given}${line.hazard.signal ? wording.kinds.signal(line.hazard.signal) : wording.document.noSignal}: ${line.hazard.kindTitle}: ${line.hazard.name}`,
-          ),
-          lead,
-          indent,
-        ),
+        ...wrap(shownOnOneLine(given + hazardHead(line.hazard, wording)), lead, indent),
         ...[
           ...hazardFacts(line.hazard, wording),
           ...(line.half === "strip" ? [] : mustStand(line.hazard, wording)),

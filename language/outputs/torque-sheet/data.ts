@@ -6,7 +6,8 @@ import type { Torque, Tie } from "../../model/model.ts";
 import { format, quantityOf, si, type Quantity } from "../../quantities/index.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
-import { figureText } from "../lines/figures.ts";
+import { figureText, shareText, writtenText } from "../lines/figures.ts";
+import { buildText } from "../lines/build-text.ts";
 import { linesOf } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { spannerOf } from "../lines/spanner.ts";
@@ -45,6 +46,8 @@ export interface TorqueSheetData {
     readonly title: string;
     readonly unit: string;
     readonly build: string;
+    /** As printed. */
+    readonly buildText: string;
     readonly rows: readonly TorqueRow[];
   }[];
 }
@@ -63,6 +66,7 @@ export function torqueSheetData(input: OutputInput, options: OutputOptions): Tor
         title: procedure.title || procedure.id,
         unit: model.title || model.unit,
         build: model.build,
+        buildText: buildText(model, options.wording),
         rows: [...refit, ...finish].flatMap((group) =>
           group.lines.flatMap((line) =>
             line.is !== "action" || !line.torque
@@ -100,7 +104,7 @@ function rowOf(context: LineContext, tie: Tie, line: ActionLine, step: string, c
     id: tie.id,
     name: tie.name,
     count,
-    thread: threadText(tie) ?? "",
+    thread: context.wording.figures.number(threadText(tie) ?? ""),
     class: tie.propertyClass ?? tie.grade ?? "",
     metric: values.map(({ metric }) => metric),
     us: values.map(({ us }) => us),
@@ -126,7 +130,7 @@ function valuesOf(tie: Tie, context: LineContext): Both[] {
       metric: change(metric),
       us: change(us),
     });
-  const stages = tie.stages.map((stage, i) => both((text) => words.stage(i + 1, text), inBoth(stage)));
+  const stages = tie.stages.map((stage, i) => both((text) => words.stage(i + 1, text), inBoth(stage, context)));
   const torques = tie.torques.map((torque) => {
     const value = torqueIn(torque, context),
       of = torque.forCount === undefined ? value : both((text) => words.forPieces(text, torque.forCount!), value);
@@ -135,25 +139,31 @@ function valuesOf(tie: Tie, context: LineContext): Both[] {
   const all = [
     ...stages,
     ...torques,
-    ...(tie.backOut ? [same(acts.backOutAfter(tie.backOut.angle.written, tie.backOut.until))] : []),
+    ...(tie.backOut
+      ? [same(acts.backOutAfter(writtenText(tie.backOut.angle.written, context.wording), tie.backOut.until))]
+      : []),
   ];
   return stages.length + torques.length === 0 ? [same(words.notGiven), ...all] : all;
 }
 
 const same = (text: string): Both => ({ metric: text, us: text });
-const torqueIn = ({ is, value, words }: Torque, { wording: { torqueSheet } }: LineContext): Both =>
+const torqueIn = ({ is, value, words }: Torque, context: LineContext): Both =>
   is === "none"
-    ? same(torqueSheet.none)
+    ? same(context.wording.torqueSheet.none)
     : is === "words"
       ? same(words ?? "")
       : value
-        ? inBoth(value)
-        : same(torqueSheet.notGiven);
+        ? inBoth(value, context)
+        : same(context.wording.torqueSheet.notGiven);
 
 /** The author's own figure and bracket as written, the rest converted. */
-function inBoth(quantity: Quantity): Both {
-  const { metric, us } = figureData(quantity),
-    pair = quantity.pair && figureData(quantity.pair);
+function inBoth(quantity: Quantity, { wording }: LineContext): Both {
+  const shown = (each: Quantity): Both => {
+    const { metric, us } = figureData(each);
+    return { metric: writtenText(metric, wording), us: writtenText(us, wording) };
+  };
+  const { metric, us } = shown({ ...quantity, pair: undefined }),
+    pair = quantity.pair && shown(quantity.pair);
   if (!pair) return { metric, us };
   const plain = { ...quantity, pair: undefined },
     ownIsMetric = format(plain, "metric") === plain.written;
@@ -161,7 +171,8 @@ function inBoth(quantity: Quantity): Both {
 }
 
 /** Each pass with its share of the torque where there is one torque and the author gives the shares. */
-function passesOf({ passes, torques, stages }: Tie, { wording: { torqueSheet: words } }: LineContext): string[] {
+function passesOf({ passes, torques, stages }: Tie, { wording }: LineContext): string[] {
+  const { torqueSheet: words } = wording;
   if (!passes) return [];
   const [only] = torques,
     value = torques.length === 1 && stages.length === 0 ? only!.value : undefined;
@@ -170,6 +181,11 @@ function passesOf({ passes, torques, stages }: Tie, { wording: { torqueSheet: wo
   return passes.shares.map((share, i) => {
     const value = Number((full * share).toPrecision(3)),
       part = quantityOf(value, "N·m", /\.(\d+)/.exec(String(value))?.[1]!.length ?? 0);
-    return words.pass(i + 1, `${Number((share * 100).toPrecision(6))} %`, part.written, format(part, "us"));
+    return words.pass(
+      i + 1,
+      shareText(share, wording),
+      writtenText(part.written, wording),
+      writtenText(format(part, "us"), wording),
+    );
   });
 }

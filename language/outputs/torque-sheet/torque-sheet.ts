@@ -9,8 +9,10 @@ import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
 import { torqueSheetData, type TorqueRow, type TorqueSheetData } from "./data.ts";
 
-const titleOf = ({ unit, title, build }: TorqueSheetData["procedures"][number]): string =>
-  [unit, title, build].filter(Boolean).join(": ");
+const titleOf = (
+  { unit, title, buildText }: TorqueSheetData["procedures"][number],
+  { wording }: OutputOptions,
+): string => wording.document.titles([unit, title, buildText].filter(Boolean));
 
 export const torqueSheet = output<TorqueSheetData>({
   name: "sheet torque",
@@ -99,8 +101,8 @@ function asHtml({ procedures, provenance }: TorqueSheetData, options: OutputOpti
         "body{max-width:84rem}td.n{white-space:normal;min-width:4.6rem}td.n:nth-child(3){min-width:0}td:nth-child(8){min-width:10rem}.write{display:inline-block;min-width:2.6rem;min-height:1.4rem}@media print{table{font-size:8.5pt}th,td{padding:.15rem .3rem}td:nth-child(8){min-width:7.5rem}}main section{break-after:page}main section:last-child{break-after:auto}@page{size:landscape;margin:10mm}",
       body: html`${pageHead(words.title, provenance, options)}
 <main><p>${words.note}</p>${procedures.map(
-        (procedure) => html`<section><h2>${titleOf(procedure)}</h2>
-${procedure.rows.length === 0 ? html`<p>${words.nothing}</p>` : table(titleOf(procedure), columns, procedure.rows, true)}</section>
+        (procedure) => html`<section><h2>${titleOf(procedure, options)}</h2>
+${procedure.rows.length === 0 ? html`<p>${words.nothing}</p>` : table(titleOf(procedure, options), columns, procedure.rows, true)}</section>
 `,
       )}</main>`,
     },
@@ -113,7 +115,7 @@ function asText({ procedures, provenance }: TorqueSheetData, options: OutputOpti
   const { torqueSheet: words } = options.wording,
     out = [words.title, "=".repeat(words.title.length), ...headLines(provenance, options), ...wrap(words.note, "", "")];
   for (const procedure of procedures) {
-    out.push("", ...wrap(shownOnOneLine(titleOf(procedure)), "", "  "));
+    out.push("", ...wrap(shownOnOneLine(titleOf(procedure, options)), "", "  "));
     if (procedure.rows.length === 0) out.push(`  ${words.nothing}`);
     for (const row of procedure.rows) {
       const first = options.system === "us" ? row.us : row.metric,

@@ -1,6 +1,22 @@
 // Sentences of whole documents that all outputs share, and the headings of the refit and the bill, in British English.
 
+import type { BuildChoice } from "../../../model/model.ts";
 import { capital, counted, inside, list, sentence } from "./phrases.ts";
+
+function choiceName(choice: BuildChoice): string {
+  switch (choice.is) {
+    case "named":
+      return choice.name;
+    case "fails":
+      return `${choice.name} failing`;
+    case "reading-before-fails":
+      return "the reading before failing";
+    case "optional":
+      return choice.title || "the optional part";
+    case "choice":
+      return `choice ${choice.number}`;
+  }
+}
 
 export const document = {
   draftMark: "DRAFT",
@@ -10,7 +26,20 @@ export const document = {
     "The maker's data, local rules and licensed or authorised persons come first. This document is an aid and no risk assessment.",
   contentHash: (hash: string) => `Content: ${hash.slice(0, 16)}`,
   noSignal: "HAZARD",
-  hazardFigure: (word: string, value: string) => `${word.replaceAll("-", " ")} ${value}`,
+  hazardFigure: (word: string, value: string) => `${word} ${value}`,
+  /** A title before what it is the title of. */
+  titled: (title: string, text: string) => `${title}: ${text}`,
+  /** Of the larger before the smaller: unit, procedure, build. */
+  titles: (titles: readonly string[]) => titles.join(": "),
+  /** What sets a build apart; of several choices the first leads. */
+  build: (choices: readonly BuildChoice[]) => {
+    const names = choices.map(choiceName);
+    return names.length < 2 ? (names[0] ?? "plain") : `${names[0]} with ${list(names.slice(1))}`;
+  },
+  /** Behind a title that stands apart from its text. */
+  colon: ":",
+  hazardHead: (signal: string, kind: string, name: string) => `${signal}: ${kind}: ${name}`,
+  dated: (date: string) => `Date: ${date}.`,
   figures: (figures: readonly string[]) => sentence(figures.join(", ")),
   keepOut: (distance: string) => sentence(`Keep others ${distance} away`),
   wear: (things: readonly string[]) => sentence(`Wear: ${list(things.map(inside))}`),
@@ -43,7 +72,7 @@ export const refit = {
 
 export const bill = {
   title: "Bill of consumables and spares",
-  forUnits: (units: number) => `For ${counted(units, "unit")}`,
+  forUnits: (units: number) => sentence(`For ${counted(units, "unit")}`),
   grades: { certain: "Needed for certain", worn: "Only if found worn, damaged, or asked for by a reading" },
   columns: [
     "Draft",
@@ -67,7 +96,7 @@ export const bill = {
   notGiven: (uses: number) => (uses === 1 ? "amount not given" : `amount not given for ${uses} uses`),
   and: (parts: readonly string[]) => parts.join(", and "),
   packs: (count: number, atLeast: boolean) => `${atLeast ? "at least " : ""}${counted(count, "pack")}`,
-  packOf: (text: string) => `pack of ${text}`,
+  packsOf: (packs: string, pack: string) => `${packs} (pack of ${pack})`,
   lead: (time: string) => `delivery ${time}`,
   shelfLife: (time: string) => `keeps ${time}`,
   nothing: "Nothing is used up and nothing is renewed, by what the procedures say.",

@@ -21,7 +21,7 @@ export const draw = {
   aside: (what: string) => `Aside: ${inside(what)}`,
   assumed: (label: string) => `${label} (refused by the bench: see the findings)`,
   outer: (label: string, sheet: number) => `after ${label}, sheet ${sheet}`,
-  free: (isAll: boolean) =>
+  free: (isAll: boolean): string =>
     isAll ? "In any order, as far as the bench knows" : "Bound to nothing else, as far as the bench knows",
   stripAbout:
     "What must come before what, as far as the machine is described. An arrow points to what comes after. It is no work instruction: the precautions stand in the steps.",
@@ -49,7 +49,7 @@ export const draw = {
   asSaid: (text: string) => sentence(text),
   turns: "The number in each circle is its turn.",
   turnsAnywhere: "The number in each circle is its turn; begin at any one.",
-  noTurns: (isTorqueMissing: boolean) =>
+  noTurns: (isTorqueMissing: boolean): string =>
     isTorqueMissing ? "Order and torque of tightening: not given." : "Order of tightening: not given as numbers.",
 
   pathAbout: (stations: readonly string[], closed: boolean) =>

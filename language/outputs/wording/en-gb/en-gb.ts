@@ -9,13 +9,20 @@ import { kinds } from "./kinds.ts";
 import { figures, lines } from "./lines.ts";
 import { manual } from "./manual.ts";
 import { record } from "./record.ts";
+import type { Review } from "../review.ts";
 import { labels, layoutSheet, torqueSheet } from "./sheets.ts";
 import { tablet } from "./tablet.ts";
 
 const tag: string = "en-GB";
 
+/** The language that the program is written in: nothing is translated. */
+const review = { is: "source" } as Review;
+
 export const enGb = {
   tag,
+  /** The language's own name for itself. */
+  language: "English (United Kingdom)",
+  review,
   acts,
   kinds,
   lines,

@@ -5,6 +5,8 @@ import { inside, sentence } from "./phrases.ts";
 export const lines = {
   step: (number: number) => `Step ${number}`,
   stepNamed: (number: number, title: string) => `step ${number}, ${title}`,
+  pieces: (title: string, pieces: readonly string[]) => `${title} (${pieces.join(", ")})`,
+  only: (says: string, what: string) => `${says} (${what})`,
   continued: (title: string) => `${title} (continued)`,
   outsideSteps: "Outside the steps",
   refitOf: (number: number, title: string) => `Way back of step ${number}: ${title}`,
@@ -17,6 +19,10 @@ export const lines = {
 };
 
 export const figures = {
+  /** A figure with the decimal point of our own texts, as this language writes it. */
+  number: (text: string) => text,
+  plusMinus: (percent: string) => `± ${percent} %`,
+  share: (percent: string) => `${percent} %`,
   seconds: (n: number) => `${n} s`,
   minutes: (n: number) => `${n} min`,
   hours: (n: number) => `${n} h`,

@@ -74,6 +74,7 @@ export const manual = {
   notConsidered: "Kinds of hazard that nobody has answered for",
   notConsideredNote:
     "The author has neither declared nor dismissed these. Find out for yourself whether they are there:",
+  notConsideredList: (kinds: readonly string[]) => sentence(kinds.join(", ")),
   noHazards: "Hazards that the author has declared: none. That says nothing about the machine.",
   dismissedKind: "Kind",
   dismissedWhy: "Why, in the author's words",

@@ -1,5 +1,7 @@
 // Building blocks of British English sentences: names in a sentence, lists, counts, verbs with their object.
 
+export { capital, sentence } from "../phrases.ts";
+
 /**
  * A declared name inside a sentence: "Casing nuts" becomes "casing nuts", "O-ring" and "MW-16 frame" stay. Only a first word of one
  * capital and small letters changes.
@@ -17,12 +19,8 @@ export function list(items: readonly string[], and = "and"): string {
   return `${items.slice(0, -1).join(", ")} ${and} ${items[items.length - 1]!}`;
 }
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** A sentence of ours: capital and full stop. */
-export const sentence = (text: string): string => (/[.!?:]$/.test(text) ? capital(text) : `${capital(text)}.`);
-
-const looksPlural = (name: string): boolean =>
+/** Does a name speak of several? By its look: nobody says it. */
+export const looksPlural = (name: string): boolean =>
   /[^s]s(?:,.*|\s\(.*)?$/i.test(name) || /s\s(?:of|at|on|in|for|with|to)\s/i.test(name);
 
 /** "the 8 casing nuts", "2 of the 8 casing nuts", "the guard screw, 4 off", "the impeller nut". */

@@ -1,0 +1,88 @@
+// Was eine Anleitung neben der Arbeit enthält: wer dafür einsteht, wofür die Maschine da ist, Störungen, Entsorgung, Begriffe.
+
+import type { Wording } from "../wording.ts";
+
+export const instructions: Wording["instructions"] = {
+  language: "Sprache",
+  languageName: "Deutsch",
+  original: "Originalanleitung",
+  translated: (from) => `Übersetzung von: ${from}`,
+  notSaid: "der Autor sagt nicht, ob Original oder Übersetzung",
+  maker: "Hersteller der Einheit",
+  serials: "Seriennummern",
+  author: "Autor",
+  prepared: "Erstellt von",
+  checked: "Durchgesehen von",
+  approved: "Freigegeben von",
+  signed: (who, when) => `${who}, ${when}`,
+  otherRevision: (who, when, revision) =>
+    `${who}, ${when}, für ${revision === undefined ? "keinen Stand" : `Stand ${revision}`}: nicht für den, aus dem dies erstellt wurde`,
+  notSigned: "nicht unterschrieben",
+
+  sections: {
+    purpose: "Wofür die Maschine da ist",
+    diagram: "Was vor was abkommt",
+    mishaps: "Wenn etwas schiefgeht",
+    waste: "Entsorgung",
+    glossary: "Wörter, Zeichen und Einheiten",
+    index: "Stichwörter",
+  },
+  intended: "Bestimmungsgemäße Verwendung",
+  wrong: "Vorhersehbare Fehlanwendung",
+  intendedNotGiven:
+    "Der Autor sagt nicht, wofür die Maschine da ist. Vor Beginn in den Angaben des Herstellers nachsehen.",
+  mishap: "Was geschieht",
+  mishapThen: "Was zu tun ist",
+  mishapAlways: [
+    "Vor Beginn wissen, wer gerufen wird, wo der Ausgang ist und wo Verbandkasten und Feuerlöscher sind.",
+    "Ist jemand verletzt: auf die eigene Unversehrtheit achten, Hilfe rufen, dann Erste Hilfe leisten wie gelernt.",
+    "Endet die Arbeit vorzeitig: Schlösser, Schilder und Absperrungen lassen, wo sie sind, und aufschreiben, was lose ist, was hängt und was offen ist.",
+  ],
+  mishapsNotGiven:
+    "Der Autor nennt nichts, was schiefgehen kann. Selbst herausfinden: Blockade, Leckage, Brand, ein Teil, das fällt oder klemmt.",
+  wasteWhat: "Was übrig bleibt",
+  wasteWhere: "Wohin es kommt",
+  wasteNotGiven: "herausfinden, wohin es kommt, nach den örtlichen Vorschriften",
+  wasteNote: "Örtliche Vorschriften zum Abfall gehen vor.",
+  term: "Wort",
+  means: "Bedeutung",
+  terms: [
+    [
+      "Zeile",
+      "Ein Handgriff mit seinem Kästchen, nummeriert in seinem Schritt: 3.2. R vor der Zahl: auf dem Rückweg. F: Schlussprüfungen.",
+    ],
+    [
+      "Rückweg",
+      "Der Zusammenbau, wie er aus dem Zerlegen folgt: Was zuletzt abkam, kommt zuerst zurück, wenn nicht anderes davor kommt.",
+    ],
+    [
+      "Vorkehrung",
+      "Ein Handgriff, der zwischen einer Person und einer Gefährdung steht. Er zählt vom Abhaken an, bis er aufgehoben wird oder verfällt.",
+    ],
+    [
+      "Feststellung",
+      "Eine Vorkehrung, die durch einen Messwert oder Versuch zeigt, ob die davor gewirkt hat. Nach einer Unterbrechung ist sie verfallen.",
+    ],
+    ["Durchgang", "Einmal um alle Verbindungselemente einer Gruppe in ihrer Reihenfolge."],
+    ["Reihenfolge", "Die Zahl eines Verbindungselements sagt, wann es beim Anziehen an der Reihe ist."],
+    [
+      "Messwert",
+      "Ein Wert oder eine Antwort, die aufgeschrieben wird, mit ihren Grenzen und mit dem, was außerhalb folgt.",
+    ],
+    [
+      "Nicht wie beschrieben",
+      "Alles an der Maschine, was nicht so ist, wie die Zeile sagt. Anhalten, fragen, aufschreiben.",
+    ],
+    ["Wie vorgefunden", "Der Messwert, bevor etwas eingestellt wird."],
+    ["Haltepunkt", "Die Arbeit hält dort an, bis die genannte Person sie weitergehen lässt."],
+    ["N·m, lbf·ft", "Drehmoment: Newtonmeter und angelsächsische Einheit (Kraftpfund mal Fuß)"],
+    ["mm, in", "Länge: Millimeter und Zoll"],
+    ["kg, lb", "Masse: Kilogramm und angelsächsisches Pfund"],
+    ["L, US qt", "Volumen: Liter und US-Quart"],
+    ["V DC, V AC", "Spannung, Gleich- und Wechselspannung: nie miteinander verglichen"],
+    ["°C, °F", "Temperatur"],
+  ],
+  indexName: "Gegenstand",
+  indexLines: "Zeilen",
+  codeOf: (step) => `Code zu ${step}`,
+};

@@ -1,0 +1,89 @@
+// Was das Handbuch auf einem Bildschirm sagt, mit dem gearbeitet wird. Es fragt nach dem, was fehlt, und gibt nichts frei.
+
+import type { Wording } from "../wording.ts";
+
+export const tablet: Wording["tablet"] = {
+  title: "Aufzeichnung auf diesem Gerät",
+  progress: (done, all) => `${done} von ${all} Zeilen abgehakt`,
+  nextOpen: "Nächste offene Zeile",
+  save: "Aufzeichnung speichern",
+  load: "Aufzeichnung laden",
+  clear: "Mit einer anderen Einheit beginnen",
+  clearSure: "Alles hier Eingetragene löschen? Vorher die Aufzeichnung speichern: Danach steht sie nirgends mehr.",
+  loadSure: "Die Aufzeichnung an die Stelle des hier Eingetragenen setzen? Vorher speichern, wenn es zählt.",
+  notKept: "Dieser Browser behält nichts von dieser Seite. Die Aufzeichnung speichern, bevor sie geschlossen wird.",
+  saved: (file) => `In die Downloads geschrieben: ${file}`,
+  loaded: "Die Aufzeichnung ist geladen.",
+  loadOther:
+    "Diese Aufzeichnung stammt von einem anderen Stand der Anleitung. Sie wird nicht geladen: Ihre Zeilen verlangen vielleicht anderes.",
+  loadBad: (why) => `Diese Aufzeichnung lässt sich nicht laden: ${why}`,
+  loadUnknown: (lines) => `Nicht geladen, weil es eine solche Zeile hier nicht gibt: ${lines}`,
+  breakTitle: "Nach einer Unterbrechung der Arbeit",
+  breakSays:
+    "Diese Einträge wurden gemacht, bevor die Seite geöffnet wurde. War die Arbeit unterbrochen, sind diese Feststellungen verfallen. Vor dem Weiterarbeiten wiederholen:",
+  breakAgain: "Haken dieser Feststellungen entfernen",
+  breakNone: "Die Arbeit war nicht unterbrochen",
+
+  missing: {
+    precautions: "Diese Zeile braucht Vorkehrungen, die nicht abgehakt sind. Zuerst diese treffen:",
+    before: "Diese Zeilen kommen, bevor die Vorkehrung aufgehoben wird:",
+    hold: "Die Arbeit hält an diesem Punkt an, bis er freigegeben ist:",
+    wait: "Die Wartezeit dieser Zeile ist nicht abgelaufen. Die Uhr starten und laufen lassen.",
+    reading: "Zuerst den Messwert aufschreiben.",
+    outside:
+      "Der Messwert liegt außerhalb der Grenzen. Tun, was die Zeile sagt, und neu messen, oder unter „Nicht wie beschrieben“ eintragen, was getan wurde und wer zugestimmt hat.",
+    "outside-precaution":
+      "Der Messwert liegt außerhalb der Grenzen. Anhalten und herausfinden, warum. Dann neu messen: Nichts, was ihn braucht, geht weiter.",
+    signature: "Vor dem Abhaken wird unterschrieben.",
+  },
+  leaning: "Abgehakte Zeilen brauchen diese. Jede davon noch einmal ansehen:",
+
+  outside: (limits) => `Außerhalb der Grenzen (${limits})`,
+  notAsItShouldBe: "Nicht, wie es sein soll.",
+  noNumber: "Das ist keine Zahl. Es wird nicht aufgeschrieben.",
+  tries: "Versuche",
+  aTry: (number, says) => `${number}: ${says}`,
+  outsideShort: "außerhalb",
+  yes: "Ja",
+  no: "Nein",
+  countDiffers: (due) => `Nicht die verlangte Anzahl: ${due}. Den Rest suchen.`,
+  torqueOther: "Nicht das Anziehdrehmoment der Anleitung:",
+  torqueNoNumber: "Das ist keine Zahl.",
+  torqueNotGiven: "Die Anleitung gibt keinen Wert zum Vergleich an.",
+
+  startWait: (time) => `Uhr starten: ${time}`,
+  againWait: "Von vorn beginnen",
+  left: (time) => `noch ${time}`,
+  waitOver: "Die Zeit ist um. Das allein zeigt nichts: messen oder feststellen, bevor es weitergeht.",
+  waitNote: "Die Uhr läuft nur, solange diese Seite offen ist.",
+
+  nextBolt: (number, done, all) => `Als Nächstes: Nummer ${number}; ${done} von ${all} getan`,
+  inPass: (pass, passes) => `Durchgang ${pass} von ${passes}.`,
+  oneMore: "Eine weitere ist angezogen",
+  oneBack: "Eine zurück",
+  allCounted: "Alle sind gezählt. Das Drehmoment aufschreiben.",
+
+  notAsWritten: "Nicht wie beschrieben",
+  what: "Was",
+  whatThing: "Welcher Gegenstand",
+  wholeLine: "die Zeile",
+  note: "Wie es vorgefunden wurde",
+  whatDone: "Was getan wurde",
+  agreedBy: "Wer zugestimmt hat",
+  wanted: "Zu bestellendes Teil",
+  add: "Aufschreiben",
+  takeOut: "Diesen Eintrag entfernen",
+
+  counted: "Gezählt",
+  countedOf: (name) => `Gezählt, ${name}`,
+  setAt: "Eingestellt auf",
+  setAtOf: (name) => `Eingestellt auf, ${name}`,
+  unit: "Einheit",
+  wrench: "Schlüssel-Nr.",
+  initials: "Kürzel",
+  asItShouldBe: "Wie es sein soll?",
+  instruments: "Verwendete Drehmomentschlüssel und Messgeräte",
+  instrument: "Gerät",
+  instrumentNumber: "Nummer",
+  due: "Kalibrierung fällig",
+};

@@ -1,0 +1,81 @@
+// Lo que unas instrucciones contienen junto al trabajo: quién responde, para qué es la máquina, incidentes, residuos, glosario.
+
+import type { Wording } from "../wording.ts";
+
+export const instructions: Wording["instructions"] = {
+  language: "Idioma",
+  languageName: "Español",
+  original: "instrucciones originales",
+  translated: (from) => `traducción de: ${from}`,
+  notSaid: "el autor no dice si es original o traducción",
+  maker: "Fabricante de la unidad",
+  serials: "Números de serie",
+  author: "Autor",
+  prepared: "Preparado por",
+  checked: "Revisado por",
+  approved: "Firma de aprobación",
+  signed: (who, when) => `${who}, ${when}`,
+  otherRevision: (who, when, revision) =>
+    `${who}, ${when}, para ${revision === undefined ? "ninguna revisión" : `la revisión ${revision}`}: no para la que dio lugar a esto`,
+  notSigned: "sin firma",
+
+  sections: {
+    purpose: "Para qué es la máquina",
+    diagram: "Qué se desmonta antes de qué",
+    mishaps: "Cuando algo sale mal",
+    waste: "Residuos",
+    glossary: "Palabras, símbolos y unidades",
+    index: "Índice alfabético",
+  },
+  intended: "Uso previsto",
+  wrong: "Mal uso previsible",
+  intendedNotGiven: "El autor no dice para qué es la máquina. Buscarlo en los datos del fabricante antes de empezar.",
+  mishap: "Qué ocurre",
+  mishapThen: "Qué hacer",
+  mishapAlways: [
+    "Antes de empezar, saber a quién se llama, dónde está la salida y dónde están el botiquín y el extintor.",
+    "Si alguien se lesiona: cuidar de no lesionarse uno mismo, pedir ayuda y después dar los primeros auxilios como se enseñó.",
+    "Si el trabajo se detiene antes del final: dejar candados, etiquetas y delimitaciones donde están, y anotar qué está suelto, qué cuelga y qué está abierto.",
+  ],
+  mishapsNotGiven:
+    "El autor no nombra nada que pueda salir mal. Averiguarlo uno mismo: atasco, derrame, incendio, una pieza que cae o se agarrota.",
+  wasteWhat: "Lo que sobra",
+  wasteWhere: "Adónde va",
+  wasteNotGiven: "averiguar adónde va, según las normas locales",
+  wasteNote: "Las normas locales sobre residuos tienen prioridad.",
+  term: "Palabra",
+  means: "Significado",
+  terms: [
+    [
+      "Línea",
+      "Un acto con su casilla, numerado en su paso: 3.2. R delante del número: a la vuelta. F: pruebas finales.",
+    ],
+    [
+      "Vuelta",
+      "El montaje tal como se sigue del desmontaje: lo que salió al final vuelve primero, salvo que otra cosa venga antes.",
+    ],
+    [
+      "Precaución",
+      "Un acto que está entre una persona y un peligro. Cuenta desde que se marca hasta que se levanta o caduca.",
+    ],
+    [
+      "Verificación",
+      "Una precaución que muestra con una medida o un intento que la anterior ha tenido efecto. Caduca tras una interrupción.",
+    ],
+    ["Pasada", "Una vuelta por todos los elementos de un grupo en su orden."],
+    ["Orden", "El número de un elemento de fijación es su turno al apretar."],
+    ["Medida", "Una cifra o una respuesta que se anota, con sus límites y lo que sigue fuera de ellos."],
+    ["No como está escrito", "Todo lo que en la máquina no es como dice la línea. Detenerse, preguntar, anotar."],
+    ["Como se encontró", "La medida antes de ajustar nada."],
+    ["Punto de espera", "El trabajo se detiene allí hasta que la persona nombrada lo libera."],
+    ["N·m, lbf·ft", "Par: newton metro y libra-fuerza pie"],
+    ["mm, in", "Longitud: milímetro y pulgada"],
+    ["kg, lb", "Masa: kilogramo y libra"],
+    ["L, US qt", "Volumen: litro y cuarto de galón de EE. UU."],
+    ["V CC, V CA", "Tensión continua y alterna: nunca se comparan entre sí"],
+    ["°C, °F", "Temperatura"],
+  ],
+  indexName: "Cosa",
+  indexLines: "Líneas",
+  codeOf: (step) => `Código de ${step}`,
+};

@@ -1,0 +1,88 @@
+// Lo que dice el manual en una pantalla con la que se trabaja. Pregunta por lo que falta y no libera nada.
+
+import type { Wording } from "../wording.ts";
+
+export const tablet: Wording["tablet"] = {
+  title: "Registro en este aparato",
+  progress: (done, all) => `${done} de ${all} líneas marcadas`,
+  nextOpen: "Siguiente línea abierta",
+  save: "Guardar el registro",
+  load: "Cargar un registro",
+  clear: "Empezar otra unidad",
+  clearSure: "¿Borrar todo lo anotado aquí? Guardar antes el registro: después no estará en ningún otro sitio.",
+  loadSure: "¿Poner el registro en lugar de lo anotado aquí? Guardarlo antes si cuenta.",
+  notKept: "Este navegador no conserva nada de esta página. Guardar el registro antes de cerrarla.",
+  saved: (file) => `Escrito en las descargas: ${file}`,
+  loaded: "El registro está cargado.",
+  loadOther: "Este registro viene de otra revisión del procedimiento. No se carga: sus líneas quizá pidan otra cosa.",
+  loadBad: (why) => `Este registro no se puede cargar: ${why}`,
+  loadUnknown: (lines) => `No cargado, porque aquí no hay tal línea: ${lines}`,
+  breakTitle: "Después de una interrupción del trabajo",
+  breakSays:
+    "Estas anotaciones se hicieron antes de abrir la página. Si el trabajo se interrumpió, estas verificaciones han caducado. Repetirlas antes de seguir:",
+  breakAgain: "Desmarcar estas verificaciones",
+  breakNone: "El trabajo no se interrumpió",
+
+  missing: {
+    precautions: "Esta línea necesita precauciones que no están marcadas. Tomar antes estas:",
+    before: "Estas líneas vienen antes de levantar la precaución:",
+    hold: "El trabajo se detiene en este punto hasta que se libere:",
+    wait: "La espera de esta línea no ha transcurrido. Poner en marcha su reloj y dejarlo correr.",
+    reading: "Anotar antes la medida.",
+    outside:
+      "La medida está fuera de límites. Hacer lo que dice la línea y volver a medir, o anotar en «No como está escrito» qué se hizo y quién dio su acuerdo.",
+    "outside-precaution":
+      "La medida está fuera de límites. Detenerse y averiguar por qué. Después volver a medir: nada de lo que la necesita sigue adelante.",
+    signature: "Se firma antes de marcar.",
+  },
+  leaning: "Hay líneas marcadas que necesitan esta. Mirar cada una otra vez:",
+
+  outside: (limits) => `Fuera de límites (${limits})`,
+  notAsItShouldBe: "No como debe ser.",
+  noNumber: "Esto no es un número. No se anota.",
+  tries: "Intentos",
+  aTry: (number, says) => `${number}: ${says}`,
+  outsideShort: "fuera",
+  yes: "Sí",
+  no: "No",
+  countDiffers: (due) => `No es el número esperado: ${due}. Buscar el resto.`,
+  torqueOther: "No es el par de apriete del procedimiento:",
+  torqueNoNumber: "Esto no es un número.",
+  torqueNotGiven: "El procedimiento no indica ninguna cifra con la que compararlo.",
+
+  startWait: (time) => `Poner en marcha el reloj: ${time}`,
+  againWait: "Empezar otra vez desde el principio",
+  left: (time) => `quedan ${time}`,
+  waitOver: "El tiempo ha pasado. Eso solo no muestra nada: medir o verificar antes de seguir.",
+  waitNote: "El reloj corre solo mientras esta página está abierta.",
+
+  nextBolt: (number, done, all) => `Siguiente: número ${number}; ${done} de ${all} hechos`,
+  inPass: (pass, passes) => `Pasada ${pass} de ${passes}.`,
+  oneMore: "Uno más está apretado",
+  oneBack: "Uno menos",
+  allCounted: "Todos están contados. Anotar el par.",
+
+  notAsWritten: "No como está escrito",
+  what: "Qué",
+  whatThing: "Qué cosa",
+  wholeLine: "la línea",
+  note: "Cómo se encontró",
+  whatDone: "Qué se hizo",
+  agreedBy: "Quién dio su acuerdo",
+  wanted: "Pieza por pedir",
+  add: "Anotar",
+  takeOut: "Quitar esta anotación",
+
+  counted: "Contado",
+  countedOf: (name) => `Contado, ${name}`,
+  setAt: "Ajustado a",
+  setAtOf: (name) => `Ajustado a, ${name}`,
+  unit: "Unidad",
+  wrench: "Llave n.º",
+  initials: "Iniciales",
+  asItShouldBe: "¿Como debe ser?",
+  instruments: "Llaves e instrumentos usados",
+  instrument: "Aparato",
+  instrumentNumber: "Número",
+  due: "Próxima calibración",
+};

@@ -1,0 +1,140 @@
+// Phrases de documents entiers, titres du retour et de la nomenclature.
+
+import type { BuildChoice } from "../../../model/model.ts";
+import { capital, joined, sentence } from "../phrases.ts";
+import type { Wording } from "../wording.ts";
+import { counted, list, the, titled } from "./phrases.ts";
+
+function choiceName(choice: BuildChoice): string {
+  switch (choice.is) {
+    case "named":
+      return choice.name;
+    case "fails":
+      return `${choice.name} hors limites`;
+    case "reading-before-fails":
+      return "mesure précédente hors limites";
+    case "optional":
+      return choice.title || "partie facultative";
+    case "choice":
+      return `choix ${choice.number}`;
+  }
+}
+
+export const document: Wording["document"] = {
+  draftMark: "PROJET",
+  draftLine: (openFindings, why) =>
+    `${titled(
+      "PROJET",
+      joined(
+        [
+          why.includes("not-approved") ? "non approuvé" : "",
+          openFindings > 0 ? counted(openFindings, "constat ouvert", "constats ouverts") : "",
+        ],
+        ", ",
+      ),
+    )}. Ne pas travailler d'après ce document.`,
+  cautionLine:
+    "Les données du fabricant, les règles locales et les personnes habilitées priment. Ce document est une aide et n'est pas une évaluation des risques.",
+  contentHash: (hash) => titled("Contenu", hash.slice(0, 16)),
+  noSignal: "RISQUE",
+  hazardFigure: (word, value) => `${word} ${value}`,
+  titled,
+  titles: (titles) => titles.join("\u00a0: "),
+  build: (choices) => {
+    const names = choices.map(choiceName);
+    return names.length < 2 ? (names[0] ?? "version de base") : `${names[0]} avec ${list(names.slice(1))}`;
+  },
+  colon: "\u00a0:",
+  hazardHead: (signal, kind, name) => titled(signal, titled(kind, name)),
+  dated: (date) => sentence(titled("Date", date)),
+  figures: (all) => sentence(all.join(", ")),
+  keepOut: (distance) => sentence(`Tenir les autres à ${distance}`),
+  wear: (things) => sentence(titled("Porter", list(things.map(the)))),
+  who: (role) => sentence(titled("Réservé à", the(role))),
+  pushes: (what) => sentence(titled("Pousse sur", what)),
+  source: (source) => sentence(titled("Source", the(source))),
+  mustStand: (precautions) => sentence(titled("Doit être en place avant de continuer", list(precautions.map(the)))),
+  on: (what) => `${capital(what)}\u00a0:`,
+  picture: (alt) => sentence(titled("Image", alt)),
+};
+
+export const refit: Wording["refit"] = {
+  halves: { strip: "Démontage", refit: "Retour", finish: "Essais finaux" },
+  columns: [
+    "Projet",
+    "Procédure",
+    "Moitié",
+    "Étape",
+    "Ligne",
+    "Geste",
+    "Nombre",
+    "Outil",
+    "Couple de serrage",
+    "Rangement",
+    "Plus",
+  ],
+  noRefit: "Le retour n'a pas pu être établi\u00a0: voir les constats.",
+};
+
+export const bill: Wording["bill"] = {
+  title: "Liste des consommables et des pièces de rechange",
+  forUnits: (units) => sentence(`Pour ${counted(units, "unité")}`),
+  grades: {
+    certain: "Nécessaire dans tous les cas",
+    worn: "Seulement en cas d'usure, de dommage, ou si une mesure le demande",
+  },
+  columns: [
+    "Projet",
+    "Besoin",
+    "Article",
+    "Genre",
+    "Taille",
+    "Référence",
+    "Norme",
+    "Pour une",
+    "Pour toutes",
+    "Conditionnements",
+    "Conditionnement",
+    "Délai de livraison",
+    "Conservation",
+    "Pourquoi",
+    "Utilisé à",
+  ],
+  sorts: {
+    part: "Pièce",
+    fastener: "Élément de fixation",
+    joint: "Assemblage",
+    consumable: "Consommable",
+    fluid: "Fluide",
+  },
+  pieces: (count) => counted(count, "pièce"),
+  notGiven: (uses) => (uses === 1 ? "quantité non indiquée" : `quantité non indiquée pour ${uses} emplois`),
+  and: (parts) => parts.join(", et "),
+  packs: (count, atLeast) => `${atLeast ? "au moins " : ""}${counted(count, "conditionnement")}`,
+  packsOf: (packs, pack) => `${packs} (de ${pack})`,
+  lead: (time) => `livraison ${time}`,
+  shelfLife: (time) => `se conserve ${time}`,
+  nothing: "Rien n'est consommé et rien n'est remplacé, d'après ce que disent les procédures.",
+  notGivenNote:
+    "Là où une quantité n'est pas indiquée, la chercher avant de commander\u00a0: un blanc se lirait comme zéro.",
+  reasons: {
+    rule: "toujours neuf",
+    "standing-rule": "toujours neuf selon la règle permanente de l'atelier",
+    destroyed: "détruit par le démontage",
+    "joint-kind": "son assemblage en demande un neuf",
+    act: "la procédure le remplace",
+    worn: "neuf en cas d'usure",
+    damaged: "neuf en cas de dommage",
+    "as-a-set": "neuf par jeu",
+    "by-pairs": "neuf par paires",
+    every: "neuf après quelques démontages",
+    reading: "si la mesure le demande",
+    chosen: "de la taille que la mesure demande",
+    scrap: "l'ancien est mis au rebut",
+    "kind-not-said": "d'un genre qui sert une fois\u00a0; la procédure ne dit pas s'il est neuf ou ancien",
+  },
+  every: (strips) => (strips === 1 ? "neuf à chaque démontage" : `neuf tous les ${strips} démontages`),
+  each: (text) => titled("pour une", text),
+  usedOn: (things) => `pour ${things.map(the).join("\u00a0; ")}`,
+  step: (title) => title,
+};

@@ -1,0 +1,90 @@
+// Ce que dit le manuel sur un écran avec lequel on travaille. Il demande ce qui manque et ne libère rien.
+
+import type { Wording } from "../wording.ts";
+
+export const tablet: Wording["tablet"] = {
+  title: "Relevé sur cet appareil",
+  progress: (done, all) => `${done} lignes cochées sur ${all}`,
+  nextOpen: "Ligne ouverte suivante",
+  save: "Enregistrer le relevé",
+  load: "Charger un relevé",
+  clear: "Commencer une autre unité",
+  clearSure:
+    "Effacer tout ce qui est saisi ici\u00a0? Enregistrer d'abord le relevé\u00a0: il ne sera plus nulle part.",
+  loadSure: "Mettre le relevé à la place de ce qui est saisi ici\u00a0? L'enregistrer d'abord s'il compte.",
+  notKept: "Ce navigateur ne garde rien de cette page. Enregistrer le relevé avant de la fermer.",
+  saved: (file) => `Écrit dans les téléchargements\u00a0: ${file}`,
+  loaded: "Le relevé est chargé.",
+  loadOther:
+    "Ce relevé vient d'une autre révision de la procédure. Il n'est pas chargé\u00a0: ses lignes demandent peut-être autre chose.",
+  loadBad: (why) => `Ce relevé ne peut pas être chargé\u00a0: ${why}`,
+  loadUnknown: (lines) => `Non chargé, car une telle ligne n'existe pas ici\u00a0: ${lines}`,
+  breakTitle: "Après une interruption du travail",
+  breakSays:
+    "Ces saisies ont été faites avant l'ouverture de la page. Si le travail a été interrompu, ces vérifications sont caduques. Les refaire avant de continuer\u00a0:",
+  breakAgain: "Décocher ces vérifications",
+  breakNone: "Le travail n'a pas été interrompu",
+
+  missing: {
+    precautions: "Cette ligne demande des précautions qui ne sont pas cochées. Prendre d'abord celles-ci\u00a0:",
+    before: "Ces lignes viennent avant que la précaution soit levée\u00a0:",
+    hold: "Le travail s'arrête à ce point jusqu'à ce qu'il soit levé\u00a0:",
+    wait: "L'attente de cette ligne n'est pas écoulée. Lancer son horloge et la laisser courir.",
+    reading: "Noter d'abord la mesure.",
+    outside:
+      "La mesure est hors limites. Faire ce que dit la ligne et mesurer de nouveau, ou noter sous «\u00a0Pas comme décrit\u00a0» ce qui a été fait et qui a donné son accord.",
+    "outside-precaution":
+      "La mesure est hors limites. S'arrêter et chercher pourquoi. Puis mesurer de nouveau\u00a0: rien de ce qui en dépend ne continue.",
+    signature: "On signe avant de cocher.",
+  },
+  leaning: "Des lignes cochées demandent celle-ci. Revoir chacune d'elles\u00a0:",
+
+  outside: (limits) => `Hors limites (${limits})`,
+  notAsItShouldBe: "Pas comme il faut.",
+  noNumber: "Ce n'est pas un nombre. Il n'est pas noté.",
+  tries: "Essais",
+  aTry: (number, says) => `${number}\u00a0: ${says}`,
+  outsideShort: "hors limites",
+  yes: "Oui",
+  no: "Non",
+  countDiffers: (due) => `Pas le nombre attendu\u00a0: ${due}. Chercher le reste.`,
+  torqueOther: "Pas le couple de serrage de la procédure\u00a0:",
+  torqueNoNumber: "Ce n'est pas un nombre.",
+  torqueNotGiven: "La procédure n'indique pas de valeur à laquelle le comparer.",
+
+  startWait: (time) => `Lancer l'horloge\u00a0: ${time}`,
+  againWait: "Recommencer depuis le début",
+  left: (time) => `encore ${time}`,
+  waitOver: "Le temps est écoulé. Cela seul ne montre rien\u00a0: mesurer ou vérifier avant de continuer.",
+  waitNote: "L'horloge ne court que tant que cette page est ouverte.",
+
+  nextBolt: (number, done, all) => `Suivant\u00a0: numéro ${number}\u00a0; ${done} faits sur ${all}`,
+  inPass: (pass, passes) => `Passe ${pass} sur ${passes}.`,
+  oneMore: "Un de plus est serré",
+  oneBack: "Un de moins",
+  allCounted: "Tous sont comptés. Noter le couple.",
+
+  notAsWritten: "Pas comme décrit",
+  what: "Quoi",
+  whatThing: "Quelle chose",
+  wholeLine: "la ligne",
+  note: "Comment on l'a trouvé",
+  whatDone: "Ce qui a été fait",
+  agreedBy: "Qui a donné son accord",
+  wanted: "Pièce à commander",
+  add: "Noter",
+  takeOut: "Retirer cette saisie",
+
+  counted: "Compté",
+  countedOf: (name) => `Compté, ${name}`,
+  setAt: "Réglé à",
+  setAtOf: (name) => `Réglé à, ${name}`,
+  unit: "Unité",
+  wrench: "Clé n°",
+  initials: "Initiales",
+  asItShouldBe: "Comme il faut\u00a0?",
+  instruments: "Clés et instruments utilisés",
+  instrument: "Appareil",
+  instrumentNumber: "Numéro",
+  due: "Étalonnage à faire",
+};

@@ -1,0 +1,86 @@
+// Printed words of the kinds of the tables, for every language: what a catalogue has to give, and how a kind is looked up in it. A
+// kind that a table gains and a language lacks does not compile.
+
+import {
+  kindIn,
+  type DriveName,
+  type FastenerKindName,
+  type FluidKindName,
+  type HazardKindName,
+  type JointKindName,
+  type JointUse,
+  type PartKindName,
+  type PrecautionName,
+  type SequenceName,
+  type SignalName,
+  type SourceName,
+} from "../../tables/index.ts";
+import type { hazardFigures } from "../../model/read-hazard.ts";
+
+type Half = "strip" | "refit";
+
+/** Words of the language that hold a figure of a hazard. */
+export type HazardFigure = (typeof hazardFigures)[number][0];
+
+/** Title, and the verbs of the way apart and of the way back as this language puts them into its sentences. */
+interface Worked {
+  readonly title: string;
+  readonly strip: string;
+  readonly refit: string;
+}
+
+interface Told {
+  readonly title: string;
+  readonly about: string;
+}
+
+export interface KindWords {
+  /** For a part without a kind. */
+  readonly plain: Readonly<Record<Half, string>>;
+  readonly parts: Readonly<Record<PartKindName, Worked>>;
+  readonly fasteners: Readonly<Record<FastenerKindName, Worked>>;
+  readonly joints: Readonly<Record<JointKindName, Worked>>;
+  readonly uses: Readonly<Record<JointUse, string>>;
+  readonly hazards: Readonly<Record<HazardKindName, Told>>;
+  readonly hazardFigures: Readonly<Record<HazardFigure, string>>;
+  /** `back`: printed where the author says nothing; undefined where nothing has to be taken back. */
+  readonly precautions: Readonly<Record<PrecautionName, { readonly title: string; readonly back: string | undefined }>>;
+  /** At the head of a line whose precaution has no kind. */
+  readonly anyPrecaution: string;
+  readonly fluids: Readonly<
+    Record<FluidKindName, { readonly title: string; readonly container: string; readonly waste: string }>
+  >;
+  readonly sources: Readonly<Record<SourceName, { readonly title: string }>>;
+  readonly drives: Readonly<Record<DriveName, { readonly title: string; readonly tool: string }>>;
+  readonly sequences: Readonly<Record<SequenceName, { readonly title: string }>>;
+  /** The word as the standards print it, and what it means. */
+  readonly signals: Readonly<Record<SignalName, { readonly word: string; readonly about: string }>>;
+}
+
+/** The chapter of a catalogue that says the kinds. A kind is given by its name in its table; an unknown one as each line says. */
+export const kindsOf = (words: KindWords) => ({
+  partVerb: (kind: string, half: Half): string => kindIn(words.parts, kind)?.[half] ?? words.plain[half],
+  fastenerVerb: (kind: string, half: Half): string => (kindIn(words.fasteners, kind) ?? words.fasteners.screw)[half],
+  jointVerb: (kind: string, half: Half): string => kindIn(words.joints, kind)?.[half] ?? words.plain[half],
+  part: (kind: string): string => kindIn(words.parts, kind)?.title ?? "",
+  fastener: (kind: string): string => kindIn(words.fasteners, kind)?.title ?? "",
+  joint: (kind: string): string => kindIn(words.joints, kind)?.title ?? "",
+  hazard: (kind: string): string => kindIn(words.hazards, kind)?.title ?? kind,
+  hazardAbout: (kind: string): string => kindIn(words.hazards, kind)?.about ?? "",
+  hazardFigure: (word: string): string => kindIn(words.hazardFigures, word) ?? word.replaceAll("-", " "),
+  precaution: (kind: string): string => kindIn(words.precautions, kind)?.title ?? kind,
+  /** At the head of a line; the words of the author say what an `other` one is. */
+  precautionShort: (kind: string): string =>
+    kind === "other" ? words.anyPrecaution : (kindIn(words.precautions, kind)?.title ?? kind),
+  precautionBack: (kind: string): string | undefined => kindIn(words.precautions, kind)?.back,
+  fluid: (kind: string): string => kindIn(words.fluids, kind)?.title ?? "",
+  fluidWaste: (kind: string): string | undefined => kindIn(words.fluids, kind)?.waste,
+  fluidContainer: (kind: string): string | undefined => kindIn(words.fluids, kind)?.container,
+  jointUse: (use: string): string => kindIn(words.uses, use) ?? use,
+  source: (kind: string): string => kindIn(words.sources, kind)?.title ?? kind,
+  drive: (kind: string): string => kindIn(words.drives, kind)?.title ?? kind,
+  driveTool: (kind: string): string => kindIn(words.drives, kind)?.tool ?? kind,
+  sequence: (kind: string): string => kindIn(words.sequences, kind)?.title ?? kind,
+  signal: (signal: SignalName): string => words.signals[signal].word,
+  signalAbout: (signal: SignalName): string => words.signals[signal].about,
+});

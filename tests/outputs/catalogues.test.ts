@@ -1,0 +1,187 @@
+// The catalogues themselves: complete, honest about who has read them, without a word that clears, in the style of their language.
+
+import { globSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { expect, test } from "vitest";
+import { manual } from "../../language/outputs/manual/manual.ts";
+import { write } from "../../language/outputs/output.ts";
+import { reviewLines } from "../../language/outputs/wording/review.ts";
+import { defaultWording, wordingFor, wordings, type Wording } from "../../language/outputs/wording/wording.ts";
+import { signals, type SignalName } from "../../language/tables/index.ts";
+import { fixedTexts } from "../support/fixed-texts.ts";
+import { everyText, machines } from "./languages.ts";
+import { compiledExample, options } from "./outputs-of.ts";
+
+const root = join(import.meta.dirname, "../../language/outputs/wording"),
+  tags = Object.keys(wordings),
+  of = (tag: string): Wording => wordings[tag]!;
+
+const folders = ["en-gb", "en-us", "de", "fr", "es"],
+  files = (folder: string): string[] => globSync(join(root, folder, "*.ts")).sort();
+
+/**
+ * Words that would clear a danger, by language: safe, made safe, OK, passed, all clear, complies, certified, and dead or discharged as a
+ * state. The names of acts that ask (prove dead, Spannungsfreiheit feststellen, vérifier l'absence de tension) are none of them.
+ */
+const clearing: Readonly<Record<string, RegExp>> = {
+  "en-gb":
+    /\bsafe\b|\bsafely\b|\bOK\b|\bokay\b|\bpassed\b|\ball clear\b|\bcompl(?:y|ies|iant)\b|\bcertified\b|(?<!prove )(?<!prove-)\bdead\b|\bdischarged\b|\bharmless\b|\bde-energi[sz]ed\b|\bno (?:danger|risk|hazard)\b(?! assessment)/i,
+  de: /\bi\. ?O\.|\b(?:sicher|sichere[nmrs]?|gefahrlos\w*|ungefährlich\w*|unbedenklich\w*|harmlos\w*|OK|okay|in Ordnung|bestanden|entspricht|konform\w*|zertifiziert\w*|spannungsfrei(?!heit)\w*|spannungslos(?!ig)\w*|stromlos(?!ig)\w*|drucklos(?!ig)\w*|kraftlos(?!ig)\w*|entladen\w*|entspannt|energiefrei\w*|keine Gefahr|ohne Gefahr|(?<!nicht )freigegeben(?! ist| von))\b/i,
+  fr: /\b(?:sûre?s?|sans (?:danger|risque)|en sécurité|sécurisée?s?|inoffensi\w+|OK|conformes?|conformité|certifiée?s?|réussie?s?|validée?s?|déchargée?s?|hors tension|consignée?s?|aucun (?:danger|risque)|rien à signaler)(?![\p{L}])/iu,
+  es: /\b(?:segur[oa]s?|sin (?:peligro|riesgo)|inofensiv[oa]s?|inocu[oa]s?|OK|conformes?|conformidad|certificad[oa]s?|superad[oa]s?|apt[oa]s?|aprobad[oa]s?|cumple[n]?|descargad[oa]s?|sin tensión|desenergizad[oa]s?|ningún (?:peligro|riesgo)|todo en orden)(?![\p{L}])/iu,
+};
+
+test.each(folders)("%s: no sentence clears anything", (folder) => {
+  const words = clearing[folder === "en-us" ? "en-gb" : folder]!,
+    shared = folder.startsWith("en") ? globSync(join(root, "../../tables/*.ts")) : [];
+  const all = [...files(folder), ...shared.filter((path) => !/synonyms/.test(path))].flatMap((path) =>
+    fixedTexts(path).map(({ text, line }) => ({ text, at: `${basename(path)}:${line}` })),
+  );
+  expect(all.length).toBeGreaterThan(folder === "en-us" ? 50 : 300);
+  // Names of kinds are no texts that anybody reads.
+  const said = all.filter(({ text }) => !/^[a-z-]+$/.test(text));
+  expect(said.filter(({ text }) => words.test(text))).toEqual([]);
+});
+
+test.each([
+  ["en-gb", ["The unit is safe.", "Test passed", "The bus is dead", "OK", "It complies with the rule"]],
+  [
+    "de",
+    [
+      "Die Anlage ist sicher.",
+      "Prüfung bestanden",
+      "Die Sammelschiene ist spannungsfrei",
+      "i. O.",
+      "Kondensator entladen",
+    ],
+  ],
+  ["fr", ["La machine est sûre.", "Essai réussi", "Le bus est hors tension", "conforme", "condensateur déchargé"]],
+  ["es", ["La máquina es segura.", "Prueba superada", "El bus está sin tensión", "conforme", "condensador descargado"]],
+] as const)("%s: the list of words finds each of these", (language, texts) => {
+  for (const text of texts) expect(text).toMatch(clearing[language]!);
+});
+
+test.each(tags.filter((tag) => tag !== "en-GB"))(
+  "%s: the same sentences as the first catalogue, of the same kind",
+  (tag) => {
+    const shape = (value: unknown): unknown =>
+      Array.isArray(value)
+        ? value.length
+        : typeof value === "object" && value !== null
+          ? Object.fromEntries(Object.entries(value).map(([key, each]) => [key, shape(each)]))
+          : typeof value;
+    const { review: _, ...own } = of(tag),
+      { review: __, ...first } = defaultWording;
+    expect(shape(own)).toEqual(shape(first));
+  },
+);
+
+// ISO 3864-2 and ANSI Z535.6 as harmonised in the languages: the words as instructions for use print them (from memory; common practice).
+test.each([
+  ["en-GB", "DANGER WARNING CAUTION NOTICE"],
+  ["en-US", "DANGER WARNING CAUTION NOTICE"],
+  ["de", "GEFAHR WARNUNG VORSICHT HINWEIS"],
+  ["fr", "DANGER AVERTISSEMENT ATTENTION AVIS"],
+  ["es", "PELIGRO ADVERTENCIA ATENCIÓN AVISO"],
+])("%s: the signal words", (tag, words) => {
+  expect((Object.keys(signals) as SignalName[]).map((signal) => of(tag).kinds.signal(signal)).join(" ")).toBe(words);
+});
+
+test("figures: decimal sign, unit words, and done twice they are the same", () => {
+  const figure = "24.95 to 25.05 mm, 0.5 turn, 2 turns, 24 months, 60 V dc, 1200 rpm, 22 kohm, 1.5 rad";
+  expect(of("en-GB").figures.number(figure)).toBe(figure);
+  expect(of("de").figures.number(figure)).toBe(
+    "24,95 to 25,05 mm, 0,5 Umdrehung, 2 Umdrehungen, 24 Monate, 60 V DC, 1200 min⁻¹, 22 kΩ, 1,5 rad",
+  );
+  expect(of("fr").figures.number(figure)).toBe(
+    "24,95 to 25,05 mm, 0,5 tour, 2 tours, 24 mois, 60 V CC, 1200 tr/min, 22 kΩ, 1,5 rad",
+  );
+  expect(of("es").figures.number(figure)).toBe(
+    "24,95 to 25,05 mm, 0,5 vuelta, 2 vueltas, 24 meses, 60 V CC, 1200 r/min, 22 kΩ, 1,5 rad",
+  );
+  for (const tag of tags) {
+    const { number } = of(tag).figures;
+    expect(number(number(figure))).toBe(number(figure));
+    expect(number("3 turnbuckles, 2 dayshifts")).toBe("3 turnbuckles, 2 dayshifts");
+  }
+});
+
+test("a property class keeps its point where figures have a comma", () => {
+  const input = compiledExample("mooring-winch/strip.strip"),
+    made = write(manual, "html", input, { ...options, wording: of("de") });
+  expect(made).toContain("M16x40 8.8");
+  expect(made).not.toMatch(/\b(?:8,8|10,9|12,9)\b/);
+});
+
+test("a list in Spanish takes e before the sound of i, in no other place", () => {
+  const { list } = of("es").acts;
+  expect(list(["bomba", "impulsor"])).toBe("bomba e impulsor");
+  expect(list(["eje", "hilo"])).toBe("eje e hilo");
+  expect(list(["arena", "hierro"])).toBe("arena y hierro");
+  expect(list(["eje", "tapa"])).toBe("eje y tapa");
+});
+
+test.each([
+  ["en-AU", "en-GB"],
+  ["EN", "en-GB"],
+  ["en-us", "en-US"],
+  ["de-AT", "de"],
+  ["de-Latn-CH", "de"],
+  ["fr-CA", "fr"],
+  ["es-419", "es"],
+  ["nl", undefined],
+  ["d", undefined],
+  ["", undefined],
+])("RFC 4647, 3.4 (lookup): %s is answered by %s", (asked, answer) => {
+  expect(wordingFor(asked)?.tag).toBe(answer);
+});
+
+test("a language that nobody has read says so in one line on every paper, English says nothing", () => {
+  const input = machines["recorded"]!();
+  for (const tag of tags) {
+    const lines = reviewLines(of(tag));
+    expect(lines).toHaveLength(tag.startsWith("en") ? 0 : 1);
+    for (const { of: name, text } of everyText("recorded", input, { ...options, wording: of(tag) })) {
+      // A table for a spreadsheet and a label have no head.
+      if (name.endsWith("csv")) continue;
+      for (const line of lines)
+        expect(
+          text.replace(/\s+/g, " ").split(line.replace(/\s+/g, " ").slice(0, 60)).length - 1,
+          `${tag} ${name}`,
+        ).toBe(1);
+    }
+  }
+});
+
+/** British words that have another one in American English (Oxford and Merriam-Webster mark each so; from memory). */
+const british =
+  /\b(?:spanners?|anticlockwise|circlips?|split pins?|authoris\w+|colour\w*|moulds?|(?:milli|newton )?metres?|litres?|\d+ off)\b|\$\{\w+\} off\b/i;
+
+test("en-US: no British word is left, in the fixed sentences and in what is printed", () => {
+  const words = Object.keys(machines).flatMap((name) => {
+    const input = machines[name]!();
+    return everyText(name, input, { ...options, wording: of("en-US") }).flatMap(({ of: output, text }) =>
+      [...text.matchAll(new RegExp(british, "gi"))]
+        .filter(([found]) => !input.own.has(found))
+        .map(([found]) => `${name}, ${output}: ${found}`),
+    );
+  });
+  expect(words).toEqual([]);
+  const fixed: string[] = [];
+  const visit = (value: unknown, path: string): void => {
+    if (typeof value === "string" || typeof value === "function") {
+      const text = typeof value === "string" ? value : value.toString().replace(/\b(?:acts|words|kinds)\.\w+/g, "");
+      const found = british.exec(text)?.[0];
+      if (found !== undefined) fixed.push(`${path}: ${found}`);
+    } else if (typeof value === "object" && value !== null)
+      for (const [key, each] of Object.entries(value)) visit(each, `${path}/${key}`);
+  };
+  visit(of("en-US"), "");
+  expect(fixed).toEqual([]);
+});
+
+test("each catalogue has a folder of its own, and every folder is offered", () => {
+  const found = [...new Set(globSync(join(root, "*/*.ts")).map((path) => basename(dirname(path))))].sort();
+  expect(found).toEqual([...folders].sort());
+  expect(tags.map((tag) => tag.toLowerCase()).sort()).toEqual(found);
+});

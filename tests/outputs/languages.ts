@@ -1,0 +1,151 @@
+// Machines whose authors' texts are in letters of no catalogue, and every output of them as somebody reads it.
+
+import { readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { manual } from "../../language/outputs/manual/manual.ts";
+import type { Output, OutputInput, OutputOptions } from "../../language/outputs/output.ts";
+import { recordCheck } from "../../language/outputs/record/check-output.ts";
+import type { ReadingTry, WorkRecord } from "../../language/outputs/record/record.ts";
+import { outputs } from "../../language/outputs/registry.ts";
+import { recordSummary } from "../../language/outputs/record/summary.ts";
+import { allWords, kinds } from "../../language/vocabulary/index.ts";
+import { foreign, foreignSource, ownWords } from "../support/pseudo-language.ts";
+import { compiled, type Compiled } from "./outputs-of.ts";
+import { full, text as recordMachine } from "./record/machine.ts";
+import { rig } from "./rig.ts";
+
+const root = join(import.meta.dirname, "../..");
+
+const vocabulary: ReadonlySet<string> = new Set([
+  ...allWords,
+  ...Object.values(kinds).flatMap((list) => Object.keys(list)),
+]);
+
+export interface Foreign extends Compiled {
+  /** Words that the author chose outside of strings. */
+  readonly own: ReadonlySet<string>;
+}
+
+function foreignFiles(texts: Readonly<Record<string, string>>, roots: readonly string[]): Foreign {
+  const files = Object.fromEntries(Object.entries(texts).map(([path, text]) => [path, foreignSource(text)])),
+    media = Object.entries(texts).flatMap(([path, text]) =>
+      [...text.matchAll(/\b(?:photo|video) "([^"]+)"/g)].map(([, name = ""]) =>
+        join(dirname(path), name).replaceAll("\\", "/"),
+      ),
+    ),
+    own = new Set([...Object.keys(files), ...media].flatMap((path) => path.split(/[/.\d-]/)));
+  for (const text of Object.values(texts)) for (const word of ownWords(text, vocabulary)) own.add(word);
+  const made = compiled(files, roots, media);
+  for (const { model } of made.performances)
+    for (const { id } of model.things) for (const part of [id, ...id.split("-")]) own.add(part);
+  return { ...made, own };
+}
+
+/** A file of the project with all that it uses. */
+function foreignExample(path: string): Foreign {
+  const files: Record<string, string> = {},
+    queue = [path];
+  for (let next = queue.shift(); next !== undefined; next = queue.shift()) {
+    if (files[next] !== undefined) continue;
+    const text = readFileSync(join(root, next), "utf8");
+    files[next] = text;
+    for (const [, used = ""] of text.matchAll(/^use "([^"]+)"/gm))
+      queue.push(join(dirname(next), used).replaceAll("\\", "/"));
+  }
+  return foreignFiles(files, [path]);
+}
+
+export const machines: Readonly<Record<string, () => Foreign>> = {
+  pump: () => foreignExample("examples/dairy-pump/pump.strip"),
+  winch: () => foreignExample("examples/mooring-winch/strip.strip"),
+  insulation: () => foreignExample("examples/mooring-winch/insulation.strip"),
+  hoist: () => foreignExample("examples/hand-chain-hoist/hoist.strip"),
+  receiver: () => foreignExample("examples/pressure-vessel-inspection/receiver.strip"),
+  reducer: () => foreignExample("examples/reducer-family/reducer.strip"),
+  actuator: () => foreignExample("examples/valve-actuator/actuator.strip"),
+  rig: () => foreignFiles({ "rig.strip": rig }, ["rig.strip"]),
+  recorded: () => foreignFiles({ "job.strip": recordMachine }, ["job.strip"]),
+};
+
+/** Records in which everything is amiss once, and one that is made from another revision. */
+function records(content: string): { file: string; record: WorkRecord }[] {
+  const whole = { ...full(), content },
+    [procedure] = whole.procedures,
+    lines = procedure!.lines.map((line, i) => ({
+      ...line,
+      done: i % 3 !== 0,
+      counts: i % 2 === 0 ? [] : (line.counts ?? []).map((each) => ({ ...each, count: each.count + 1 })),
+      torques: (line.torques ?? []).flatMap((each, k) => (k > 0 ? [] : [{ ...each, value: 99.5 }])),
+      readings: (line.readings ?? []).map((each) => ({
+        ...each,
+        tries: each.tries.flatMap((one): ReadingTry[] =>
+          one.value === undefined
+            ? [{ asItShouldBe: false }, { asItShouldBe: false }]
+            : [
+                { value: 0.5, unit: "bar" },
+                { value: 1.25, unit: "mm" },
+                { value: 1.5, unit: "mm" },
+              ],
+        ),
+      })),
+      signed: "",
+      notAsWritten:
+        i === 0
+          ? (["sheared", "thread-damaged", "seized", "broken", "missing", "wrong-part", "other"] as const).map(
+              (what) => ({
+                what,
+                note: foreign("note"),
+                done: foreign("done"),
+                wanted: foreign("part"),
+              }),
+            )
+          : [],
+    }));
+  const amiss: WorkRecord = {
+    ...whole,
+    procedures: [{ ...procedure!, lines: [...lines, { line: "99.9", done: true }] }],
+  };
+  return [
+    { file: "1", record: whole },
+    { file: "2", record: amiss },
+    { file: "3", record: { ...whole, content: "0".repeat(64) } },
+    { file: "4", record: { ...whole, procedures: [] } },
+    { file: "5", record: { ...whole, procedures: [{ ...procedure!, procedure: "job", unit: "job" }] } },
+  ];
+}
+
+/** Every output that somebody reads; records only of the machine that they were made by. */
+export function printed(name: string, input: OutputInput, options: OutputOptions): readonly Output<unknown>[] {
+  if (name !== "recorded") return outputs;
+  const made = records(manual.data(input, options).provenance.hash);
+  return [...outputs, recordCheck(made), recordSummary(made)] as readonly Output<unknown>[];
+}
+
+/** Every text that somebody reads: of a page the contents of its elements and the attributes that are read out. */
+export function textsOf(format: string, made: string): string {
+  if (format !== "html" && format !== "svg") return made;
+  const signs: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', "#39": "'" };
+  return made
+    .replace(/<(style|script)\b[^]*?<\/\1>/g, "")
+    .replace(/<meta\b[^>]*>/g, "")
+    .replace(/<[^>]*?\s(?:aria-label|alt|title|placeholder|label)="([^"]*)"[^>]*>/g, " $1\n")
+    .replace(/<!DOCTYPE[^>]*>|<[^>]*>/g, "\n")
+    .replace(/&(amp|lt|gt|quot|#39);/g, (_, sign: string) => signs[sign]!);
+}
+
+/** Each format that is for people, as its texts; the content hash is left out. */
+export function everyText(
+  name: string,
+  input: OutputInput,
+  options: OutputOptions,
+): readonly { readonly of: string; readonly text: string }[] {
+  return printed(name, input, options).flatMap((output) => {
+    const data = output.data(input, options);
+    return Object.entries(output.formats)
+      .filter(([format]) => format !== "json")
+      .map(([format, { write }]) => ({
+        of: `${output.name} ${format}`,
+        text: textsOf(format, write(data, options)).replace(/[0-9a-f]{16,}/g, ""),
+      }));
+  });
+}

@@ -57,7 +57,11 @@ export function plainLines(
           alt: act.text2,
           points: act.points.map((point, i) => ({
             id: point.name.text,
-            mark: markOf(context, point.name, around, i),
+            mark: markOf(
+              context,
+              around,
+              act.points.slice(0, i + 1).map(({ name }) => name),
+            ),
             name: nameText(context, point.name, around),
             across: point.across,
             down: point.down,
@@ -309,9 +313,14 @@ export function fillLine(context: LineContext, doing: Doing, fluid: Fluid, amoun
   });
 }
 
-/** Numbers of parts are those of the parts list; what is no part has a letter in this picture. */
-function markOf(context: LineContext, name: Name, around: Doing["around"], place: number): string {
-  const [thing] = namedThings(context.model, [name], around),
-    part = context.model.parts.findIndex(({ index }) => index === thing);
-  return part < 0 ? String.fromCharCode(97 + (place % 26)) : String(part + 1);
+/** Of the last of these names: the number of the parts list, or the next letter for what is no part. */
+function markOf(context: LineContext, around: Doing["around"], names: readonly Name[]): string {
+  const numberOf = (name: Name): number => {
+    const [thing] = namedThings(context.model, [name], around);
+    return context.model.parts.findIndex(({ index }) => index === thing) + 1;
+  };
+  const numbers = names.map(numberOf),
+    own = numbers.at(-1) ?? 0,
+    letters = numbers.filter((number) => number === 0).length;
+  return own > 0 ? String(own) : String.fromCharCode(96 + ((letters - 1) % 26) + 1);
 }

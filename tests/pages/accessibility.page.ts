@@ -31,7 +31,10 @@ const pages = ["mooring-winch", "dairy-pump", "valve-actuator"].flatMap((example
     ["draw", "strip"],
     ["draw", "pattern"],
     ["draw", "path"],
-  ].map((command) => [`${command.join(" ")} of ${example}`, command, example] as const),
+  ]
+    // The flagship has every kind of row; the other two are tried where most of a page depends on the machine.
+    .filter(([command]) => example === "mooring-winch" || command === "manual")
+    .map((command) => [`${command.join(" ")} of ${example}`, command, example] as const),
 );
 
 async function violations(page: Page): Promise<string[]> {

@@ -11,6 +11,9 @@ export interface Column<Row> {
   readonly isHead?: true;
 }
 
+/** A table of so few rows stays on one page. */
+const shortest = 8;
+
 /** @param quietCaption the heading just above says the same: the caption is for screen readers through the label alone. */
 export function table<Row>(
   caption: string,
@@ -30,7 +33,7 @@ export function table<Row>(
     column.isHead
       ? html`<th scope="row">${column.cell(row)}</th>`
       : html`<td${column.is !== undefined && html` class="${column.is}"`}>${column.cell(row)}</td>`;
-  return html`<div class="scroll" role="group" tabindex="0" aria-label="${caption}"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${shown.map(({ head }) => html`<th scope="col">${head}</th>`)}</tr></thead>
+  return html`<div class="scroll${rows.length <= shortest && html` short`}" role="group" tabindex="0" aria-label="${caption}"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${shown.map(({ head }) => html`<th scope="col">${head}</th>`)}</tr></thead>
 <tbody>${rows.map(
     (row) => html`<tr>${shown.map((column) => cell(column, row))}</tr>
 `,

@@ -4,19 +4,22 @@
 import type { OutputOptions } from "../output.ts";
 import { base64OfHex } from "../text/base64.ts";
 import { html, Markup, type Value } from "../text/markup.ts";
+import { shownOnOneLine } from "../text/shown.ts";
 import { sha256 } from "../text/sha256.ts";
 import type { ManualDocument } from "./document.ts";
 import { chapterSections, frontSections, type Section } from "./html-sections.ts";
 import { own } from "./html-own.ts";
 import { barHtml, scriptHtml } from "./html-tablet.ts";
-import { style } from "./style.ts";
+import { pageEdges, style } from "./style.ts";
 import { tabletScript } from "./tablet/script.ts";
 
 export function manualAsHtml(document: ManualDocument, options: OutputOptions): string {
   const { document: shared } = options.wording;
   // The policy lets in the style and the script alone, each by its own hash; pictures only as data in the file.
+  const title = [document.title, document.subtitle].join(": "),
+    whole = style + pageEdges(shownOnOneLine(title).slice(0, 90), document.draft === "" ? "" : shared.draftMark);
   const hash = (text: string): string => `'sha256-${base64OfHex(sha256(text))}'`;
-  const policy = `default-src 'none'; img-src data:; style-src ${hash(style)}; script-src ${hash(tabletScript)}; base-uri 'none'; form-action 'none'`;
+  const policy = `default-src 'none'; img-src data:; style-src ${hash(whole)}; script-src ${hash(tabletScript)}; base-uri 'none'; form-action 'none'`;
   const page = html`<!DOCTYPE html>
 <html lang="${document.lang}">
 <head>
@@ -25,7 +28,7 @@ export function manualAsHtml(document: ManualDocument, options: OutputOptions): 
 <meta name="viewport" content="width=device-width, initial-scale=1"/>
 <meta name="generator" content="Stripdown"/>
 <title>${shared.titles([...(document.draft === "" ? [] : [shared.draftMark]), document.title, document.subtitle])}</title>
-<style>${new Markup(style)}</style>
+<style>${new Markup(whole)}</style>
 </head>
 <body>
 ${bodyOf(document, options)}
@@ -44,7 +47,8 @@ function bodyOf(document: ManualDocument, options: OutputOptions): Markup {
   const sections = [...frontSections(document, options), ...chapterSections(document, options)].filter(
     ({ body }) => body !== undefined,
   );
-  return html`${document.draft !== "" && html`<div class="draft-mark" aria-hidden="true">${shared.draftMark}</div>`}
+  // Browsers that do not write at the edges of a page still print this on every page, behind its words.
+  return html`${document.draft !== "" && html`<svg class="draft-mark" aria-hidden="true" viewBox="0 0 400 400"><text x="200" y="225" text-anchor="middle" font-size="92" font-weight="700" fill="#000" fill-opacity="0.070" transform="rotate(-45 200 200)">${shared.draftMark}</text></svg>`}
 <header>
 <h1>${own(document.title)}</h1>
 <p class="lead">${own(document.subtitle)}</p>

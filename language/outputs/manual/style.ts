@@ -106,14 +106,22 @@ footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
 html{font-size:10pt}
 body{max-width:none;padding:0}
 h2{break-before:auto}h2,h3,h4{break-after:avoid}
-thead{display:table-header-group}tr{break-inside:avoid}
+thead{display:table-header-group;break-after:avoid}tr,.scroll.short,.panel,.write{break-inside:avoid}caption,h2+p{break-after:avoid}.draft-mark{display:block;position:fixed;left:0;top:15%;width:100%;z-index:-1}tbody tr:first-child{break-before:avoid}.told{break-after:avoid}#diagram{break-before:page}
 a{color:inherit;text-decoration:none}
-.scroll{overflow:visible}.drawn svg{max-width:100%;height:auto;max-height:235mm}
+.scroll{overflow:visible}.drawn svg{max-width:100%;height:auto;max-height:200mm}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
-.draft-mark{display:block;position:fixed;top:-9mm;right:0;font-weight:700;letter-spacing:.2em}
 .bar,button,.wait-clock,.bolts,.told-now,.hint,.break,[data-script]{display:none!important}
 input[type=text],select,textarea{border-width:0 0 1px;min-height:1.4rem;height:1.4rem;background:none}textarea{height:auto;border:1px solid}select{appearance:none}
 .fill td{height:1.6rem}.row input[type=checkbox],input[type=radio]{width:1.1rem;height:1.1rem}
 .done>.row>label{color:inherit}.not-yet input[type=checkbox]{outline:0}
 }
 `.trim();
+
+/** Words in a style as its strings write them: every sign but letters of the Latin alphabet and figures by its number. */
+const quoted = (text: string): string =>
+  `"${Array.from(text, (sign) => (/[A-Za-z0-9 ]/.test(sign) ? sign : `\\${sign.codePointAt(0)!.toString(16)} `)).join("")}"`;
+
+/** What stands at the edges of every printed page: title, draft mark, page of pages. */
+export const pageEdges = (title: string, mark: string): string => `
+@page{@top-left{content:${quoted(title)};font:8pt system-ui,sans-serif}@top-right{content:${quoted(mark)};font:700 9pt system-ui,sans-serif;letter-spacing:.2em}@bottom-right{content:counter(page) " / " counter(pages);font:8pt system-ui,sans-serif}}
+`;

@@ -169,13 +169,15 @@ function positional(filling: Filling, tokens: readonly string[], at: number): nu
   const { figure } = filling;
   const open = figure.arguments.filter((one) => isOpen(filling, one));
   const strict = open.filter((one) => one.takes !== "text" && one.takes !== "class" && one.takes !== "number");
+  // Before its size is said a bare number is no coefficient: "3/8" is half of a size.
+  const sizeDue = open.some((one) => one.takes === "size" && one.optional !== true);
   let best: { readonly wanted: FigureArgument; readonly run: Run } | undefined;
   for (const wanted of strict) {
     const run = longestRun(figure, wanted, tokens, at);
     if (run !== undefined && (best === undefined || run.length > best.run.length)) best = { wanted, run };
   }
   for (const wanted of best === undefined
-    ? open.filter((one) => one.takes === "number" || one.takes === "class")
+    ? open.filter((one) => (one.takes === "number" && !(sizeDue && one.optional)) || one.takes === "class")
     : []) {
     const run =
       wanted.takes === "number" ? longestRun(figure, wanted, tokens, at) : freeRun(figure, wanted, tokens, at);

@@ -125,6 +125,8 @@ export function readArgument(wanted: FigureArgument, text: string): ArgumentValu
       found = words.find((word) => word.toLowerCase() === text.trim().toLowerCase());
     return found ?? { says: `${name}: "${text}" is not among ${words.join(", ")}`, nearest: words };
   }
+  if (takes === "class" && /^(?:#\d+|(?:\d+[- ])?\d+\/\d+)(?:\s|$)/.test(text.trim()))
+    return { says: `${name}: ${text.trim()} is a diameter; the thread has its threads an inch behind it, as 3/8-16` };
   if (takes === "class" || takes === "text") return text.trim();
   const quantity = parseQuantity(text, takes);
   if (!isProblem(quantity))

@@ -185,7 +185,7 @@ export const tighteningFigure: Figure = {
     argument("count", "number", "fasteners in the joint, 1 to 1000"),
     argument("pattern", "word", "how they stand", {
       optional: true,
-      default: "circle",
+      default: "circle; what the sides or rows say",
       words: ["circle", "rectangle", "rows"],
     }),
     argument("width", "length", "of a rectangle", { optional: true, default: "a square" }),
@@ -202,8 +202,15 @@ export const tighteningFigure: Figure = {
     const lacking = missing(tighteningFigure, inputs),
       count = numberIn(inputs, "count");
     if (lacking || count === undefined) return lacking ?? { says: "tightening needs a count" };
-    const pattern = textIn(inputs, "pattern") ?? "circle",
-      circle = circleOrder(count),
+    // A side or a number of rows says how they stand; one that the pattern has no use for would be an answer to another question.
+    const sides = inputs["width"] !== undefined || inputs["height"] !== undefined,
+      grid = inputs["rows"] !== undefined,
+      pattern = textIn(inputs, "pattern") ?? (grid ? "rows" : sides ? "rectangle" : "circle");
+    if (sides && pattern !== "rectangle")
+      return { says: `width and height belong to a rectangle, not to ${pattern}`, nearest: ["pattern rectangle"] };
+    if (grid && pattern !== "rows")
+      return { says: `rows belong to pattern rows, not to ${pattern}`, nearest: ["pattern rows"] };
+    const circle = circleOrder(count),
       rows = numberIn(inputs, "rows") ?? 1;
     if (!circle) return { says: `count ${count}: a whole number from 1 to 1000 is due` };
     if (pattern === "rows" && (!Number.isInteger(rows) || rows < 1 || count % rows !== 0))

@@ -174,6 +174,12 @@ test.each([
   ["o-ring 24.99 mm 3.53 mm", "-214", /24\.99 x 3\.53/, "AS568: -214 is 0.984 x 0.139 in"],
   ["small-hardware shaft-circlip 25 mm", "groove diameter", /23\.9/, "DIN 471: 25 x 1.2, groove 23.9"],
   ["small-hardware key 30 mm", "key", /8x7/, "DIN 6885-1: 8x7 over 22 to 30"],
+  [
+    "tightening 6 rows 2",
+    "order",
+    /2,1,3,5,4,6/,
+    "common practice after AISC FAQ 6.6.4: row by row from the middle out",
+  ],
   ["tightening 8", "order", /1,5,3,7,2,6,4,8/, "ASME PCC-1: 1-5-3-7-2-6-4-8"],
 ])("%s: %s", (question, name, value, source) => {
   const [figure, ...words] = question.split(" "),

@@ -6,6 +6,7 @@ import { isOut, left, lumpOf } from "../bench/ties.ts";
 import { ON_BASE } from "../bench/state.ts";
 import { waitOf } from "../bench/placement.ts";
 import { assumptionsOf } from "../checks/sums.ts";
+import { torqueQuestion } from "../checks/torque-judged.ts";
 import { boltOf, loadArea } from "../figures/bolt-loads.ts";
 import { isFigureError } from "../figures/figure.ts";
 import { assessTorque } from "../figures/tightening.ts";
@@ -327,26 +328,19 @@ function ofTie(
 
 /** Stress area, preload and share of yield, by the figures' own functions. */
 function strengthOf(tie: Tie, settings: Settings): string[] {
-  const className = tie.propertyClass ?? tie.grade,
+  const question = torqueQuestion(tie),
     lines: string[] = [];
-  if (!tie.size || className === undefined)
-    return tie.size ? ["No strength class given: neither preload nor share of yield can be reckoned"] : [];
-  const bolt = boltOf(tie.size, className);
+  if (!question) return tie.size ? ["No strength class given: neither preload nor share of yield can be reckoned"] : [];
+  const bolt = boltOf(question.size, question.className);
   if (!isFigureError(bolt))
     lines.push(
       `Stress area ${rounded(loadArea(bolt.thread) * 1e6)} mm² (${rounded(loadArea(bolt.thread) / 0.0254 ** 2)} in²)`,
     );
-  const friction = tie.figures.get("friction"),
-    own = typeof friction === "number" ? { frictionThread: friction, frictionHead: friction } : {};
   const value = tie.torques.find((torque) => torque.value)?.value;
   if (!value) return lines;
-  const judged = assessTorque(
-    si(value).high,
-    { size: tie.size, className, head: tie.drive?.kind === "hex-socket" ? "socket-cap" : "hex", ...own },
-    assumptionsOf(settings),
-  );
+  const judged = assessTorque(si(value).high, question, assumptionsOf(settings));
   if (isFigureError(judged)) return [...lines, plain(judged.says)];
-  const of = tie.size.system === "unified" ? "the proof load" : "the yield stress";
+  const of = question.size.system === "unified" ? "the proof load" : "the yield stress";
   lines.push(
     `At ${plain(value.written)}: preload about ${rounded(judged.preload / 1000)} kN (${rounded(fromSi(judged.preload, "lbf"))} lbf), ${Math.round(judged.utilisation * 100)} % of ${of}`,
   );

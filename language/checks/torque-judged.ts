@@ -1,6 +1,6 @@
 // Every torque of a model that can be held against its thread: size, class and a value are given. What cannot be reckoned is left out.
 
-import { assessTorque, type TorqueAssessment } from "../figures/tightening.ts";
+import { assessTorque, type TighteningQuestion, type TorqueAssessment } from "../figures/tightening.ts";
 import { isFigureError } from "../figures/figure.ts";
 import type { Model, Tie, Torque } from "../model/model.ts";
 import type { BenchContext } from "./check.ts";
@@ -12,6 +12,19 @@ export interface JudgedTorque {
   readonly tie: Tie;
   readonly torque: Torque;
   readonly judged: TorqueAssessment;
+}
+
+/** What a torque of this fastener is asked with; undefined where size or class is not given. */
+export function torqueQuestion(tie: Tie): TighteningQuestion | undefined {
+  const className = tie.propertyClass ?? tie.grade,
+    friction = tie.figures.get("friction");
+  if (!tie.size || className === undefined) return undefined;
+  return {
+    size: tie.size,
+    className,
+    head: tie.drive?.kind === "hex-socket" ? "socket-cap" : "hex",
+    ...(typeof friction === "number" ? { frictionThread: friction, frictionHead: friction } : {}),
+  };
 }
 
 const judgedIn = kept<Model, Map<Assumptions, readonly JudgedTorque[]>>();
@@ -27,17 +40,11 @@ export function judgedTorques(model: Model, context: Pick<BenchContext, "setting
 
 function* judge(model: Model, assumptions: Assumptions): Iterable<JudgedTorque> {
   for (const tie of model.ties) {
-    const className = tie.propertyClass ?? tie.grade;
-    if (!tie.fastener || !tie.size || className === undefined) continue;
-    const friction = tie.figures.get("friction"),
-      own = typeof friction === "number" ? { frictionThread: friction, frictionHead: friction } : {};
+    const question = torqueQuestion(tie);
+    if (!tie.fastener || !question) continue;
     for (const torque of tie.torques) {
       if (!torque.value) continue;
-      const judged = assessTorque(
-        highest(torque.value),
-        { size: tie.size, className, head: tie.drive?.kind === "hex-socket" ? "socket-cap" : "hex", ...own },
-        assumptions,
-      );
+      const judged = assessTorque(highest(torque.value), question, assumptions);
       if (!isFigureError(judged)) yield { tie, torque, judged };
     }
   }

@@ -10,6 +10,16 @@ function codeIn(text: string): string | undefined {
   return parts ? `${parts[1]!.toUpperCase()}${parts[2]!.padStart(3, "0")}` : undefined;
 }
 
+/** The three numbers of the table nearest to one that it lacks, of its letter. */
+function nearestCodes(code: string): readonly string[] {
+  const number = (one: string): number => Number(one.slice(1));
+  return safetySigns
+    .map((sign) => sign.code)
+    .filter((one) => one[0] === code[0])
+    .sort((a, b) => Math.abs(number(a) - number(code)) - Math.abs(number(b) - number(code)))
+    .slice(0, 3);
+}
+
 export const safetySignFigure: Figure = hazardFigure({
   name: "safety-sign",
   title: "Safety sign by its number or by a word",
@@ -28,7 +38,7 @@ export const safetySignFigure: Figure = hazardFigure({
     if (found.length === 0 || wanted === "")
       return {
         says: `safety-sign: no sign of the table ${code ? `has the number ${code}` : `holds "${text}"`}`,
-        nearest: safetySigns.filter((sign) => !code || sign.code[0] === code[0]).map((sign) => sign.code),
+        nearest: code ? nearestCodes(code) : [],
       };
     return {
       values: found.map((sign) => plain(sign.code, sign.meaning)),

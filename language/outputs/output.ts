@@ -2,6 +2,7 @@
 // about files, arguments or the machine that it runs on, and the same input gives the same bytes.
 
 import type { Performance } from "../bench/trace.ts";
+import type { PrintDocument } from "./pdf/print.ts";
 import type { Wording } from "./wording/wording.ts";
 
 /** What an output is made from. */
@@ -46,6 +47,8 @@ export interface OutputOptions {
   readonly units?: number;
   /** This drawing of the set alone, from 1; all if left out. */
   readonly sheet?: number;
+  /** The paper of a PDF; A4 if left out. */
+  readonly paper?: "a4" | "letter";
   /** Size of the labels and how many stand on a page. */
   readonly labelGrid?: LabelGrid;
   /** Sealant left in nozzle and pack, as a share; the figures' default if left out. */
@@ -74,6 +77,8 @@ export interface Output<Data> {
   data(input: OutputInput, options: OutputOptions): Data;
   /** By name; the first is the usual one. */
   readonly formats: Readonly<Record<string, Format<Data>>>;
+  /** The document for paper, which a renderer outside turns into a PDF; left out where the output has none. */
+  print?(data: Data, options: OutputOptions): PrintDocument;
 }
 
 /** Identity, for the types. */

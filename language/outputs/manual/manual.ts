@@ -3,6 +3,7 @@
 import { output } from "../output.ts";
 import { manualDocument } from "./build.ts";
 import type { ManualDocument } from "./document.ts";
+import { manualPrint } from "../pdf/manual-print.ts";
 import { manualAsHtml } from "./html.ts";
 
 export const manual = output<ManualDocument>({
@@ -10,4 +11,5 @@ export const manual = output<ManualDocument>({
   title: "Manual",
   data: manualDocument,
   formats: { html: { extension: "html", title: "One file for the browser and for paper", write: manualAsHtml } },
+  print: manualPrint,
 });

@@ -1,0 +1,262 @@
+// The chapters of the manual before the work, as blocks for paper: the same document, in the same order, as in the browser.
+
+import type { ManualDocument } from "../manual/document.ts";
+import { signals, type SignalName } from "../../tables/index.ts";
+import { hazardPanel, messagePanel, type Layout } from "./lines.ts";
+import { drawn, heading, list, par, when } from "./pieces.ts";
+import type { Block } from "./print.ts";
+import { table, type Column } from "./table.ts";
+import { bold, joined, words } from "./words.ts";
+
+/** A chapter; one without blocks does not appear. */
+export interface Section {
+  readonly title: string;
+  /** Begins a page. */
+  readonly page?: true;
+  readonly blocks: readonly Block[];
+}
+
+export function frontSections(document: ManualDocument, layout: Layout): Section[] {
+  const { wording } = layout.options,
+    { sections: titles } = wording.manual,
+    { sections: more } = wording.instructions;
+  return [
+    {
+      title: titles.identification,
+      page: true,
+      blocks: [
+        { is: "facts", rows: document.identification.map(({ label, value }) => [words(label), words(value)] as const) },
+      ],
+    },
+    { title: more.purpose, blocks: purpose(document, layout) },
+    { title: titles.who, blocks: [list(document.who)] },
+    { title: titles.use, blocks: use(layout) },
+    { title: titles.safety, page: true, blocks: safety(document, layout) },
+    { title: titles.works, blocks: works(document, layout) },
+    { title: titles.tools, page: true, blocks: tools(document, layout) },
+    { title: titles.bill, blocks: bill(document, layout) },
+    ...tables(document, layout),
+    {
+      title: more.diagram,
+      blocks: when(
+        document.diagrams.length > 0,
+        par(words(wording.draw.stripAbout)),
+        document.diagrams.map((drawing) => drawn(drawing, layout.room, drawing.title)),
+      ),
+    },
+  ];
+}
+
+function purpose({ purpose: { intended, wrong } }: ManualDocument, { options }: Layout): Block[] {
+  const { instructions } = options.wording;
+  return [
+    heading(2, instructions.intended),
+    intended.length > 0 ? list(intended) : par(words(instructions.intendedNotGiven)),
+    ...when(wrong.length > 0, heading(2, instructions.wrong), list(wrong)),
+  ];
+}
+
+function use({ options: { wording }, room }: Layout): Block[] {
+  const { manual, kinds } = wording,
+    rows = Object.keys(signals) as SignalName[];
+  const columns: readonly Column<SignalName>[] = [
+    { head: manual.signalWord, cell: (signal) => kinds.signal(signal), isHead: true },
+    { head: manual.signalMeans, cell: (signal) => kinds.signalAbout(signal) },
+  ];
+  return [list([...manual.useLines, manual.torqueNote]), table(manual.signalTable, columns, rows, room.width)];
+}
+
+function safety({ safety: { messages, hazards, dismissed, notConsidered } }: ManualDocument, layout: Layout): Block[] {
+  const { options, room } = layout,
+    { manual, document } = options.wording;
+  const columns: readonly Column<(typeof dismissed)[number]>[] = [
+    { head: manual.dismissedKind, cell: (row) => row.kind, isHead: true },
+    { head: manual.dismissedWhy, cell: (row) => row.why },
+  ];
+  return [
+    par(words(manual.cautions), "bar"),
+    ...when(
+      messages.length > 0,
+      heading(2, manual.messages),
+      messages.map(({ signal, on, text }) =>
+        messagePanel(signal, on === "" ? "" : words(document.on(on)), text, options),
+      ),
+    ),
+    heading(2, manual.hazards),
+    ...(hazards.length > 0
+      ? [par(words(manual.inSteps)), ...hazards.map((hazard) => hazardPanel(hazard, options))]
+      : [par(words(manual.noHazards))]),
+    ...when(
+      notConsidered.length > 0,
+      heading(2, manual.notConsidered),
+      par(joined(bold(manual.notConsideredNote), words(`${notConsidered.join(", ")}.`))),
+    ),
+    ...when(dismissed.length > 0, heading(2, manual.dismissed), table("", columns, dismissed, room.width)),
+  ];
+}
+
+function works(document: ManualDocument, { room }: Layout): Block[] {
+  return [
+    ...document.works.flatMap(({ name, text }): Block[] => [heading(2, name), par(words(text))]),
+    ...document.paths.map((drawing) => drawn(drawing, room, drawing.title)),
+  ];
+}
+
+function tools({ tools: all }: ManualDocument, { options, room }: Layout): Block[] {
+  const { manual } = options.wording,
+    tool = { head: manual.tool, cell: (row: { readonly name: string }): string => row.name, isHead: true } as const;
+  const some = <Row>(
+    caption: string,
+    columns: readonly Column<NoInfer<Row>>[],
+    rows: readonly Row[],
+  ): readonly Block[] => (rows.length === 0 ? [] : [table(caption, columns, rows, room.width)]);
+  const spanners = some(
+    manual.spanners,
+    [tool, { head: manual.forWhat, cell: (row) => row.for }, { head: manual.note, cell: (row) => row.note }],
+    all.spanners,
+  );
+  return [
+    ...(spanners.length > 0 ? spanners : [par(words(manual.noTools))]),
+    ...some(
+      manual.wrenches,
+      [
+        tool,
+        { head: manual.range, cell: (row) => row.range },
+        { head: manual.accuracy, cell: (row) => row.accuracy },
+        { head: manual.calibration, cell: (row) => row.calibration },
+        { head: manual.forWhat, cell: (row) => row.for },
+      ],
+      all.wrenches,
+    ),
+    ...some(
+      manual.wrenchNone,
+      [
+        { head: manual.torque, cell: (row) => row.torque, isHead: true },
+        { head: manual.forWhat, cell: (row) => row.for },
+      ],
+      all.uncovered,
+    ),
+    ...some(
+      manual.lifting,
+      [
+        { head: manual.line, cell: (row) => row.line },
+        { head: manual.load, cell: (row) => row.load, isHead: true },
+        { head: manual.massHangs, cell: (row) => row.mass },
+        { head: manual.gear, cell: (row) => row.gear },
+        { head: manual.capacity, cell: (row) => row.capacity },
+        { head: manual.people, cell: (row) => row.people, is: "n" },
+      ],
+      all.lifts,
+    ),
+    ...when(all.lifts.length > 0, par(words(manual.liftingNote))),
+    ...some(
+      manual.otherTools,
+      [tool, { head: manual.note, cell: (row) => row.note }, { head: manual.line, cell: (row) => row.for.join(", ") }],
+      all.others,
+    ),
+    ...when(all.wear.length > 0, heading(2, manual.wear), list(all.wear)),
+  ];
+}
+
+function bill({ bill: rows, units }: ManualDocument, { options, room }: Layout): Block[] {
+  const { manual, bill: said } = options.wording;
+  if (rows.length === 0) return [par(words(said.nothing))];
+  const columns: readonly Column<(typeof rows)[number]>[] = [
+    { head: manual.item, cell: (row) => row.name, isHead: true },
+    { head: manual.size, cell: (row) => [row.size, row.standard].filter(Boolean).join(", ") },
+    { head: manual.partNo, cell: (row) => row.partNo ?? "" },
+    { head: manual.amount, cell: (row) => row.total.text },
+    { head: manual.packs, cell: (row) => (row.packs ? `${row.packs.text} (${said.packOf(row.pack ?? "")})` : "") },
+    {
+      head: manual.why,
+      cell: (row) =>
+        [row.why, [...new Set(row.usedAt.map(({ on }) => on).filter(Boolean))].join("; ")].filter(Boolean).join(": "),
+    },
+  ];
+  return [
+    par(words(`${said.forUnits(units)}.`)),
+    ...(["certain", "worn"] as const).flatMap((grade) => {
+      const mine = rows.filter((row) => row.grade === grade);
+      return mine.length > 0 ? [table(said.grades[grade], columns, mine, room.width)] : [];
+    }),
+    ...when(
+      rows.some((row) => row.total.notGiven > 0),
+      par(words(said.notGivenNote)),
+    ),
+  ];
+}
+
+function tables({ parts, fasteners, joints, fluids }: ManualDocument, { options, room }: Layout): Section[] {
+  const { manual } = options.wording,
+    { sections: titles } = manual;
+  const some = <Row>(
+    caption: string,
+    columns: readonly Column<NoInfer<Row>>[],
+    rows: readonly Row[],
+  ): readonly Block[] => (rows.length === 0 ? [] : [table(caption, columns, rows, room.width, 8.5)]);
+  return [
+    {
+      title: titles.parts,
+      blocks: some(
+        "",
+        [
+          { head: manual.number, cell: (row) => row.number, is: "n" },
+          { head: manual.name, cell: (row) => row.name, isHead: true },
+          { head: manual.kind, cell: (row) => row.kind },
+          { head: manual.count, cell: (row) => row.count, is: "n" },
+          { head: manual.massColumn, cell: (row) => row.mass },
+          { head: manual.size, cell: (row) => row.size },
+          { head: manual.partNo, cell: (row) => row.partNo },
+          { head: manual.fresh, cell: (row) => row.fresh },
+        ],
+        parts,
+      ),
+    },
+    {
+      title: titles.fasteners,
+      blocks: [
+        ...some(
+          manual.fastenersCaption,
+          [
+            { head: manual.name, cell: (row) => row.name, isHead: true },
+            { head: manual.count, cell: (row) => row.count, is: "n" },
+            { head: manual.size, cell: (row) => row.size },
+            { head: manual.tool, cell: (row) => row.tool },
+            { head: manual.torque, cell: (row) => row.torque },
+            { head: manual.passes, cell: (row) => row.passes },
+            { head: manual.joins, cell: (row) => row.joins },
+            { head: manual.fresh, cell: (row) => row.fresh },
+          ],
+          fasteners,
+        ),
+        ...some(
+          manual.jointsCaption,
+          [
+            { head: manual.name, cell: (row) => row.name, isHead: true },
+            { head: manual.kind, cell: (row) => row.kind },
+            { head: manual.count, cell: (row) => row.count, is: "n" },
+            { head: manual.joins, cell: (row) => row.joins },
+          ],
+          joints,
+        ),
+      ],
+    },
+    {
+      title: titles.fluids,
+      blocks: some(
+        "",
+        [
+          { head: manual.fluid, cell: (row) => row.name, isHead: true },
+          { head: manual.kind, cell: (row) => row.kind },
+          { head: manual.volume, cell: (row) => row.volume },
+          { head: manual.drainsAt, cell: (row) => row.drainsAt },
+          { head: manual.fillsAt, cell: (row) => row.fillsAt },
+          { head: manual.bleedsAt, cell: (row) => row.bleedsAt },
+          { head: manual.uses, cell: (row) => row.uses },
+          { head: manual.waste, cell: (row) => row.waste },
+        ],
+        fluids,
+      ),
+    },
+  ];
+}

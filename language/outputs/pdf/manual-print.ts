@@ -1,0 +1,170 @@
+// The whole manual for paper, from the document that the browser's manual is made from.
+
+import type { Chapter, ManualDocument } from "../manual/document.ts";
+import { recordFields } from "../manual/tablet/entries.ts";
+import type { OutputOptions } from "../output.ts";
+import { groupBlocks, messagePanel, type Layout } from "./lines.ts";
+import { frontSections, type Section } from "./manual-front.ts";
+import { dateOf, pageOf } from "./paper.ts";
+import { blank, heading, list, par, when } from "./pieces.ts";
+import { roomOf, type Block, type PrintDocument } from "./print.ts";
+import { table } from "./table.ts";
+import { bold, words } from "./words.ts";
+import { shownOnOneLine } from "../text/shown.ts";
+
+export function manualPrint(document: ManualDocument, options: OutputOptions): PrintDocument {
+  const { manual, document: shared } = options.wording,
+    page = pageOf(options, "book");
+  const layout: Layout = {
+    options,
+    plan: new Map(document.plan.lines.map((line) => [line.id, line])),
+    room: roomOf(page),
+    files: [],
+  };
+  const sections = [
+      ...frontSections(document, layout),
+      ...chapters(document, layout),
+      ...endSections(document, layout),
+    ],
+    blocks = sections
+      .filter(({ blocks: own }) => own.length > 0)
+      .flatMap(({ title, page: begins, blocks: own }): Block[] => [heading(1, title, begins === true), ...own]);
+  const isDraft = document.draft !== "";
+  return {
+    title: shownOnOneLine(document.title),
+    subtitle: shownOnOneLine(document.subtitle),
+    lang: document.lang,
+    ...dateOf(options),
+    page,
+    draftMark: isDraft ? shared.draftMark : "",
+    foot: shared.contentHash(document.provenance.hash),
+    contents: manual.contents,
+    front: [...when(isDraft, par(bold(document.draft), "frame")), par(words(manual.cautions), "bar")],
+    blocks: [...blocks, par(words(manual.madeWith))],
+    files: layout.files,
+  };
+}
+
+function chapters(document: ManualDocument, layout: Layout): Section[] {
+  const { manual } = layout.options.wording,
+    { sections: titles } = manual,
+    several = document.chapters.length > 1;
+  return document.chapters.flatMap((chapter): Section[] => {
+    const title = (section: string): string => (several ? manual.of(section, chapter.title) : section),
+      groups = (of: Chapter["strip"]): Block[] => of.flatMap((group) => groupBlocks(group, chapter, layout));
+    return [
+      {
+        title: title(titles.strip),
+        page: true,
+        blocks: [
+          ...before(chapter, layout.options),
+          ...(chapter.strip.length > 0 ? groups(chapter.strip) : [par(words(manual.noStrip))]),
+        ],
+      },
+      {
+        title: title(titles.refit),
+        page: true,
+        blocks: [
+          ...when(chapter.refitIs === "none" && chapter.strip.length > 0, par(bold(manual.noRefit), "frame")),
+          ...when(chapter.refitIs === "written", par(words(manual.writtenRefit))),
+          ...groups(chapter.refit),
+        ],
+      },
+      { title: title(titles.finish), blocks: groups(chapter.finish) },
+    ];
+  });
+}
+
+function before(chapter: Chapter, options: OutputOptions): Block[] {
+  const { manual } = options.wording;
+  return [
+    ...when(chapter.about !== "", par(words(chapter.about))),
+    ...when(chapter.needs.length > 0, heading(2, manual.before), list(chapter.needs.map((need) => need.words))),
+    ...chapter.messages.map(({ signal, text }) => messagePanel(signal, "", text, options)),
+  ];
+}
+
+function endSections({ mishaps, waste, index }: ManualDocument, layout: Layout): Section[] {
+  const { options, room } = layout,
+    { manual, instructions: said } = options.wording,
+    { sections: more } = said;
+  return [
+    {
+      title: more.mishaps,
+      page: true,
+      blocks: [
+        list(said.mishapAlways),
+        mishaps.length > 0
+          ? table(
+              "",
+              [
+                { head: said.mishap, cell: (row) => row.what, isHead: true },
+                { head: said.mishapThen, cell: (row) => row.then },
+              ],
+              mishaps,
+              room.width,
+            )
+          : par(words(said.mishapsNotGiven)),
+      ],
+    },
+    {
+      title: more.waste,
+      blocks: when(
+        waste.length > 0,
+        par(words(said.wasteNote)),
+        table(
+          "",
+          [
+            { head: said.wasteWhat, cell: (row) => row.what, isHead: true },
+            { head: said.wasteWhere, cell: (row) => row.then },
+          ],
+          waste,
+          room.width,
+        ),
+      ),
+    },
+    { title: manual.sections.record, page: true, blocks: record(layout) },
+    {
+      title: more.glossary,
+      page: true,
+      blocks: [
+        table(
+          "",
+          [
+            { head: said.term, cell: ([term]) => term, isHead: true },
+            { head: said.means, cell: ([, means]) => means },
+          ],
+          said.terms,
+          room.width,
+        ),
+      ],
+    },
+    {
+      title: more.index,
+      blocks: when(index.length > 0, {
+        is: "index",
+        rows: index.map(({ name, lines }) => ({ name: words(name), lines })),
+      }),
+    },
+  ];
+}
+
+function record({ options, room }: Layout): Block[] {
+  const { manual, tablet } = options.wording,
+    [instruments = tablet.instruments, notAsWritten = tablet.notAsWritten] = manual.recordLines.slice(
+      recordFields.length,
+    );
+  const rows = (count: number): readonly undefined[] => Array.from({ length: count }, () => undefined),
+    empty = (head: string) => ({ head, cell: () => "", blank: 25 });
+  return [
+    par(words(manual.recordNote)),
+    { is: "blanks", rows: recordFields.map((_, i) => blank(manual.recordLines[i] ?? "", 95)) },
+    table(
+      instruments,
+      [empty(tablet.instrument), empty(tablet.instrumentNumber), empty(tablet.due)],
+      rows(4),
+      room.width,
+    ),
+    table(notAsWritten, [empty(manual.line), { ...empty(tablet.notAsWritten), blank: 120 }], rows(8), room.width),
+  ];
+}

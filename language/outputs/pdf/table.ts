@@ -1,0 +1,85 @@
+// Tables for paper: columns that are empty throughout are left out, and each gets the width that its words need.
+
+import type { Table, Words } from "./print.ts";
+import { plainOf, widthOf, words } from "./words.ts";
+
+export interface Column<Row> {
+  readonly head: string;
+  /** A text, or several that stand under one another. */
+  cell(row: Row): string | number | readonly string[];
+  readonly is?: "n";
+  /** It names the row. */
+  readonly isHead?: true;
+  /** mm; for a column that is written in by hand. */
+  readonly blank?: number;
+}
+
+const padding = 10;
+
+/** @param room width of the table, mm. @param caption "" where the heading just above says the same. */
+export function table<Row>(
+  caption: string,
+  columns: readonly Column<Row>[],
+  rows: readonly Row[],
+  room: number,
+  size = 9,
+): Table {
+  const whole = (room / 25.4) * 72,
+    cells = rows.map((row) => columns.map((column) => textOf(column.cell(row))));
+  const used = columns
+    .map((column, i) => ({ column, i }))
+    .filter(({ column, i }) => column.isHead || column.blank !== undefined || cells.some((row) => row[i] !== ""));
+  const columnTexts = used.map(({ column, i }) => [column.head, ...cells.map((row) => row[i]!)]),
+    widths = share(
+      columnTexts.map((texts, i) => bounds(texts, size, used[i]!.column.blank)),
+      whole,
+    );
+  const fitted = (text: string, i: number): Words =>
+    words(text, Math.max(4, Math.floor((widths[i]! - padding) / (size * 0.68))));
+  return {
+    is: "table",
+    caption: words(caption),
+    heads: used.map(({ column }, i) => fitted(column.head, i)),
+    widths: widths.map((width) => Number(width.toFixed(1))),
+    aligns: used.map(({ column }) => (column.is === "n" ? "right" : "left")),
+    rows: cells.map((row) =>
+      used.map(({ column, i }, at): Words => {
+        const cell = fitted(row[i]!, at);
+        return column.isHead
+          ? (typeof cell === "string" ? [{ t: cell }] : cell).map((run) => ({ ...run, b: true }))
+          : cell;
+      }),
+    ),
+    high: cells.some((row) => used.some(({ i }, at) => widthOf(row[i]!, size) > 14 * widths[at]!)),
+    size,
+  };
+}
+
+const textOf = (value: string | number | readonly string[]): string =>
+  plainOf(words(Array.isArray(value) ? value.join("; ") : String(value as string | number), Number.POSITIVE_INFINITY));
+
+interface Bounds {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** A column is at least as wide as its longest usual word, and at most as its longest text. Points. */
+function bounds(texts: readonly string[], size: number, blank: number | undefined): Bounds {
+  const ofWords = Math.max(...texts.flatMap((text) => text.split(" ").map((word) => widthOf(word, size)))),
+    ofTexts = Math.max(...texts.map((text) => widthOf(text, size)));
+  const blankWidth = blank === undefined ? 0 : (blank / 25.4) * 72;
+  return {
+    least: Math.max(blankWidth, Math.min(ofWords * 1.02, size * 12) + padding),
+    most: Math.max(blankWidth, Math.min(ofTexts, size * 60) + padding),
+  };
+}
+
+/** What is left over when every column has its least goes by what each still wants. */
+function share(columns: readonly Bounds[], whole: number): number[] {
+  const least = columns.reduce((sum, column) => sum + column.least, 0);
+  if (least >= whole) return columns.map((column) => (column.least / least) * whole);
+  const wanted = columns.reduce((sum, { least: low, most }) => sum + most - low, 0),
+    left = whole - least;
+  if (wanted === 0) return columns.map((column) => column.least + left / columns.length);
+  return columns.map(({ least: low, most }) => low + (left * (most - low)) / wanted);
+}

@@ -1,0 +1,40 @@
+// Texts for paper: what acts on its surroundings is shown by its number, what is wider than its place may break inside.
+
+import { shownOnOneLine } from "../text/shown.ts";
+import { textWidth } from "../draw/text-box.ts";
+import type { Run, Words } from "./print.ts";
+
+/** Signs after which a long word is cut anyway. */
+const longest = 28;
+
+/** One text. `most`: letters that fit in a line of its place. */
+export function words(text: string, most = longest): Words {
+  const plain = shownOnOneLine(text);
+  if (!plain.split(" ").some((word) => [...word].length > most)) return plain;
+  return plain.split(/( )/).reduce<Run[]>((runs, piece) => {
+    const cut = [...piece].length > most,
+      last = runs.at(-1);
+    if (!cut && last && last.cut === undefined) runs[runs.length - 1] = { t: last.t + piece };
+    else if (piece !== "") runs.push(cut ? { t: piece, cut: true } : { t: piece });
+    return runs;
+  }, []);
+}
+
+export const bold = (text: string): Words => runsOf(words(text)).map((run) => ({ ...run, b: true as const }));
+
+/** Several after one another with a space between; empty ones vanish. */
+export function joined(...texts: readonly (Words | false | undefined)[]): Words {
+  const all = texts.filter((each): each is Words => each !== undefined && each !== false && each.length > 0);
+  if (all.every((each) => typeof each === "string")) return all.join(" ");
+  return all.flatMap((each, i) => [...(i > 0 ? [{ t: " " }] : []), ...runsOf(each)]);
+}
+
+export const runsOf = (text: Words): readonly Run[] => (typeof text === "string" ? [{ t: text }] : text);
+export const plainOf = (text: Words): string => (typeof text === "string" ? text : text.map(({ t }) => t).join(""));
+
+/** About how wide it is, in the unit of `size`. */
+export const widthOf = (text: Words, size: number): number => textWidth(plainOf(text), size);
+
+/** One that takes more than a few lines may go over the end of a page; others are kept whole. */
+export const isHigh = (texts: readonly (Words | undefined)[]): boolean =>
+  texts.reduce((sum, text) => sum + 60 + (text === undefined ? 0 : plainOf(text).length), 0) > 2600;

@@ -20,6 +20,8 @@ export interface ParsedArgs {
 export interface Io {
   /** Writes to standard output, as given: line ends are the caller's. */
   out(text: string): void;
+  /** Writes bytes to standard output; undefined where a person looks at it, who could not read them. */
+  readonly outBytes?: ((bytes: Uint8Array) => void) | undefined;
   /** Writes to standard error. */
   err(text: string): void;
   readStdin(): Promise<string>;

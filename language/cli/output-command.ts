@@ -5,6 +5,8 @@ import { dirname, relative, resolve } from "node:path";
 import type { Performance } from "../bench/trace.ts";
 import { nearestWords } from "../calc/nearest.ts";
 import type { Output, OutputInput, OutputOptions } from "../outputs/output.ts";
+import { papers, type Paper } from "../outputs/pdf/paper.ts";
+import type { PrintDocument } from "../outputs/pdf/print.ts";
 import { defaultWording, wordingFor, wordings, type Wording } from "../outputs/wording/wording.ts";
 import { CannotRun, command, type Command, type CommandOption, type Io, type ParsedArgs } from "./command.ts";
 import { writeOutput } from "./files.ts";
@@ -21,6 +23,8 @@ export interface OutputCommand {
   /** Options of this output alone, beside the common ones. */
   readonly options?: readonly CommandOption[];
   // What an output makes its data of is its own business: here it only passes through.
+  /** false: its pages have a size of their own. */
+  readonly paper?: false;
   readonly load: () => Promise<Output<unknown>>;
   readonly settings?: (args: ParsedArgs) => Partial<OutputOptions>;
 }
@@ -47,6 +51,9 @@ export function outputCommand(of: OutputCommand): Command {
         ? [{ name: "as", value: of.formats.join("|"), about: `The format (${of.formats[0]} if not said)` }]
         : []),
       ...(of.formats.includes("json") ? [{ name: "json", about: "The same as --as json" }] : []),
+      ...(of.formats.includes("pdf") && of.paper !== false
+        ? [{ name: "paper", value: Object.keys(papers).join("|"), about: "The paper of a PDF (a4 if not said)" }]
+        : []),
       { name: "to", value: "FILE", about: "Write to this file, whole or not at all; else to standard output" },
       { name: "system", value: "metric|us", about: "The units that come first; the other stand beside them" },
       {
@@ -64,6 +71,7 @@ export function outputCommand(of: OutputCommand): Command {
 
 async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number> {
   const format = formatOf(of, args),
+    paper = paperOf(args),
     system = systemOf(args),
     wording = wordingOf(args),
     more = of.settings?.(args) ?? {};
@@ -88,19 +96,27 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
     ...(inOther === undefined ? {} : { textsFrom: inOther.from }),
     picture: pictures.picture,
     recording: (path, from) => recordingFrom(project, to, path, from),
+    ...(paper === undefined ? {} : { paper }),
     ...(option(args, "date") === undefined ? {} : { date: option(args, "date")! }),
     ...more,
   };
   const output = await of.load(),
-    made = (): string => output.formats[format]!.write(output.data(input, options), options);
+    make = (): string | PrintDocument => {
+      const data = output.data(input, options);
+      return format === "pdf" ? output.print!(data, options) : output.formats[format]!.write(data, options);
+    };
   // Which pictures it takes is the output's business; reading them has to wait, which an output may not.
-  let text = made();
-  if (await pictures.fetch()) text = made();
-  if (inOther !== undefined && format === "html") text = inOther.marked(text);
-  if (to === undefined) io.out(text);
-  else {
+  let document = make();
+  if (await pictures.fetch()) document = make();
+  if (inOther !== undefined && format === "html" && typeof document === "string") document = inOther.marked(document);
+  const made = typeof document === "string" ? document : await printed(document);
+  if (to === undefined) {
+    if (typeof made === "string") io.out(made);
+    else if (io.outBytes) io.outBytes(made);
+    else throw new CannotRun("a PDF is not for a screen of text: --to FILE.pdf says where to write it");
+  } else {
     const path = resolve(project.cwd, to);
-    await writeOutput(path, text, isOn(args, "force"), show(path));
+    await writeOutput(path, made, isOn(args, "force"), show(path));
     if (!isOn(args, "quiet")) io.out(`Written: ${show(path)}\n`);
   }
   if (inOther !== undefined && !isOn(args, "quiet")) io.err(inOther.says);
@@ -125,6 +141,12 @@ function recordingFrom(
     .split(/[\\/]/)
     .map(encodeURIComponent)
     .join("/");
+}
+
+/** The renderer is loaded here, at the first PDF of all. */
+async function printed(document: PrintDocument): Promise<Uint8Array> {
+  const { pdfOf } = await import("./pdf/pdf.ts");
+  return (await pdfOf(document)).bytes;
 }
 
 /** The procedures asked for, each in one build: the plain one, or the one named. */
@@ -171,9 +193,19 @@ function chosen({ checked, roots }: ProjectRun, args: ParsedArgs): Performance[]
 }
 
 function formatOf(of: OutputCommand, args: ParsedArgs): string {
-  const asked = isOn(args, "json") ? "json" : (option(args, "as") ?? of.formats[0]!);
+  const asked = isOn(args, "json") ? "json" : (option(args, "as") ?? byEnding(of, args) ?? of.formats[0]!);
   if (!of.formats.includes(asked)) throw new CannotRun(`--as ${asked}: it is one of ${of.formats.join(", ")}`);
   return asked;
+}
+
+/** A file called .pdf is meant to be one: nothing else is written into it without being asked for. */
+const byEnding = (of: OutputCommand, args: ParsedArgs): string | undefined =>
+  of.formats.includes("pdf") && option(args, "to")?.toLowerCase().endsWith(".pdf") === true ? "pdf" : undefined;
+
+function paperOf(args: ParsedArgs): Paper | undefined {
+  const asked = option(args, "paper")?.toLowerCase();
+  if (asked === undefined || asked === "a4" || asked === "letter") return asked;
+  throw new CannotRun(`--paper ${asked}: it is one of ${Object.keys(papers).join(", ")}`);
 }
 
 function systemOf(args: ParsedArgs): "metric" | "us" | undefined {

@@ -7,7 +7,7 @@ import { CannotRun, type Io } from "./command.ts";
 import { decode, readText } from "./files.ts";
 
 /** Written at once and whole: a pipe that closes early (`| head`) ends the program quietly. */
-function write(fd: number, text: string): void {
+function write(fd: number, text: string | Uint8Array): void {
   const bytes = Buffer.from(text);
   for (let at = 0; at < bytes.length;) {
     try {
@@ -26,6 +26,7 @@ const colourWanted = !process.env["NO_COLOR"] && process.env["TERM"] !== "dumb";
 
 const io: Io = {
   out: (text) => write(1, text),
+  outBytes: process.stdout.isTTY === true ? undefined : (bytes) => write(1, bytes),
   err: (text) => write(2, text),
   async readStdin() {
     const chunks: Buffer[] = [];

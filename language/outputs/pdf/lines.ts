@@ -32,7 +32,7 @@ export interface Layout {
 }
 
 export function groupBlocks(group: LineGroup, chapter: Chapter, layout: Layout): Block[] {
-  const blocks: Block[] = [heading(2, `${group.number} ${group.title}`)];
+  const blocks: Block[] = [heading(2, `${group.number} ${group.title}`, false, true)];
   let rows: ActionRow[] = [];
   const close = (): void => {
     if (rows.length > 0) blocks.push({ is: "actions", rows });
@@ -42,7 +42,9 @@ export function groupBlocks(group: LineGroup, chapter: Chapter, layout: Layout):
     if (line.is === "action") rows.push(actionRow(line, chapter, layout));
     else {
       close();
-      blocks.push(...toldBlocks(line, layout));
+      blocks.push(
+        ...toldBlocks(line, layout).map((block) => (block.is === "panel" ? { ...block, keep: true } : block)),
+      );
     }
   }
   close();
@@ -96,7 +98,7 @@ function actionRow(line: ActionLine, chapter: Chapter, { options, plan, room }: 
     side: side.map(says),
     under: [...(line.refused ? [bold(manual.problem)] : []), ...under.map(says)],
     blanks: blanksOf(line, plan.get(id), options),
-    ...(drawing ? { drawing: drawn(drawing, { width: room.width - 20, height: room.height / 2 }) } : {}),
+    ...(drawing ? { drawing: drawn(drawing, { width: room.width - 20, height: room.height / 2 }, "", 0.62) } : {}),
   };
   return { ...row, high: isHigh([row.says, ...row.side, ...row.under, ...row.blanks.map(({ label }) => label)]) };
 }
@@ -161,10 +163,13 @@ function photoBlocks({ file, alt, points, at }: PhotoLine, given: string, { opti
       file: known.name,
       alt: shownOnOneLine(alt || file),
       caption: joined(words(given), words(alt || file), named !== "" && words(`(${named})`)),
-      points: points.map(({ across, down }) => ({ across, down })),
+      // Written in per cent; a point beyond the edge is told at the edge.
+      points: points.map(({ across, down }) => ({ across: shareOf(across), down: shareOf(down) })),
     },
   ];
 }
+
+const shareOf = (percent: number): number => Math.min(1, Math.max(0, percent / 100));
 
 // --- panels ------------------------------------------------------------------------------------------------------------------------
 
@@ -217,6 +222,7 @@ function panel(
     word: signal ? wording.kinds.signal(signal) : wording.document.noSignal,
     hurts: signal === undefined || signals[signal].people,
     ...body,
+    keep: false,
     high: isHigh([body.title, ...body.lines, ...(body.precautions?.items ?? [])]),
   };
 }

@@ -38,9 +38,10 @@ export function frontSections(document: ManualDocument, layout: Layout): Section
     ...tables(document, layout),
     {
       title: more.diagram,
+      page: true,
       blocks: when(
         document.diagrams.length > 0,
-        par(words(wording.draw.stripAbout)),
+        par(words(wording.draw.stripAbout), "lead"),
         document.diagrams.map((drawing) => drawn(drawing, layout.room, drawing.title)),
       ),
     },
@@ -84,7 +85,7 @@ function safety({ safety: { messages, hazards, dismissed, notConsidered } }: Man
     ),
     heading(2, manual.hazards),
     ...(hazards.length > 0
-      ? [par(words(manual.inSteps)), ...hazards.map((hazard) => hazardPanel(hazard, options))]
+      ? [par(words(manual.inSteps), "lead"), ...hazards.map((hazard) => hazardPanel(hazard, options))]
       : [par(words(manual.noHazards))]),
     ...when(
       notConsidered.length > 0,

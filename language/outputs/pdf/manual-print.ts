@@ -39,8 +39,12 @@ export function manualPrint(document: ManualDocument, options: OutputOptions): P
     draftMark: isDraft ? shared.draftMark : "",
     foot: shared.contentHash(document.provenance.hash),
     contents: manual.contents,
-    front: [...when(isDraft, par(bold(document.draft), "frame")), par(words(manual.cautions), "bar")],
-    blocks: [...blocks, par(words(manual.madeWith))],
+    front: [
+      ...when(isDraft, par(bold(document.draft), "frame")),
+      par(words(manual.cautions), "bar"),
+      par(words(manual.madeWith)),
+    ],
+    blocks,
     files: layout.files,
   };
 }

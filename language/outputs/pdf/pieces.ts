@@ -9,11 +9,12 @@ import { words } from "./words.ts";
 /** The families that the renderer is given: no font of a machine has these names. */
 export const families = ["Stripdown Sans", "Stripdown Symbols"] as const;
 
-export const heading = (level: Heading["level"], text: string, page = false): Heading => ({
+export const heading = (level: Heading["level"], text: string, page = false, listed = level === 1): Heading => ({
   is: "heading",
   level,
   says: words(text),
   page,
+  listed,
 });
 
 export const par = (says: Words, look?: Par["look"]): Par => ({ is: "par", says, ...(look ? { look } : {}) });
@@ -26,10 +27,15 @@ export const blank = (label: string, width = 60, after = ""): Blank => ({ label:
 export const when = (is: boolean, ...blocks: readonly (Block | readonly Block[])[]): readonly Block[] =>
   is ? blocks.flat() : [];
 
-/** A drawing that fits the room, mm; never larger than it is drawn. */
-export function drawn(drawing: Drawing, room: { readonly width: number; readonly height: number }, title = ""): Drawn {
+/** A drawing that fits the room, mm. @param most points for one unit of the drawing. */
+export function drawn(
+  drawing: Drawing,
+  room: { readonly width: number; readonly height: number },
+  title = "",
+  most = 0.75,
+): Drawn {
   const scale = Math.min(
-    0.75,
+    most,
     ((room.width / 25.4) * 72) / drawing.width,
     (((room.height - 22) / 25.4) * 72) / drawing.height,
   );

@@ -27,12 +27,14 @@ export interface Heading {
   readonly says: Words;
   /** Begins a page. */
   readonly page: boolean;
+  /** Stands in the list of contents; all stand among the bookmarks. */
+  readonly listed: boolean;
 }
 export interface Par {
   readonly is: "par";
   readonly says: Words;
-  /** `frame` for what must be seen first, `bar` for what holds throughout. */
-  readonly look?: "frame" | "bar" | "note";
+  /** `frame` for what must be seen first, `bar` for what holds throughout, `lead` for what stays with the next block. */
+  readonly look?: "frame" | "bar" | "note" | "lead";
 }
 export interface List {
   readonly is: "list";
@@ -67,6 +69,8 @@ export interface Panel {
   readonly title: Words;
   readonly lines: readonly Words[];
   readonly precautions?: { readonly head: string; readonly items: readonly Words[] };
+  /** Stays on the page of the next block: the line that it belongs to. */
+  readonly keep: boolean;
   readonly high: boolean;
 }
 export interface Picture {

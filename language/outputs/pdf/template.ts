@@ -89,7 +89,7 @@ export const template = String.raw`
 #let panel(b) = {
   let look = looks.at(b.signal)
   let dash = if b.signal == "notice" { "dashed" } else { "solid" }
-  block(width: 100%, breakable: b.high, sticky: not b.high, stroke: (paint: look.fill, thickness: look.width, dash: dash), above: 1em, below: 1em, {
+  block(width: 100%, breakable: b.high, sticky: b.keep and not b.high, stroke: (paint: black, thickness: look.width, dash: dash), above: 1em, below: 1em, {
     block(width: 100%, fill: look.fill, inset: (x: 8pt, y: 5pt), above: 0pt, below: 0pt, sticky: true, par(text(look.text, weight: "bold", {
       if b.hurts { box(fill: white, inset: 1.5pt, radius: 1pt, alert-sign); h(6pt) }
       if b.signal == "notice" { emph(b.word) } else { b.word }
@@ -131,7 +131,7 @@ export const template = String.raw`
 
 #let drawing(b) = {
   let pic = figure(image(bytes(b.svg), format: "svg", width: b.width * 1pt, alt: b.alt), alt: b.alt)
-  if b.title.len() > 0 { block(breakable: false, { heading(level: 2, w(b.title)); pic }) } else { pic }
+  if b.title.len() > 0 { block(breakable: false, { heading(level: 2, outlined: false, bookmarked: true, w(b.title)); pic }) } else { pic }
 }
 
 // The numbers stand outside the picture, each with a line to its thing.
@@ -145,9 +145,9 @@ export const template = String.raw`
     let side = 12mm
     box(width: width + 2 * side, height: height, {
       place(dx: side, image(b.file, width: width, height: height, fit: "contain", alt: b.alt))
-      let left = b.points.enumerate().filter(((i, p)) => p.across < 0.5).sorted(key: ((i, p)) => p.down)
-      let right = b.points.enumerate().filter(((i, p)) => p.across >= 0.5).sorted(key: ((i, p)) => p.down)
-      for (points, on-left) in ((left, true), (right, false)) {
+      let on-the-left = b.points.enumerate().filter(((i, p)) => p.across < 0.5).sorted(key: ((i, p)) => p.down)
+      let on-the-right = b.points.enumerate().filter(((i, p)) => p.across >= 0.5).sorted(key: ((i, p)) => p.down)
+      for (points, on-left) in ((on-the-left, true), (on-the-right, false)) {
         for (k, (i, p)) in points.enumerate() {
           let y = height * (k + 0.5) / points.len()
           let x = if on-left { side - 2mm } else { width + side + 2mm }
@@ -192,12 +192,16 @@ export const template = String.raw`
   if b.caption.len() == 0 { block(above: 1em, below: 1.4em, body) } else { figure(kind: table, supplement: none, caption: w(b.caption), body) }
 }
 
-#let index-of(b) = columns(2, for r in b.rows {
-  par(hanging-indent: 1em, {
-    w(r.name); h(0.6em)
-    r.lines.map(l => link(label(l.id), l.line)).join(", ")
-  })
-})
+#let index-of(b) = {
+  let half = calc.ceil(b.rows.len() / 2)
+  let column(rows) = for r in rows {
+    par(hanging-indent: 1em, {
+      w(r.name); h(0.6em)
+      r.lines.map(l => link(label(l.id), l.line)).join(", ")
+    })
+  }
+  grid(columns: (1fr, 1fr), column-gutter: 8mm, column(b.rows.slice(0, half)), column(b.rows.slice(half)))
+}
 
 #let places(b) = grid(
   columns: (1fr,) * 4, gutter: 3mm,
@@ -226,12 +230,13 @@ export const template = String.raw`
 }
 
 #let item(b) = {
-  if b.is == "heading" { if b.page { pagebreak(weak: true) }; heading(level: b.level, w(b.says)) }
+  if b.is == "heading" { if b.page { pagebreak(weak: true) }; heading(level: b.level, outlined: b.listed, bookmarked: true, w(b.says)) }
   else if b.is == "par" {
     let look = b.at("look", default: "plain")
     if look == "frame" { block(width: 100%, stroke: 2pt, inset: 8pt, par(w(b.says))) }
     else if look == "bar" { block(width: 100%, stroke: (left: 4pt), inset: (left: 9pt, y: 4pt), par(w(b.says))) }
     else if look == "note" { block(width: 100%, stroke: (left: 1.5pt + luma(90)), inset: (left: 8pt, y: 3pt), par(w(b.says))) }
+    else if look == "lead" { block(sticky: true, par(w(b.says))) }
     else { par(w(b.says)) }
   }
   else if b.is == "list" { list(..b.items.map(i => w(i))) }

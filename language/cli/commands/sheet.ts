@@ -4,7 +4,7 @@ import { CannotRun } from "../command.ts";
 import { kindsCommand } from "../kinds-of-output.ts";
 import { wholeNumber } from "../output-command.ts";
 
-const formats = ["html", "csv", "text", "json"];
+const formats = ["html", "pdf", "csv", "text", "json"];
 
 export default kindsCommand({
   name: "sheet",

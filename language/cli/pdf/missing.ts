@@ -3,7 +3,7 @@
 import type { PrintDocument } from "../../outputs/pdf/print.ts";
 
 /** What breaks and joins text but is never seen. */
-const unseen = /[\s\u00AD\u200B-\u200F\u2060\uFE00-\uFE0F]/u;
+const unseen = /[\s\u00AD\u200B-\u200F\u2060]|[\uFE00-\uFE0F]/u;
 
 export interface Missing {
   readonly sign: string;

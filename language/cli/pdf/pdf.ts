@@ -1,11 +1,12 @@
 // A document for paper as the bytes of a PDF: PDF/UA-1, the same from the same document, on any machine of one kind.
 
 import { join } from "node:path";
+import type { PdfStandard } from "@myriaddreamin/typst-ts-node-compiler";
 import type { PrintDocument } from "../../outputs/pdf/print.ts";
 import { template } from "../../outputs/pdf/template.ts";
 import { CannotRun } from "../command.ts";
 import { missingIn, missingText } from "./missing.ts";
-import { renderer } from "./renderer.ts";
+import { renderer, type Renderer } from "./renderer.ts";
 
 export interface Pdf {
   readonly bytes: Buffer;
@@ -14,7 +15,8 @@ export interface Pdf {
 
 /** @throws CannotRun where the renderer is not installed, a character has no font, or a picture is none that it can print. */
 export async function pdfOf(document: PrintDocument): Promise<Pdf> {
-  const { compiler, folder, has } = await renderer(),
+  const all = await renderer(),
+    { compiler, folder, has } = all,
     missing = missingIn(document, has);
   if (missing.length > 0) throw new CannotRun(missingText(missing));
   const { files, ...data } = document,
@@ -23,23 +25,28 @@ export async function pdfOf(document: PrintDocument): Promise<Pdf> {
   compiler.mapShadow(join(folder, "document.json"), Buffer.from(JSON.stringify(data)));
   for (const { name, base64 } of files) compiler.mapShadow(join(folder, name), Buffer.from(base64, "base64"));
   compiler.addSource(main, template);
-  const compiled = compiler.compile({ mainFilePath: main }),
-    { result } = compiled;
-  if (!result) throw new CannotRun(refusal(compiled.takeError()?.shortDiagnostics ?? [], files));
   try {
-    return { bytes: compiler.pdf(result, { pdfStandard: "ua-1" as never }), pages: result.numOfPages };
+    const compiled = compiler.compile({ mainFilePath: main }),
+      { result } = compiled;
+    if (!result) throw new CannotRun(refusal(all, files, compiled.takeError()?.shortDiagnostics ?? []));
+    return { bytes: compiler.pdf(result, { pdfStandard: "ua-1" as PdfStandard }), pages: result.numOfPages };
   } catch (error) {
-    throw new CannotRun(refusal([error], files));
+    throw error instanceof CannotRun ? error : new CannotRun(refusal(all, files, [error]));
   } finally {
     compiler.evictCache(10);
   }
 }
 
-/** What the renderer says, in one line of ours: pictures by the names that the author gave them. */
-function refusal(said: readonly unknown[], files: PrintDocument["files"]): string {
+/** What the renderer refuses, in one line of ours: a picture by the name that the author gave it. */
+function refusal({ compiler, folder }: Renderer, files: PrintDocument["files"], said: readonly unknown[]): string {
+  const alone = join(folder, "alone.typ");
+  const damaged = files.find(({ name }) => {
+    compiler.addSource(alone, `#image(${JSON.stringify(name)}, alt: "")`);
+    return compiler.compile({ mainFilePath: alone }).hasError();
+  });
+  if (damaged)
+    return `the picture ${damaged.shownAs} cannot be printed: it is damaged, or of a kind that a PDF does not take. Save it again as PNG or JPEG`;
   const text = said.map((each) => (each instanceof Error ? each.message : JSON.stringify(each))).join(" "),
-    picture = files.find(({ name }) => text.includes(name));
-  if (picture)
-    return `the picture ${picture.shownAs} cannot be printed: it is damaged, or of a kind that a PDF does not take. Save it again as PNG or JPEG`;
-  return `the PDF could not be made: ${text.replaceAll("\n", " ").slice(0, 400)}`;
+    words = [...text.matchAll(/"?message"?: ?"((?:[^"\\]|\\.)*)"/g)].map((match) => match[1]);
+  return `the PDF could not be made: ${[...new Set(words.length > 0 ? words : [text])].join("; ").replaceAll("\n", " ").slice(0, 300)}. The HTML is complete without it`;
 }

@@ -40,8 +40,8 @@ export function renderer(): Promise<Renderer> {
   return loaded;
 }
 
-async function load(): Promise<Renderer> {
-  const require = createRequire(import.meta.url);
+/** @param require where packages are looked for: beside this file, if not said. */
+export async function load(require: NodeJS.Require = createRequire(import.meta.url)): Promise<Renderer> {
   let fonts: Buffer[], module: typeof import("@myriaddreamin/typst-ts-node-compiler");
   try {
     fonts = files.map(([file, family, style]) => withPrivateName(readFileSync(require.resolve(file)), family, style));

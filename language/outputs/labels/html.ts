@@ -9,7 +9,7 @@ import { shownOnOneLine } from "../text/shown.ts";
 import type { LabelData, LabelItem, LabelPlace } from "./data.ts";
 
 /** Three by eight on A4. */
-const usual: LabelGrid = {
+export const usualGrid: LabelGrid = {
   columns: 3,
   rows: 8,
   width: 70,
@@ -26,7 +26,7 @@ const pad = 2.5,
   type = 2.7,
   leading = 3.35;
 
-interface Label {
+export interface Label {
   readonly place: LabelPlace;
   readonly number: number;
   readonly of: number;
@@ -34,7 +34,7 @@ interface Label {
 }
 
 export function labelsAsHtml(data: LabelData, options: OutputOptions): string {
-  const grid = options.labelGrid ?? usual,
+  const grid = options.labelGrid ?? usualGrid,
     { wording } = options,
     labels = data.places.flatMap((place) => labelsOf(place, grid, options)),
     perPage = grid.columns * grid.rows;
@@ -65,7 +65,7 @@ ${lines.map((line) => html`<p>${line}</p>`)}</li>
 `;
 }
 
-function labelsOf(place: LabelPlace, grid: LabelGrid, { wording }: OutputOptions): Label[] {
+export function labelsOf(place: LabelPlace, grid: LabelGrid, { wording }: OutputOptions): Label[] {
   const room = grid.width - 2 * pad,
     { labels: words } = wording;
   // A long name of a bag takes the width of the head; what is left of it goes on below.

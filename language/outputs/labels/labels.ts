@@ -1,6 +1,7 @@
 // The output "labels": for the bags and trays that a strip fills.
 
 import { output } from "../output.ts";
+import { labelsPrint } from "../pdf/sheets-print.ts";
 import { csv } from "../text/csv.ts";
 import { labelData, type LabelData } from "./data.ts";
 import { labelsAsHtml } from "./html.ts";
@@ -40,4 +41,5 @@ export const labels = output<LabelData>({
       write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
     },
   },
+  print: labelsPrint,
 });

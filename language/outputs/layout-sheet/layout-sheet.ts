@@ -2,6 +2,7 @@
 
 import { output, type OutputOptions } from "../output.ts";
 import { headLines, htmlPage, pageHead } from "../page.ts";
+import { layoutSheetPrint } from "../pdf/sheets-print.ts";
 import { csv } from "../text/csv.ts";
 import { html } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
@@ -48,6 +49,7 @@ export const layoutSheet = output<LayoutData>({
       write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
     },
   },
+  print: layoutSheetPrint,
 });
 
 function asHtml({ procedures, provenance }: LayoutData, options: OutputOptions): string {
@@ -73,7 +75,7 @@ ${
     ? html`<p>${words.nothing}</p>`
     : html`<ol class="places">${procedure.rows.map(
         (row) => html`<li><span class="place">${row.place}</span><p class="name">${row.name}</p>
-<p>${facts(row, options).map((fact) => html`<small>${fact}</small>`)}</p></li>
+<p>${factsOf(row, options).map((fact) => html`<small>${fact}</small>`)}</p></li>
 `,
       )}</ol>`
 }</section>
@@ -85,7 +87,7 @@ ${
   );
 }
 
-function facts(row: LayoutRow, { wording: { layoutSheet: words } }: OutputOptions): string[] {
+export function factsOf(row: LayoutRow, { wording: { layoutSheet: words } }: OutputOptions): string[] {
   return [
     words.count(row.count),
     row.mass,
@@ -105,7 +107,7 @@ function asText({ procedures, provenance }: LayoutData, options: OutputOptions):
     for (const row of procedure.rows) {
       out.push(
         ...wrap(shownOnOneLine(row.name), `${String(row.place).padStart(4)}  `, "      "),
-        ...wrap(shownOnOneLine(facts(row, options).join("; ").replaceAll(".;", ";")), "      - ", "        "),
+        ...wrap(shownOnOneLine(factsOf(row, options).join("; ").replaceAll(".;", ";")), "      - ", "        "),
       );
     }
   }

@@ -35,7 +35,7 @@ export function table<Row>(
       whole,
     );
   const fitted = (text: string, i: number): Words =>
-    words(text, Math.max(4, Math.floor((widths[i]! - padding) / (size * 0.68))));
+    words(text, (word) => [...word].length > 1 && widthOf(word, size) > widths[i]! - padding);
   return {
     is: "table",
     caption: words(caption),

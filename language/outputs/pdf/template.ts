@@ -20,9 +20,10 @@ export const template = String.raw`
 
 // A word that is wider than its place breaks between any two of its signs; nothing is added to it.
 #let run(r) = {
-  let s = if "cut" in r { r.t.clusters().join(h(0pt)) } else { r.t }
+  let s = if "cut" in r { r.t.clusters().join(h(0.001pt)) } else { r.t }
   if "b" in r { strong(s) } else { s }
 }
+#let soft(s) = s.split(" ").map(x => if x.clusters().len() > 28 { x.clusters().join(h(0.001pt)) } else { x }).join(" ")
 #let w(x) = if type(x) == str { x } else { for r in x { run(r) } }
 
 #let margins = (
@@ -30,6 +31,7 @@ export const template = String.raw`
   narrow: (x: 12mm, top: 16mm, bottom: 14mm),
   "none": 0mm,
 )
+#let one-line(body) = block(width: 100%, height: 1.2em, clip: true, body)
 #let plain = m.page.margin == "none"
 #set page(
   width: m.page.width * 1mm,
@@ -44,9 +46,9 @@ export const template = String.raw`
       grid(
         columns: (1fr, auto, 1fr),
         column-gutter: 8pt,
-        m.title,
+        one-line(soft(m.title)),
         strong(m.draftMark),
-        align(right, if m.contents != "" and chapters.len() > 0 { chapters.last().body } else { m.subtitle }),
+        one-line(align(right, if m.contents != "" and chapters.len() > 0 { chapters.last().body } else { soft(m.subtitle) })),
       )
       v(-0.5em)
       line(length: 100%, stroke: 0.5pt)
@@ -253,8 +255,8 @@ export const template = String.raw`
 }
 
 #if not plain {
-  title(m.title)
-  if m.subtitle != "" { par(text(14pt, m.subtitle)) }
+  title(soft(m.title))
+  if m.subtitle != "" { par(text(14pt, soft(m.subtitle))) }
 }
 #for b in m.front { item(b) }
 #if m.contents != "" {

@@ -7,12 +7,13 @@ import type { Run, Words } from "./print.ts";
 /** Signs after which a long word is cut anyway. */
 const longest = 28;
 
-/** One text. `most`: letters that fit in a line of its place. */
-export function words(text: string, most = longest): Words {
-  const plain = shownOnOneLine(text);
-  if (!plain.split(" ").some((word) => [...word].length > most)) return plain;
+/** One text. `most`: letters that fit in a line of its place, or whether a word is wider than that. */
+export function words(text: string, most: number | ((word: string) => boolean) = longest): Words {
+  const plain = shownOnOneLine(text),
+    isWide = typeof most === "number" ? (word: string): boolean => [...word].length > most : most;
+  if (!plain.split(" ").some(isWide)) return plain;
   return plain.split(/( )/).reduce<Run[]>((runs, piece) => {
-    const cut = [...piece].length > most,
+    const cut = isWide(piece),
       last = runs.at(-1);
     if (!cut && last && last.cut === undefined) runs[runs.length - 1] = { t: last.t + piece };
     else if (piece !== "") runs.push(cut ? { t: piece, cut: true } : { t: piece });

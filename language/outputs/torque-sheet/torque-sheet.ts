@@ -3,6 +3,7 @@
 import { table, type Column } from "../manual/html-table.ts";
 import { output, type OutputOptions } from "../output.ts";
 import { headLines, htmlPage, pageHead } from "../page.ts";
+import { torqueSheetPrint } from "../pdf/sheets-print.ts";
 import { csv } from "../text/csv.ts";
 import { html } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
@@ -59,6 +60,7 @@ export const torqueSheet = output<TorqueSheetData>({
       write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
     },
   },
+  print: torqueSheetPrint,
 });
 
 function asHtml({ procedures, provenance }: TorqueSheetData, options: OutputOptions): string {

@@ -1,0 +1,150 @@
+// The sheets for paper: torques to sign, a place for each part, labels for bags and trays.
+
+import type { Provenance } from "../draft.ts";
+import type { LabelData } from "../labels/data.ts";
+import { labelsOf, usualGrid } from "../labels/html.ts";
+import type { LayoutData } from "../layout-sheet/data.ts";
+import { factsOf } from "../layout-sheet/layout-sheet.ts";
+import type { OutputOptions } from "../output.ts";
+import type { TorqueRow, TorqueSheetData } from "../torque-sheet/data.ts";
+import { dateOf, pageOf } from "./paper.ts";
+import { heading, par, when } from "./pieces.ts";
+import { roomOf, type Block, type PrintDocument } from "./print.ts";
+import { table, type Column } from "./table.ts";
+import { bold, words } from "./words.ts";
+
+/** What all sheets share: title, the mark of a draft, whose words come first. */
+function sheet(
+  title: string,
+  note: string,
+  { draft, openFindings, hash }: Provenance,
+  options: OutputOptions,
+  page: PrintDocument["page"],
+  blocks: readonly Block[],
+): PrintDocument {
+  const { manual, document } = options.wording,
+    isDraft = draft.length > 0;
+  return {
+    title,
+    subtitle: "",
+    lang: manual.htmlLang,
+    ...dateOf(options),
+    page,
+    draftMark: isDraft ? document.draftMark : "",
+    foot: document.contentHash(hash),
+    contents: "",
+    front: [
+      ...when(isDraft, par(bold(document.draftLine(openFindings, draft)), "frame")),
+      par(words(document.cautionLine), "bar"),
+      par(words(note)),
+    ],
+    blocks,
+    files: [],
+  };
+}
+
+const titleOf = ({ unit, title, build }: { unit: string; title: string; build: string }): string =>
+  [unit, title, build].filter(Boolean).join(": ");
+
+export function torqueSheetPrint({ procedures, provenance }: TorqueSheetData, options: OutputOptions): PrintDocument {
+  const { torqueSheet: said } = options.wording,
+    { columns: heads } = said,
+    page = pageOf(options, "narrow", true),
+    blank = (head: string, width: number): Column<TorqueRow> => ({ head, cell: () => "", blank: width });
+  const columns: readonly Column<TorqueRow>[] = [
+    { head: heads.line, cell: (row) => row.line },
+    { head: heads.fastener, cell: (row) => row.name, isHead: true },
+    { head: heads.count, cell: (row) => row.count ?? said.notGiven, is: "n" },
+    { head: heads.thread, cell: (row) => [row.thread, row.class].filter(Boolean) },
+    ...(options.system === "us" ? (["us", "metric"] as const) : (["metric", "us"] as const)).map(
+      (system): Column<TorqueRow> => ({ head: heads[system], cell: (row) => row[system], is: "n" }),
+    ),
+    {
+      head: heads.passes,
+      cell: (row) => [
+        ...row.passes,
+        ...(row.sequence === "" ? [] : [row.sequence]),
+        ...(row.order.length > 0 ? [said.order(row.order.join(" "))] : []),
+      ],
+    },
+    { head: heads.tool, cell: (row) => [row.tool, ...row.wrenches].filter(Boolean) },
+    { head: heads.note, cell: (row) => row.notes },
+    blank(heads.set, 16),
+    blank(heads.wrenchNo, 16),
+    blank(heads.initials, 14),
+  ];
+  return sheet(
+    said.title,
+    said.note,
+    provenance,
+    options,
+    page,
+    procedures.flatMap((procedure, i): Block[] => [
+      heading(1, titleOf(procedure), i > 0),
+      procedure.rows.length === 0
+        ? par(words(said.nothing))
+        : table("", columns, procedure.rows, roomOf(page).width, 8),
+    ]),
+  );
+}
+
+export function layoutSheetPrint({ procedures, provenance }: LayoutData, options: OutputOptions): PrintDocument {
+  const { layoutSheet: said } = options.wording;
+  return sheet(
+    said.title,
+    said.note,
+    provenance,
+    options,
+    pageOf(options, "narrow"),
+    procedures.flatMap((procedure, i): Block[] => [
+      heading(1, titleOf(procedure), i > 0),
+      procedure.rows.length === 0
+        ? par(words(said.nothing))
+        : {
+            is: "places",
+            boxes: procedure.rows.map((row) => ({
+              number: String(row.place),
+              name: words(row.name, 14),
+              facts: factsOf(row, options).map((fact) => words(fact, 18)),
+            })),
+          },
+    ]),
+  );
+}
+
+/** Labels lie at their places on the sheet, so that nothing else stands on the page. */
+export function labelsPrint({ places, provenance }: LabelData, options: OutputOptions): PrintDocument {
+  const { labels: said, document } = options.wording,
+    grid = options.labelGrid ?? usualGrid,
+    labels = places.flatMap((place) => labelsOf(place, grid, options));
+  const isDraft = provenance.draft.length > 0,
+    { columns, rows, width, height, pageWidth, pageHeight, gapX, gapY } = grid;
+  const print = sheet(
+    said.title,
+    said.nothing,
+    provenance,
+    options,
+    labels.length === 0 ? pageOf(options, "narrow") : { width: pageWidth, height: pageHeight, margin: "none" },
+    labels.length === 0
+      ? []
+      : [
+          {
+            is: "labels",
+            columns,
+            rows,
+            width,
+            height,
+            gapX,
+            gapY,
+            left: Math.max(0, (pageWidth - columns * width - (columns - 1) * gapX) / 2),
+            top: Math.max(0, (pageHeight - rows * height - (rows - 1) * gapY) / 2),
+            labels: labels.map(({ place, number, of, lines }) => ({
+              head: words(said.place(place.kind, place.label)),
+              mark: [of > 1 ? `${number} / ${of}` : "", isDraft ? document.draftMark : ""].filter(Boolean).join(" "),
+              lines: lines.map((line) => words(line)),
+            })),
+          },
+        ],
+  );
+  return labels.length === 0 ? print : { ...print, front: [] };
+}

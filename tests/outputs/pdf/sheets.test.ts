@@ -1,0 +1,59 @@
+// The sheets as PDF: tagged, and with all that their data says.
+
+import { expect, test } from "vitest";
+import { pdfOf } from "../../../language/cli/pdf/pdf.ts";
+import { labels } from "../../../language/outputs/labels/labels.ts";
+import { layoutSheet } from "../../../language/outputs/layout-sheet/layout-sheet.ts";
+import { torqueSheet } from "../../../language/outputs/torque-sheet/torque-sheet.ts";
+import type { PrintDocument } from "../../../language/outputs/pdf/print.ts";
+import { compiledExample, compiledText, options } from "../outputs-of.ts";
+import { readPdf } from "./pdf-text.ts";
+import { checkUa } from "./ua-check.ts";
+
+const winch = compiledExample("mooring-winch/strip.strip");
+
+async function read(document: PrintDocument) {
+  const { bytes } = await pdfOf(document);
+  expect((await checkUa(bytes)).findings).toEqual([]);
+  const { pages } = await readPdf(bytes);
+  for (const { painted } of pages) expect(painted).toContain("DRAFT");
+  return pages.map(({ tagged }) => tagged).join(" ");
+}
+
+test("torque sheet: every value in both systems", async () => {
+  const data = torqueSheet.data(winch, options),
+    text = await read(torqueSheet.print!(data, options));
+  const rows = data.procedures.flatMap((procedure) => procedure.rows);
+  expect(rows.length).toBeGreaterThan(20);
+  for (const row of rows) for (const value of [row.line, ...row.metric, ...row.us]) expect(text).toContain(value);
+});
+
+test("layout sheet: every part in its order", async () => {
+  const data = layoutSheet.data(winch, options),
+    text = await read(layoutSheet.print!(data, options));
+  let at = 0;
+  for (const procedure of data.procedures)
+    for (const { place, name } of procedure.rows) {
+      const found = text.indexOf(`${place} ${name}`, at);
+      expect(found, `${place} ${name}`).toBeGreaterThan(-1);
+      at = found;
+    }
+});
+
+test("labels: each bag and tray, at the size asked for", async () => {
+  const data = labels.data(winch, options),
+    grid = { columns: 2, rows: 5, width: 90, height: 50, pageWidth: 210, pageHeight: 297, gapX: 5, gapY: 0 },
+    text = await read(labels.print!(data, { ...options, labelGrid: grid }));
+  expect(data.places.length).toBeGreaterThan(5);
+  for (const { kind, label } of data.places) expect(text).toContain(options.wording.labels.place(kind, label));
+});
+
+test("where there is nothing to print, the sheet says so", async () => {
+  const input = compiledText(
+    `unit box "Box" {\n  base case\n  part case "Case"\n}\nprocedure look "Look" for box {\n  step a "Look" { work case "Wipe it." }\n}\n`,
+  );
+  expect(await read(labels.print!(labels.data(input, options), options))).toContain(options.wording.labels.nothing);
+  expect(await read(torqueSheet.print!(torqueSheet.data(input, options), options))).toContain(
+    options.wording.torqueSheet.nothing,
+  );
+});

@@ -156,7 +156,7 @@ function photoBlocks({ file, alt, points, at }: PhotoLine, given: string, { opti
     known = { name: `picture-${files.length + 1}.${ending}`, base64: got.base64, shownAs: file };
     files.push(known);
   }
-  const named = points.map((point, i) => `${i + 1} ${point.name}`).join(", ");
+  const named = points.map((point) => `${point.mark} ${point.name}`).join(", ");
   return [
     {
       is: "picture",
@@ -164,7 +164,7 @@ function photoBlocks({ file, alt, points, at }: PhotoLine, given: string, { opti
       alt: shownOnOneLine(alt || file),
       caption: joined(words(given), words(alt || file), named !== "" && words(`(${named})`)),
       // Written in per cent; a point beyond the edge is told at the edge.
-      points: points.map(({ across, down }) => ({ across: shareOf(across), down: shareOf(down) })),
+      points: points.map(({ mark, across, down }) => ({ mark, across: shareOf(across), down: shareOf(down) })),
     },
   ];
 }

@@ -80,7 +80,7 @@ export interface Picture {
   readonly alt: string;
   readonly caption: Words;
   /** Where each number's line ends on the picture, as shares of its width and height. */
-  readonly points: readonly { readonly across: number; readonly down: number }[];
+  readonly points: readonly { readonly mark: string; readonly across: number; readonly down: number }[];
 }
 export interface Drawn {
   readonly is: "drawing";

@@ -159,7 +159,7 @@ export const template = String.raw`
           place(pdf.artifact(line(start: (x, y), end: (tx, ty), stroke: 0.9pt + black)))
           place(dx: tx - 1.2pt, dy: ty - 1.2pt, pdf.artifact(circle(radius: 1.2pt, fill: black, stroke: 0.5pt + white)))
           place(dx: if on-left { 0mm } else { width + side + 2mm }, dy: y - 5pt,
-            pdf.artifact(box(width: side - 2.5mm, align(if on-left { right } else { left }, text(10pt, weight: "bold", str(i + 1))))))
+            pdf.artifact(box(width: side - 2.5mm, align(if on-left { right } else { left }, text(10pt, weight: "bold", p.mark)))))
         }
       }
     })

@@ -8,6 +8,7 @@ import { linesOf, type Lines } from "../lines/groups.ts";
 import { table, type Column } from "../manual/html-table.ts";
 import { output, type Output, type OutputInput, type OutputOptions } from "../output.ts";
 import { headLines, htmlPage, pageHead } from "../page.ts";
+import { tableSheetPrint } from "../pdf/sheets-print.ts";
 import { csv } from "../text/csv.ts";
 import { html } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
@@ -94,6 +95,7 @@ export const tableSheet = ({ name, title, note, landscape = false, make }: Sheet
         write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
       },
     },
+    print: (data, options) => tableSheetPrint(data, options, landscape),
   });
 
 const titleOf = ({ unit, title, buildText: build }: SheetOf, { wording }: OutputOptions): string =>

@@ -4,6 +4,9 @@ import { expect, test } from "vitest";
 import { pdfOf } from "../../../language/cli/pdf/pdf.ts";
 import { labels } from "../../../language/outputs/labels/labels.ts";
 import { layoutSheet } from "../../../language/outputs/layout-sheet/layout-sheet.ts";
+import { outputs } from "../../../language/outputs/registry.ts";
+import type { SheetData } from "../../../language/outputs/sheet/table-sheet.ts";
+import { shownOnOneLine } from "../../../language/outputs/text/shown.ts";
 import { torqueSheet } from "../../../language/outputs/torque-sheet/torque-sheet.ts";
 import type { PrintDocument } from "../../../language/outputs/pdf/print.ts";
 import { compiledExample, compiledText, options } from "../outputs-of.ts";
@@ -39,6 +42,19 @@ test("layout sheet: every part in its order", async () => {
       at = found;
     }
 });
+
+test("every other sheet: every cell of its tables", async () => {
+  const sheets = outputs.filter((each) => each.name.startsWith("sheet ") && !/torque|layout/.test(each.name));
+  expect(sheets.length).toBeGreaterThan(5);
+  for (const each of sheets) {
+    const data = each.data(winch, { ...options, units: 3 }) as SheetData,
+      text = (await read(each.print!(data, options))).replace(/\s/g, "");
+    for (const { tables } of data.procedures)
+      for (const { rows } of tables)
+        for (const cell of rows.flat())
+          expect(text.includes(shownOnOneLine(cell).replace(/\s/g, "")), `${each.name}: ${cell}`).toBe(true);
+  }
+}, 60_000);
 
 test("labels: each bag and tray, at the size asked for", async () => {
   const data = labels.data(winch, options),

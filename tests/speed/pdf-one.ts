@@ -23,13 +23,17 @@ const input = {
   openFindings: 0,
 };
 let seconds = 0,
+  processor = 0,
   pages = 0;
 for (let i = 0; i < Number(times); i++) {
   const start = process.hrtime.bigint(),
+    spent = process.cpuUsage(),
     // Other each time: what the renderer remembers of the last one is not what is measured.
     data = { ...manual.data(input, options), subtitle: `Number ${i}` };
   if (format === "pdf") ({ pages } = await pdfOf(manual.print!(data, options)));
   else manual.formats["html"]!.write(data, options);
   seconds = Number(process.hrtime.bigint() - start) / 1e9;
+  const { user, system } = process.cpuUsage(spent);
+  processor = (user + system) / 1e6;
 }
-console.log(JSON.stringify({ seconds, megabytes: process.resourceUsage().maxRSS / 1024, pages }));
+console.log(JSON.stringify({ seconds, processor, megabytes: process.resourceUsage().maxRSS / 1024, pages }));

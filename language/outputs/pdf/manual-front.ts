@@ -167,7 +167,7 @@ function bill({ bill: rows, units }: ManualDocument, { options, room }: Layout):
     { head: manual.size, cell: (row) => [row.size, row.standard].filter(Boolean).join(", ") },
     { head: manual.partNo, cell: (row) => row.partNo ?? "" },
     { head: manual.amount, cell: (row) => row.total.text },
-    { head: manual.packs, cell: (row) => (row.packs ? `${row.packs.text} (${said.packOf(row.pack ?? "")})` : "") },
+    { head: manual.packs, cell: (row) => (row.packs ? said.packsOf(row.packs.text, row.pack ?? "") : "") },
     {
       head: manual.why,
       cell: (row) =>

@@ -25,7 +25,7 @@ const folders = ["en-gb", "en-us", "de", "fr", "es"],
  */
 const clearing: Readonly<Record<string, RegExp>> = {
   "en-gb":
-    /\bsafe\b|\bsafely\b|\bOK\b|\bokay\b|\bpassed\b|\ball clear\b|\bcompl(?:y|ies|iant)\b|\bcertified\b|(?<!prove )(?<!prove-)\bdead\b|\bdischarged\b|\bharmless\b|\bde-energi[sz]ed\b|\bno (?:danger|risk|hazard)\b(?! assessment)/i,
+    /\bsafe\b|\bsafely\b|\bOK\b|\bokay\b|\bpassed\b|\ball clear\b|\bcompl(?:y|ies|iant)\b|\bcertified\b|(?<!prove )(?<!proving )(?<!prove-)\bdead\b|\bdischarged\b|\bharmless\b|\bde-energi[sz]ed\b|\bno (?:danger|risk|hazard)\b(?! assessment)/i,
   de: /\bi\. ?O\.|\b(?:sicher|sichere[nmrs]?|gefahrlos\w*|ungefährlich\w*|unbedenklich\w*|harmlos\w*|OK|okay|in Ordnung|bestanden|entspricht|konform\w*|zertifiziert\w*|spannungsfrei(?!heit)\w*|spannungslos(?!ig)\w*|stromlos(?!ig)\w*|drucklos(?!ig)\w*|kraftlos(?!ig)\w*|entladen\w*|entspannt|energiefrei\w*|keine Gefahr|ohne Gefahr|(?<!nicht )freigegeben(?! ist| von))\b/i,
   fr: /\b(?:sûre?s?|sans (?:danger|risque)|en sécurité|sécurisée?s?|inoffensi\w+|OK|conformes?|conformité|certifiée?s?|réussie?s?|validée?s?|déchargée?s?|hors tension|consignée?s?|aucun (?:danger|risque)|rien à signaler)(?![\p{L}])/iu,
   es: /\b(?:segur[oa]s?|sin (?:peligro|riesgo)|inofensiv[oa]s?|inocu[oa]s?|OK|conformes?|conformidad|certificad[oa]s?|superad[oa]s?|apt[oa]s?|aprobad[oa]s?|cumple[n]?|descargad[oa]s?|sin tensión|desenergizad[oa]s?|ningún (?:peligro|riesgo)|todo en orden)(?![\p{L}])/iu,

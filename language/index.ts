@@ -67,6 +67,7 @@ export { explainMarkdown } from "./assist/explain-page.ts";
 export { benchView, momentAt, performanceAt, type BenchView, type Moment } from "./assist/bench-at.ts";
 export { candidatesFor } from "./assist/candidates.ts";
 export { completionAt, type Completion, type Proposal } from "./assist/complete.ts";
+export { keptMoment } from "./assist/kept-moment.ts";
 export { linesThatFree } from "./assist/freeing.ts";
 export { hintsIn, type Hint } from "./assist/hints.ts";
 export { hoverAt, plain as plainMarkdown, type Hover } from "./assist/hover.ts";

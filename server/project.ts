@@ -28,6 +28,10 @@ export interface Project {
   whole(): Checked | undefined;
   /** The whole where it is known or little has to be done for it, else the open documents. */
   best(): Checked;
+  /** What the last check found, of whatever texts it was: of these or of older ones. */
+  last(): Checked | undefined;
+  /** The texts that `best` would check, read and parsed alone. */
+  bestTexts(): Texts;
   /** The whole, at once. */
   wholeNow(): Checked;
   /** Works out the whole bit by bit, between other work; resolves when done or overtaken. */
@@ -69,6 +73,7 @@ export function newProject(folder: string, host: ProjectHost): Project {
     near: Checked | undefined,
     whole: Checked | undefined,
     lastWhole: Checked | undefined,
+    last: Checked | undefined,
     memo = newMemo(),
     listed: readonly string[] | undefined,
     settings: Settings | undefined,
@@ -121,6 +126,10 @@ export function newProject(folder: string, host: ProjectHost): Project {
     return reached.size - changed.size;
   }
 
+  /** Does little have to be done to check every file of the folder? */
+  const isCheap = (): boolean =>
+    lastWhole !== undefined && lastWhole.project.files.size <= fewFiles && users() <= fewUsers;
+
   const project: Project = {
     folder,
     get settings() {
@@ -147,17 +156,17 @@ export function newProject(folder: string, host: ProjectHost): Project {
         ? (allTexts ??= loadProject(world, all(), memo.trees))
         : (near?.project ?? (nearTexts ??= loadProject(world, open(), memo.trees)));
     },
-    near: () => (near ??= check(open())),
+    near: () => (near ??= last = check(open())),
+    last: () => last,
+    bestTexts: () => project.texts(isCheap()),
     whole: () => whole,
     wholeNow() {
       changed.clear();
-      return (whole = lastWhole = near = whole ?? check(all()));
+      return (whole = lastWhole = last = near = whole ?? check(all()));
     },
     best() {
       if (whole) return whole;
-      return lastWhole && lastWhole.project.files.size <= fewFiles && users() <= fewUsers
-        ? project.wholeNow()
-        : project.near();
+      return isCheap() ? project.wholeNow() : project.near();
     },
     async complete() {
       const at = generation,

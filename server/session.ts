@@ -59,6 +59,8 @@ export interface Session {
   look(uri: string): Looked | undefined;
   /** Its text and names alone, nothing performed; with `all`, those of every file of the folder beside it. */
   see(uri: string, all?: boolean): Seen | undefined;
+  /** As much as `look` finds, nothing performed. */
+  seeBest(uri: string): Seen | undefined;
   offset(file: SourceFile, position: Point): number;
   range(checked: WithTexts, span: Span): Range;
   location(checked: WithTexts, span: Span): Location;
@@ -133,6 +135,7 @@ export function newSession(connection: Connection, files: Files, pathOf: (uri: s
     },
     look: (uri) => find(uri, (project) => project.best()),
     see: (uri, all = false) => find(uri, (project) => ({ project: project.texts(all) })),
+    seeBest: (uri) => find(uri, (project) => ({ project: project.bestTexts() })),
     offset: (file, position) => toOffset(file.text, position, session.encoding, linesOfFile(file)),
     range(checked, { file: path, start, end }) {
       const file = checked.project.files.get(path);

@@ -6,12 +6,11 @@ import type { FullDue } from "../checks/each-name.ts";
 import { at } from "../bench/vector.ts";
 import { isOut, left, lumpOf } from "../bench/ties.ts";
 import { DRAINED, HELD, ON_BASE } from "../bench/state.ts";
-import type { SourceFile } from "../names/project.ts";
+import type { Project, SourceFile } from "../names/project.ts";
 import { isKindOf, precautions, synonyms } from "../tables/index.ts";
 import { usualUnits, dimensionNames, type Dimension, type UnitGroup } from "../quantities/index.ts";
 import { kindTexts, wordsIn, type KindList } from "../vocabulary/index.ts";
-import type { Checked } from "../workspace/check-project.ts";
-import { momentAt, type Moment } from "./bench-at.ts";
+import type { Moment } from "./bench-at.ts";
 import { candidatesFor } from "./candidates.ts";
 import { slotAt, type Slot } from "./place.ts";
 import { snippetFor } from "./snippets.ts";
@@ -43,11 +42,18 @@ export interface Completion {
 
 const noCompletion = (from: number): Completion => ({ from, proposals: [] });
 
-export function completionAt(checked: Checked, file: SourceFile, offset: number): Completion {
+/** Texts and names are enough; `moment` is asked for the bench, and only where an act is being typed. */
+export interface Asked {
+  readonly project: Project;
+  /** The bench of a file before an offset; undefined where nothing is performed. */
+  moment(file: SourceFile, offset: number): Moment | undefined;
+}
+
+export function completionAt(asked: Asked, file: SourceFile, offset: number): Completion {
   const slot = slotAt(file.tree, offset);
   if (!slot || slot.text) return noCompletion(offset);
   const proposals: Proposal[] = [];
-  if (slot.item && slot.next.length > 0) proposals.push(...inHead(checked, file, offset, slot));
+  if (slot.item && slot.next.length > 0) proposals.push(...inHead(asked, file, slot));
   if (slot.opens) proposals.push(...words(slot));
   const best = new Map<string, Proposal>();
   for (const one of proposals) {
@@ -71,7 +77,7 @@ function words(slot: Slot): Proposal[] {
   }));
 }
 
-function inHead(checked: Checked, file: SourceFile, offset: number, slot: Slot): Proposal[] {
+function inHead(asked: Asked, file: SourceFile, slot: Slot): Proposal[] {
   const found: Proposal[] = [],
     seen = new Set<string>();
   for (const leaf of slot.next) {
@@ -99,7 +105,7 @@ function inHead(checked: Checked, file: SourceFile, offset: number, slot: Slot):
       case "item":
         if (!leaf.declares && !seen.has("name")) {
           seen.add("name");
-          found.push(...names(checked, file, offset, slot));
+          found.push(...names(asked, file, slot));
         }
         break;
       default:
@@ -152,18 +158,16 @@ const plainSpelling = (unit: string): string[] => {
   return plain === unit ? [] : [plain];
 };
 
-function names(checked: Checked, file: SourceFile, offset: number, slot: Slot): Proposal[] {
+function names(asked: Asked, file: SourceFile, slot: Slot): Proposal[] {
   const entry = slot.item!.entry!,
     due = dueName(entry.place, entry.word, slot.context, slot.earlier, isKindOf(precautions, entry.word)) as FullDue;
   const isAct =
     ["step", "refit", "finish"].includes(entry.place) &&
     (slot.context === entry.word || (entry.word === "turn" && slot.context === "to"));
   // The half-typed line itself is not asked: what was done up to the one before it is.
-  const moment = isAct
-    ? momentAt(checked, file.path, file.tree.scan.tokens[slot.item!.first]!.startOffset - 1)
-    : undefined;
+  const moment = isAct ? asked.moment(file, file.tree.scan.tokens[slot.item!.first]!.startOffset - 1) : undefined;
   const judged = moment && judge(moment, entry.word);
-  return candidatesFor(checked.project, file, due, slot.path, entry.place)
+  return candidatesFor(asked.project, file, due, slot.path, entry.place)
     .filter(({ id }) => !slot.listed.has(id))
     .flatMap((one): Proposal[] => {
       const said = judged?.(one.id);

@@ -9,9 +9,17 @@ import {
   type Range,
   type TextEdit as LspEdit,
 } from "vscode-languageserver";
-import { completionAt, relativeTo, slotAt, useLine, type Proposal } from "../../language/index.ts";
+import {
+  completionAt,
+  keptMoment,
+  momentAt,
+  relativeTo,
+  slotAt,
+  useLine,
+  type Proposal,
+} from "../../language/index.ts";
 import { feature } from "../feature.ts";
-import type { Looked, Session } from "../session.ts";
+import type { Seen, Session } from "../session.ts";
 import { isBelow } from "../uris.ts";
 
 const kinds: Readonly<Record<string, CompletionItemKind>> = {
@@ -40,16 +48,26 @@ export default feature({
   start(session, answer) {
     session.connection.onCompletion(
       answer("Completion", ({ textDocument: { uri }, position, context }): CompletionList => {
-        const looked = session.look(uri);
+        const looked = session.seeBest(uri);
         if (!looked) return { isIncomplete: false, items: [] };
-        const { checked, file } = looked,
+        const { checked, file, project } = looked,
           offset = session.offset(file, position),
           paths = pathItems(session, looked, offset);
         if (paths) return { isIncomplete: false, items: paths };
         // A quote or a stroke asks for paths alone.
         if (context?.triggerCharacter === '"' || context?.triggerCharacter === "/")
           return { isIncomplete: false, items: [] };
-        const { from, proposals } = completionAt(checked, file, offset);
+        const { from, proposals } = completionAt(
+          {
+            project: checked.project,
+            moment(of, at) {
+              const last = project.last();
+              return (last && keptMoment(last, checked.project, of, at)) ?? momentAt(project.best(), of.path, at);
+            },
+          },
+          file,
+          offset,
+        );
         const range = session.range(checked, { file: file.path, start: from, end: offset });
         return { isIncomplete: false, items: proposals.map((one) => item(session, looked, one, range)) };
       }),
@@ -57,7 +75,7 @@ export default feature({
   },
 });
 
-function item(session: Session, { checked, file }: Looked, one: Proposal, range: Range): CompletionItem {
+function item(session: Session, { checked, file }: Seen, one: Proposal, range: Range): CompletionItem {
   const snippets = session.client.textDocument?.completion?.completionItem?.snippetSupport === true,
     text = snippets && one.snippet !== undefined ? one.snippet : one.label;
   const kind =
@@ -93,12 +111,12 @@ function item(session: Session, { checked, file }: Looked, one: Proposal, range:
 
 const edit = (
   session: Session,
-  checked: Looked["checked"],
+  checked: Seen["checked"],
   { file, start, end, text }: { file: string; start: number; end: number; text: string },
 ): LspEdit => ({ range: session.range(checked, { file, start, end }), newText: text });
 
 /** Files that a `use`, a photo or a video may name; undefined where no such text stands. */
-function pathItems(session: Session, { file, checked, project }: Looked, offset: number): CompletionItem[] | undefined {
+function pathItems(session: Session, { file, checked, project }: Seen, offset: number): CompletionItem[] | undefined {
   const slot = slotAt(file.tree, offset),
     token = slot?.text,
     word = slot?.item?.entry?.word;

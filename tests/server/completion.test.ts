@@ -1,6 +1,6 @@
 // Completion proposes only what can stand there, first what the bench would take now.
 
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import type { CompletionItem } from "vscode-languageserver/node";
 import { client, winch, type Client } from "./client.ts";
 
@@ -88,4 +88,27 @@ test("paths inside the text of use", async () => {
 
 test("nothing inside a comment", async () => {
   expect((await proposed(winch("# undo <|>"))).labels).toEqual([]);
+});
+
+test("typing in a line performs nothing: the bench before it is that of the last check", async () => {
+  const c = await client(winch("undo cover-screws\n    undo <|>"));
+  await c.request("workspace/diagnostic", { previousResultIds: [] });
+  const { textDocument, position } = c.at,
+    project = c.session.projects()[0]!,
+    best = vi.spyOn(project, "best");
+  const ask = async (body: string): Promise<string[]> => {
+    await c.change("main.strip", c.text("main.strip").replace(/undo cover-screws\n.*\n/, `${body}\n`));
+    const { items } = await c.request<{ items: CompletionItem[] }>("textDocument/completion", {
+      textDocument,
+      position: { line: position.line, character: body.split("\n")[1]!.length },
+    });
+    return items.map((one) => one.label);
+  };
+  const labels = await ask("undo cover-screws\n    undo p");
+  expect(labels).toContain("pack-bolts");
+  expect(labels).not.toContain("cover-screws");
+  expect(best).not.toHaveBeenCalled();
+  // Not so when something before it changed, which the last check did not see.
+  expect(await ask('note "none"\n    undo p')).toContain("cover-screws");
+  await c.close();
 });

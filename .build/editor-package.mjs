@@ -19,6 +19,8 @@ const files = {
   "language/schemas/settings.schema.json": "",
   "client/webview": "",
   "client/walkthrough": "",
+  "client/l10n": "",
+  "client/package.nls.json": "package.nls.json",
   "client/snippets.json": "",
   "client/icon.png": "",
   "client/file-icon.svg": "",
@@ -54,6 +56,8 @@ export async function makePackage() {
     `${staged}/package.json`,
     `${JSON.stringify({ ...manifest, engines: { vscode: engines.vscode } }, null, 2)}\n`,
   );
+  // What is staged is what goes in: everything, so that the packer has nothing to guess.
+  writeFileSync(`${staged}/.vscodeignore`, ".vscodeignore\n");
   const target = vsix(manifest.version);
   execFileSync(
     process.execPath,

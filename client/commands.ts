@@ -4,6 +4,7 @@ import {
   commands,
   env,
   l10n,
+  Position,
   Uri,
   ViewColumn,
   window,
@@ -73,6 +74,12 @@ export function registerCommands(
     },
     [commandNames.goTo]: (uri: string, at: Point) => goTo(uri, at),
     [commandNames.showFindings]: () => commands.executeCommand("workbench.actions.view.problems"),
+    [commandNames.showUses]: async (source: string, at: Point) => {
+      const uri = client.protocol2CodeConverter.asUri(source),
+        position = new Position(at.line, at.character);
+      const places = await commands.executeCommand("vscode.executeReferenceProvider", uri, position);
+      await commands.executeCommand("editor.action.showReferences", uri, position, places);
+    },
     [commandNames.showRefit]: async (uri?: string) => {
       const source = uri ?? (here() && client.code2ProtocolConverter.asUri(here()!.document.uri));
       if (source === undefined) return;

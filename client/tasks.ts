@@ -1,9 +1,9 @@
 // The checks of the whole folder as a task, by the command line that comes with the extension. It reads the folder and runs nothing of it.
+// The program that the extension itself runs in runs it, so that no Node has to be installed.
 
 import {
   l10n,
-  ShellExecution,
-  ShellQuoting,
+  ProcessExecution,
   Task,
   TaskGroup,
   tasks,
@@ -22,16 +22,15 @@ export function provideTasks(context: ExtensionContext): Disposable[] {
         return (workspace.workspaceFolders ?? [])
           .filter((folder) => folder.uri.scheme === "file")
           .map((folder) => {
-            const quoted = (value: string): { value: string; quoting: ShellQuoting } => ({
-              value,
-              quoting: ShellQuoting.Strong,
-            });
             const task = new Task(
               { type: "stripdown" },
               folder,
               l10n.t("check this folder"),
               "stripdown",
-              new ShellExecution("node", [quoted(program.fsPath), "check", quoted(folder.uri.fsPath)]),
+              new ProcessExecution(process.execPath, [program.fsPath, "check", folder.uri.fsPath], {
+                // An Electron is a Node when it is told so; to a Node it says nothing.
+                env: { ELECTRON_RUN_AS_NODE: "1" },
+              }),
               "$stripdown",
             );
             task.group = TaskGroup.Build;

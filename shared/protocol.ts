@@ -98,6 +98,7 @@ export const commandNames = {
   goTo: "stripdown.goTo",
   showRefit: "stripdown.showRefit",
   showFindings: "stripdown.showFindings",
+  showUses: "stripdown.showUses",
 } as const;
 
 /** What a client may say at the start. */

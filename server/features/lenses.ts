@@ -1,9 +1,11 @@
-// Above each step what undoes it, above each procedure how many findings are open.
+// Above each step what undoes it, above each procedure how many findings are open, above a unit and what a library declares how many
+// procedures use it.
 
 import { CodeLensRefreshRequest, type CodeLens } from "vscode-languageserver";
-import { ownPerformances, stepRefits } from "../../language/index.ts";
+import { mentionsIn, mentionsOf, ownPerformances, placeAt, stepRefits, type Span } from "../../language/index.ts";
 import { commandNames } from "../../shared/protocol.ts";
 import { feature } from "../feature.ts";
+import type { Seen } from "../session.ts";
 
 export default feature({
   name: "lenses",
@@ -68,8 +70,44 @@ export default feature({
             });
           }
         }
+        // Of a folder that is not all read yet the number would be too small.
+        if (project.whole() === checked)
+          for (const { declaration, procedures } of usersOf(looked))
+            lenses.push({
+              range: session.range(checked, declaration),
+              command: {
+                title: procedures === 1 ? "Used in 1 procedure" : `Used in ${procedures} procedures`,
+                command: named(commandNames.showUses),
+                arguments: [uri, session.range(checked, declaration).start],
+              },
+            });
         return lenses;
       }),
     );
   },
 });
+
+const counted: ReadonlySet<string> = new Set(["unit", "tool", "consumable", "procedure"]);
+
+/** What a file declares at its top for others, and how many other procedures name it; of a unit, how many are for it. */
+function usersOf({ checked: { project }, file }: Seen): { declaration: Span; procedures: number }[] {
+  return file.declarations
+    .filter(({ word }) => counted.has(word))
+    .flatMap((one) => {
+      const own = mentionsIn(project, file).find(
+        (mention) => mention.role === "declared" && mention.item === one.item && mention.id === one.id,
+      );
+      if (!own) return [];
+      const procedures = new Set<string>();
+      for (const mention of mentionsOf(project, own.symbol)) {
+        if (mention.role === "declared") continue;
+        const tree = project.files.get(mention.file)!.tree,
+          [top] = placeAt(tree, mention.start).path;
+        if (top?.entry?.word === "procedure" && top !== one.item) procedures.add(`${mention.file} ${top.first}`);
+      }
+      // A procedure that no other does is not a thing to remark upon.
+      return procedures.size === 0 && one.word === "procedure"
+        ? []
+        : [{ declaration: { file: file.path, start: own.start, end: own.end }, procedures: procedures.size }];
+    });
+}

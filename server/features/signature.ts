@@ -28,16 +28,20 @@ export default feature({
               ),
           ),
         ].slice(0, 8);
-        const label = `${entry.example}`;
+        // The line as it stands, and behind it what is due: that is the part the cursor is in.
+        const { scan } = looked.file.tree,
+          typed = scan.text.slice(scan.tokens[slot.item!.first]!.startOffset, slot.from).trim().replace(/\s+/g, " "),
+          due = parts.join(" | "),
+          byOffset =
+            session.client.textDocument?.signatureHelp?.signatureInformation?.parameterInformation
+              ?.labelOffsetSupport === true;
+        const label = `${typed} ${due}`;
         return {
           signatures: [
             {
               label,
-              documentation: {
-                kind: MarkupKind.Markdown,
-                value: `${entry.meaning}${parts.length > 0 ? `\n\nNext: ${parts.join(", ")}` : ""}`,
-              },
-              parameters: [],
+              documentation: { kind: MarkupKind.Markdown, value: `${entry.meaning}\n\n\`${entry.example}\`` },
+              parameters: due === "" ? [] : [{ label: byOffset ? [typed.length + 1, label.length] : due }],
             },
           ],
           activeSignature: 0,

@@ -1,7 +1,12 @@
 // Findings over the wire: pulled or pushed, never both; with the chain of facts, the page of the check, and the data of the remedy.
 
 import { expect, test } from "vitest";
-import type { Diagnostic, WorkspaceDiagnosticReport } from "vscode-languageserver/node";
+import {
+  CancellationTokenSource,
+  type CodeAction,
+  type Diagnostic,
+  type WorkspaceDiagnosticReport,
+} from "vscode-languageserver/node";
 import { client, everything, winch } from "./client.ts";
 
 const settled = (ms = 120): Promise<void> =>
@@ -144,5 +149,38 @@ test("a file that did not change is not read again", async () => {
     await c.findings("main.strip");
   }
   expect(project.reads()).toBe(before);
+  await c.close();
+});
+
+test("a question right after a change is answered for the new text, whatever was pulled and taken back in between", async () => {
+  const clean = "undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack",
+    c = await client(winch(clean)),
+    whole = c.text("main.strip");
+  expect(await c.findings("main.strip")).toEqual([]);
+  for (let i = 0; i < 30; i++) {
+    const taken = new CancellationTokenSource();
+    await c.change("main.strip", whole.replace("undo cover-screws\n    ", ""));
+    const pulled = c.rpc
+      .sendRequest("textDocument/diagnostic", { textDocument: { uri: c.uri("main.strip") } }, taken.token)
+      .then(
+        () => undefined,
+        (error: { code?: number }) => error.code,
+      );
+    // Before the pull is begun, while it runs, or after it was answered.
+    if (i % 3 === 1) await new Promise((resolve) => setTimeout(resolve, 0));
+    if (i % 3 === 2) await pulled;
+    taken.cancel();
+    const start = c.find("main.strip", "remove cover"),
+      actions = await c.request<CodeAction[]>("textDocument/codeAction", {
+        textDocument: { uri: c.uri("main.strip") },
+        range: { start, end: { line: start.line, character: start.character + 12 } },
+        context: { diagnostics: [], only: ["quickfix"] },
+      });
+    expect(actions.map((one) => one.title)).toContain("Insert: undo cover-screws");
+    expect([undefined, -32800]).toContain(await pulled);
+    expect((await c.findings("main.strip")).map((one) => one.code)).toEqual(["sequence/still-held"]);
+    await c.change("main.strip", whole);
+    expect(await c.findings("main.strip")).toEqual([]);
+  }
   await c.close();
 });

@@ -8,6 +8,7 @@ import type {
   InlayHint,
   SelectionRange,
   SemanticTokens,
+  SignatureHelp,
   TextEdit,
 } from "vscode-languageserver/node";
 import { tokenModifiers, tokenTypes } from "../../language/index.ts";
@@ -258,12 +259,29 @@ test("links lead to files inside the folder only", async () => {
   await c.close();
 });
 
-test("how a line goes on, while it is typed", async () => {
+test("how a line goes on, while it is typed: what is due next is the part the cursor is in", async () => {
   const c = await client(winch("undo cover-screws with <|>"));
-  expect(
-    (await c.request<{ signatures: { label: string }[] } | null>("textDocument/signatureHelp", c.at))!.signatures[0]!
-      .label,
-  ).toContain("undo");
+  const help = (await c.request<SignatureHelp | null>("textDocument/signatureHelp", c.at))!,
+    { label, parameters } = help.signatures[0]!;
+  expect(label).toMatch(/^undo cover-screws with \S/);
+  expect(help.activeParameter).toBe(0);
+  expect(`undo cover-screws with ${parameters![0]!.label as string}`).toBe(label);
+  await c.close();
+});
+
+test("lenses count the procedures that use a unit and what a library declares", async () => {
+  const c = await client(
+    winch("undo cover-screws with <|>key\n    remove cover")
+      .replace('use "unit.strip"', 'use "unit.strip"\nuse "tools.strip"')
+      .concat('#- tools.strip\ntool key "Key" { drive hex-socket 5 }\ntool spare "Spare" { drive hex 10 }\n'),
+  );
+  await c.request("workspace/diagnostic", { previousResultIds: [] });
+  const lenses = async (name: string): Promise<string[]> =>
+    (await c.request<CodeLens[]>("textDocument/codeLens", { textDocument: { uri: c.uri(name) } })).map(
+      (one) => `${one.range.start.line} ${one.command!.title}`,
+    );
+  expect(await lenses("unit.strip")).toEqual(["0 Used in 1 procedure"]);
+  expect(await lenses("tools.strip")).toEqual(["0 Used in 1 procedure", "1 Used in 0 procedures"]);
   await c.close();
 });
 

@@ -1,6 +1,6 @@
 // What helps while reading: hover, hints, lenses, folding, selections, colours, layout, links, pages, and what the views ask.
 
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import type {
   CodeLens,
   FoldingRange,
@@ -12,6 +12,7 @@ import type {
   TextEdit,
 } from "vscode-languageserver/node";
 import { tokenModifiers, tokenTypes } from "../../language/index.ts";
+import { refitScheme } from "../../shared/protocol.ts";
 import type { BenchAnswer, ManualAnswer, RefitOfStepAnswer, StripDiagramAnswer } from "../../shared/protocol.ts";
 import { client, edited, everything, winch, type Client } from "./client.ts";
 
@@ -293,5 +294,28 @@ test("a client without Markdown is answered in plain text", async () => {
   const found = await c.request<Hover>("textDocument/hover", c.at);
   expect(found.contents).toMatchObject({ kind: "plaintext" });
   expect((found.contents as { value: string }).value).not.toContain("**");
+  await c.close();
+});
+
+test("an open page of the way back is told of when its source changes, and then says what the new text says", async () => {
+  const c = await client(winch("undo cover-screws\n    remove co<|>ver")),
+    told: string[] = [],
+    page = `${refitScheme}:/shop/main%20%28way%20back%29.txt?${encodeURIComponent(c.uri("main.strip"))}`;
+  c.rpc.onRequest("workspace/textDocumentContent/refresh", ({ uri }: { uri: string }) => {
+    told.push(uri);
+    return null;
+  });
+  const text = async (): Promise<string> =>
+    (await c.request<{ text: string }>("workspace/textDocumentContent", { uri: page })).text;
+  expect(await text()).toContain("brake cover"); // a name within a sentence is not written large
+  for (const [from, to] of [
+    ["Brake cover", "Cover of the brake"],
+    ["Cover of the brake", "Lid of the brake"],
+  ] as const) {
+    told.length = 0;
+    await c.change("unit.strip", c.text("unit.strip").replaceAll(from, to));
+    await vi.waitFor(() => expect(told).toContain(page));
+    expect((await text()).toLowerCase()).toContain(to.toLowerCase());
+  }
   await c.close();
 });

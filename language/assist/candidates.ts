@@ -1,7 +1,7 @@
 // The declared names that may stand at a place, by what is due there. No opinion on which of them would be right.
 
 import type { FullDue } from "../checks/each-name.ts";
-import { unitNames, unitOfProcedure, procedureNames, type UnitNames } from "../checks/space-of-names.ts";
+import { piecesOf, unitNames, unitOfProcedure, procedureNames, type UnitNames } from "../checks/space-of-names.ts";
 import { textOf } from "../names/strings.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, partKinds } from "../tables/index.ts";
@@ -102,6 +102,11 @@ export function candidatesFor(
     case "condition":
     case "choice":
       return [...plain(unit?.choices ?? [], "option"), ...plain(named().readings, "reading"), ...things("part")];
+    case "piece":
+      return plain(
+        new Set([...(unit?.things.keys() ?? [])].flatMap((id) => [...(piecesOf(unit!, id) ?? [])])),
+        "piece",
+      );
     case "any":
       return [];
   }

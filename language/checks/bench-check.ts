@@ -13,19 +13,21 @@ export interface Wording extends Facts {
   readonly reason: (reason: Reason, context: BenchContext) => string;
   /** What goes before the colon; "Lid cannot come off" if not said. "" for none. */
   readonly subject?: (problem: Problem, context: BenchContext) => string;
+  /** What goes behind the colon, where the first reason alone would leave something out. */
+  readonly first?: (problem: Problem, context: BenchContext) => string;
   readonly fixes?: (problem: Problem, context: BenchContext) => readonly Fix[];
   readonly severityOf?: (problem: Problem) => Check["severity"];
 }
 
 /** A check whose finding is one problem of the bench: subject, first reason, and all reasons with their places as the chain of facts. */
 export function benchCheck(wording: Wording): Check {
-  const { reason, subject, fixes, severityOf, ...facts } = wording;
+  const { reason, subject, first: lead, fixes, severityOf, ...facts } = wording;
   return {
     ...facts,
     reason,
     problem(problem, context) {
       const before = (subject ?? cannot)(problem, context),
-        first = reason(problem.reasons[0]!, context);
+        first = lead?.(problem, context) ?? reason(problem.reasons[0]!, context);
       const severity = severityOf?.(problem);
       return {
         at: problem.at,

@@ -24,6 +24,7 @@ export type Due =
   | "kind or thing"
   | "like"
   | "hazard type"
+  | "piece"
   | "any";
 
 /** By place and word; `word context` where the word before the name decides. */
@@ -57,7 +58,6 @@ const rows: Readonly<Record<string, Due>> = {
   "fastener like": "like",
   "fastener count": "thing",
   "fastener pieces": "any",
-  "fastener tapped": "any",
   "joint joins": "part",
   "joint behind": "thing",
   "joint needs": "position",
@@ -112,7 +112,7 @@ const acts: Readonly<Record<string, Due>> = {
   put: "temporary",
   take: "temporary",
   do: "procedure or step",
-  repeat: "any",
+  repeat: "piece",
   "repeat from": "step",
   base: "part",
   refit: "procedure",

@@ -1,5 +1,6 @@
 // Runs every check over a project, its models and its performances, and makes one finding of one mistake.
 
+import { gravestFirst } from "./gravest-first.ts";
 import { wasReadWhole } from "./read-whole.ts";
 import type { Performance, Problem, Reason } from "../bench/trace.ts";
 import { declaredProblems } from "../bench/declared.ts";
@@ -136,7 +137,8 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
     bench = benchContext(table, context, performance.model);
   const left = doubtsOf(context);
   for (const problem of performance.problems) {
-    const remains = left(problem);
+    const certain = left(problem),
+      remains = certain && gravestFirst(certain, performance.model);
     if (remains) push(found, wordProblem(table, remains, bench, context.settings, performance));
   }
   for (const check of table.all) {

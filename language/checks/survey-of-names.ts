@@ -4,7 +4,7 @@
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { kept } from "../model/kept.ts";
 import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, partKinds } from "../tables/index.ts";
-import type { Item, Token } from "../syntax/index.ts";
+import { eachItem, type Item, type Token } from "../syntax/index.ts";
 import type { Due } from "./due-names.ts";
 import { eachName, type FullDue } from "./each-name.ts";
 import { piecesOf, procedureNames, unitNames, unitOfProcedure, type UnitNames } from "./space-of-names.ts";
@@ -110,7 +110,37 @@ function read(project: Project, file: SourceFile): Survey {
     },
     name,
   });
+  for (const declaration of file.declarations)
+    if (declaration.word === "unit")
+      piecesWithin(unitNames(file, declaration.item), declaration.name || declaration.id, declaration.item);
   return { unknown, used };
+
+  /** `piece 7 { … }` where there are five: what it says would hold for nothing. */
+  function piecesWithin(names: UnitNames, title: string, whole: Item): void {
+    eachItem(whole.block?.items ?? [], (thing) => {
+      const declares = thing.arguments.find((one) => one.declares);
+      if (!declares || !thing.block || !thingClasses.has(thing.entry?.word as never)) return;
+      const id = tokens[declares.first]!.text,
+        pieces = piecesOf(names, id);
+      if (!pieces) return;
+      eachItem(thing.block.items, (line) => {
+        const label = line.arguments[0];
+        if (line.entry?.word !== "piece" || line.broken || !label) return;
+        const token = tokens[label.first]!;
+        if (pieces.has(token.text)) return;
+        unknown.push({
+          text: token.text,
+          start: token.startOffset,
+          end: token.endOffset! + 1,
+          due: "thing",
+          is: undefined,
+          candidates: [...pieces],
+          pieces: [...pieces],
+          unit: title,
+        });
+      });
+    });
+  }
 
   function declared(word: Words, id: string): Declaration | undefined {
     return seen.get(id)?.find((one) => one.word === word);
@@ -243,6 +273,12 @@ function read(project: Project, file: SourceFile): Survey {
         if (unit?.choices.has(id) || allChoices(project).has(id)) return "known";
         return unit ? wrong(unit.choices) : "silent";
       }
+      case "piece": {
+        if (allChoices(project).has(id)) return "known";
+        if (!unit) return "silent";
+        const pieces = [...unit.things.keys()].map((thing) => piecesOf(unit!, thing));
+        return pieces.includes(undefined) ? "silent" : wrong(pieces.flatMap((labels) => [...labels!]));
+      }
       case "reading":
         return named().readings.has(id)
           ? "known"
@@ -291,4 +327,5 @@ const local: ReadonlySet<FullDue> = new Set([
   "step or thing",
   "reading",
   "choice",
+  "piece",
 ] as const);

@@ -13,7 +13,8 @@ export type SynonymOf =
   | "source"
   | "signal"
   | "drive"
-  | "sequence";
+  | "sequence"
+  | "tapped";
 export type Synonym = { readonly says: string; readonly of: SynonymOf; readonly is: string; readonly why?: string };
 
 const of = (kind: SynonymOf, pairs: Record<string, string>): Synonym[] =>

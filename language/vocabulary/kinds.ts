@@ -10,9 +10,20 @@ import { precautions } from "../tables/precautions.ts";
 import { sequences } from "../tables/sequences.ts";
 import { signals } from "../tables/signals.ts";
 import { sources } from "../tables/sources.ts";
+import { tappedIn } from "../tables/tapped.ts";
 
 export type KindList =
-  "part" | "fastener" | "joint" | "fluid" | "precaution" | "hazard" | "source" | "signal" | "drive" | "sequence";
+  | "part"
+  | "fastener"
+  | "joint"
+  | "fluid"
+  | "precaution"
+  | "hazard"
+  | "source"
+  | "signal"
+  | "drive"
+  | "sequence"
+  | "tapped";
 
 /** What an entry of any of the tables has. */
 export type KindText = { readonly title: string; readonly about: string };
@@ -29,6 +40,7 @@ export const kindTexts: Readonly<Record<KindList, Readonly<Record<string, KindTe
   signal: signals,
   drive: drives,
   sequence: sequences,
+  tapped: tappedIn,
 };
 
 /** The names of each list. */
@@ -43,6 +55,7 @@ export const kinds: Readonly<Record<KindList, ReadonlySet<string>>> = {
   signal: namesOf("signal"),
   drive: namesOf("drive"),
   sequence: namesOf("sequence"),
+  tapped: namesOf("tapped"),
 };
 
 /** How each list is called in a sentence: "circlip is no kind of fastener". */
@@ -57,6 +70,7 @@ export const kindListNames: Readonly<Record<KindList, string>> = {
   signal: "signal word",
   drive: "drive",
   sequence: "sequence",
+  tapped: "material that a thread is cut in",
 };
 
 function namesOf(list: KindList): ReadonlySet<string> {

@@ -73,7 +73,7 @@ export const wordsJoining: readonly Entry[] = [
     ["clamps", "<length>", "Thickness of all that it clamps.", `clamps 24 mm`],
     [
       "tapped",
-      "in <name>",
+      "in <kind:tapped>",
       "What its thread is cut in: steel, cast-iron, brass, aluminium, or nut.",
       `tapped in aluminium`,
     ],

@@ -1,6 +1,8 @@
 // A thing is touched before the precautions of its hazard stand.
 
+import type { Reason } from "../../bench/trace.ts";
 import { benchCheck, insertFix, listed, written } from "../bench-check.ts";
+import type { BenchContext } from "../check.ts";
 
 export default benchCheck({
   code: "hazard/not-yet",
@@ -56,18 +58,30 @@ export default benchCheck({
     }
   `,
   fixes: (problem, context) => {
-    const reason = problem.reasons.find((r) => r.rule === "hazard/not-yet")!,
-      hazard = written(reason.by[0]!, problem, context);
-    return hazard === undefined
-      ? []
-      : insertFix(
-          problem,
-          context,
-          `Insert: ${reason.words.join(", ")} ${hazard}`,
-          reason.words.map((kind) => `${kind} ${hazard}`),
-        );
+    const lines = missingOf(problem.reasons).flatMap(({ words, by }) => {
+      const hazard = written(by[0]!, problem, context);
+      return words.map((kind) => hazard && `${kind} ${hazard}`);
+    });
+    return insertFix(problem, context, `Insert: ${lines.join(", ")}`, lines);
   },
   subject: (problem, context) =>
     `${context.name(problem.reasons[0]!.thing ?? problem.about[0]!)} must not be touched yet`,
+  first: ({ reasons }, context) => asks(missingOf(reasons), context),
   reason: (reason, context) => `${context.name(reason.by[0]!)} asks for ${listed(reason.words)} first`,
 });
+
+/** Each hazard once: several acts of one line may ask for the same. */
+function missingOf(reasons: readonly Reason[]): readonly Reason[] {
+  const missing = reasons.filter(({ rule, by }) => /^hazard\/(?:not-yet|lapsed)$/.test(rule) && by.length > 0);
+  return missing.filter((one, i) => missing.findIndex(({ by }) => by[0] === one.by[0]) === i);
+}
+
+/** Every precaution that is missing stands in the line itself, with its hazard: "Mains and Charge ask for lock-out, Air asks for vent first". */
+function asks(missing: readonly Reason[], context: BenchContext): string {
+  const byKinds = new Map<string, string[]>();
+  for (const { words, by } of missing) {
+    const kinds = listed(words);
+    byKinds.set(kinds, [...(byKinds.get(kinds) ?? []), context.name(by[0]!)]);
+  }
+  return `${[...byKinds].map(([kinds, names]) => `${listed(names)} ${names.length > 1 ? "ask" : "asks"} for ${kinds}`).join("; ")} first`;
+}

@@ -30,6 +30,7 @@ const dueWords: Readonly<Record<Due, string>> = {
   "kind or thing": "a part or a kind",
   like: "a declaration of the same sort",
   "hazard type": "a hazard at the top of a file",
+  piece: "a piece that is told apart",
   any: "a name",
 };
 /** Due names that stand in the unit itself, not in the shop's files. */
@@ -43,6 +44,7 @@ const inUnit: ReadonlySet<Due> = new Set<Due>([
   "step or thing",
   "washer",
   "condition",
+  "piece",
 ]);
 
 export default check({

@@ -1,11 +1,9 @@
 // Words that give an assurance beside a hazard. Nobody can promise that on paper.
 
-import type { Span } from "../../findings/finding.ts";
+import { precautions, signals } from "../../tables/index.ts";
+import { eachItem, type Item } from "../../syntax/index.ts";
 import { check } from "../check.ts";
-
-/** Words that say that a danger is gone; `dead` and `discharged` as a state only. */
-const clearing =
-  /\b(?:made safe|is safe|are safe|now safe|safe to|all clear|certified|complies|compliant|passed|(?:is|are|now) (?:dead|discharged)|no danger|harmless|OK)\b/i;
+import { clearingWord } from "../clearing-words.ts";
 
 export default check({
   code: "wording/clears",
@@ -20,7 +18,7 @@ export default check({
       hazard mains electrical danger "Mains" {
         on foot  source mains
         precaution isolate "Open the isolator: the box is now safe."
-    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ "now safe" clears a danger: say what to do, or what to read off
+    #                      ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ "safe" clears a danger: say what to do, or what to read off
         precaution prove-dead "Test all phases."
       }
     }
@@ -36,18 +34,46 @@ export default check({
       }
     }
   `,
-  *model(model) {
-    const texts: { text: string; at: Span }[] = [];
-    for (const hazard of model.hazards) {
-      texts.push({ text: `${hazard.name} ${hazard.about}`, at: hazard.at });
-      for (const p of hazard.precautions) texts.push({ text: `${p.text} ${p.back}`, at: p.at });
-    }
-    for (const { why, at } of model.dismissed.values()) texts.push({ text: why, at });
-    for (const thing of model.things)
-      for (const message of thing.messages) texts.push({ text: message.text, at: message.at });
-    for (const { text, at } of texts) {
-      const found = clearing.exec(text);
-      if (found) yield { at, says: `"${found[0]}" clears a danger: say what to do, or what to read off` };
-    }
+  *file(file) {
+    const { tokens } = file.tree.scan,
+      seen = new Set<Item>(),
+      found: { start: number; end: number; word: string }[] = [];
+    const judge = (item: Item): void => {
+      if (seen.has(item)) return;
+      seen.add(item);
+      for (const { slot, first } of item.arguments) {
+        if (slot !== "string") continue;
+        const { startOffset: start, endOffset } = tokens[first]!,
+          end = endOffset! + 1,
+          word = clearingWord(file.text.slice(start, end).replaceAll('"', " ").trim());
+        if (word !== undefined) found.push({ start, end, word });
+      }
+    };
+    eachItem(file.tree.items, (item) => {
+      const word = item.entry?.word ?? "";
+      if (isBeside(word) || isPrecaution(word)) judge(item);
+      // All that is said in a hazard, and in a step that takes a precaution or gives one up.
+      if (word === "hazard" || ((word === "step" || word === "finish") && takesPrecaution(item)))
+        eachItem(item.block?.items ?? [], judge);
+    });
+    for (const { word, start, end } of found.sort((a, b) => a.start - b.start))
+      yield {
+        at: { file: file.path, start, end },
+        says: `"${word}" clears a danger: say what to do, or what to read off`,
+      };
   },
 });
+
+const isPrecaution = (word: string): boolean => word === "restore" || Object.hasOwn(precautions, word);
+
+/** Lines that speak of a danger wherever they stand. */
+const isBeside = (word: string): boolean =>
+  word === "hazard" || word === "no" || word === "warn" || Object.hasOwn(signals, word);
+
+function takesPrecaution(step: Item): boolean {
+  let takes = false;
+  eachItem(step.block?.items ?? [], (item) => {
+    takes ||= isPrecaution(item.entry?.word ?? "");
+  });
+  return takes;
+}

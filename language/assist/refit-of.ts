@@ -1,5 +1,6 @@
 // What undoes a step: the lines of the refit that belong to it, and where they stand. The computed refit as text for reading.
 
+import { allowedOf } from "../workspace/allowed.ts";
 import type { Performance } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
 import { linesOf } from "../outputs/lines/groups.ts";
@@ -79,6 +80,7 @@ export function inputFor(checked: Checked, performances: readonly Performance[])
     performances,
     texts: checked.texts,
     openFindings: checked.findings.filter(({ severity }) => severity !== "hint").length,
+    allowed: allowedOf(checked),
   };
 }
 

@@ -8,6 +8,7 @@ import type { Output, OutputInput, OutputOptions } from "../outputs/output.ts";
 import { papers, type Paper } from "../outputs/pdf/paper.ts";
 import type { PrintDocument } from "../outputs/pdf/print.ts";
 import { defaultWording, wordingFor, wordings, type Wording } from "../outputs/wording/wording.ts";
+import { allowedOf } from "../workspace/allowed.ts";
 import { CannotRun, command, type Command, type CommandOption, type Io, type ParsedArgs } from "./command.ts";
 import { writeOutput } from "./files.ts";
 import { inOtherWords } from "./other-words.ts";
@@ -86,6 +87,7 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
     performances: inOther === undefined ? picked : picked.map(inOther.of),
     texts: new Map([...checked.project.files].map(([path, file]) => [path, file.text])),
     openFindings: open,
+    allowed: allowedOf(checked),
   };
   const to = option(args, "to"),
     pictures = picturesOf(project.world);

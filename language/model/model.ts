@@ -397,8 +397,23 @@ export interface Consumable {
   readonly at: Span;
 }
 
+/** A hazard at the top of a file, as far as a consumable that brings it needs it. */
+export interface HazardType {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: string;
+  /** As the author gave it; undefined where there is none. */
+  readonly signal: Message["signal"] | undefined;
+  readonly about: string;
+  readonly wear: readonly Name[];
+  readonly precautions: readonly { readonly kind: string; readonly text: string }[];
+  readonly at: Span;
+}
+
 /** What the workshop has, over all files that can be reached. */
 export interface Library {
+  /** Hazards at the top of a file by id: what consumables bring, and types for `like`. */
+  readonly hazards: ReadonlyMap<string, HazardType>;
   readonly tools: ReadonlyMap<string, Tool>;
   readonly consumables: ReadonlyMap<string, Consumable>;
   readonly roles: ReadonlyMap<string, { readonly name: string; readonly at: Span }>;

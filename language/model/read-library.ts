@@ -3,6 +3,7 @@
 import type { Declaration, Project } from "../names/project.ts";
 import type { Quantity, ThreadSize } from "../quantities/index.ts";
 import type { Consumable, Library, Tool } from "./model.ts";
+import { readHazardType } from "./read-hazard-type.ts";
 import { kept } from "./kept.ts";
 import {
   accept,
@@ -44,7 +45,13 @@ function read(project: Project, file: string): Library {
       else if (declaration.word === "torque-table")
         tables.push([declaration.id, { name: declaration.name, rows: lines.flatMap(readRow), at: declaration.at }]);
     }
-  return { tools, consumables, roles: new Map(roles), torqueTables: new Map(tables) };
+  const hazards = new Map(
+    [...project.seen(file).values()]
+      .flat()
+      .filter(({ word }) => word === "hazard")
+      .map((declaration) => [declaration.id, readHazardType(project, file, declaration)] as const),
+  );
+  return { hazards, tools, consumables, roles: new Map(roles), torqueTables: new Map(tables) };
 }
 
 /** The value of the first line with this word. */

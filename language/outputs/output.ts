@@ -13,6 +13,15 @@ export interface OutputInput {
   readonly texts: ReadonlyMap<string, string>;
   /** How many findings (errors, warnings, questions) are open. Anything but 0 makes every output a draft. */
   readonly openFindings: number;
+  /** Findings that the authors allowed, with their reasons: printed where somebody works by the document. */
+  readonly allowed?: readonly {
+    readonly code: string;
+    readonly title: string;
+    readonly reason: string;
+    readonly file: string;
+    /** From 1. */
+    readonly line: number;
+  }[];
 }
 
 /** A picture as it may be shown: its type and its bytes as base64. */

@@ -6,6 +6,7 @@ import type { Performance } from "../../language/bench/trace.ts";
 import type { Finding } from "../../language/findings/finding.ts";
 import type { OutputInput, OutputOptions } from "../../language/outputs/output.ts";
 import { defaultWording } from "../../language/outputs/wording/wording.ts";
+import { allowedOf } from "../../language/workspace/allowed.ts";
 import { checkProject } from "../../language/workspace/check-project.ts";
 import { defaultSettings } from "../../language/workspace/settings.ts";
 import { memoryWorld } from "../support/memory-world.ts";
@@ -51,6 +52,7 @@ export function compiled(
     texts: new Map([...checked.project.files].map(([path, file]) => [path, file.text])),
     findings: checked.findings,
     openFindings: checked.findings.filter(({ severity }) => severity !== "hint").length,
+    allowed: allowedOf(checked),
   };
 }
 

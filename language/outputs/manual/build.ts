@@ -21,6 +21,7 @@ import type { OutputInput, OutputOptions } from "../output.ts";
 import type { Chapter, Fact, ManualDocument, SafetyMessage } from "./document.ts";
 import { fluidRows, partRows, tieRows } from "./tables.ts";
 import { lineElement, planOf } from "./tablet/plan.ts";
+import { storesHazards } from "./stores-hazards.ts";
 import { toolsOf } from "./tools.ts";
 
 export function manualDocument(input: OutputInput, options: OutputOptions): ManualDocument {
@@ -67,6 +68,12 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
       hazards: models.flatMap((model) =>
         [...model.hazards].sort((a, b) => rank(a) - rank(b)).map((hazard) => hazardText(contextOf(model), hazard)),
       ),
+      stores: storesHazards(models, bill.lines, contextOf),
+      allowed: (input.allowed ?? []).map(({ code, title, reason, file, line }) => ({
+        what: `${title} (${code})`,
+        where: `${options.showPath?.(file) ?? file}:${line}`,
+        why: reason,
+      })),
       dismissed: models.flatMap((model) =>
         [...model.dismissed].map(([kind, { why }]) => ({ kind: wording.kinds.hazard(kind), why })),
       ),

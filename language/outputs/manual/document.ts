@@ -113,6 +113,10 @@ export interface ManualDocument {
   readonly safety: {
     readonly messages: readonly SafetyMessage[];
     readonly hazards: readonly HazardText[];
+    /** What the consumables of the bill bring with them, and which of them. */
+    readonly stores: readonly { readonly hazard: HazardText; readonly from: readonly string[] }[];
+    /** Findings set aside by the authors: what, where, why. */
+    readonly allowed: readonly { readonly what: string; readonly where: string; readonly why: string }[];
     readonly dismissed: readonly { readonly kind: string; readonly why: string }[];
     readonly notConsidered: readonly string[];
   };

@@ -179,13 +179,23 @@ function safetyBody({ safety }: ManualDocument, options: OutputOptions): Markup 
     { head: words.dismissedKind, cell: (row) => row.kind, isHead: true },
     { head: words.dismissedWhy, cell: (row) => own(row.why) },
   ];
+  const allowed: readonly Column<(typeof safety.allowed)[number]>[] = [
+    { head: words.allowedWhat, cell: (row) => row.what, isHead: true },
+    { head: words.allowedWhere, cell: (row) => own(row.where) },
+    { head: words.dismissedWhy, cell: (row) => own(row.why) },
+  ];
   const open = html`<h3>${words.notConsidered}</h3>
 <p><strong>${words.notConsideredNote}</strong> ${words.notConsideredList(safety.notConsidered)}</p>`;
   return html`<p class="caution-line">${words.cautions}</p>
 ${messages.length > 0 && html`<h3>${words.messages}</h3>${messages}`}
 <h3>${words.hazards}</h3>
 ${safety.hazards.length > 0 ? hazards : html`<p>${words.noHazards}</p>`}
+${
+  safety.stores.length > 0 &&
+  html`<h3>${words.storesHazards}</h3>${safety.stores.map(({ hazard, from }) => html`<p>${own(from.join(", "))}:</p>${hazardPanel(hazard, options)}`)}`
+}
 ${safety.notConsidered.length > 0 && open}
+${safety.allowed.length > 0 && html`<h3>${words.allowed}</h3>${table(words.allowed, allowed, safety.allowed, true)}`}
 ${safety.dismissed.length > 0 && html`<h3>${words.dismissed}</h3>${table(words.dismissed, dismissed, safety.dismissed, true)}`}`;
 }
 

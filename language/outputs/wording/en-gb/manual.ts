@@ -70,6 +70,10 @@ export const manual = {
   messages: "Messages",
   hazards: "Hazards and their precautions",
   precautions: "Precautions, in this order",
+  allowed: "Findings that the author has set aside",
+  allowedWhat: "What was found",
+  allowedWhere: "Where",
+  storesHazards: "Dangers of the consumables",
   dismissed: "Kinds of hazard that the author has dismissed",
   notConsidered: "Kinds of hazard that nobody has answered for",
   notConsideredNote:

@@ -1,0 +1,58 @@
+// The hazards that consumables bring: each once, with all that are used here and bring it.
+
+import type { Model } from "../../model/model.ts";
+import type { BillRow } from "../bill/data.ts";
+import { toolName, type LineContext } from "../lines/context.ts";
+import { rank } from "../lines/warnings.ts";
+import type { ManualDocument } from "./document.ts";
+
+type Stores = ManualDocument["safety"]["stores"];
+
+export function storesHazards(
+  models: readonly Model[],
+  bill: readonly BillRow[],
+  contextOf: (model: Model) => LineContext,
+): Stores {
+  const used = new Set(bill.flatMap(({ id, name }) => [id, name])),
+    found = new Map<string, { hazard: Stores[number]["hazard"]; from: string[] }>();
+  for (const model of models) {
+    const context = contextOf(model),
+      { kinds } = context.wording;
+    for (const { id, name, hazard } of model.library.consumables.values()) {
+      const type = hazard && model.library.hazards.get(hazard.text);
+      // One part number may stand for two consumables, so that either name on the bill counts.
+      if (!type || !(used.has(id) || used.has(name))) continue;
+      const key = `${type.at.file} ${type.at.start}`,
+        had = found.get(key),
+        from = name || id.replaceAll("-", " ");
+      if (had) {
+        if (!had.from.includes(from)) had.from.push(from);
+        continue;
+      }
+      found.set(key, {
+        from: [from],
+        hazard: {
+          id: type.id,
+          signal: type.signal,
+          kind: type.kind,
+          kindTitle: kinds.hazard(type.kind),
+          name: type.name,
+          about: type.about,
+          figures: [],
+          source: "",
+          keepOut: "",
+          wear: type.wear.map((one) => toolName(context, one.text)),
+          who: "",
+          pushes: "",
+          precautions: type.precautions.map(({ kind, text }) => ({
+            kind,
+            title: kinds.precautionShort(kind),
+            text,
+            details: [],
+          })),
+        },
+      });
+    }
+  }
+  return [...found.values()].sort((a, b) => rank(a.hazard) - rank(b.hazard));
+}

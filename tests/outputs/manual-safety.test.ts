@@ -1,0 +1,56 @@
+// What must reach whoever works by the manual: the dangers that consumables bring, and the findings that an author set aside.
+// Safety messages of substances in instructions: IEC/IEEE 82079-1; that what was set aside is printed: common practice.
+
+import { expect, test } from "vitest";
+import { manual } from "../../language/outputs/manual/manual.ts";
+import { write } from "../../language/outputs/output.ts";
+import { compiledText, options } from "./outputs-of.ts";
+
+const machine = (allow: string): string => `
+hazard skin chemical caution "Solvent on the skin" { wear gloves  precaution other "Open a window."  about "Dries the skin." }
+hazard skin-too { like skin }
+hazard unused-harm chemical danger "Acid" { wear goggles }
+consumable cleaner "Cold cleaner" { pack 1 L  hazard skin }
+consumable wash "Wash" { pack 1 L  hazard skin }
+consumable acid "Acid" { pack 1 L  hazard unused-harm }
+tool spanner-13 "Spanner" { kind spanner }
+unit box "Box" {
+  base foot
+  part foot "Foot" { mass 3 kg }
+  part lid "Lid" { mass 1 kg }
+  ${allow}
+  fastener lid-screws screw "Lid screws" { count 2  size M8x12  class 8.8  drive hex 13  torque 1 N·m  joins lid to foot }
+  no electrical "None."
+}
+procedure strip "Strip" for box {
+  aim lid off
+  step "Open" { undo lid-screws  remove lid  refit { apply cleaner to lid  apply wash to foot  reverse } }
+}
+`;
+
+test("the dangers of the consumables in use stand in the safety section, each once with all that bring it", () => {
+  const { safety } = manual.data(compiledText(machine("")), options);
+  expect(safety.stores.map(({ from, hazard }) => [from, hazard.signal, hazard.name, hazard.wear.length])).toEqual([
+    [["Cold cleaner", "Wash"], "caution", "Solvent on the skin", 1],
+  ]);
+  expect(safety.stores[0]!.hazard.precautions.map(({ text }) => text)).toEqual(["Open a window."]);
+  const html = write(manual, "html", compiledText(machine("")), options);
+  expect(html).toContain("Dangers of the consumables");
+  expect(html).toContain("Solvent on the skin");
+  expect(html).not.toContain("Acid");
+});
+
+test("an allowed finding is printed with what, where and why; without one there is no such table", () => {
+  const plain = compiledText(machine(""));
+  expect(plain.findings.map(({ code }) => code)).toContain("fastener/torque-too-low");
+  expect(manual.data(plain, options).safety.allowed).toEqual([]);
+  const allowed = compiledText(machine("# allow fastener/torque-too-low: soft <b>aluminium</b>")),
+    { safety } = manual.data(allowed, options);
+  expect(allowed.findings.map(({ code }) => code)).not.toContain("fastener/torque-too-low");
+  expect(safety.allowed).toHaveLength(1);
+  expect(safety.allowed[0]!.what).toContain("fastener/torque-too-low");
+  expect(safety.allowed[0]!.where).toMatch(/machine\.strip:14$/);
+  const html = write(manual, "html", allowed, options);
+  expect(html).toContain("Findings that the author has set aside");
+  expect(html).toContain("soft &lt;b&gt;aluminium&lt;/b&gt;");
+});

@@ -135,6 +135,16 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
   function headWithin(token: Token): number {
     let i = input.length;
     while (i > 0 && input[i - 1]!.line === token.line) i--;
+    const onLine = headFrom(i);
+    if (onLine > 0) return onLine;
+    // The line goes on with one above that stands less deep: the head may stand there.
+    const column = input[i]?.column ?? 0,
+      floor = open.length > 0 ? open[open.length - 1]!.at + 1 : 0;
+    while (i > floor && !(input[i]!.opensLine && input[i]!.column < column)) i--;
+    return input[i]?.opensLine && input[i]!.column < column ? headFrom(i) : 0;
+  }
+  function headFrom(start: number): number {
+    let i = start;
     while (i < input.length) {
       const known = placesOf(input[i]!.text),
         entry = known.find((one) => one.block !== "") ?? known[0];

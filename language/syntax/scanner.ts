@@ -174,7 +174,7 @@ export function scan(text: string): Scan {
   function textBlock(): void {
     const close = text.indexOf('"""', at + 3),
       from = at,
-      end = close < 0 ? text.length : close + 3;
+      end = close < 0 ? endOfOpenBlock() : close + 3;
     if (close < 0) fail("syntax/unclosed-text", at, at + 3, 'This text block has no closing """');
     const token = tokens.length;
     add(Str, end);
@@ -185,6 +185,19 @@ export function scan(text: string): Scan {
       lineStart = i + 1;
     }
     tokens[token]!.endLine = line;
+  }
+  /** Without its end a text block goes as far as lines stand deeper than the one that it opens in: the rest of the file stays known. */
+  function endOfOpenBlock(): number {
+    const margin = /^[ \t]*/.exec(text.slice(lineStart, at))![0].length;
+    let end = text.indexOf("\n", at);
+    while (end >= 0) {
+      const next = text.indexOf("\n", end + 1),
+        below = text.slice(end + 1, next < 0 ? text.length : next),
+        indent = below.search(/[^ \t\r]/);
+      if (indent >= 0 && indent <= margin) return text[end - 1] === "\r" ? end - 1 : end;
+      end = next;
+    }
+    return text.length;
   }
   /** Quotes that a word processor made curly: read as a text, and reported. */
   function curlyQuoted(): void {

@@ -180,7 +180,7 @@ function safetyBody({ safety }: ManualDocument, options: OutputOptions): Markup 
     { head: words.dismissedWhy, cell: (row) => own(row.why) },
   ];
   const allowed: readonly Column<(typeof safety.allowed)[number]>[] = [
-    { head: words.allowedWhat, cell: (row) => row.what, isHead: true },
+    { head: words.allowedWhat, cell: (row) => html`<span lang="en-GB">${row.what}</span>`, isHead: true },
     { head: words.allowedWhere, cell: (row) => own(row.where) },
     { head: words.dismissedWhy, cell: (row) => own(row.why) },
   ];

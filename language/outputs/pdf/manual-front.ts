@@ -67,11 +67,19 @@ function use({ options: { wording }, room }: Layout): Block[] {
   return [list([...manual.useLines, manual.torqueNote]), table(manual.signalTable, columns, rows, room.width)];
 }
 
-function safety({ safety: { messages, hazards, dismissed, notConsidered } }: ManualDocument, layout: Layout): Block[] {
+function safety(
+  { safety: { messages, hazards, stores, allowed, dismissed, notConsidered } }: ManualDocument,
+  layout: Layout,
+): Block[] {
   const { options, room } = layout,
     { manual, document } = options.wording;
   const columns: readonly Column<(typeof dismissed)[number]>[] = [
     { head: manual.dismissedKind, cell: (row) => row.kind, isHead: true },
+    { head: manual.dismissedWhy, cell: (row) => row.why },
+  ];
+  const allows: readonly Column<(typeof allowed)[number]>[] = [
+    { head: manual.allowedWhat, cell: (row) => row.what, isHead: true },
+    { head: manual.allowedWhere, cell: (row) => row.where },
     { head: manual.dismissedWhy, cell: (row) => row.why },
   ];
   return [
@@ -88,10 +96,16 @@ function safety({ safety: { messages, hazards, dismissed, notConsidered } }: Man
       ? [par(words(manual.inSteps), "lead"), ...hazards.map((hazard) => hazardPanel(hazard, options))]
       : [par(words(manual.noHazards))]),
     ...when(
+      stores.length > 0,
+      heading(2, manual.storesHazards),
+      stores.flatMap(({ hazard, from }) => [par(words(`${from.join(", ")}:`), "lead"), hazardPanel(hazard, options)]),
+    ),
+    ...when(
       notConsidered.length > 0,
       heading(2, manual.notConsidered),
-      par(joined(bold(manual.notConsideredNote), words(`${notConsidered.join(", ")}.`))),
+      par(joined(bold(manual.notConsideredNote), words(manual.notConsideredList(notConsidered)))),
     ),
+    ...when(allowed.length > 0, heading(2, manual.allowed), table("", allows, allowed, room.width)),
     ...when(dismissed.length > 0, heading(2, manual.dismissed), table("", columns, dismissed, room.width)),
   ];
 }

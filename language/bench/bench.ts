@@ -44,6 +44,8 @@ export interface Bench {
   readonly metIn: Map<ThingIndex, StepRun | undefined>;
   /** Part of several -> how many went back on. */
   readonly partial: Map<ThingIndex, number>;
+  /** Turns of the unit with a part that nothing, or one piece alone, held. */
+  readonly turnedLoose: { readonly act: Act; readonly around: Around; readonly reason: Reason }[];
   /** The line of the call being performed. */
   callAt: Span | undefined;
   /** The position that the unit was last turned to for a computed act. */
@@ -74,6 +76,7 @@ export function benchOf(model: Model, state: State): Bench {
     stages: new Map(),
     metIn: new Map(),
     partial: new Map(),
+    turnedLoose: [],
     callAt: undefined,
     turnedTo: undefined,
     steps: 0,

@@ -13,6 +13,7 @@ import { orderOf } from "./refit/order.ts";
 import { lumps, type Lump } from "./lumps.ts";
 import { DRAINED, NEVER, ON_BASE, startState, TIGHT, type State } from "./state.ts";
 import { judgeTasks } from "./tasks.ts";
+import { judgeTurned } from "./turn.ts";
 import type { Entry } from "../model/model.ts";
 import type { Performance, Performed } from "./trace.ts";
 import { at, set, vector } from "./vector.ts";
@@ -257,6 +258,7 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
   }
   bench.state = { ...bench.state, temporaries: new Map() };
   judgeLeftLoose(bench);
+  judgeTurned(bench);
   judgeOldStays(bench);
   const stripEnd = bench.state,
     refit = benchAfter(bench, stripEnd);
@@ -266,6 +268,7 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
     for (const call of bench.calls) refit.calls.add(call);
     refit.calling = [procedure.id];
     run(refit, by, aroundOf(by));
+    judgeTurned(refit);
     judgeEnd(refit, start, leaves, procedure.at);
     return result({
       stripEnd,
@@ -363,6 +366,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
   bench.phase = "refit";
   bench.willFit = fitsOf(bench, procedure);
   run(bench, procedure, aroundOf(procedure));
+  judgeTurned(bench);
   const written = bench.performed.slice();
   if (before) {
     const whole = benchOf(model, startState(model));

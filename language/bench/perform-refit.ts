@@ -2,6 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
+import { judgeAbsent } from "./absent.ts";
 import { moveAside, moveBack } from "./aside.ts";
 import { resolve, type Bench } from "./bench.ts";
 import { cap, fill } from "./fluids.ts";
@@ -42,6 +43,7 @@ function performOp(bench: Bench, op: RefitOp): void {
     return;
   }
   if (thing === undefined) return;
+  if (op.act) judgeAbsent(bench, op.act, around);
   const written = op.act,
     as = (verb: string, more: Partial<Act> = {}): Act =>
       written ? { ...written, verb, names: [], ...more } : plainAct(verb, event.act, more);

@@ -3,6 +3,7 @@
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
 import { isKindOf, precautions } from "../tables/index.ts";
+import { judgeAbsent } from "./absent.ts";
 import { hidden, lumpOfItem } from "./access.ts";
 import { moveAside, moveBack } from "./aside.ts";
 import { reasonOf, refuse, report, resolve, type Bench } from "./bench.ts";
@@ -26,6 +27,7 @@ export function perform(bench: Bench, act: Act, around: Around): void {
     before = bench.state,
     from = bench.events.length,
     problems = bench.problems.length;
+  judgeAbsent(bench, act, around);
   apply(bench, act, things, around);
   bench.performed.push({
     act,

@@ -2,6 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { BlockEntry, Condition, Entry, Procedure, ThingIndex } from "../model/model.ts";
+import { judgeAbsent } from "./absent.ts";
 import { assume, prefixInside, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
 import { isPart } from "./machine.ts";
 import { perform } from "./perform.ts";
@@ -110,6 +111,7 @@ function call(bench: Bench, act: Act, around: Around, atEnd?: AtEnd): void {
   }
   perform(bench, act, around);
   const on = act.on.length > 0 ? resolve(bench, act.on, around)[0] : undefined;
+  if (on === undefined && act.on.length > 0 && judgeAbsent(bench, act, around)) return;
   const { model } = bench,
     prefix = prefixInside(model, on, around),
     here = prefix === "" ? model.unit : model.parts.find((part) => `${part.id}/` === prefix)?.unit;

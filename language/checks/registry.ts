@@ -66,6 +66,7 @@ import sequenceFalls from "./sequence/falls.ts";
 import sequenceFluidAboard from "./sequence/fluid-aboard.ts";
 import sequenceLooseWhenTurned from "./sequence/loose-when-turned.ts";
 import sequenceNeeds from "./sequence/needs.ts";
+import sequenceNotInBuild from "./sequence/not-in-build.ts";
 import sequenceOtherUnit from "./sequence/other-unit.ts";
 import sequenceOverCount from "./sequence/over-count.ts";
 import sequenceStillHeld from "./sequence/still-held.ts";
@@ -169,6 +170,7 @@ export const checks: readonly Check[] = [
   sequenceFluidAboard,
   sequenceLooseWhenTurned,
   sequenceNeeds,
+  sequenceNotInBuild,
   sequenceOtherUnit,
   sequenceOverCount,
   sequenceStillHeld,

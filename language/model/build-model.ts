@@ -62,6 +62,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
     temporaries: temporariesOf(project, file, units),
     orders: of("order").map(readStatement),
     scopes: new Map(units.map((unit): [string, Scope] => [unit.prefix, scopeOf(unit)])),
+    absent: new Map(units.filter((unit) => unit.absent.size > 0).map((unit) => [unit.prefix, unit.absent])),
     dismissed: new Map(
       of("no").map((l) => {
         const c = cursorOf(l),

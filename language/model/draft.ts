@@ -2,13 +2,14 @@
 
 import type { Project } from "../names/project.ts";
 import type { Item } from "../syntax/index.ts";
-import { holdingLines } from "./conditions.ts";
+import { absentIn, holdingLines } from "./conditions.ts";
 import type { Choice } from "./conditions.ts";
 import { accept, cursorOf, headSpan, linesIn, takeName, takeNames, takeString, wordOf } from "./cursor.ts";
 import type { Line } from "./cursor.ts";
 import { declareThing, linesOf, typesSeen } from "./declared-thing.ts";
 import type { DeclaredThing } from "./declared-thing.ts";
-import type { RenewRule, ThingIndex } from "./model.ts";
+import type { Absence, RenewRule, ThingIndex } from "./model.ts";
+import { textOf } from "../names/strings.ts";
 import { readSpan } from "./read-entries.ts";
 import { readCount } from "./read-tie.ts";
 
@@ -34,7 +35,11 @@ export interface UnitDraft {
   readonly labels: Map<string, string[]>;
   readonly renewKinds: Map<string, RenewRule>;
   readonly torqueStandard: string | undefined;
+  /** What it declares for other builds only. */
+  readonly absent: ReadonlyMap<string, Absence>;
 }
+
+const nothing: ReadonlyMap<string, Absence> = new Map();
 
 const thingWords = new Set(["part", "fastener", "joint", "fluid", "hazard"]);
 
@@ -67,7 +72,8 @@ export function draftThings(
     host: Draft | undefined,
     inside: readonly Item[],
   ): UnitDraft {
-    const lines = holdingLines(linesIn(line), choice);
+    const all = linesIn(line),
+      lines = holdingLines(all, choice);
     const standard = lines.find((l) => wordOf(l) === "torque"),
       renewKinds = new Map<string, RenewRule>();
     for (const l of lines)
@@ -87,6 +93,7 @@ export function draftThings(
       labels: new Map(),
       renewKinds,
       torqueStandard: standard && standardOf(standard),
+      absent: lines === all ? nothing : absentIn(all, choice, declaredBy),
     };
     units.push(unit);
     // The base of a unit inside a part is that part itself.
@@ -155,6 +162,14 @@ export function indexesOf(unit: UnitDraft, name: string, piece: string): ThingIn
   const found = (piece === "" ? undefined : unit.names.get(`${name}.${piece}`)) ?? unit.names.get(name) ?? [];
   return found.map((draft) => draft.index);
 }
+
+const declaredBy = (line: Line): { readonly id: string; readonly name: string } | undefined => {
+  if (!thingWords.has(wordOf(line)) || line.item.arguments.length === 0) return undefined;
+  const id = idOf(line),
+    title = line.item.arguments.find((argument) => argument.slot === "string"),
+    token = title && line.source.tree.scan.tokens[title.first];
+  return { id, name: token ? textOf(token) : id };
+};
 
 const idOf = (line: Line): string => {
   const first = line.item.arguments[0];

@@ -234,6 +234,13 @@ export interface Condition {
   readonly unless: boolean;
 }
 
+/** A thing that the unit declares and that is not there in this build, with the condition that does not hold. */
+export interface Absence {
+  readonly name: string;
+  readonly condition: Condition;
+  readonly at: Span;
+}
+
 /**
  * A line of a procedure's body: an act, or a block of such. Procedures are the same in every build: conditions, optional blocks and
  * free choices are decided while performing, from `Model.chosen`, the pieces at hand and what was removed.
@@ -358,6 +365,8 @@ export interface Model {
   readonly orders: readonly Statement[];
   /** By prefix: "" for the unit itself, `gearbox/` for a unit inside it. */
   readonly scopes: ReadonlyMap<string, Scope>;
+  /** By prefix: what is declared there for other builds only, by id. Prefixes without such are left out. */
+  readonly absent: ReadonlyMap<string, ReadonlyMap<string, Absence>>;
   /** Hazard kinds that the author dismissed, with the reason. */
   readonly dismissed: ReadonlyMap<string, { readonly why: string; readonly at: Span }>;
   /** `warn … on KIND or THING`, already laid on the things (Thing.messages); kept for the reference. */

@@ -91,12 +91,38 @@ test("turn with something that only rests is a finding, unless it is caught behi
   expect(codes(stage(caught, "step { turn to upside turn to flat undo screws remove lid remove cup }"))).toEqual([]);
 });
 
+test("turn with a part that nothing holds any more is a finding, unless its weight is taken", () => {
+  const facts = `positions flat, upside\n part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`;
+  const found = findings(stage(facts, "step { undo screws turn to upside turn to flat remove lid }"));
+  expect(found.map(({ code }) => code)).toEqual(["sequence/loose-when-turned"]);
+  expect(found[0]!.says).toBe("Lid is held by nothing any more, and the unit is turned to upside");
+  expect(codes(stage(facts, "step { undo screws remove lid turn to upside turn to flat }"))).toEqual([]);
+  expect(codes(stage(facts, "step { support lid undo screws turn to upside turn to flat remove lid }"))).toEqual([]);
+});
+
+test("turn with a part on the last piece of its ties is a finding, said once; what always hung by one is none", () => {
+  const facts = `positions flat, upside\n part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }\n part tag "Tag"\n fastener ts screw "Tag screw" { joins tag to b }`;
+  const found = findings(
+    stage(facts, "step { undo 3 of screws turn to upside turn to flat undo rest of screws remove lid }"),
+  );
+  expect(found.map(({ says }) => says)).toEqual(["Lid hangs by 1 of 4 Screws alone, and the unit is turned to upside"]);
+  expect(
+    codes(stage(facts, "step { undo 2 of screws turn to upside turn to flat undo rest of screws remove lid }")),
+  ).toEqual([]);
+  const written = `positions flat, upside\n part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`;
+  expect(
+    codes(
+      `${stage(written, "step { undo screws remove lid refit { } }", "refit by back")}procedure back "Back" for u { aim all in needs p step { fit lid turn to upside turn to flat fit screws } }`,
+    ),
+  ).toEqual(["sequence/loose-when-turned"]);
+});
+
 test("turn with a fluid that would run out is a finding", () => {
   const facts = `positions flat, upside\n part pipe "Pipe"\n joint union pipe-union "Union" { joins pipe to b opens oil }\n fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug path pipe }`;
   expect(codes(stage(facts, "step { undo union turn to upside turn to flat drain oil remove pipe }"))).toContain(
     "sequence/fluid-aboard",
   );
-  expect(codes(stage(facts, "step { drain oil undo union turn to upside turn to flat remove pipe }"))).toEqual([]);
+  expect(codes(stage(facts, "step { drain oil undo union remove pipe turn to upside turn to flat }"))).toEqual([]);
 });
 
 test("undoing a captive fastener is a finding, taken as loosened", () => {

@@ -45,6 +45,20 @@ test.each([
   expect(on(`step { cool hot-plate ${act} }`)).toEqual([]);
 });
 
+test("heating asks that the hazard is declared or dismissed, in the strip and in a refit block", () => {
+  const facts = `part hub "Hub" { fits b }`;
+  const asks = (more: string, steps: string): string[] => codes(stage(`${facts}\n${more}`, steps, "aim none"));
+  expect(asks("", "step { heat hub to 80 °C remove hub }")).toEqual(["hazard/undeclared"]);
+  expect(asks("", "step { remove hub refit { heat hub to 80 °C fit hub } }")).toEqual(["hazard/undeclared"]);
+  expect(asks('no hot "Hand warm only."', "step { heat hub to 40 °C remove hub }")).toEqual([]);
+  expect(
+    asks(
+      'hazard hub-hot hot warning "Hot hub" { precaution cool "Gloves, tongs." }',
+      "step { heat hub to 80 °C remove hub }",
+    ),
+  ).toEqual([]);
+});
+
 test("looking and running are no touch", () => {
   for (const act of ['inspect look on plate "No cracks"', 'test run on plate "Runs freely"'])
     expect(

@@ -1,7 +1,8 @@
 // Something on the unit that brings a danger by its kind, and nobody has answered for it.
 
 import { jointKinds, kindIn, partKinds } from "../../tables/index.ts";
-import type { Thing } from "../../model/model.ts";
+import type { Act } from "../../model/act.ts";
+import type { Entry, Model, Thing } from "../../model/model.ts";
 import { check } from "../check.ts";
 import { hazardSkeleton } from "../hazard-skeleton.ts";
 
@@ -9,7 +10,7 @@ export default check({
   code: "hazard/undeclared",
   title: "A danger that nobody has answered for",
   severity: "error",
-  why: "A capacitor, a battery, a supply, a loaded spring: each brings its danger whether it is written down or not. Declare the hazard with its precautions, or dismiss it with the reason (`no electrical` and why).",
+  why: "A capacitor, a battery, a supply, a loaded spring, a part that is heated: each brings its danger whether it is written down or not. Declare the hazard with its precautions, or dismiss it with the reason (`no electrical` and why).",
   source: "ISO 12100 (list of significant hazards); common practice",
   fails: `
     unit box "Box" {
@@ -41,8 +42,37 @@ export default check({
         fixes: hazardSkeleton(project.files.get(thing.at.file), thing, asked.kind),
       };
     }
+    if (answered.has("hot")) return;
+    const act = heatingIn(model);
+    if (!act) return;
+    const thing = model.scopes.get("")?.get(act.names[0]?.text ?? "")?.[0];
+    yield {
+      at: act.at,
+      says: `${thing === undefined ? "What is heated here" : model.things[thing]!.name} is hot after this, and no hazard of kind hot is declared or dismissed`,
+      fixes:
+        thing === undefined
+          ? []
+          : hazardSkeleton(project.files.get(model.things[thing]!.at.file), model.things[thing]!, "hot"),
+    };
   },
 });
+
+/** The first act that heats something, in any procedure of this unit: the work itself makes it dangerous to touch. */
+function heatingIn(model: Model): Act | undefined {
+  const first = (entries: readonly Entry[]): Act | undefined => {
+    for (const entry of entries) {
+      const act = entry.is === "block" ? first(entry.body) : entry.act.verb === "heat" ? entry.act : undefined;
+      if (act) return act;
+    }
+    return undefined;
+  };
+  for (const procedure of model.procedures.values()) {
+    if (procedure.unit !== model.unit) continue;
+    const act = first(procedure.body) ?? first(procedure.refit) ?? first(procedure.finish);
+    if (act) return act;
+  }
+  return undefined;
+}
 
 function askedBy(thing: Thing): { kind: string; why: string } | undefined {
   if (thing.is === "part") {

@@ -1,12 +1,12 @@
 // The unit is turned with something on it that nothing fixes.
 
-import { benchCheck } from "../bench-check.ts";
+import { benchCheck, stillIn } from "../bench-check.ts";
 
 export default benchCheck({
   code: "sequence/loose-when-turned",
-  title: "Something only lies there while the unit is turned",
+  title: "Something is not fixed while the unit is turned",
   severity: "warning",
-  why: "What only rests slides off when the unit goes over, and what is open runs out.",
+  why: "What only rests, or is held by nothing any more, slides off when the unit goes over; what hangs by one piece swings round it; what is open runs out.",
   source: "common practice",
   fails: `
     unit box "Box" {
@@ -37,8 +37,13 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) =>
-    reason.words[0] === "runs out"
-      ? `${context.name(reason.thing!)} would run out when the unit is turned to ${reason.words[1]}`
-      : `${context.name(reason.thing!)} only rests on ${context.name(reason.by[0]!)}, and the unit is turned to ${reason.words[1]}`,
+  reason: (reason, context) => {
+    const [how, to] = reason.words,
+      thing = context.name(reason.thing!);
+    if (how === "runs out") return `${thing} would run out when the unit is turned to ${to}`;
+    const turned = `and the unit is turned to ${to}`;
+    if (how === "untied") return `${thing} is held by nothing any more, ${turned}`;
+    if (how === "last") return `${thing} hangs by ${stillIn(reason, context)} alone, ${turned}`;
+    return `${thing} only rests on ${context.name(reason.by[0]!)}, ${turned}`;
+  },
 });

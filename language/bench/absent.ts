@@ -1,0 +1,27 @@
+// What an act names and what is not there in this build, though the unit declares it for others.
+
+import { writtenCondition } from "../model/conditions.ts";
+import type { Act } from "../model/act.ts";
+import type { Absence } from "../model/model.ts";
+import { reasonOf, report, resolveName, type Bench } from "./bench.ts";
+import type { Around } from "./trace.ts";
+
+/** A line about it would do nothing, silently: said once for each line, unless the author wrote a condition that keeps it out of here. */
+export function judgeAbsent(bench: Bench, act: Act, around: Around): boolean {
+  const declared = bench.model.absent.get(around.prefix);
+  if (!declared) return false;
+  const missing: { readonly of: Absence; readonly text: string }[] = [];
+  for (const { text } of [...act.names, ...act.on]) {
+    const of = declared.get(text) ?? declared.get(text.split(".")[0]!);
+    if (of && resolveName(bench, text, around).length === 0) missing.push({ of, text });
+  }
+  if (missing.length === 0) return false;
+  const reasons = missing.map(({ of }) =>
+    reasonOf("sequence/not-in-build", { words: [of.name, writtenCondition(of.condition)], at: of.at }),
+  );
+  const isSaid = bench.problems.some(
+    ({ rule, at }) => rule === "sequence/not-in-build" && at.start === act.at.start && at.file === act.at.file,
+  );
+  if (!isSaid) report(bench, act.at, [], reasons, act, around);
+  return true;
+}

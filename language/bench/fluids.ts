@@ -5,6 +5,7 @@ import type { Fluid, ThingIndex } from "../model/model.ts";
 import { hidden, cleared, lumpOfItem, wrongPosition } from "./access.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
 import { handsOn, touch } from "./hazards.ts";
+import { openedBy } from "./handling.ts";
 import { isPart, isTie, needsEvacuation, tieOf } from "./machine.ts";
 import { A_DRAINED, A_ON, A_OUT, CAPPED, DRAINED, EVACUATED, NEVER } from "./state.ts";
 import { isOut, left } from "./ties.ts";
@@ -127,6 +128,7 @@ export function fill(bench: Bench, act: Act, thing: ThingIndex, around: Around):
   const fluid = fluidOf(bench, thing),
     { model } = bench;
   if (!fluid) return;
+  handsOn(bench, act, openedBy(model, "fill", [thing]), around);
   const isOpen = (tie: ThingIndex): boolean => at(bench.state.out, tie) > 0 && !isAssumed(bench, tie, A_ON | A_OUT);
   const open = model.ties.filter((tie) => tie.opens.includes(thing) && isOpen(tie.index)).map((tie) => tie.index);
   for (const plug of fluid.drainsAt) if (isTie(model, plug) && isOpen(plug)) open.push(plug);

@@ -1,7 +1,7 @@
 // Acts that handle a thing without changing what holds it: hands or tools are on it all the same.
 
 import type { Act, Name } from "../model/act.ts";
-import type { ThingIndex } from "../model/model.ts";
+import type { Model, ThingIndex } from "../model/model.ts";
 
 /** To `inspect` is to look and to `test` is to run, mostly under power: neither is a touch. */
 const handling = new Set(["measure", "set", "clean", "mark", "tag", "work", "apply", "heat", "put", "align", "rotate"]);
@@ -21,3 +21,12 @@ export function handledBy(
  * procedure seals a hub's face with its outer bearing on (tests/procedures/rear-hub.strip).
  */
 export const cannotReachPast = (act: Act): boolean => act.verb === "mark" || act.verb === "work";
+
+/** The plugs and screws that such an act opens and closes again in passing: what a fluid is filled at, or gives off its air at. */
+export function openedBy(model: Model, verb: string, things: readonly ThingIndex[]): readonly ThingIndex[] {
+  if (verb !== "fill" && verb !== "bleed") return [];
+  return things.flatMap((thing) => {
+    const fluid = model.things[thing];
+    return fluid?.is === "fluid" ? (verb === "fill" ? fluid.fillsAt : fluid.bleedsAt) : [];
+  });
+}

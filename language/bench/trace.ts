@@ -29,9 +29,26 @@ export interface Around {
   readonly crew: number;
   /** The parting that put the unit part on the bench, for a procedure that `starts on bench`; else undefined. */
   readonly bench: number | undefined;
-  /** Conditions that hold here by the blocks around, as written: "if heater". For the reader. */
-  readonly given: readonly string[];
+  /** Conditions that hold here by the blocks around, outermost first. For the reader: outputs word them. */
+  readonly given: readonly Given[];
 }
+
+/** A condition that an act stands under. `title`: what the author calls the variant, option, reading or thing; its id where he does not. */
+export type Given =
+  | {
+      readonly is: "condition";
+      readonly unless: boolean;
+      readonly any: boolean;
+      readonly states: readonly {
+        readonly id: string;
+        readonly title: string;
+        readonly state: "" | "fails" | "removed";
+      }[];
+    }
+  /** An `optional` block with its title. */
+  | { readonly is: "optional"; readonly title: string }
+  /** An `otherwise` that follows a reading. */
+  | { readonly is: "otherwise" };
 
 /**
  * out: a tie undone · slack: loosened or backed out · off: a parting of two sides · aside, back · drained · capped, uncapped ·

@@ -8,7 +8,7 @@ import { isPart } from "./machine.ts";
 import { perform } from "./perform.ts";
 import { A_DOUBT, ON_BASE } from "./state.ts";
 import { lumpOf } from "./ties.ts";
-import type { Around, StepRun } from "./trace.ts";
+import type { Around, Given, StepRun } from "./trace.ts";
 import { at } from "./vector.ts";
 
 /** Asked when a called procedure ends: its aim is judged there. */
@@ -50,12 +50,18 @@ export function insideOf(bench: Bench, entry: BlockEntry, around: Around): Aroun
       return entry.over.map((piece) => ({ ...around, pieces: [...around.pieces, piece] }));
     case "if":
       return conditionHolds(bench, entry.condition!, around)
-        ? [{ ...around, given: [...around.given, wordsOf(entry.condition!)] }]
+        ? [{ ...around, given: [...around.given, givenOf(bench, entry.condition!, around)] }]
         : [];
     case "optional":
     case "choice":
       return bench.model.chosen.has(entry.key)
-        ? [{ ...around, given: entry.kind === "optional" ? [...around.given, entry.title] : around.given }]
+        ? [
+            {
+              ...around,
+              given:
+                entry.kind === "optional" ? [...around.given, { is: "optional", title: entry.title }] : around.given,
+            },
+          ]
         : [];
     case "either":
     case "instead":
@@ -65,7 +71,7 @@ export function insideOf(bench: Bench, entry: BlockEntry, around: Around): Aroun
         ? [
             {
               ...around,
-              given: [...around.given, entry.condition ? wordsOf(entry.condition) : "if the reading before fails"],
+              given: [...around.given, entry.condition ? givenOf(bench, entry.condition, around) : { is: "otherwise" }],
             },
           ]
         : [];
@@ -85,9 +91,29 @@ function stepOf(bench: Bench, entry: BlockEntry, around: Around): StepRun {
   };
 }
 
-function wordsOf(condition: Condition): string {
-  const states = condition.states.map(({ name, state }) => (state === "" ? name.text : `${name.text} ${state}`));
-  return `${condition.unless ? "unless" : "if"} ${states.join(condition.any ? " or " : " and ")}`;
+function givenOf(bench: Bench, { unless, any, states }: Condition, around: Around): Given {
+  const title = (id: string, state: string): string => {
+    if (state === "removed") return thingTitle(bench, id, around);
+    if (state === "fails")
+      return bench.performed.findLast(({ act }) => act.verb === "measure" && act.id?.text === id)?.act.text || id;
+    return bench.model.choices.get(id) || id;
+  };
+  return {
+    is: "condition",
+    unless,
+    any,
+    states: states.map(({ name, state }) => ({ id: name.text, title: title(name.text, state), state })),
+  };
+}
+
+/** The name of a thing; of several pieces that of the first, without its piece. */
+function thingTitle(bench: Bench, id: string, around: Around): string {
+  const things = resolveName(bench, id, around),
+    first = bench.model.things[things[0] ?? -1];
+  if (!first) return id;
+  return things.length > 1 && first.piece !== "" && first.name.endsWith(` ${first.piece}`)
+    ? first.name.slice(0, -first.piece.length - 1)
+    : first.name;
 }
 
 /** A variant, an option or a failing reading of this build, the piece at hand, or what was removed up to now. */

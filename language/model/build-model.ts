@@ -4,7 +4,18 @@
 import type { Project, SourceFile } from "../names/project.ts";
 import type { Build } from "./builds.ts";
 import type { Choice } from "./conditions.ts";
-import { cursorOf, firstOf, headSpan, takeLabel, takeNames, takeOf, takeString, wordOf } from "./cursor.ts";
+import {
+  accept,
+  cursorOf,
+  firstOf,
+  headSpan,
+  takeLabel,
+  takeName,
+  takeNames,
+  takeOf,
+  takeString,
+  wordOf,
+} from "./cursor.ts";
 import type { Cursor, Line } from "./cursor.ts";
 import { draftThings, indexesOf } from "./draft.ts";
 import type { UnitDraft } from "./draft.ts";
@@ -45,6 +56,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
     build: build.name,
     choices: build.choices,
     chosen: build.chosen,
+    choices: choicesOf(units),
     things,
     parts,
     ties,
@@ -75,6 +87,22 @@ export function buildModel(project: Project, file: string, unitId: string, build
     procedures: proceduresIn(project, file, { chosen: build.chosen, variant: "" }),
     library,
   };
+}
+
+function choicesOf(units: readonly UnitDraft[]): ReadonlyMap<string, string> {
+  const titles = new Map<string, string>();
+  for (const { lines } of units)
+    for (const line of lines) {
+      const word = wordOf(line);
+      if (word !== "variants" && word !== "option") continue;
+      const c = cursorOf(line);
+      for (let name = takeName(c); name; name = takeName(c)) {
+        const title = takeString(c);
+        if (title !== undefined && !titles.has(name.text)) titles.set(name.text, title);
+        if (!accept(c, ",")) break;
+      }
+    }
+  return titles;
 }
 
 function scopeOf(unit: UnitDraft): Scope {

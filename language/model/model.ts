@@ -347,6 +347,8 @@ export interface Model {
   readonly choices: readonly BuildChoice[];
   /** The chosen variants, options, failing readings (`bore fails`) and taken optional blocks. */
   readonly chosen: ReadonlySet<string>;
+  /** Titles of variants and options, by id; those of units inside it as well. */
+  readonly choices: ReadonlyMap<string, string>;
   readonly things: readonly Thing[];
   readonly parts: readonly Part[];
   readonly ties: readonly Tie[];

@@ -59,6 +59,34 @@ test("heating asks that the hazard is declared or dismissed, in the strip and in
   ).toEqual([]);
 });
 
+const hotFiller = `part case "Case"\n fastener cs screw "Case screws" { count 4 joins case to b }
+ fastener drain-plug plug "Drain plug" { into b }\n fastener filler plug "Filler" { into case }\n fastener vent plug "Vent" { into case }
+ fluid oil oil "Oil" { volume 1 L drains at drain-plug fills at filler bleeds at vent }
+ hazard hot-top hot warning "Hot top" { on filler, vent  precaution cool "Let it stand." back "Sign off." }`;
+
+test("filling and bleeding touch what the fluid is filled and bled at, in a written refit", () => {
+  const together = (acts: string, before = ""): string[] =>
+    codes(
+      `${stage(hotFiller, `step { ${before} drain oil undo cs remove case }`, "refit by back")}procedure back "Back" for u { aim all in needs p step { ${acts} } }`,
+    );
+  const back = "fit case fit cs fit drain-plug fill oil";
+  expect(together(back)).toEqual(["hazard/not-yet"]);
+  expect(together(`${back} restore hot-top`, "cool hot-top")).toEqual([]);
+  expect(codes(stage(hotFiller, "step { bleed oil }", "aim none"))).toEqual(["hazard/not-yet"]);
+  expect(codes(stage(hotFiller, "step { cool hot-top bleed oil }", "aim none"))).toEqual([]);
+});
+
+test("the computed way back fills before the precautions of the filler are taken away", () => {
+  const text = stage(hotFiller, "step { drain oil cool hot-top undo cs remove case }");
+  expect(codes(text)).toEqual([]);
+  const line = refit(text);
+  expect(line.findIndex((l) => l.startsWith("filling"))).toBeGreaterThan(-1);
+  expect(line.findIndex((l) => l.startsWith("filling"))).toBeLessThan(
+    line.indexOf("taking the precaution away for Hot top"),
+  );
+  expect(codes(stage(hotFiller, "step { drain oil undo cs remove case }"))).toEqual(["hazard/not-yet"]);
+});
+
 test("looking and running are no touch", () => {
   for (const act of ['inspect look on plate "No cracks"', 'test run on plate "Runs freely"'])
     expect(

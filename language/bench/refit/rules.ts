@@ -1,7 +1,7 @@
 // The needs of the strip read backwards, and what the rules of meeting add to them. `after` in the strip is `before` in the refit.
 
 import type { Fluid, ThingIndex, Tie } from "../../model/model.ts";
-import { handledBy } from "../handling.ts";
+import { handledBy, openedBy } from "../handling.ts";
 import { isPart, isTie, machineOf, partOf, tieOf } from "../machine.ts";
 import type { Event, RefitOp } from "../trace.ts";
 import { ask, edge, type Graph } from "./graph.ts";
@@ -96,11 +96,14 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
   }
 }
 
-/** What the author has handled on the way back is handled while the precautions stand. */
+/** What the author has handled on the way back, and what a fluid is filled at, is handled while the precautions stand. */
 function touchedBefore(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | undefined)[], op: RefitOp): void {
-  if (op.event || !op.act) return;
-  const { hazardsOn } = machineOf(strip.model);
-  for (const thing of handledBy(op.act, op.things, (names) => strip.resolve(names, op.around)))
+  const { hazardsOn } = machineOf(strip.model),
+    verb = op.event || !op.act ? op.verb : op.act.verb;
+  const opened = openedBy(strip.model, verb, op.things);
+  if (opened.length === 0 && (op.event || !op.act)) return;
+  const handled = op.event || !op.act ? [] : handledBy(op.act, op.things, (names) => strip.resolve(names, op.around));
+  for (const thing of [...opened, ...handled])
     for (const hazard of hazardsOn[thing] ?? [])
       for (const event of strip.events)
         if (event.kind === "stands" && event.thing === hazard.index)

@@ -3,6 +3,7 @@
 import type { Around } from "../../bench/trace.ts";
 import type { State } from "../../bench/state.ts";
 import type { Act } from "../../model/act.ts";
+import { givenTexts } from "./given.ts";
 import type { ActionLine, Line } from "./line.ts";
 
 type WithoutId<T> = T extends unknown ? Omit<T, "id"> : never;
@@ -28,7 +29,7 @@ export function action(doing: Doing, verb: string, says: string, more: Partial<A
     is: "action",
     half: doing.half,
     at: doing.act.at,
-    given: doing.around.given,
+    given: givenTexts(doing.around.given),
     verb,
     says,
     text: doing.act.text,

@@ -5,7 +5,8 @@ import { machineOf } from "../../bench/machine.ts";
 import { at } from "../../bench/vector.ts";
 import { aroundOf } from "../../bench/walk.ts";
 import { namedThings } from "../../bill/named-things.ts";
-import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
+import type { Event, Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
+import type { Act } from "../../model/act.ts";
 import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
 import { lineContext, phrase, thingOf, type LineContext } from "./context.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
@@ -216,6 +217,16 @@ function turnLine(context: LineContext, { op }: RefitPerformed, position: string
   return action(doing, "turn", isBack ? acts.turnBack(position) : acts.turn(position), { of: [] });
 }
 
+/** What the inverse of a holder holds with: a weight that was let go is taken again with what had carried it. */
+function heldWith({ performance }: LineContext, event: Event): Act["tool"] {
+  if (event.kind === "gripped") return event.act.tool;
+  if (event.kind !== "let-go") return undefined;
+  const taken = event.needs
+    .map((need) => performance.events[need]!)
+    .find((before) => before.kind === "held" && before.thing === event.thing);
+  return event.act.tool ?? taken?.act.tool;
+}
+
 function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly LineDraft[] {
   const { op, before } = run[0]!,
     after = run[run.length - 1]!.after,
@@ -231,7 +242,7 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
           ...event.act,
           text: "",
           verb: op.verb,
-          tool: event.kind === "gripped" || event.kind === "let-go" ? event.act.tool : undefined,
+          tool: heldWith(context, event),
           into: undefined,
           passes: undefined,
           count: undefined,

@@ -67,7 +67,7 @@ interface Common {
   readonly id: string;
   readonly half: "strip" | "refit" | "finish";
   readonly at: Span;
-  /** "if heater": conditions around it, as written. */
+  /** "if cabinet heater": conditions around it. */
   readonly given: readonly string[];
 }
 

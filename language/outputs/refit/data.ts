@@ -1,5 +1,6 @@
 // Strip and refit as acts with the needs between them, and as printed lines.
 
+import { givenTexts } from "../lines/given.ts";
 import { reduced } from "../../bench/refit/freedom.ts";
 import type { Around, Performance, Performed, RefitPerformed } from "../../bench/trace.ts";
 import type { ThingIndex } from "../../model/model.ts";
@@ -141,7 +142,7 @@ function procedureData(
 const around = ({ procedure, step, given }: Around): Pick<RefitAct, "procedure" | "step" | "given"> => ({
   procedure: procedure.id,
   ...(step ? { step: { number: step.number, name: step.name, title: step.title } } : {}),
-  given,
+  given: givenTexts(given),
 });
 
 const extras = (context: LineContext, act: Performed["act"]): Partial<RefitAct> => ({

@@ -22,11 +22,11 @@ export function handledBy(
  */
 export const cannotReachPast = (act: Act): boolean => act.verb === "mark" || act.verb === "work";
 
-/** The plugs and screws that such an act opens and closes again in passing: what a fluid is filled at, or gives off its air at. */
+/** The plugs that filling opens and closes again in passing. Bleeding is done under pressure mostly, and is no touch. */
 export function openedBy(model: Model, verb: string, things: readonly ThingIndex[]): readonly ThingIndex[] {
-  if (verb !== "fill" && verb !== "bleed") return [];
+  if (verb !== "fill") return [];
   return things.flatMap((thing) => {
     const fluid = model.things[thing];
-    return fluid?.is === "fluid" ? (verb === "fill" ? fluid.fillsAt : fluid.bleedsAt) : [];
+    return fluid?.is === "fluid" ? fluid.fillsAt : [];
   });
 }

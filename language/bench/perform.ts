@@ -10,7 +10,7 @@ import { reasonOf, refuse, report, resolve, type Bench } from "./bench.ts";
 import { cap, drain, evacuate, fill } from "./fluids.ts";
 import { fit } from "./fit.ts";
 import { handsOn, restore, stand, turned } from "./hazards.ts";
-import { cannotReachPast, handledBy, openedBy } from "./handling.ts";
+import { cannotReachPast, handledBy } from "./handling.ts";
 import { grip, release, support } from "./hold.ts";
 import { isPart, isTie, partOf } from "./machine.ts";
 import { make } from "./make.ts";
@@ -42,10 +42,7 @@ export function perform(bench: Bench, act: Act, around: Around): void {
 }
 
 function handle(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
-  const handled =
-    act.verb === "bleed"
-      ? openedBy(bench.model, "bleed", things)
-      : handledBy(act, things, (names) => resolve(bench, names, around));
+  const handled = handledBy(act, things, (names) => resolve(bench, names, around));
   if (cannotReachPast(act)) for (const thing of handled) reachable(bench, act, thing, around);
   handsOn(bench, act, handled, around);
 }

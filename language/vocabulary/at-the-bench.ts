@@ -196,7 +196,7 @@ const rows: Readonly<Record<string, Row>> = {
   drains: fact("`drain` opens these", "`Open for it:` at the drain", "closed before the fill"),
   fills: fact("it is filled again; filling touches these", "at the fill"),
   "uses@fluid": fact("it is filled again, with this", "in the bill"),
-  bleeds: fact("bleeding touches these", "at the bleeding"),
+  bleeds: told("at the bleeding"),
   "recover@fluid": fact("`drain` of it is a finding", "with what it is recovered"),
   path: fact(
     "opening one of these parts lets it out; it is filled after all of them are closed",
@@ -367,7 +367,7 @@ const rows: Readonly<Record<string, Row>> = {
   cap: ["what is opened there lets nothing out", "uncap", "`Cap …`"],
   uncap: ["open again", "cap", "`Take the cap off …`"],
   fill: ["aboard again; asks that every joint of it is made", "in a strip: not mirrored", "`Fill … (4.2 L)`"],
-  bleed: reading("`Bleed …`", "touches what it bleeds at; nothing changes"),
+  bleed: reading("`Bleed …`", "nothing changes"),
   purge: reading("`Purge the circuit of …`", "a finding in a strip on what has to be recovered and is still aboard"),
   evacuate: reading(
     "`Evacuate the circuit of …`",

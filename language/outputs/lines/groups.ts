@@ -5,14 +5,14 @@ import { machineOf } from "../../bench/machine.ts";
 import { at } from "../../bench/vector.ts";
 import { aroundOf } from "../../bench/walk.ts";
 import { namedThings } from "../../bill/named-things.ts";
-import type { Event, Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
-import type { Act } from "../../model/act.ts";
+import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
 import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
 import { lineContext, phrase, thingOf, type LineContext } from "./context.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
 import { fluidKinds, kindIn } from "../../tables/index.ts";
 import { afterLines, leaveLines, standingLines, startLines } from "./ends.ts";
 import type { Units } from "./figures.ts";
+import { heldWith } from "./held-with.ts";
 import { itemsOf } from "./items.ts";
 import type { Line, LineGroup } from "./line.ts";
 import { warningLines } from "./warnings.ts";
@@ -215,16 +215,6 @@ function turnLine(context: LineContext, { op }: RefitPerformed, position: string
       refused: false,
     };
   return action(doing, "turn", isBack ? acts.turnBack(position) : acts.turn(position), { of: [] });
-}
-
-/** What the inverse of a holder holds with: a weight that was let go is taken again with what had carried it. */
-function heldWith({ performance }: LineContext, event: Event): Act["tool"] {
-  if (event.kind === "gripped") return event.act.tool;
-  if (event.kind !== "let-go") return undefined;
-  const taken = event.needs
-    .map((need) => performance.events[need]!)
-    .find((before) => before.kind === "held" && before.thing === event.thing);
-  return event.act.tool ?? taken?.act.tool;
 }
 
 function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly LineDraft[] {

@@ -16,7 +16,7 @@ const count = (ok) => {
 if (process.argv.length === 2) {
   count(run([join("node_modules", "typescript", "bin", "tsc"), "--noEmit"]) === 0);
   // What runs in a page knows a window, which the rest of the program must not.
-  for (const page of ["tablet", join("tests", "pages")])
+  for (const page of [join("client", "tablet"), join("tests", "pages")])
     count(run([join("node_modules", "typescript", "bin", "tsc"), "--noEmit", "-p", page]) === 0);
   count(run([join("node_modules", "prettier", "bin", "prettier.cjs"), "--check", "--log-level", "warn", "."]) === 0);
   count(run([join("node_modules", "oxlint", "bin", "oxlint"), "--type-aware", "--deny-warnings"]) === 0);

@@ -1,5 +1,6 @@
 // Which folder may import which: the one table of it. A line that points the wrong way is named.
 
+import { execFileSync } from "node:child_process";
 import { globSync, readFileSync } from "node:fs";
 import { posix } from "node:path";
 import { expect, test } from "vitest";
@@ -96,7 +97,7 @@ const top: Readonly<Record<string, readonly string[]>> = {
   server: ["shared", "language/index.ts"],
   client: ["shared"],
   // The script of the manual's page: the page's own rules and the record's, no more of the compiler.
-  tablet: ["language/outputs/manual/tablet", "language/outputs/record"],
+  "client/tablet": ["language/outputs/manual/tablet", "language/outputs/record"],
 };
 
 interface Import {
@@ -137,7 +138,7 @@ function importsOf(file: string): Import[] {
     });
 }
 
-const files = globSync("{language,server,client,shared,tablet}/**/*.ts")
+const files = globSync("{language,server,client,shared}/**/*.ts")
   .map((file) => file.replaceAll("\\", "/"))
   .sort();
 const imports = files.flatMap(importsOf);
@@ -177,9 +178,9 @@ test("every folder of language/ stands in the table", () => {
 
 test("client -> shared <- server -> language", () => {
   const wrong = imports.filter(({ file, target }) => {
-    const from = file.split("/")[0]!,
+    const from = file.startsWith("client/tablet/") ? "client/tablet" : file.split("/")[0]!,
       to = target.split("/")[0]!;
-    if (!(to in top) || from === to) return false;
+    if (!(to in top) || target.startsWith(`${from}/`)) return false;
     return !top[from]!.some((allowed) => target === allowed || target.startsWith(`${allowed}/`));
   });
   expect(wrong.map(at)).toEqual([]);
@@ -218,10 +219,16 @@ test("checks and outputs do not see each other", () => {
 test("imports name the file with its ending, and no file is over 500 lines", () => {
   expect(
     imports
-      .filter(
-        ({ target }) => /^(?:language|server|client|shared|tablet)\//.test(target) && !/\.(?:ts|json)$/.test(target),
-      )
+      .filter(({ target }) => /^(?:language|server|client|shared)\//.test(target) && !/\.(?:ts|json)$/.test(target))
       .map(at),
   ).toEqual([]);
   expect(files.filter((file) => readFileSync(file, "utf8").split("\n").length > 501)).toEqual([]);
+});
+
+test("the top folder holds what a newcomer is told of, and nothing else", () => {
+  const told =
+    "README.md DEVELOPERS.md LICENSE package.json package-lock.json tsconfig.json vitest.config.ts language server client syntaxes tests examples shared";
+  const kept = execFileSync("git", ["ls-files"], { encoding: "utf8" }).split("\n").filter(Boolean);
+  const top = new Set(kept.map((file) => file.split("/")[0]!).filter((name) => !name.startsWith(".")));
+  expect([...top].sort()).toEqual(told.split(" ").sort());
 });

@@ -96,7 +96,7 @@ function givenOf(bench: Bench, { unless, any, states }: Condition, around: Aroun
     if (state === "removed") return thingTitle(bench, id, around);
     if (state === "fails")
       return bench.performed.findLast(({ act }) => act.verb === "measure" && act.id?.text === id)?.act.text || id;
-    return bench.model.choices.get(id) || id;
+    return bench.model.choiceTitles.get(id) || id;
   };
   return {
     is: "condition",

@@ -1,11 +1,11 @@
-// The script of the manual's page, put together from `tablet/` and made small, as a text that the output writes into the page.
+// The script of the manual's page, put together from `client/tablet/` and made small, as a text that the output writes into the page.
 
 import { build } from "esbuild";
 
 export async function generate(project: string): Promise<{ readonly path: string; readonly text: string }> {
   const { outputFiles } = await build({
     absWorkingDir: project,
-    entryPoints: ["tablet/main.ts"],
+    entryPoints: ["client/tablet/main.ts"],
     bundle: true,
     minify: true,
     write: false,
@@ -22,7 +22,7 @@ export async function generate(project: string): Promise<{ readonly path: string
     .replaceAll("<!--", "<\\!--");
   return {
     path: "language/outputs/manual/tablet/script.ts",
-    text: `// Generated from tablet/ by language/generate/tablet-script.ts: run npm run generate
+    text: `// Generated from client/tablet/ by language/generate/tablet-script.ts: run npm run generate
 
 export const tabletScript = ${JSON.stringify(script)};
 `,

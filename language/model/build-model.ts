@@ -56,7 +56,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
     build: build.name,
     choices: build.choices,
     chosen: build.chosen,
-    choices: choicesOf(units),
+    choiceTitles: choicesOf(units),
     things,
     parts,
     ties,

@@ -348,7 +348,7 @@ export interface Model {
   /** The chosen variants, options, failing readings (`bore fails`) and taken optional blocks. */
   readonly chosen: ReadonlySet<string>;
   /** Titles of variants and options, by id; those of units inside it as well. */
-  readonly choices: ReadonlyMap<string, string>;
+  readonly choiceTitles: ReadonlyMap<string, string>;
   readonly things: readonly Thing[];
   readonly parts: readonly Part[];
   readonly ties: readonly Tie[];

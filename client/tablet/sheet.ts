@@ -1,8 +1,8 @@
 // The entries of one page: kept on the device after every change, and told to whoever shows them. Nothing leaves the device.
 
-import { noEntries, type Entries } from "../language/outputs/manual/tablet/entries.ts";
-import type { Plan } from "../language/outputs/manual/tablet/plan.ts";
-import type { TabletWords } from "../language/outputs/manual/tablet/words.ts";
+import { noEntries, type Entries } from "../../language/outputs/manual/tablet/entries.ts";
+import type { Plan } from "../../language/outputs/manual/tablet/plan.ts";
+import type { TabletWords } from "../../language/outputs/manual/tablet/words.ts";
 
 export interface TabletData {
   readonly plan: Plan;

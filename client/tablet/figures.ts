@@ -1,9 +1,9 @@
 // Counts, torques and signatures of a line, kept as typed; a count or a torque that is not the procedure's says so at once.
 
-import { entryOf, numberOf, withLine, type TorqueEntry } from "../language/outputs/manual/tablet/entries.ts";
-import { judgedTyped } from "../language/outputs/manual/tablet/judge.ts";
-import type { PlanLine } from "../language/outputs/manual/tablet/plan.ts";
-import { filled } from "../language/outputs/manual/tablet/words.ts";
+import { entryOf, numberOf, withLine, type TorqueEntry } from "../../language/outputs/manual/tablet/entries.ts";
+import { judgedTyped } from "../../language/outputs/manual/tablet/judge.ts";
+import type { PlanLine } from "../../language/outputs/manual/tablet/plan.ts";
+import { filled } from "../../language/outputs/manual/tablet/words.ts";
 import { made, say } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
 

@@ -1,9 +1,9 @@
 // Counts the fasteners of a group off in their order, pass by pass, beside their drawing.
 
-import { entryOf, withLine } from "../language/outputs/manual/tablet/entries.ts";
-import { tightening } from "../language/outputs/manual/tablet/judge.ts";
-import type { PlanLine } from "../language/outputs/manual/tablet/plan.ts";
-import { filled } from "../language/outputs/manual/tablet/words.ts";
+import { entryOf, withLine } from "../../language/outputs/manual/tablet/entries.ts";
+import { tightening } from "../../language/outputs/manual/tablet/judge.ts";
+import type { PlanLine } from "../../language/outputs/manual/tablet/plan.ts";
+import { filled } from "../../language/outputs/manual/tablet/words.ts";
 import { button, made, say } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
 

@@ -1,10 +1,10 @@
 // The clock of a wait. It counts only while the page is open and never by the time of day, so that it can lengthen a wait and not shorten
 // one. When it is through it asks for the proof: no wait stands for one.
 
-import { entryOf, withLine } from "../language/outputs/manual/tablet/entries.ts";
-import { leftText } from "../language/outputs/manual/tablet/judge.ts";
-import type { PlanLine } from "../language/outputs/manual/tablet/plan.ts";
-import { filled } from "../language/outputs/manual/tablet/words.ts";
+import { entryOf, withLine } from "../../language/outputs/manual/tablet/entries.ts";
+import { leftText } from "../../language/outputs/manual/tablet/judge.ts";
+import type { PlanLine } from "../../language/outputs/manual/tablet/plan.ts";
+import { filled } from "../../language/outputs/manual/tablet/words.ts";
 import { button, made, say } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
 

@@ -1,10 +1,10 @@
 // A reading on the page: every try is kept, and one outside its limits says so at once, with what follows.
 
-import { entryOf, numberOf, withTry } from "../language/outputs/manual/tablet/entries.ts";
-import { judged, lastTry } from "../language/outputs/manual/tablet/judge.ts";
-import type { PlanLine, PlanReading } from "../language/outputs/manual/tablet/plan.ts";
-import { filled } from "../language/outputs/manual/tablet/words.ts";
-import type { ReadingTry } from "../language/outputs/record/record.ts";
+import { entryOf, numberOf, withTry } from "../../language/outputs/manual/tablet/entries.ts";
+import { judged, lastTry } from "../../language/outputs/manual/tablet/judge.ts";
+import type { PlanLine, PlanReading } from "../../language/outputs/manual/tablet/plan.ts";
+import { filled } from "../../language/outputs/manual/tablet/words.ts";
+import type { ReadingTry } from "../../language/outputs/record/record.ts";
 import { made, say } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
 import { untick } from "./ticks.ts";

@@ -1,8 +1,8 @@
 // Entries of what was not as the line says: what, what was done, who agreed, what is to be ordered.
 
-import { entryOf, withLine } from "../language/outputs/manual/tablet/entries.ts";
-import type { PlanLine } from "../language/outputs/manual/tablet/plan.ts";
-import { troubles, type NotAsWritten, type Trouble } from "../language/outputs/record/record.ts";
+import { entryOf, withLine } from "../../language/outputs/manual/tablet/entries.ts";
+import type { PlanLine } from "../../language/outputs/manual/tablet/plan.ts";
+import { troubles, type NotAsWritten, type Trouble } from "../../language/outputs/record/record.ts";
 import { button, made } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
 

@@ -1,8 +1,8 @@
 // The box of a line: ticked only when nothing is missing, with what is missing said in its place.
 
-import { entryOf, withLine } from "../language/outputs/manual/tablet/entries.ts";
-import { leaningOn, missingFor } from "../language/outputs/manual/tablet/judge.ts";
-import type { PlanLine } from "../language/outputs/manual/tablet/plan.ts";
+import { entryOf, withLine } from "../../language/outputs/manual/tablet/entries.ts";
+import { leaningOn, missingFor } from "../../language/outputs/manual/tablet/judge.ts";
+import type { PlanLine } from "../../language/outputs/manual/tablet/plan.ts";
 import { linkTo, made, say, told } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
 

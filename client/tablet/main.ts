@@ -1,9 +1,9 @@
 // The script of the manual's page. With it the page keeps ticks, counts and readings; without it the page is complete for a pen. It asks
 // nothing of any network.
 
-import { entryOf } from "../language/outputs/manual/tablet/entries.ts";
-import { proofsTaken, withoutProofs } from "../language/outputs/manual/tablet/judge.ts";
-import { filled } from "../language/outputs/manual/tablet/words.ts";
+import { entryOf } from "../../language/outputs/manual/tablet/entries.ts";
+import { proofsTaken, withoutProofs } from "../../language/outputs/manual/tablet/judge.ts";
+import { filled } from "../../language/outputs/manual/tablet/words.ts";
 import { wireBolts } from "./bolts.ts";
 import { button, linkTo, made, say } from "./dom.ts";
 import { wireCount, wireSignature, wireTorque } from "./figures.ts";

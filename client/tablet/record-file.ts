@@ -1,9 +1,9 @@
 // The record as a file: written to the downloads, read from a file that somebody chooses. A record of another revision is not loaded.
 
-import { entriesOf, noEntries, recordFields, recordOf } from "../language/outputs/manual/tablet/entries.ts";
-import { filled } from "../language/outputs/manual/tablet/words.ts";
-import { readRecord } from "../language/outputs/record/read-record.ts";
-import type { Instrument } from "../language/outputs/record/record.ts";
+import { entriesOf, noEntries, recordFields, recordOf } from "../../language/outputs/manual/tablet/entries.ts";
+import { filled } from "../../language/outputs/manual/tablet/words.ts";
+import { readRecord } from "../../language/outputs/record/read-record.ts";
+import type { Instrument } from "../../language/outputs/record/record.ts";
 import { made, say } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
 

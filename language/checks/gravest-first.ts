@@ -9,7 +9,8 @@ const signals = ["danger", "warning", "caution", "notice"];
 /** Hazards first, the gravest signal word before the others; the rest as the bench found it. */
 export function gravestFirst(problem: Problem, model: Model): Problem {
   const { reasons } = problem;
-  if (reasons.length < 2 || !reasons.some(isHazard)) return problem;
+  // A task that cannot be done alone is no act: it is led by what the task is.
+  if (problem.act === undefined || reasons.length < 2 || !reasons.some(isHazard)) return problem;
   const sorted = [...reasons].sort((a, b) => rankOf(a, model) - rankOf(b, model)),
     { rule } = sorted[0]!;
   return {

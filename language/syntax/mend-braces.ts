@@ -140,7 +140,7 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
     // The line goes on with one above that stands less deep: the head may stand there.
     const column = input[i]?.column ?? 0,
       floor = open.length > 0 ? open[open.length - 1]!.at + 1 : 0;
-    while (i > floor && !(input[i]!.opensLine && input[i]!.column < column)) i--;
+    while (i > floor && !(input[i]?.opensLine === true && input[i]!.column < column)) i--;
     return input[i]?.opensLine && input[i]!.column < column ? headFrom(i) : 0;
   }
   function headFrom(start: number): number {

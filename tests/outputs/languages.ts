@@ -35,6 +35,10 @@ function foreignFiles(texts: Readonly<Record<string, string>>, roots: readonly s
     ),
     own = new Set([...Object.keys(files), ...media].flatMap((path) => path.split(/[/.\d-]/)));
   for (const text of Object.values(texts)) for (const word of ownWords(text, vocabulary)) own.add(word);
+  // The reason of an allow is the author's, though it stands in a comment.
+  for (const text of Object.values(texts))
+    for (const [, reason = ""] of text.matchAll(/# allow [^:]+: (.+)/g))
+      for (const [word] of reason.matchAll(/\p{L}+/gu)) own.add(word);
   const made = compiled(files, roots, media);
   for (const { model } of made.performances)
     for (const { id } of model.things) for (const part of [id, ...id.split("-")]) own.add(part);
@@ -128,6 +132,8 @@ export function textsOf(format: string, made: string): string {
   return made
     .replace(/<(style|script)\b[^]*?<\/\1>/g, "")
     .replace(/<meta\b[^>]*>/g, "")
+    // What a check found is said in the one language of the checks, and marked so.
+    .replace(/<span lang="en-GB">[^<]*<\/span>/g, "")
     .replace(/<[^>]*?\s(?:aria-label|alt|title|placeholder|label)="([^"]*)"[^>]*>/g, " $1\n")
     .replace(/<!DOCTYPE[^>]*>|<[^>]*>/g, "\n")
     .replace(/&(amp|lt|gt|quot|#39);/g, (_, sign: string) => signs[sign]!);

@@ -129,14 +129,16 @@ export function printed(name: string, input: OutputInput, options: OutputOptions
 export function textsOf(format: string, made: string): string {
   if (format !== "html" && format !== "svg") return made;
   const signs: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', "#39": "'" };
-  return made
-    .replace(/<(style|script)\b[^]*?<\/\1>/g, "")
-    .replace(/<meta\b[^>]*>/g, "")
-    // What a check found is said in the one language of the checks, and marked so.
-    .replace(/<span lang="en-GB">[^<]*<\/span>/g, "")
-    .replace(/<[^>]*?\s(?:aria-label|alt|title|placeholder|label)="([^"]*)"[^>]*>/g, " $1\n")
-    .replace(/<!DOCTYPE[^>]*>|<[^>]*>/g, "\n")
-    .replace(/&(amp|lt|gt|quot|#39);/g, (_, sign: string) => signs[sign]!);
+  return (
+    made
+      .replace(/<(style|script)\b[^]*?<\/\1>/g, "")
+      .replace(/<meta\b[^>]*>/g, "")
+      // What a check found is said in the one language of the checks, and marked so.
+      .replace(/<span lang="en-GB">[^<]*<\/span>/g, "")
+      .replace(/<[^>]*?\s(?:aria-label|alt|title|placeholder|label)="([^"]*)"[^>]*>/g, " $1\n")
+      .replace(/<!DOCTYPE[^>]*>|<[^>]*>/g, "\n")
+      .replace(/&(amp|lt|gt|quot|#39);/g, (_, sign: string) => signs[sign]!)
+  );
 }
 
 /** Each format that is for people, as its texts; the content hash is left out. */

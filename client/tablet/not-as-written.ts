@@ -40,7 +40,7 @@ export function wireNotAsWritten(sheet: Sheet, { id }: PlanLine, line: HTMLEleme
         texts.map((name) => [
           name,
           field(
-            `${id}-${name}`,
+            `${id}-trouble-${name}`,
             { note: words.note, done: words.whatDone, agreedBy: words.agreedBy, wanted: words.wanted }[name],
           ),
         ]),

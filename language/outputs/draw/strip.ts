@@ -72,7 +72,8 @@ function drawn(node: StripNode, outer: readonly string[], { draw }: Wording): Dr
       ...label.map((line) => textWidth(line, size)),
       ...small.map((line) => textWidth(line, size - 2)),
     ) +
-    2 * padX;
+    2 * padX +
+    (node.is === "fluid" ? lean : 0);
   return {
     node,
     head,
@@ -174,6 +175,9 @@ function boxAt({ node, head, lines, outer, width, height }: Drawn, { x, y }: Lay
 `;
 }
 
+/** How far the frame of a fluid leans, inside its box. */
+const lean = 12;
+
 /** A frame for each sort: part plain and heavy, fastener with round ends, joint with cut corners, fluid leaning, precaution double, what holds broken. */
 function frame(is: StripBox, x: number, y: number, width: number, height: number): Markup {
   const rect = (inset: number, more: Value): Markup =>
@@ -188,7 +192,7 @@ function frame(is: StripBox, x: number, y: number, width: number, height: number
       return html`<path d="M${n(x + c)} ${n(y)}H${n(x + width - c)}L${n(x + width)} ${n(y + c)}V${n(y + height - c)}L${n(x + width - c)} ${n(y + height)}H${n(x + c)}L${n(x)} ${n(y + height - c)}V${n(y + c)}Z"/>`;
     }
     case "fluid":
-      return html`<path d="M${n(x + 6)} ${n(y)}H${n(x + width + 6)}L${n(x + width - 6)} ${n(y + height)}H${n(x - 6)}Z"/>`;
+      return html`<path d="M${n(x + lean)} ${n(y)}H${n(x + width)}L${n(x + width - lean)} ${n(y + height)}H${n(x)}Z"/>`;
     case "precaution":
       return html`${rect(0, "")}${rect(4, "")}`;
     case "hold":

@@ -189,7 +189,7 @@ function bill({ bill: rows, units }: ManualDocument, { options, room }: Layout):
     },
   ];
   return [
-    par(words(`${said.forUnits(units)}.`)),
+    par(words(said.forUnits(units))),
     ...(["certain", "worn"] as const).flatMap((grade) => {
       const mine = rows.filter((row) => row.grade === grade);
       return mine.length > 0 ? [table(said.grades[grade], columns, mine, room.width)] : [];

@@ -14,8 +14,8 @@ const alike: Readonly<Record<string, string>> = {
   es: "cable final horizontal manual motor newton original",
 };
 
-/** Signs and names that no language translates, the label of a mark, and a condition as the bench words it. */
-const everywhere = "bar iso sha stripdown mark unless";
+/** Signs and names that no language translates, and the label of a mark. */
+const everywhere = "bar iso sha stripdown mark";
 
 const found = new Map<string, ReadonlySet<string>>();
 

@@ -3,14 +3,14 @@
 import type { Around } from "../../bench/trace.ts";
 import type { State } from "../../bench/state.ts";
 import type { Act } from "../../model/act.ts";
-import { givenTexts } from "./given.ts";
 import type { ActionLine, Line } from "./line.ts";
 
-type WithoutId<T> = T extends unknown ? Omit<T, "id"> : never;
+/** Not numbered yet, and its conditions as the bench hands them on. */
+type Drafted<T> = T extends unknown ? Omit<T, "id" | "given"> & { readonly given: Around["given"] } : never;
 
 /** A line that its group numbers. */
-export type LineDraft = WithoutId<Line>;
-export type ActionDraft = Omit<ActionLine, "id">;
+export type LineDraft = Drafted<Line>;
+export type ActionDraft = Drafted<ActionLine>;
 
 /** Which act a line prints, and where it stands. */
 export interface Doing {
@@ -29,7 +29,7 @@ export function action(doing: Doing, verb: string, says: string, more: Partial<A
     is: "action",
     half: doing.half,
     at: doing.act.at,
-    given: givenTexts(doing.around.given),
+    given: doing.around.given,
     verb,
     says,
     text: doing.act.text,

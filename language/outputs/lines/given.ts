@@ -1,22 +1,21 @@
 // The conditions that a line stands under, in words.
 
 import type { Given } from "../../bench/trace.ts";
-import { inside } from "../wording/en-gb/phrases.ts";
+import type { Wording } from "../wording/wording.ts";
 
 /** One text for each condition, outermost first: "if cabinet heater", "unless bush removed". */
-export const givenTexts = (given: readonly Given[]): readonly string[] => given.map(textOf);
-
-function textOf(given: Given): string {
-  switch (given.is) {
-    case "optional":
-      return given.title;
-    case "otherwise":
-      return "if the reading before fails";
-    case "condition": {
-      const states = given.states.map(({ title, state }) =>
-        state === "" ? inside(title) : `${inside(title)} ${state}`,
-      );
-      return `${given.unless ? "unless" : "if"} ${states.join(given.any ? " or " : " and ")}`;
+export const givenTexts = (given: readonly Given[], { acts }: Wording): readonly string[] =>
+  given.map((one) => {
+    switch (one.is) {
+      case "optional":
+        return one.title;
+      case "otherwise":
+        return acts.givenOtherwise;
+      case "condition":
+        return acts.givenCondition(
+          one.unless,
+          one.any,
+          one.states.map(({ title, state }) => acts.givenState(title, state)),
+        );
     }
-  }
-}
+  });

@@ -9,6 +9,7 @@ import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from ".
 import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
 import { lineContext, phrase, thingOf, type LineContext } from "./context.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
+import { givenTexts } from "./given.ts";
 import { fluidKinds, kindIn } from "../../tables/index.ts";
 import { afterLines, leaveLines, standingLines, startLines } from "./ends.ts";
 import type { Units } from "./figures.ts";
@@ -467,23 +468,24 @@ function groupsOf(context: LineContext, placed: readonly Placed[], half: Doing["
       title,
       step: step?.number,
       procedure: of?.id ?? procedure.id,
-      lines: numbered(run, number),
+      lines: numbered(run, number, context.wording),
     });
   }
   return groups;
 }
 
 /** Actions are counted; what only tells has the number of the action that it stands before, with a letter. */
-function numbered(run: readonly LineDraft[], number: string): Line[] {
+function numbered(run: readonly LineDraft[], number: string, wording: LineContext["wording"]): Line[] {
   let actions = 0,
     told = 0;
   return run.map((draft): Line => {
+    const given = givenTexts(draft.given, wording);
     if (draft.is === "action") {
       actions++;
       told = 0;
-      return { ...draft, id: `${number}.${actions}` };
+      return { ...draft, given, id: `${number}.${actions}` };
     }
-    return { ...draft, id: `${number}.${actions + 1}${letters(told++)}` } as Line;
+    return { ...draft, given, id: `${number}.${actions + 1}${letters(told++)}` } as Line;
   });
 }
 

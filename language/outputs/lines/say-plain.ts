@@ -8,7 +8,6 @@ import type { Fluid, Hazard, Precaution, ThingIndex } from "../../model/model.ts
 import { isKindOf, precautions, signals } from "../../tables/index.ts";
 import { nameText, namesText, phrase, thingOf, toolName, type LineContext } from "./context.ts";
 import { clock, figureText, seconds, timeText, toldSeconds } from "./figures.ts";
-import { givenTexts } from "./given.ts";
 import { itemsOf } from "./items.ts";
 import type { Detail } from "./line.ts";
 import { limitsText, readingOf, stepTitle } from "./reading.ts";
@@ -24,7 +23,7 @@ export function plainLines(
   const { act, around, half } = doing,
     { acts } = context.wording,
     { verb } = act;
-  const common = { half, at: act.at, given: givenTexts(around.given) };
+  const common = { half, at: act.at, given: around.given };
   const tool = act.tool ? toolName(context, act.tool.text) : undefined,
     what = phrase(context, things),
     items = itemsOf(context, things, act.count ?? undefined);

@@ -1,6 +1,5 @@
 // Hazards and messages as lines that stand before an act, where the bench's placement puts them.
 
-import { givenTexts } from "./given.ts";
 import type { Before } from "../../bench/placement.ts";
 import type { Hazard } from "../../model/model.ts";
 import { phrase, thingOf, toolName, type LineContext } from "./context.ts";
@@ -16,7 +15,7 @@ export function warningLines(
   before: Before | undefined,
 ): readonly LineDraft[] {
   if (!before) return [];
-  const common = { half: doing.half, given: givenTexts(doing.around.given) };
+  const common = { half: doing.half, given: doing.around.given };
   const hazards = before.hazards
     .map((index) => thingOf(context, index))
     .filter((thing): thing is Hazard => thing.is === "hazard")

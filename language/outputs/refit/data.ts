@@ -120,7 +120,7 @@ function procedureData(
       text: each.act.text,
       items: items(context, each.things, countIn(performance, each)),
       ...extras(context, each.act),
-      ...around(each.around),
+      ...around(each.around, context),
       refused: each.refused,
       at: place(each.act.at),
       needs: letter === "S" ? stripNeeds(performance, each, i, madeBy) : [],
@@ -139,10 +139,13 @@ function procedureData(
   };
 }
 
-const around = ({ procedure, step, given }: Around): Pick<RefitAct, "procedure" | "step" | "given"> => ({
+const around = (
+  { procedure, step, given }: Around,
+  { wording }: LineContext,
+): Pick<RefitAct, "procedure" | "step" | "given"> => ({
   procedure: procedure.id,
   ...(step ? { step: { number: step.number, name: step.name, title: step.title } } : {}),
-  given: givenTexts(given),
+  given: givenTexts(given, wording),
 });
 
 const extras = (context: LineContext, act: Performed["act"]): Partial<RefitAct> => ({
@@ -202,7 +205,7 @@ function refitActs(
     items: items(context, op.things, op.things.length === 1 && op.event?.kind === "out" ? op.count : undefined),
     ...(op.act ? extras(context, op.act) : {}),
     ...(turn === undefined ? {} : { turn }),
-    ...around(op.around),
+    ...around(op.around, context),
     refused: false,
     at: place(op.at),
     needs: needs.get(op.number) ?? [],

@@ -13,6 +13,11 @@ export const acts: Wording["acts"] = {
   some,
   list,
   name: (name) => name,
+  givenOtherwise: "nur wenn die Ablesung davor außerhalb der Grenzen liegt",
+  givenState: (title, state) =>
+    `${title}${{ "": "", fails: " außerhalb der Grenzen", removed: " (ausgebaut)" }[state]}`,
+  givenCondition: (unless, any, states) =>
+    `${unless ? "nicht bei " : "nur bei "}${states.join(any ? " oder " : " und ")}`,
 
   undo: (verb, what, tool) => sentence(verbWith(verb, withTool(what, tool))),
   loosen: (what, amount, tool) =>

@@ -23,6 +23,10 @@ export const acts = {
   some,
   list,
   name: inside,
+  givenOtherwise: "if the reading before fails",
+  givenState: (title: string, state: "" | "fails" | "removed") => `${inside(title)}${ifAny(" ", state)}`,
+  givenCondition: (unless: boolean, any: boolean, states: readonly string[]) =>
+    `${unless ? "unless" : "if"} ${states.join(any ? " or " : " and ")}`,
 
   undo: (verb: string, what: string, tool?: string) => sentence(verbWith(verb, what) + withTool(tool)),
   loosen: (what: string, amount?: string, tool?: string) =>

@@ -13,6 +13,9 @@ export const acts: Wording["acts"] = {
   some,
   list,
   name: the,
+  givenOtherwise: "solo si la lectura anterior está fuera de límites",
+  givenState: (title, state) => `${title}${{ "": "", fails: " fuera de límites", removed: " (desmontado)" }[state]}`,
+  givenCondition: (unless, any, states) => `${unless ? "salvo si: " : "solo si: "}${states.join(any ? " o " : " y ")}`,
 
   undo: (verb, what, tool) => told(verb, what, withTool(tool)),
   loosen: (what, amount, tool) => told("Aflojar", what, amount, withTool(tool), "dejar puesto"),

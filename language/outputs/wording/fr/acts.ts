@@ -13,6 +13,10 @@ export const acts: Wording["acts"] = {
   some,
   list,
   name: the,
+  givenOtherwise: "seulement si la lecture précédente est hors limites",
+  givenState: (title, state) => `${title}${{ "": "", fails: " hors limites", removed: " (déposé)" }[state]}`,
+  givenCondition: (unless, any, states) =>
+    `${unless ? "sauf si\u00a0: " : "seulement si\u00a0: "}${states.join(any ? " ou " : " et ")}`,
 
   undo: (verb, what, tool) => told(verb, what, withTool(tool)),
   loosen: (what, amount, tool) => told("Desserrer", what, under("de", amount), withTool(tool), "laisser en place"),

@@ -76,3 +76,40 @@ export interface Act {
   /** The same for the verb alone. */
   readonly wordEnd: number;
 }
+
+/** An act of a verb alone, with nothing said beside it. */
+export function bareAct(verb: string, at: Span, wordEnd: number): Act {
+  return {
+    verb,
+    names: [],
+    count: undefined,
+    rest: false,
+    on: [],
+    labels: [],
+    stage: undefined,
+    amount: undefined,
+    tool: undefined,
+    into: undefined,
+    passes: undefined,
+    people: undefined,
+    together: false,
+    back: false,
+    fingerTight: false,
+    facing: undefined,
+    after: [],
+    before: [],
+    first: false,
+    last: false,
+    limits: undefined,
+    asFound: false,
+    consequences: [],
+    id: undefined,
+    text: "",
+    text2: "",
+    points: [],
+    from: undefined,
+    to: undefined,
+    at,
+    wordEnd,
+  };
+}

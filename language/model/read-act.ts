@@ -1,6 +1,6 @@
 // An act from its line: the same shape for every verb.
 
-import type { Act, Consequence, Limits, Name } from "./act.ts";
+import { bareAct, type Act, type Consequence, type Limits, type Name } from "./act.ts";
 import { isProblem, makeQuantity, type Quantity } from "../quantities/index.ts";
 import {
   accept,
@@ -53,39 +53,7 @@ const stops = new Set([
 export function readAct(line: Line): Act {
   const c = cursorOf(line),
     verb = wordOf(line);
-  const act: Draft = {
-    verb,
-    names: [],
-    count: undefined,
-    rest: false,
-    on: [],
-    labels: [],
-    stage: undefined,
-    amount: undefined,
-    tool: undefined,
-    into: undefined,
-    passes: undefined,
-    people: undefined,
-    together: false,
-    back: false,
-    fingerTight: false,
-    facing: undefined,
-    after: [],
-    before: [],
-    first: false,
-    last: false,
-    limits: undefined,
-    asFound: false,
-    consequences: [],
-    id: undefined,
-    text: "",
-    text2: "",
-    points: [],
-    from: undefined,
-    to: undefined,
-    at: headSpan(line),
-    wordEnd: wordEnd(line),
-  };
+  const act: Draft = bareAct(verb, headSpan(line), wordEnd(line));
   if (!special(act, verb, c, line)) head(act, verb, c);
   while (c.at < c.stop) {
     const before = c.at;

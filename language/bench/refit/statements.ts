@@ -26,7 +26,7 @@ export interface Group {
 }
 
 /** Verbs whose written lines change a thing, so that two on one thing keep their order. */
-const handling = new Set(["fit", "undo", "remove", "tighten", "press", "put", "take", "loosen", "block", "restore"]);
+const changing = new Set(["fit", "undo", "remove", "tighten", "press", "put", "take", "loosen", "block", "restore"]);
 
 export function addStatements(strip: Stripped, graph: Graph, groups: readonly Group[]): void {
   for (const group of groups)
@@ -143,11 +143,11 @@ function withItsTies(
 
 function sameThing(graph: Graph): void {
   for (const op of graph.ops) {
-    if (op.event || !op.act || !handling.has(op.act.verb)) continue;
+    if (op.event || !op.act || !changing.has(op.act.verb)) continue;
     for (const other of graph.ops) {
       if (
         other === op ||
-        !(other.event || handling.has(other.act?.verb ?? "")) ||
+        !(other.event || changing.has(other.act?.verb ?? "")) ||
         !other.things.some((thing) => op.things.includes(thing))
       )
         continue;

@@ -20,7 +20,7 @@ a{color:var(--link)}
 .draft strong{letter-spacing:.15em;margin-right:.4rem}
 .draft-mark{display:none}
 .caution-line{border-left:6px solid var(--ink);padding:.3rem .8rem;margin:.8rem 0}
-nav ol{columns:2;column-gap:2rem;padding-left:1.4rem}
+nav ol{columns:2;column-gap:2rem;padding-left:2rem}
 nav li{margin:.2rem 0;break-inside:avoid}
 .scroll{overflow-x:auto}
 table{border-collapse:collapse;width:100%;margin:.5rem 0 1rem;font-size:.93rem}

@@ -67,11 +67,9 @@ interface Bounds {
 function bounds(texts: readonly string[], size: number, blank: number | undefined): Bounds {
   const ofWords = Math.max(...texts.flatMap((text) => text.split(" ").map((word) => widthOf(word, size)))),
     ofTexts = Math.max(...texts.map((text) => widthOf(text, size)));
-  const blankWidth = blank === undefined ? 0 : (blank / 25.4) * 72;
-  return {
-    least: Math.max(blankWidth, Math.min(ofWords * 1.02, size * 12) + padding),
-    most: Math.max(blankWidth, Math.min(ofTexts, size * 60) + padding),
-  };
+  const blankWidth = blank === undefined ? 0 : (blank / 25.4) * 72,
+    least = Math.max(blankWidth, Math.min(ofWords * 1.02, size * 12) + padding);
+  return { least, most: Math.max(least, Math.min(ofTexts, size * 60) + padding) };
 }
 
 /** What is left over when every column has its least goes by what each still wants. */

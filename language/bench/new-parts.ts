@@ -6,7 +6,7 @@ import { fastenerKinds, jointKinds, kindIn, partKinds } from "../tables/index.ts
 import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import { A_DOUBT, NEVER, RENEWED, SCRAP } from "./state.ts";
-import { partingOf } from "./ties.ts";
+import { partingOf, together } from "./ties.ts";
 import type { Around, RefitOp } from "./trace.ts";
 import { at, set } from "./vector.ts";
 
@@ -84,6 +84,8 @@ export function judgeOldStays(bench: Bench): void {
       continue;
     const [ones, others] = part.between,
       sides = [part.index, ...ones, ...others];
+    // Off already when this procedure began: it lies with neither side.
+    if (![...ones, ...others].some((side) => together(s, part.index, side))) continue;
     if (sides.some((side) => isUnknown(bench, side) || isAssumed(bench, side, A_DOUBT))) continue;
     const opened = Math.max(NEVER, ...ones.flatMap((one) => others.map((other) => partingOf(s, one, other))));
     const event = bench.events[opened];

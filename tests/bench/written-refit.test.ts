@@ -97,6 +97,14 @@ test("a spent part that must be new is not used again", () => {
   ).toEqual(["fastener/one-time-reused"]);
 });
 
+test("what an earlier procedure took out does not count as left in the joint", () => {
+  const facts = `part lid "Lid"\n part cup "Cup" { behind lid }\n part ring o-ring "Ring" { between lid and cup renew always }\n fastener screws screw "Screws" { count 2 joins lid to cup }\n fastener nuts nut "Nuts" { count 2 joins cup to b }`;
+  const first = stage(facts, "step { undo screws remove lid RING }");
+  const second = `procedure q "Q" for u { needs p step { undo nuts remove cup } }`;
+  expect(codes(first.replace("RING", "remove ring") + second)).toEqual([]);
+  expect(codes(first.replace("RING", "") + second)).toEqual(["removal/old-stays"]);
+});
+
 test("what must be new every time does not stay in a joint that was opened", () => {
   const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b renew always }\n fastener screws screw "Screws" { joins lid to b }`;
   expect(findings(stage(facts, "step { undo screws remove lid }"))).toMatchObject([

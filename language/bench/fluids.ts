@@ -5,6 +5,7 @@ import type { Fluid, ThingIndex } from "../model/model.ts";
 import { hidden, cleared, lumpOfItem, wrongPosition } from "./access.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
 import { handsOn, touch } from "./hazards.ts";
+import { reachFillers } from "./filler.ts";
 import { openedBy } from "./handling.ts";
 import { isPart, isTie, needsEvacuation, tieOf } from "./machine.ts";
 import { A_DRAINED, A_ON, A_OUT, CAPPED, DRAINED, EVACUATED, NEVER } from "./state.ts";
@@ -123,15 +124,21 @@ export function drain(bench: Bench, act: Act, thing: ThingIndex, around: Around)
   forget(bench, thing, A_DRAINED);
 }
 
-/** `fill F`: after every joint of it is made, and after the circuit was pumped out where its kind asks for that. */
+/**
+ * `fill F`: opens what F is filled at and closes it again; after every joint of it is made, and after the circuit was pumped out where
+ * its kind asks for that.
+ */
 export function fill(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
   const fluid = fluidOf(bench, thing),
     { model } = bench;
   if (!fluid) return;
   handsOn(bench, act, openedBy(model, "fill", [thing]), around);
+  reachFillers(bench, act, fluid, around);
   const isOpen = (tie: ThingIndex): boolean => at(bench.state.out, tie) > 0 && !isAssumed(bench, tie, A_ON | A_OUT);
-  const open = model.ties.filter((tie) => tie.opens.includes(thing) && isOpen(tie.index)).map((tie) => tie.index);
-  for (const plug of fluid.drainsAt) if (isTie(model, plug) && isOpen(plug)) open.push(plug);
+  // What it is filled at may be open: that is closed after the fill.
+  const isLeak = (tie: ThingIndex): boolean => isOpen(tie) && !fluid.fillsAt.includes(tie);
+  const open = model.ties.filter((tie) => tie.opens.includes(thing) && isLeak(tie.index)).map((tie) => tie.index);
+  for (const plug of fluid.drainsAt) if (isTie(model, plug) && isLeak(plug)) open.push(plug);
   if (open.length > 0)
     report(
       bench,

@@ -6,8 +6,9 @@ import { fastenerKinds, jointKinds, kindIn, partKinds } from "../tables/index.ts
 import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import { A_DOUBT, NEVER, RENEWED, SCRAP } from "./state.ts";
+import { openedInPassing } from "./filler.ts";
 import { partingOf, together } from "./ties.ts";
-import type { Around, RefitOp } from "./trace.ts";
+import type { Around, RefitPerformed } from "./trace.ts";
 import { at, set } from "./vector.ts";
 
 /** Kinds that by their nature should be new: alone they only raise a question. */
@@ -102,13 +103,18 @@ export function judgeOldStays(bench: Bench): void {
 }
 
 /** Things of a one-time kind that go back in, and nothing says that they are new: a question each. */
-export function questionSeals(bench: Bench, ops: readonly RefitOp[]): void {
+export function questionSeals(bench: Bench, refit: readonly RefitPerformed[]): void {
+  const ops = refit.map(({ op }) => op);
   const isNew = (item: Part | Tie): boolean =>
     item.renew !== undefined || (at(bench.state.flags, item.index) & RENEWED) !== 0;
   const reused = new Set(ops.filter((op) => op.act?.verb === "reuse").flatMap((op) => op.things));
-  for (const { event } of ops) {
+  for (const { op, before } of refit) {
+    const { event } = op;
     if (!event || event.assumed) continue;
     const asked: (Part | Tie)[] = [];
+    const fluid = op.verb === "fill" ? bench.model.things[event.thing] : undefined;
+    for (const tie of fluid?.is === "fluid" ? openedInPassing(bench.model, before, fluid) : [])
+      asked.push(tie, ...tie.washers.map(({ part }) => bench.model.parts[part]!));
     for (const thing of event.kind === "off" ? event.things : event.kind === "out" ? [event.thing] : []) {
       const item = itemOf(bench, thing);
       if (item) asked.push(item);

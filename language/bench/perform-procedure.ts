@@ -296,7 +296,7 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
     endTurn = turnBack(refit, leaves, start);
   judgeEnd(refit, start, leaves, procedure.at);
   judgeLeftUntil(refit, procedure);
-  questionSeals(bench, order.ops);
+  questionSeals(bench, done);
   const finished = finish(refit, procedure);
   judgeTasks(bench, procedure, [...bench.problems, ...refit.problems]);
   return result({

@@ -5,7 +5,9 @@
 import { requiredWait, type RequiredWait, type WaitQuestion } from "../figures/required-wait.ts";
 import type { Hazard, Message, Model, Precaution, ThingIndex } from "../model/model.ts";
 import { si } from "../quantities/index.ts";
+import { openedInPassing } from "./filler.ts";
 import { machineOf } from "./machine.ts";
+import type { State } from "./state.ts";
 import type { Event, Performance, Performed, RefitPerformed, StepRun } from "./trace.ts";
 
 /** What stands before one act. */
@@ -36,11 +38,11 @@ interface Touch {
 
 export function placementOf(performance: Performance): Placement {
   const { model, events } = performance;
-  const strip = place(model, [performance.strip.map((each) => ofPerformed(each, events))]);
+  const strip = place(model, [performance.strip.map((each) => ofPerformed(model, each, events))]);
   const wayBack = place(model, [
-    performance.refit.map(ofRefit),
-    performance.written.map((each) => ofPerformed(each, [])),
-    performance.finish.map((each) => ofPerformed(each, [])),
+    performance.refit.map((each) => ofRefit(model, each)),
+    performance.written.map((each) => ofPerformed(model, each, [])),
+    performance.finish.map((each) => ofPerformed(model, each, [])),
   ]);
   return { strip: strip[0]!, refit: wayBack[0]!, written: wayBack[1]!, finish: wayBack[2]! };
 }
@@ -64,25 +66,38 @@ const handling: ReadonlySet<string> = new Set([
   "rotate",
 ]);
 
-function ofPerformed({ act, things, around, from, to }: Performed, events: readonly Event[]): Touch {
+function ofPerformed(
+  model: Model,
+  { act, things, around, from, to, before }: Performed,
+  events: readonly Event[],
+): Touch {
   const own = events.slice(from, to).filter((event) => !event.assumed),
     handles = handling.has(act.verb) || own.length > 0;
-  const all = [...new Set([...things, ...own.flatMap((event) => event.things)])];
+  const opened = act.verb === "fill" ? fillersOf(model, things, before) : [];
+  const all = [...new Set([...things, ...own.flatMap((event) => event.things), ...opened])];
   return {
     things: isToldOnly(act.verb) ? [] : all,
     hazards: own.flatMap((event) => event.hazards),
-    handled: handles ? all : [],
+    handled: handles ? all : opened,
     step: around.step,
   };
 }
 
-function ofRefit({ op }: RefitPerformed): Touch {
+/** What a fill opens in passing. */
+const fillersOf = (model: Model, things: readonly ThingIndex[], before: State): ThingIndex[] =>
+  things.flatMap((thing) => {
+    const fluid = model.things[thing];
+    return fluid?.is === "fluid" ? openedInPassing(model, before, fluid).map((tie) => tie.index) : [];
+  });
+
+function ofRefit(model: Model, { op, before }: RefitPerformed): Touch {
   const isAct = op.verb !== "written",
     verb = op.act?.verb ?? "";
+  const opened = op.verb === "fill" || (!isAct && verb === "fill") ? fillersOf(model, op.things, before) : [];
   return {
-    things: !isAct && isToldOnly(verb) ? [] : op.things,
+    things: !isAct && isToldOnly(verb) ? [] : [...op.things, ...opened],
     hazards: op.event?.hazards ?? [],
-    handled: isAct || handling.has(verb) ? op.things : [],
+    handled: isAct || handling.has(verb) ? [...op.things, ...opened] : opened,
     step: op.around.step,
   };
 }

@@ -1,6 +1,8 @@
 // What goes on or in during the way back, and how many of each: from the computed refit, or from the acts of a written one.
 
 import type { Around, Performance, RefitOp } from "../bench/trace.ts";
+import { openedInPassing } from "../bench/filler.ts";
+import type { State } from "../bench/state.ts";
 import { at } from "../bench/vector.ts";
 import type { Span } from "../findings/finding.ts";
 import type { Part, ThingIndex, Tie } from "../model/model.ts";
@@ -16,13 +18,33 @@ export interface Fitting {
 /** In the order of doing. A thing that is fitted twice (a trial assembly) stands there twice. */
 export function fittings(performance: Performance): readonly Fitting[] {
   const found: Fitting[] = [];
-  for (const { op } of performance.refit) found.push(...ofOp(performance, op));
-  for (const { act, around, things } of performance.written) {
+  for (const { op, before } of performance.refit) {
+    found.push(...ofOp(performance, op));
+    if (op.verb === "fill" || (op.verb === "written" && op.act?.verb === "fill"))
+      found.push(...closedAfterFill(performance, op.things, before, op));
+  }
+  for (const { act, around, things, before } of performance.written) {
+    if (act.verb === "fill") found.push(...closedAfterFill(performance, things, before, { around, at: act.at }));
     if (act.verb !== "fit" && act.verb !== "press") continue;
     for (const thing of things)
       found.push({ thing, count: act.count ?? countOf(performance, thing), around, at: act.at });
   }
   return found;
+}
+
+/** What a fill opens in passing it closes again: with a new washer, where that is due. */
+function closedAfterFill(
+  { model }: Performance,
+  things: readonly ThingIndex[],
+  before: State,
+  { around, at: place }: Pick<Fitting, "around" | "at">,
+): Fitting[] {
+  return things.flatMap((thing) => {
+    const fluid = model.things[thing];
+    return fluid?.is !== "fluid"
+      ? []
+      : openedInPassing(model, before, fluid).map((tie) => ({ thing: tie.index, count: tie.count, around, at: place }));
+  });
 }
 
 function ofOp(performance: Performance, op: RefitOp): Fitting[] {

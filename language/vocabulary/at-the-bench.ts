@@ -194,7 +194,11 @@ const rows: Readonly<Record<string, Row>> = {
   volume: told("at drain and fill, in the bill"),
   amount: told("at drain and fill, in the bill"),
   drains: fact("`drain` opens these", "`Open for it:` at the drain", "closed before the fill"),
-  fills: fact("it is filled again; filling touches these", "at the fill"),
+  fills: fact(
+    "filling opens these and closes them again: they are reached, on, and the unit lies as they need",
+    "`Open for it:` and `Close it again:` with the torque, at the fill",
+    "filled while they can be reached; one that was undone by an act of its own is closed after the fill",
+  ),
   "uses@fluid": fact("it is filled again, with this", "in the bill"),
   bleeds: told("at the bleeding"),
   "recover@fluid": fact("`drain` of it is a finding", "with what it is recovered"),
@@ -366,7 +370,11 @@ const rows: Readonly<Record<string, Row>> = {
   ],
   cap: ["what is opened there lets nothing out", "uncap", "`Cap …`"],
   uncap: ["open again", "cap", "`Take the cap off …`"],
-  fill: ["aboard again; asks that every joint of it is made", "in a strip: not mirrored", "`Fill … (4.2 L)`"],
+  fill: [
+    "aboard again; opens and closes what it is filled at; asks that this can be reached and that every joint of it is made",
+    "in a strip: not mirrored",
+    "`Fill … (4.2 L)`",
+  ],
   bleed: reading("`Bleed …`", "nothing changes"),
   purge: reading("`Purge the circuit of …`", "a finding in a strip on what has to be recovered and is still aboard"),
   evacuate: reading(

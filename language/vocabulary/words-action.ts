@@ -24,7 +24,7 @@ export const wordsAction: readonly Entry[] = [
     ["recover", "<names> <manner>", "Fluid caught.", `recover refrigerant with recovery-set`],
     ["cap", "<items> <manner>", "An open line closed.", `cap feed-hose`],
     ["uncap", "<items> <manner>", "The cap taken off again.", `uncap feed-hose`],
-    ["fill", "<names> <manner>", "Fluid in.", `fill gear-oil`],
+    ["fill", "<names> <manner>", "Fluid in; what it is filled at is opened and closed again.", `fill gear-oil`],
     ["bleed", "<names> <manner>", "Air out.", `bleed brake-fluid`],
     ["restore", "<names> <manner>", "The precautions lapse, for a powered test.", `restore bus`],
     ["mark", "<items> as <label> [<string>]", "Match marks.", `mark motor, frame as M1 "Match-mark them."`],

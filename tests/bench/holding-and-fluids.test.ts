@@ -82,7 +82,8 @@ test("said once: what was missing is then assumed drained", () => {
 });
 
 test("drain opens what the fluid drains at, and its refit closes that before the fill", () => {
-  const line = refit(stage(pipe, "step { drain oil undo union remove pipe }"));
+  const facts = pipe.replace("fills at plug", "fills at filler") + `\n fastener filler plug "Filler" { into b }`;
+  const line = refit(stage(facts, "step { drain oil undo union remove pipe }"));
   expect(line.indexOf("fitting Plug")).toBeGreaterThanOrEqual(0);
   expect(line.indexOf("fitting Plug")).toBeLessThan(line.indexOf("filling Oil"));
   expect(line.indexOf("fitting Union")).toBeLessThan(line.indexOf("filling Oil"));

@@ -1,6 +1,7 @@
 // The needs of the strip read backwards, and what the rules of meeting add to them. `after` in the strip is `before` in the refit.
 
 import type { Fluid, ThingIndex, Tie } from "../../model/model.ts";
+import { holdersOf } from "../filler.ts";
 import { handledBy, openedBy } from "../handling.ts";
 import { isPart, isTie, machineOf, partOf, tieOf } from "../machine.ts";
 import type { Event, RefitOp } from "../trace.ts";
@@ -78,7 +79,11 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
           );
         if (part.behind.length > 0) inPlaceBefore(graph, opOf, assemblies, events, event, thing, part.behind);
       }
-    if (event.kind === "drained") fillAfter(strip, graph, opOf, event, model.things[event.thing] as Fluid);
+    if (event.kind === "drained") {
+      const fluid = model.things[event.thing] as Fluid;
+      fillAfter(strip, graph, opOf, event, fluid);
+      fillWhileOpen(strip, graph, opOf, assemblies, opOf[event.index], fluid);
+    }
     if (event.kind === "met")
       for (const other of events) {
         if (other.index >= event.index) break;
@@ -88,7 +93,14 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
       }
   }
 
-  for (const op of graph.ops) touchedBefore(strip, graph, opOf, op);
+  for (const op of graph.ops) {
+    touchedBefore(strip, graph, opOf, op);
+    if (op.event || op.act?.verb !== "fill") continue;
+    for (const thing of op.things) {
+      const fluid = model.things[thing];
+      if (fluid?.is === "fluid") fillWhileOpen(strip, graph, opOf, assemblies, op, fluid);
+    }
+  }
 
   function previous(list: readonly Event[], index: number, thing: ThingIndex): number {
     for (let i = index - 1; i >= 0; i--) if (list[i]!.kind !== "gripped" && list[i]!.things.includes(thing)) return i;
@@ -204,7 +216,7 @@ function fillAfter(
         fluid.drainsAt.includes(tie.index) ||
         tie.lowers.some((part) => fluid.path.includes(part))
       : other.things.some((thing) => fluid.path.includes(thing));
-    if (!concerns || other.kind === "aside") continue;
+    if (!concerns || other.kind === "aside" || fluid.fillsAt.includes(other.thing)) continue;
     ask(graph, opOf[other.index], opOf[event.index], "it is filled when all is closed", event.act.at, false);
     for (const op of written("evacuate"))
       ask(graph, opOf[other.index], op, "it is pumped out when all is closed", op.at, false);
@@ -213,6 +225,41 @@ function fillAfter(
     ask(graph, op, opOf[event.index], "it is pumped out before it is filled", op.at, false);
   for (const op of written("bleed"))
     ask(graph, opOf[event.index], op, "air is let out of what is filled", op.at, false);
+}
+
+/** It is filled while what it is filled at is on, in reach, and, where an act of its own opened that, open. */
+function fillWhileOpen(
+  strip: Stripped,
+  graph: Graph,
+  opOf: readonly (RefitOp | undefined)[],
+  assemblies: SubAssemblies,
+  fill: RefitOp | undefined,
+  fluid: Fluid,
+): void {
+  if (!fill) return;
+  const { model, events } = strip,
+    holders = holdersOf(model, fluid);
+  const before = (event: number | undefined, why: string): void => {
+    if (event !== undefined) ask(graph, fill, opOf[event], why, fill.at, false);
+  };
+  for (const filler of fluid.fillsAt) {
+    const item = model.things[filler];
+    if (item?.is !== "part" && item?.is !== "tie") continue;
+    const seat = item.is === "part" ? filler : (item.seat ?? model.base[0]);
+    if (seat === undefined) continue;
+    for (const holder of item.is === "part" ? [] : holders)
+      for (const meeting of assemblies.between(seat, holder))
+        ask(graph, opOf[meeting], fill, "what it is filled at is on", fill.at, false);
+    for (const event of events) {
+      if ((event.kind === "out" || event.kind === "off") && event.things.includes(filler))
+        before(event.index, "what it is filled at is still open");
+      if ((event.kind === "out" || event.kind === "aside") && item.behind.includes(event.thing))
+        before(event.index, "what it is filled at is still in reach");
+    }
+    for (const hider of item.behind)
+      if (isPart(model, hider))
+        before(assemblies.between(seat, hider).toSorted((a, b) => a - b)[0], "what it is filled at is still in reach");
+  }
 }
 
 /** What was kept from turning while it was undone is kept from turning while it is made. */

@@ -69,6 +69,10 @@ export default benchCheck({
         return `${name} belongs behind ${by}, which is on already`;
       case "comes along":
         return `${name}, which comes along, belongs behind ${by}, which is on already`;
+      case "covered":
+        return `${by} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of ${name}`;
+      case "filler off":
+        return `${name} is not on the unit yet: ${listed(reason.by.map((thing) => context.name(thing)))} is still off`;
       case "closed":
         return `its joint is closed already by ${by}`;
       case "already on":

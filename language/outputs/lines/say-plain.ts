@@ -1,6 +1,7 @@
 // Lines of the acts that read alike in both halves: precautions, readings, fluids, marks, work in words, pictures, messages.
 
-import type { Doing, LineDraft } from "./draft.ts";
+import { openedInPassing } from "../../bench/filler.ts";
+import type { ActionDraft, Doing, LineDraft } from "./draft.ts";
 import { action } from "./draft.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Name } from "../../model/act.ts";
@@ -11,6 +12,7 @@ import { clock, figureText, seconds, timeText, toldSeconds } from "./figures.ts"
 import { itemsOf } from "./items.ts";
 import type { Detail } from "./line.ts";
 import { limitsText, readingOf, stepTitle } from "./reading.ts";
+import { makeLine } from "./say-refit.ts";
 import { discards, fastenerDetails, holdLines } from "./say-strip.ts";
 import { waitOf } from "../../bench/placement.ts";
 
@@ -307,9 +309,23 @@ export function fillLine(context: LineContext, doing: Doing, fluid: Fluid, amoun
   const details: Detail[] = [];
   if (fluid.uses)
     details.push({ sort: "with", says: context.wording.lines.withConsumable(toolName(context, fluid.uses.text)) });
+  const opened = doing.before ? openedInPassing(context.model, doing.before, fluid) : [];
+  // A line holds one torque: of several fillers that of the first, as a line of several ties does.
+  let torque: ActionDraft["torque"];
+  for (const tie of opened) {
+    const closed = makeLine(context, doing, [tie], { how: "fit", count: tie.count, stage: undefined });
+    torque ??= closed.torque;
+    details.push(
+      { sort: "how", says: acts.opens(acts.the(tie.name)) },
+      ...fastenerDetails(context, tie),
+      { sort: "how", says: acts.closesAfter(acts.the(tie.name)) },
+      ...closed.details.filter(({ sort }) => !["tool", "thread"].includes(sort)),
+    );
+  }
   return action(doing, "fill", acts.fill(what, amount ?? volumeText(context, fluid), at), {
-    items: itemsOf(context, [fluid.index], undefined),
+    items: itemsOf(context, [fluid.index, ...opened.map((tie) => tie.index)], undefined),
     details,
+    torque,
   });
 }
 

@@ -140,6 +140,7 @@ export const acts: Wording["acts"] = {
   into: (kind, label) =>
     sentence(kind === "container" ? `In: ${label}` : `In ${kind === "tray" ? "Schale" : "Beutel"} ${label}`),
   opens: (what) => sentence(`Dafür öffnen: ${what}`),
+  closesAfter: (what) => sentence(`Danach wieder schließen: ${what}`),
   against: (hazard) => sentence(`Gegen: ${hazard}`),
   waitLeast: (time, why) => sentence(`Mindestens ${time} warten${why ? ` (${why})` : ""}`),
   waitWhy: {

@@ -160,6 +160,7 @@ export const acts = {
   into: (kind: "tray" | "bag" | "container", label: string) =>
     sentence(kind === "container" ? `Into ${the(label)}` : `Into ${kind} ${label}`),
   opens: (what: string) => sentence(`Open for it: ${what}`),
+  closesAfter: (what: string) => sentence(`Close it again: ${what}`),
   against: (hazard: string) => sentence(`Against: ${inside(hazard)}`),
   waitLeast: (time: string, why: string) => sentence(`Wait at least ${time}${ifAny(" (", why)}${why ? ")" : ""}`),
   waitWhy: {

@@ -132,6 +132,7 @@ export const acts: Wording["acts"] = {
       kind === "container" ? titled("En", the(label)) : `En la ${kind === "tray" ? "bandeja" : "bolsa"} ${label}`,
     ),
   opens: (what) => told("Abrir para ello", what),
+  closesAfter: (what) => told("Volver a cerrar", what),
   against: (hazard) => told("Contra", the(hazard)),
   waitLeast: (time, why) => sentence(`Esperar al menos ${time}${why ? ` (${why})` : ""}`),
   waitWhy: {

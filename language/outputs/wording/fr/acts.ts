@@ -138,6 +138,7 @@ export const acts: Wording["acts"] = {
       kind === "container" ? titled("Dans", the(label)) : `Dans le ${kind === "tray" ? "bac" : "sachet"} ${label}`,
     ),
   opens: (what) => told("À ouvrir pour cela", what),
+  closesAfter: (what) => told("Refermer ensuite", what),
   against: (hazard) => told("Contre", the(hazard)),
   waitLeast: (time, why) => sentence(`Attendre au moins ${time}${why ? ` (${why})` : ""}`),
   waitWhy: {

@@ -4,7 +4,7 @@
 import { dirname, relative, resolve } from "node:path";
 import type { Performance } from "../bench/trace.ts";
 import { nearestWords } from "../calc/nearest.ts";
-import type { Output, OutputInput, OutputOptions } from "../outputs/output.ts";
+import { CannotMake, type Output, type OutputInput, type OutputOptions } from "../outputs/output.ts";
 import { papers, type Paper } from "../outputs/pdf/paper.ts";
 import type { PrintDocument } from "../outputs/pdf/print.ts";
 import { defaultWording, wordingFor, wordings, type Wording } from "../outputs/wording/wording.ts";
@@ -104,8 +104,12 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
   };
   const output = await of.load(),
     make = (): string | PrintDocument => {
-      const data = output.data(input, options);
-      return format === "pdf" ? output.print!(data, options) : output.formats[format]!.write(data, options);
+      try {
+        const data = output.data(input, options);
+        return format === "pdf" ? output.print!(data, options) : output.formats[format]!.write(data, options);
+      } catch (error) {
+        throw error instanceof CannotMake ? new CannotRun(error.message) : error;
+      }
     };
   // Which pictures it takes is the output's business; reading them has to wait, which an output may not.
   let document = make();

@@ -5,6 +5,9 @@ import type { Performance } from "../bench/trace.ts";
 import type { PrintDocument } from "./pdf/print.ts";
 import type { Wording } from "./wording/wording.ts";
 
+/** An output refuses what it was given: a sentence for the user that says why, and what to do. */
+export class CannotMake extends Error {}
+
 /** What an output is made from. */
 export interface OutputInput {
   /** In the order in which they are printed; each in one build. */

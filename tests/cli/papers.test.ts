@@ -54,6 +54,31 @@ test("labels take the sheet by its dimensions, and refuse what does not fit the 
     expect((await of(...wrong)).status, wrong.join(" ")).toBe(2);
 });
 
+test("sheet refit-book: fed by a record, refused without one, for a record of other files, and by every other sheet", async () => {
+  const first = folderWith({ "a.strip": good }),
+    hash = (JSON.parse((await stripdown(first, ["refit", "--json"])).out) as { provenance: { hash: string } })
+      .provenance.hash;
+  const record = (content: string): string =>
+    JSON.stringify({
+      format: "stripdown-record",
+      version: 1,
+      content,
+      procedures: [{ procedure: "strip", unit: "box", build: "", lines: [{ line: "1.1", done: true }] }],
+    });
+  const folder = folderWith({ "a.strip": good, "mine.json": record(hash), "other.json": record("0".repeat(64)) }),
+    sheet = (...argv: string[]) => stripdown(folder, ["sheet", ...argv, "a.strip"]);
+  const made = await sheet("refit-book", "--record", "mine.json");
+  expect([made.status, made.err]).toEqual([0, ""]);
+  expect(made.out).toContain("Not ticked: Remove the lid.");
+  const refused = await sheet("refit-book", "--record", "other.json");
+  expect(refused.status).toBe(2);
+  expect(refused.err).toMatch(/^stripdown: other\.json was made from another revision of these files: [^\n]+\n$/);
+  expect((await sheet("refit-book")).err).toContain("--record RECORD.json names the file");
+  expect((await sheet("torque", "--record", "mine.json")).err).toBe(
+    "stripdown: sheet torque takes no --record: it is for refit-book\n",
+  );
+});
+
 test("record: the command finds the procedure, tells what is open, and ends with 1; a file that is none ends with 2", async () => {
   const text = good.replace(
     "remove lid",

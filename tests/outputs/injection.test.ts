@@ -5,10 +5,12 @@ import { bill } from "../../language/outputs/bill/bill.ts";
 import { modelExport } from "../../language/outputs/export/export.ts";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
+import { refitBook } from "../../language/outputs/refit-book/refit-book.ts";
 import { refit } from "../../language/outputs/refit/refit.ts";
 import { shown } from "../../language/outputs/text/shown.ts";
 import { hostile } from "./hostile.ts";
 import { compiledText, options } from "./outputs-of.ts";
+import { filledRecord } from "./record/filled.ts";
 
 /** A machine whose every string is the text. */
 const machineWith = (text: string): string => {
@@ -110,6 +112,24 @@ test("the manual has the same elements and attributes whatever the texts say, an
     );
     expect(made.split(escaped).length - 1, JSON.stringify(text)).toBeGreaterThan(40);
   }
+}, 60_000);
+
+test("the book of the way back has the same elements whatever the texts and the record say", () => {
+  const book = (text: string): string => {
+    const made = input(text),
+      note = text.replaceAll("\n", " "),
+      whole = filledRecord(made, options, "strip", {
+        "1.2": { notAsWritten: [{ what: "other", item: note, note, done: note, agreedBy: note, wanted: note }] },
+        "1.3": { done: false, notAsWritten: [{ what: "seized", note }] },
+      });
+    return write(refitBook({ file: note, record: { ...whole, serial: note, doneBy: note } }), "html", made, {
+      ...options,
+      picture: () => ({ problem: text }),
+    });
+  };
+  const plain = skeleton(book("plain")).replaceAll(' class=""', "");
+  for (const text of hostile)
+    expect(skeleton(book(text)).replaceAll(' class=""', ""), JSON.stringify(text)).toBe(plain);
 }, 60_000);
 
 test("the manual asks for nothing from outside and has no script but its own, whatever the texts say", () => {

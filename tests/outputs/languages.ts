@@ -6,6 +6,7 @@ import { manual } from "../../language/outputs/manual/manual.ts";
 import type { Output, OutputInput, OutputOptions } from "../../language/outputs/output.ts";
 import { recordCheck } from "../../language/outputs/record/check-output.ts";
 import type { ReadingTry, WorkRecord } from "../../language/outputs/record/record.ts";
+import { refitBook } from "../../language/outputs/refit-book/refit-book.ts";
 import { outputs } from "../../language/outputs/registry.ts";
 import { recordSummary } from "../../language/outputs/record/summary.ts";
 import { allWords, kinds } from "../../language/vocabulary/index.ts";
@@ -122,7 +123,7 @@ function records(content: string): { file: string; record: WorkRecord }[] {
 export function printed(name: string, input: OutputInput, options: OutputOptions): readonly Output<unknown>[] {
   if (name !== "recorded") return outputs;
   const made = records(manual.data(input, options).provenance.hash);
-  return [...outputs, recordCheck(made), recordSummary(made)] as readonly Output<unknown>[];
+  return [...outputs, recordCheck(made), recordSummary(made), refitBook(made[1]!)] as readonly Output<unknown>[];
 }
 
 /** Every text that somebody reads: of a page the contents of its elements and the attributes that are read out. */

@@ -49,6 +49,8 @@ export interface LineReading {
   /** A text to compare a typed figure with; in `unit`. */
   readonly low: number | undefined;
   readonly high: number | undefined;
+  /** Ids of the things whose size is chosen by it. */
+  readonly chooses: readonly string[];
 }
 
 export interface LineTorque {
@@ -134,6 +136,8 @@ export interface HazardText {
 export interface NoteLine extends Common {
   readonly is: "note";
   readonly says: string;
+  /** It tells what a record holds, not what the procedure says. */
+  readonly recorded?: true;
 }
 
 export interface PhotoLine extends Common {

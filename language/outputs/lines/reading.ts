@@ -4,7 +4,8 @@
 import type { Around } from "../../bench/trace.ts";
 import type { Act, Consequence, Limits } from "../../model/act.ts";
 import type { Quantity, Rounding } from "../../quantities/index.ts";
-import { namesText, nameText, type LineContext } from "./context.ts";
+import { namedThings } from "../../bill/named-things.ts";
+import { namesText, nameText, thingOf, type LineContext } from "./context.ts";
 import { figureText, type Units } from "./figures.ts";
 import type { LineReading } from "./line.ts";
 
@@ -23,6 +24,11 @@ export function readingOf(context: LineContext, act: Act, around: Around, id: st
     isFigure: act.verb === "measure" || limits !== undefined,
     low: ends.low,
     high: ends.high,
+    chooses: act.consequences.flatMap((each) =>
+      each.is === "choose"
+        ? namedThings(context.model, each.names, around).map((thing) => thingOf(context, thing).id)
+        : [],
+    ),
   };
 }
 

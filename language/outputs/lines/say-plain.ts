@@ -226,6 +226,7 @@ function precautionLine(context: LineContext, doing: Doing, hazard: Hazard): Lin
               isFigure: true,
               low: precaution.limits?.value?.low ?? precaution.limits?.atLeast?.low,
               high: precaution.limits?.value?.high ?? precaution.limits?.atMost?.high,
+              chooses: [],
             },
           ],
   });

@@ -21,6 +21,7 @@ import type { OutputInput, OutputOptions } from "../output.ts";
 import type { Chapter, Fact, ManualDocument, SafetyMessage } from "./document.ts";
 import { fluidRows, partRows, tieRows } from "./tables.ts";
 import { lineElement, planOf } from "./tablet/plan.ts";
+import { manualSections } from "./sections.ts";
 import { storesHazards } from "./stores-hazards.ts";
 import { toolsOf } from "./tools.ts";
 
@@ -116,6 +117,8 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     fluids: models.flatMap((model) => fluidRows(contextOf(model))),
     chapters: all.map(({ performance, lines, prefix }) => chapter(performance, lines, prefix)),
     plan: planOf(all, provenance.hash),
+    sections: manualSections,
+    forPen: false,
   };
 }
 

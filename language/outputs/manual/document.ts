@@ -6,6 +6,8 @@ import type { Provenance } from "../draft.ts";
 import type { Drawing } from "../draw/drawing.ts";
 import type { HazardText, LineGroup } from "../lines/line.ts";
 import type { SignalName } from "../../tables/index.ts";
+import type { SheetTable } from "../sheet/table-sheet.ts";
+import type { SectionName } from "./sections.ts";
 import type { Plan } from "./tablet/plan.ts";
 
 export interface Fact {
@@ -150,4 +152,17 @@ export interface ManualDocument {
   readonly chapters: readonly Chapter[];
   /** What every line asks for and what has to come before it, for whoever keeps a record. */
   readonly plan: Plan;
+  /** Those that are shown; one without content is not. */
+  readonly sections: readonly SectionName[];
+  /** It is filled in by hand: the page keeps nothing. */
+  readonly forPen: boolean;
+  /** What a record adds to the way back of one unit. */
+  readonly book?: {
+    readonly facts: readonly Fact[];
+    readonly lead: readonly string[];
+    /** What no single line is about. */
+    readonly whole: readonly string[];
+    /** All that is left open, by the procedure that it belongs to. */
+    readonly closing: readonly (SheetTable & { readonly of: string })[];
+  };
 }

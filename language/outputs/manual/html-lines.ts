@@ -50,7 +50,7 @@ function lineHtml(line: Line, layout: Layout): Value {
     case "message":
       return html`<li class="told">${given}${messagePanel(line.signal, [line.on && html`<p class="title">${document.on(line.on)}</p>`, html`<p>${own(line.text)}</p>`], options)}</li>`;
     case "note":
-      return html`<li class="told note">${given}${own(line.says)}</li>`;
+      return html`<li class="told note${line.recorded === true && " recorded"}">${given}${own(line.says)}</li>`;
     case "video":
       return html`<li class="told note">${given}${videoHtml(line, options)}</li>`;
     case "photo":

@@ -6,16 +6,23 @@ import { html, type Markup, type Value } from "../text/markup.ts";
 import type { Chapter, ManualDocument } from "./document.ts";
 import { groupHtml, hazardPanel, messagePanel } from "./html-lines.ts";
 import { drawingsBody, glossaryBody, indexBody, mishapsBody, purposeBody, wasteBody } from "./html-instructions.ts";
+import { factsTable } from "./html-facts.ts";
 import { own } from "./html-own.ts";
 import { filesHtml } from "./html-tablet.ts";
+import { closingBody, recordedBody } from "./html-book.ts";
 import { table, type Column } from "./html-table.ts";
+import type { SectionName } from "./sections.ts";
 import { recordFields } from "./tablet/entries.ts";
 
 export interface Section {
+  readonly name: SectionName;
+  /** In the page: several procedures have a section of one name each. */
   readonly id: string;
   readonly title: string;
   readonly body: Value;
 }
+
+const named = (name: SectionName, prefix = ""): Pick<Section, "name" | "id"> => ({ name, id: prefix + name });
 
 export function frontSections(document: ManualDocument, options: OutputOptions): Section[] {
   const { manual: words, instructions, draw } = options.wording,
@@ -23,16 +30,17 @@ export function frontSections(document: ManualDocument, options: OutputOptions):
     { sections: more } = instructions;
   return [
     {
-      id: "identification",
+      ...named("identification"),
       title: titles.identification,
-      body: html`<table class="facts"><tbody>${document.identification.map(({ label, value, own: isOwn }) => html`<tr><th scope="row">${label}</th><td>${isOwn ? own(value) : value}</td></tr>`)}</tbody></table>`,
+      body: factsTable(document.identification),
     },
-    { id: "purpose", title: more.purpose, body: purposeBody(document, options) },
-    { id: "who", title: titles.who, body: html`<ul>${document.who.map((line) => html`<li>${line}</li>`)}</ul>` },
-    { id: "use", title: titles.use, body: useBody(options) },
-    { id: "safety", title: titles.safety, body: safetyBody(document, options) },
+    { ...named("recorded"), title: options.wording.refitBook.sections.recorded, body: recordedBody(document, options) },
+    { ...named("purpose"), title: more.purpose, body: purposeBody(document, options) },
+    { ...named("who"), title: titles.who, body: html`<ul>${document.who.map((line) => html`<li>${line}</li>`)}</ul>` },
+    { ...named("use"), title: titles.use, body: useBody(options) },
+    { ...named("safety"), title: titles.safety, body: safetyBody(document, options) },
     {
-      id: "works",
+      ...named("works"),
       title: titles.works,
       body:
         document.works.length + document.paths.length > 0
@@ -42,10 +50,10 @@ export function frontSections(document: ManualDocument, options: OutputOptions):
             ]
           : undefined,
     },
-    { id: "tools", title: titles.tools, body: toolsBody(document, options) },
-    { id: "bill", title: titles.bill, body: billBody(document, options) },
+    { ...named("tools"), title: titles.tools, body: toolsBody(document, options) },
+    { ...named("bill"), title: titles.bill, body: billBody(document, options) },
     {
-      id: "parts",
+      ...named("parts"),
       title: titles.parts,
       body: table(
         titles.parts,
@@ -63,7 +71,7 @@ export function frontSections(document: ManualDocument, options: OutputOptions):
       ),
     },
     {
-      id: "fasteners",
+      ...named("fasteners"),
       title: titles.fasteners,
       body: [
         document.fasteners.length > 0 &&
@@ -95,7 +103,7 @@ export function frontSections(document: ManualDocument, options: OutputOptions):
       ],
     },
     {
-      id: "fluids",
+      ...named("fluids"),
       title: titles.fluids,
       body:
         document.fluids.length === 0
@@ -115,7 +123,7 @@ export function frontSections(document: ManualDocument, options: OutputOptions):
               document.fluids,
             ),
     },
-    { id: "diagram", title: more.diagram, body: drawingsBody(document.diagrams, draw.stripAbout) },
+    { ...named("diagram"), title: more.diagram, body: drawingsBody(document.diagrams, draw.stripAbout) },
   ];
 }
 
@@ -129,17 +137,17 @@ export function chapterSections(document: ManualDocument, options: OutputOptions
       groups = (of: Chapter["strip"]): Value => of.map((group) => groupHtml(group, { chapter, plan, options }));
     return [
       {
-        id: `${chapter.prefix}strip`,
+        ...named("strip", chapter.prefix),
         title: title(titles.strip),
         body: html`${beforeBody(chapter, options)}${chapter.strip.length > 0 ? groups(chapter.strip) : html`<p>${words.noStrip}</p>`}`,
       },
       {
-        id: `${chapter.prefix}refit`,
+        ...named("refit", chapter.prefix),
         title: title(titles.refit),
         body: html`${chapter.refitIs === "none" && chapter.strip.length > 0 && html`<p class="draft">${words.noRefit}</p>`}${chapter.refitIs === "written" && html`<p>${words.writtenRefit}</p>`}${groups(chapter.refit)}`,
       },
       {
-        id: `${chapter.prefix}finish`,
+        ...named("finish", chapter.prefix),
         title: title(titles.finish),
         body: chapter.finish.length > 0 ? groups(chapter.finish) : undefined,
       },
@@ -148,11 +156,12 @@ export function chapterSections(document: ManualDocument, options: OutputOptions
   const { sections: more } = options.wording.instructions;
   return [
     ...sections,
-    { id: "mishaps", title: more.mishaps, body: mishapsBody(document, options) },
-    { id: "waste", title: more.waste, body: wasteBody(document, options) },
-    { id: "record", title: titles.record, body: recordBody(options) },
-    { id: "glossary", title: more.glossary, body: glossaryBody(options) },
-    { id: "index", title: more.index, body: indexBody(document, options) },
+    { ...named("closing"), title: options.wording.refitBook.sections.closing, body: closingBody(document, options) },
+    { ...named("mishaps"), title: more.mishaps, body: mishapsBody(document, options) },
+    { ...named("waste"), title: more.waste, body: wasteBody(document, options) },
+    { ...named("record"), title: titles.record, body: recordBody(options) },
+    { ...named("glossary"), title: more.glossary, body: glossaryBody(options) },
+    { ...named("index"), title: more.index, body: indexBody(document, options) },
   ];
 }
 

@@ -19,7 +19,7 @@ export function manualAsHtml(document: ManualDocument, options: OutputOptions): 
   const title = [document.title, document.subtitle].join(": "),
     whole = style + pageEdges(shownOnOneLine(title).slice(0, 90), document.draft === "" ? "" : shared.draftMark);
   const hash = (text: string): string => `'sha256-${base64OfHex(sha256(text))}'`;
-  const policy = `default-src 'none'; img-src data:; style-src ${hash(whole)}; script-src ${hash(tabletScript)}; base-uri 'none'; form-action 'none'`;
+  const policy = `default-src 'none'; img-src data:; style-src ${hash(whole)}; ${document.forPen ? "" : `script-src ${hash(tabletScript)}; `}base-uri 'none'; form-action 'none'`;
   const page = html`<!DOCTYPE html>
 <html lang="${document.lang}">
 <head>
@@ -32,7 +32,7 @@ export function manualAsHtml(document: ManualDocument, options: OutputOptions): 
 </head>
 <body>
 ${bodyOf(document, options)}
-${scriptHtml(document, options)}</body>
+${!document.forPen && scriptHtml(document, options)}</body>
 </html>
 `;
   return page.source;
@@ -45,7 +45,7 @@ export const manualBody = (document: ManualDocument, options: OutputOptions): st
 function bodyOf(document: ManualDocument, options: OutputOptions): Markup {
   const { manual: words, document: shared } = options.wording;
   const sections = [...frontSections(document, options), ...chapterSections(document, options)].filter(
-    ({ body }) => body !== undefined,
+    ({ name, body }) => body !== undefined && document.sections.includes(name),
   );
   // Browsers that do not write at the edges of a page still print this on every page, behind its words.
   return html`${document.draft !== "" && html`<svg class="draft-mark" aria-hidden="true" viewBox="0 0 400 400"><text x="200" y="225" text-anchor="middle" font-size="92" font-weight="700" fill="#000" fill-opacity="0.070" transform="rotate(-45 200 200)">${shared.draftMark}</text></svg>`}
@@ -57,7 +57,7 @@ ${document.draft !== "" && html`<p class="draft">${document.draft}</p>`}
 ${document.review.map((line) => html`<p>${line}</p>`)}</header>
 <nav aria-labelledby="contents-title"><h2 id="contents-title">${words.contents}</h2>
 <ol>${sections.map(({ id, title }) => html`<li><a href="#${id}">${own(title)}</a></li>`)}</ol></nav>
-${barHtml(options)}<main>
+${!document.forPen && barHtml(options)}<main>
 ${sections.map(sectionHtml)}</main>
 <footer><p>${words.madeWith} ${shared.contentHash(document.provenance.hash)} ${document.draft}</p></footer>`;
 }

@@ -85,6 +85,8 @@ span.outside{border:0;padding:0;margin:0}
 .limits{font-weight:700}
 .told{padding:.1rem 0}
 .note{padding:.2rem 0 .2rem 6.5rem}
+.recorded{border-left:6px double var(--ink);padding-left:.6rem;margin:.2rem 0 .2rem 5.5rem}
+.pen{display:inline-block;min-width:3rem;min-height:1.3rem}
 .given{font-style:italic}
 figure{margin:.6rem 0 .6rem 6.5rem;break-inside:avoid}
 figure svg.photo{max-width:100%;height:auto}figure img{max-width:100%;max-height:26rem;border:1px solid var(--line)}
@@ -98,7 +100,7 @@ footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
 .panel>.head{border-bottom-color:#000}
 .sign{background:transparent}
 }
-@media (max-width:40rem){.row{grid-template-columns:1.9rem 3.2rem minmax(0,1fr)}.side,.under{grid-column:3}.facts th{width:8.5rem}.note,figure{padding-left:0;margin-left:0}nav ol{columns:1}body{padding:.6rem}}
+@media (max-width:40rem){.row{grid-template-columns:1.9rem 3.2rem minmax(0,1fr)}.side,.under{grid-column:3}.facts th{width:8.5rem}.note,figure{padding-left:0;margin-left:0}.recorded{padding-left:.6rem;margin-left:0}nav ol{columns:1}body{padding:.6rem}}
 @media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem 3.6rem minmax(0,1fr) minmax(8rem,16rem)}.row>label{min-height:2.75rem}input[type=text],select,textarea{min-height:2.75rem}input[type=radio]{width:2rem;height:2rem}fieldset.answer label{min-height:2.75rem;padding-right:.8rem}nav li{margin:0;padding:.7rem 0}}
 @media (pointer:coarse) and (max-width:40rem){.row{grid-template-columns:3rem 3.2rem minmax(0,1fr)}}
 @media print{

@@ -68,7 +68,7 @@ function toldBlocks(line: Exclude<Line, ActionLine>, layout: Layout): Block[] {
         ),
       ];
     case "note":
-      return [par(joined(words(given), words(line.says)), "note")];
+      return [par(joined(words(given), words(line.says)), line.recorded === true ? "bar" : "note")];
     case "video":
       return [par(joined(words(given), words(line.says), words(line.file ?? "")), "note")];
     case "photo":

@@ -1,6 +1,8 @@
 // The chapters of the manual before the work, as blocks for paper: the same document, in the same order, as in the browser.
 
 import type { ManualDocument } from "../manual/document.ts";
+import type { SectionName } from "../manual/sections.ts";
+import { recorded } from "./book.ts";
 import { signals, type SignalName } from "../../tables/index.ts";
 import { hazardPanel, messagePanel, type Layout } from "./lines.ts";
 import { drawn, heading, list, par, when } from "./pieces.ts";
@@ -10,6 +12,7 @@ import { bold, joined, words } from "./words.ts";
 
 /** A chapter; one without blocks does not appear. */
 export interface Section {
+  readonly name: SectionName;
   readonly title: string;
   /** Begins a page. */
   readonly page?: true;
@@ -22,21 +25,28 @@ export function frontSections(document: ManualDocument, layout: Layout): Section
     { sections: more } = wording.instructions;
   return [
     {
+      name: "identification",
       title: titles.identification,
       page: true,
       blocks: [
         { is: "facts", rows: document.identification.map(({ label, value }) => [words(label), words(value)] as const) },
       ],
     },
-    { title: more.purpose, blocks: purpose(document, layout) },
-    { title: titles.who, blocks: [list(document.who)] },
-    { title: titles.use, blocks: use(layout) },
-    { title: titles.safety, page: true, blocks: safety(document, layout) },
-    { title: titles.works, blocks: works(document, layout) },
-    { title: titles.tools, page: true, blocks: tools(document, layout) },
-    { title: titles.bill, blocks: bill(document, layout) },
+    {
+      name: "recorded",
+      title: wording.refitBook.sections.recorded,
+      blocks: recorded(document, wording),
+    },
+    { name: "purpose", title: more.purpose, blocks: purpose(document, layout) },
+    { name: "who", title: titles.who, blocks: [list(document.who)] },
+    { name: "use", title: titles.use, blocks: use(layout) },
+    { name: "safety", title: titles.safety, page: true, blocks: safety(document, layout) },
+    { name: "works", title: titles.works, blocks: works(document, layout) },
+    { name: "tools", title: titles.tools, page: true, blocks: tools(document, layout) },
+    { name: "bill", title: titles.bill, blocks: bill(document, layout) },
     ...tables(document, layout),
     {
+      name: "diagram",
       title: more.diagram,
       page: true,
       blocks: when(
@@ -211,6 +221,7 @@ function tables({ parts, fasteners, joints, fluids }: ManualDocument, { options,
   ): readonly Block[] => (rows.length === 0 ? [] : [table(caption, columns, rows, room.width, 8.5)]);
   return [
     {
+      name: "parts",
       title: titles.parts,
       blocks: some(
         "",
@@ -228,6 +239,7 @@ function tables({ parts, fasteners, joints, fluids }: ManualDocument, { options,
       ),
     },
     {
+      name: "fasteners",
       title: titles.fasteners,
       blocks: [
         ...some(
@@ -257,6 +269,7 @@ function tables({ parts, fasteners, joints, fluids }: ManualDocument, { options,
       ],
     },
     {
+      name: "fluids",
       title: titles.fluids,
       blocks: some(
         "",

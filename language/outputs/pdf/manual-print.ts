@@ -3,6 +3,7 @@
 import type { Chapter, ManualDocument } from "../manual/document.ts";
 import { recordFields } from "../manual/tablet/entries.ts";
 import type { OutputOptions } from "../output.ts";
+import { closing } from "./book.ts";
 import { groupBlocks, messagePanel, type Layout } from "./lines.ts";
 import { frontSections, type Section } from "./manual-front.ts";
 import { dateOf, pageOf } from "./paper.ts";
@@ -27,7 +28,7 @@ export function manualPrint(document: ManualDocument, options: OutputOptions): P
       ...endSections(document, layout),
     ],
     blocks = sections
-      .filter(({ blocks: own }) => own.length > 0)
+      .filter(({ name, blocks: own }) => own.length > 0 && document.sections.includes(name))
       .flatMap(({ title, page: begins, blocks: own }): Block[] => [heading(1, title, begins === true), ...own]);
   const isDraft = document.draft !== "";
   return {
@@ -58,6 +59,7 @@ function chapters(document: ManualDocument, layout: Layout): Section[] {
       groups = (of: Chapter["strip"]): Block[] => of.flatMap((group) => groupBlocks(group, chapter, layout));
     return [
       {
+        name: "strip",
         title: title(titles.strip),
         page: true,
         blocks: [
@@ -66,6 +68,7 @@ function chapters(document: ManualDocument, layout: Layout): Section[] {
         ],
       },
       {
+        name: "refit",
         title: title(titles.refit),
         page: true,
         blocks: [
@@ -74,7 +77,7 @@ function chapters(document: ManualDocument, layout: Layout): Section[] {
           ...groups(chapter.refit),
         ],
       },
-      { title: title(titles.finish), blocks: groups(chapter.finish) },
+      { name: "finish", title: title(titles.finish), blocks: groups(chapter.finish) },
     ];
   });
 }
@@ -88,12 +91,20 @@ function before(chapter: Chapter, options: OutputOptions): Block[] {
   ];
 }
 
-function endSections({ mishaps, waste, index }: ManualDocument, layout: Layout): Section[] {
+function endSections(document: ManualDocument, layout: Layout): Section[] {
+  const { mishaps, waste, index } = document;
   const { options, room } = layout,
     { manual, instructions: said } = options.wording,
     { sections: more } = said;
   return [
     {
+      name: "closing",
+      title: layout.options.wording.refitBook.sections.closing,
+      page: true,
+      blocks: closing(document, layout),
+    },
+    {
+      name: "mishaps",
       title: more.mishaps,
       page: true,
       blocks: [
@@ -112,6 +123,7 @@ function endSections({ mishaps, waste, index }: ManualDocument, layout: Layout):
       ],
     },
     {
+      name: "waste",
       title: more.waste,
       blocks: when(
         waste.length > 0,
@@ -127,8 +139,9 @@ function endSections({ mishaps, waste, index }: ManualDocument, layout: Layout):
         ),
       ),
     },
-    { title: manual.sections.record, page: true, blocks: record(layout) },
+    { name: "record", title: manual.sections.record, page: true, blocks: record(layout) },
     {
+      name: "glossary",
       title: more.glossary,
       page: true,
       blocks: [
@@ -144,6 +157,7 @@ function endSections({ mishaps, waste, index }: ManualDocument, layout: Layout):
       ],
     },
     {
+      name: "index",
       title: more.index,
       blocks: when(index.length > 0, {
         is: "index",

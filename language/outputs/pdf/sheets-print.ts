@@ -6,7 +6,7 @@ import { labelsOf, usualGrid } from "../labels/html.ts";
 import type { LayoutData } from "../layout-sheet/data.ts";
 import { factsOf } from "../layout-sheet/layout-sheet.ts";
 import type { OutputOptions } from "../output.ts";
-import type { SheetData } from "../sheet/table-sheet.ts";
+import type { SheetData, SheetTable } from "../sheet/table-sheet.ts";
 import type { TorqueRow, TorqueSheetData } from "../torque-sheet/data.ts";
 import { dateOf, pageOf } from "./paper.ts";
 import { heading, par, when } from "./pieces.ts";
@@ -89,6 +89,27 @@ export function torqueSheetPrint({ procedures, provenance }: TorqueSheetData, op
   );
 }
 
+/** @param titled a heading says its title above it. @param width mm. */
+export function sheetTableBlocks(
+  { title, columns, rows, blank, empty }: SheetTable,
+  titled: boolean,
+  width: number,
+): readonly Block[] {
+  const told = when(titled, heading(2, title));
+  if (rows.length === 0) return [...told, par(words(empty))];
+  // What is written by hand needs room, but the words need theirs first.
+  const pen = Math.max(11, Math.min(24, (0.6 * width) / Math.max(1, blank.length)));
+  const all: readonly Column<readonly string[]>[] = [
+    ...columns.map((head, at): Column<readonly string[]> => ({
+      head,
+      cell: (row) => row[at] ?? "",
+      ...(at === 0 ? { isHead: true as const } : {}),
+    })),
+    ...blank.map((head): Column<readonly string[]> => ({ head, cell: () => "", blank: pen })),
+  ];
+  return [...told, table("", all, rows, width)];
+}
+
 /** The sheets that are tables with places to write. */
 export function tableSheetPrint(data: SheetData, options: OutputOptions, lies: boolean): PrintDocument {
   const page = pageOf(options, "narrow", lies),
@@ -96,21 +117,7 @@ export function tableSheetPrint(data: SheetData, options: OutputOptions, lies: b
   const blocks = data.procedures.flatMap((procedure, i): Block[] => [
     heading(1, titleOf(procedure), i > 0),
     ...procedure.notes.map((note) => par(words(note))),
-    ...procedure.tables.flatMap(({ title, columns, rows, blank, empty }): Block[] => {
-      const told = when(procedure.tables.length > 1, heading(2, title));
-      if (rows.length === 0) return [...told, par(words(empty))];
-      // What is written by hand needs room, but the words need theirs first.
-      const pen = Math.max(11, Math.min(24, (0.6 * width) / Math.max(1, blank.length)));
-      const all: readonly Column<readonly string[]>[] = [
-        ...columns.map((head, at): Column<readonly string[]> => ({
-          head,
-          cell: (row) => row[at] ?? "",
-          ...(at === 0 ? { isHead: true as const } : {}),
-        })),
-        ...blank.map((head): Column<readonly string[]> => ({ head, cell: () => "", blank: pen })),
-      ];
-      return [...told, table("", all, rows, width)];
-    }),
+    ...procedure.tables.flatMap((each) => sheetTableBlocks(each, procedure.tables.length > 1, width)),
   ]);
   return sheet(data.title, data.note, data.provenance, options, page, blocks);
 }

@@ -8,6 +8,7 @@ import type { Wording } from "../wording/wording.ts";
 import { askedOf } from "./asked.ts";
 import { judgedTorque } from "./judge-torque.ts";
 import { judgedTry } from "./judge-reading.ts";
+import { notAsWrittenText, thingNamed } from "./not-as-written.ts";
 import type { LineRecord, NotAsWritten, ReadingRecord, WorkRecord } from "./record.ts";
 
 export type RemarkIs =
@@ -196,23 +197,24 @@ function readingRemarks(
 }
 
 function notAsWrittenRemarks(
-  { what, item, note, done, agreedBy, wanted }: NotAsWritten,
+  entry: NotAsWritten,
   procedure: string,
   line: string,
-  { model }: LineContext,
+  context: LineContext,
   { record: words }: Wording,
 ): Remark[] {
-  const name = item === undefined ? "" : (model.things.find(({ id }) => id === item)?.name ?? item),
-    common = { procedure, line, consequences: [] };
+  const common = { procedure, line, consequences: [] };
   return [
-    {
-      ...common,
-      is: "not-as-written",
-      says: words.notAsWritten(words.troubles[what], name, note ?? "", done ?? "", agreedBy ?? "", wanted ?? ""),
-      open: false,
-    },
-    ...(agreedBy === undefined
-      ? [{ ...common, is: "not-agreed" as const, says: words.notAgreed(words.troubles[what], name), open: true }]
+    { ...common, is: "not-as-written", says: notAsWrittenText(entry, context), open: false },
+    ...(entry.agreedBy === undefined
+      ? [
+          {
+            ...common,
+            is: "not-agreed" as const,
+            says: words.notAgreed(words.troubles[entry.what], thingNamed(entry.item, context)),
+            open: true,
+          },
+        ]
       : []),
   ];
 }

@@ -5,7 +5,6 @@ import type { Performance } from "../../bench/trace.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
 import { buildText } from "../lines/build-text.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
-import { table, type Column } from "../manual/html-table.ts";
 import { output, type Output, type OutputInput, type OutputOptions } from "../output.ts";
 import { headLines, htmlPage, pageHead } from "../page.ts";
 import { tableSheetPrint } from "../pdf/sheets-print.ts";
@@ -13,6 +12,7 @@ import { csv } from "../text/csv.ts";
 import { html } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
+import { penStyle, sheetTableHtml } from "./table-html.ts";
 
 export interface SheetTable {
   readonly title: string;
@@ -102,27 +102,14 @@ const titleOf = ({ unit, title, buildText: build }: SheetOf, { wording }: Output
   wording.document.titles([unit, title, build].filter(Boolean));
 
 function asHtml(data: SheetData, options: OutputOptions, landscape: boolean): string {
-  const tableOf = ({ title, columns, rows, blank, empty }: SheetTable, alone: boolean) => {
-    if (rows.length === 0) return html`${!alone && html`<h3>${title}</h3>`}<p>${empty}</p>`;
-    const shown: Column<readonly string[]>[] = columns.map((head, i) => ({
-      head,
-      cell: (row) => row[i] ?? "",
-      ...(i === 0 ? { isHead: true as const } : {}),
-    }));
-    const pens: Column<readonly string[]>[] = blank.map((head) => ({
-      head,
-      cell: () => html`<span class="pen"></span>`,
-    }));
-    return html`${!alone && html`<h3>${title}</h3>`}${table(title, [...shown, ...pens], rows, true)}`;
-  };
   return htmlPage(
     {
       title: data.title,
-      style: `h3{font-size:1rem;margin:1rem 0 .2rem}.pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}tbody th{font-weight:600}main section{break-after:page}main section:last-child{break-after:auto}@media print{h3{break-after:avoid}}${landscape ? "@page{size:landscape;margin:10mm}" : ""}`,
+      style: `h3{font-size:1rem;margin:1rem 0 .2rem}${penStyle}main section{break-after:page}main section:last-child{break-after:auto}@media print{h3{break-after:avoid}}${landscape ? "@page{size:landscape;margin:10mm}" : ""}`,
       body: html`${pageHead(data.title, data.provenance, options)}
 <main><p>${data.note}</p>${data.procedures.map(
         (procedure) => html`<section><h2>${titleOf(procedure, options)}</h2>
-${procedure.notes.map((note) => html`<p>${note}</p>`)}${procedure.tables.map((each) => tableOf(each, procedure.tables.length === 1))}</section>
+${procedure.notes.map((note) => html`<p>${note}</p>`)}${procedure.tables.map((each) => sheetTableHtml(each, procedure.tables.length > 1))}</section>
 `,
       )}</main>`,
     },

@@ -4,6 +4,7 @@
 import type { Wording } from "../wording.ts";
 import { acts } from "./acts.ts";
 import { benchSheets } from "./bench-sheets.ts";
+import { refitBook } from "./refit-book.ts";
 import { bill, document, refit } from "./document.ts";
 import { draw } from "./draw.ts";
 import { instructions } from "./instructions.ts";
@@ -37,4 +38,5 @@ export const de: Wording = {
   tablet,
   instructions,
   benchSheets,
+  refitBook,
 };

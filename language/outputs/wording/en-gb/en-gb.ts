@@ -2,6 +2,7 @@
 
 import { acts } from "./acts.ts";
 import { benchSheets } from "./bench-sheets.ts";
+import { refitBook } from "./refit-book.ts";
 import { bill, document, refit } from "./document.ts";
 import { draw } from "./draw.ts";
 import { instructions } from "./instructions.ts";
@@ -39,4 +40,5 @@ export const enGb = {
   tablet,
   instructions,
   benchSheets,
+  refitBook,
 };

@@ -19,6 +19,7 @@ const {
     layoutSheet,
     torqueSheet,
     record,
+    refitBook,
     lines,
     figures,
     instructions,
@@ -146,6 +147,16 @@ export const enUs: Wording = {
     count: (count) => (count === undefined ? "count not given: count them" : count === 1 ? "" : `qty ${count}`),
   },
   record,
+  refitBook: {
+    ...refitBook,
+    title: (procedure, serial) => `Reassembly book: ${procedure}${serial === "" ? "" : `, serial number ${serial}`}`,
+    lead: [
+      "This book holds the way back of one unit, with what its record says of the disassembly at the lines that it touches.",
+      ...refitBook.lead.slice(1),
+    ],
+    temporary: "Temporary things and caps that the disassembly puts on",
+    ticks: "Boxes not ticked at the disassembly",
+  },
   instructions: {
     ...instructions,
     terms: instructions.terms.map(

@@ -5,6 +5,7 @@
 import type { Wording } from "../wording.ts";
 import { acts } from "./acts.ts";
 import { benchSheets } from "./bench-sheets.ts";
+import { refitBook } from "./refit-book.ts";
 import { bill, document, refit } from "./document.ts";
 import { draw } from "./draw.ts";
 import { instructions } from "./instructions.ts";
@@ -38,4 +39,5 @@ export const es: Wording = {
   tablet,
   instructions,
   benchSheets,
+  refitBook,
 };

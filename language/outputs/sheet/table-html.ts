@@ -1,0 +1,23 @@
+// A table of a sheet for the browser: what is known, and empty columns for a pen.
+
+import { table, type Column } from "../manual/html-table.ts";
+import { html, type Markup } from "../text/markup.ts";
+import type { SheetTable } from "./table-sheet.ts";
+
+/** @param titled a heading says its title above it. */
+export function sheetTableHtml({ title, columns, rows, blank, empty }: SheetTable, titled: boolean): Markup {
+  if (rows.length === 0) return html`${titled && html`<h3>${title}</h3>`}<p>${empty}</p>`;
+  const shown: Column<readonly string[]>[] = columns.map((head, i) => ({
+    head,
+    cell: (row) => row[i] ?? "",
+    ...(i === 0 ? { isHead: true as const } : {}),
+  }));
+  const pens: Column<readonly string[]>[] = blank.map((head) => ({
+    head,
+    cell: () => html`<span class="pen"></span>`,
+  }));
+  return html`${titled && html`<h3>${title}</h3>`}${table(title, [...shown, ...pens], rows, true)}`;
+}
+
+/** For the page that such a table stands in. */
+export const penStyle = ".pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}tbody th{font-weight:600}";

@@ -1,0 +1,34 @@
+// Palabras del libro de montaje que alimenta un registro. Dicen lo que se anotó y no dan nada por bueno.
+
+import type { Wording } from "../wording.ts";
+
+export const refitBook: Wording["refitBook"] = {
+  title: (procedure, serial) => `Libro de montaje: ${procedure}${serial === "" ? "" : `, número de serie ${serial}`}`,
+  sections: { recorded: "Lo que dice el registro", closing: "Lista de cierre" },
+  file: "Registro",
+  lead: [
+    "Este libro contiene el montaje de un solo conjunto y, en las líneas que toca, lo que su registro dice del desmontaje.",
+    "Toda comprobación del registro ha caducado. Repetirla antes de la línea que la necesita.",
+    "Lo que el registro no dice no se sabe. Mirar antes de continuar.",
+  ],
+  whole: "Para todo el montaje",
+  at: (line, says) => `Registro, línea ${line}: ${says}`,
+  reading: (what, figure, limits, outside) =>
+    `${what}: ${figure}${outside ? ", fuera de sus límites" : ""}${limits === "" ? "" : ` (${limits})`}`,
+  notTicked: "Sin marcar: mirar si se hizo.",
+  ticked: "El registro tiene marcada esta línea.",
+
+  closingNote:
+    "Todo lo que el registro deja abierto. Una línea sigue abierta hasta que la firma alguien que puede hacerlo.",
+  nothing: "El registro no deja nada abierto. Solo se lee el registro; de la máquina no dice nada.",
+  left: "Lo que está abierto",
+  wanted: "Piezas pedidas",
+  agreed: "No como está escrito, y nadie ha dado su acuerdo",
+  outside: "Valores fuera de sus límites, y lo que no está como debe",
+  temporary: "Elementos provisionales y tapas puestos en el desmontaje",
+  ticks: "Casillas sin marcar en el desmontaje",
+  other: "Lo demás que falta o difiere",
+  capped: (what) => `Tapa en: ${what}`,
+  comesOff: (what, line) => `${what}: se quita en la línea ${line}`,
+  staysOn: (what) => `${what}: ninguna línea del montaje lo quita`,
+};

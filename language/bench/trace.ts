@@ -13,6 +13,8 @@ export interface StepRun {
   readonly name: string;
   readonly title: string;
   readonly pieces: readonly string[];
+  /** The part that its procedure is done on, `do PROCEDURE on PART`. */
+  readonly on: ThingIndex | undefined;
   readonly at: Span;
   /** The step of the strip whose refit block it stands in. */
   readonly within?: StepRun;
@@ -24,6 +26,8 @@ export interface Around {
   /** `gearbox/` while a procedure is done on a part that is a unit. */
   readonly prefix: string;
   readonly pieces: readonly string[];
+  /** The part that the procedure is done on; undefined for one that is done on the whole unit. */
+  readonly on: ThingIndex | undefined;
   /** Undefined outside any step. */
   readonly step: StepRun | undefined;
   readonly crew: number;

@@ -15,7 +15,16 @@ import { at } from "./vector.ts";
 export type AtEnd = (bench: Bench, procedure: Procedure, around: Around) => void;
 
 export function aroundOf(procedure: Procedure): Around {
-  return { procedure, prefix: "", pieces: [], step: undefined, crew: procedure.crew, bench: undefined, given: [] };
+  return {
+    procedure,
+    prefix: "",
+    pieces: [],
+    on: undefined,
+    step: undefined,
+    crew: procedure.crew,
+    bench: undefined,
+    given: [],
+  };
 }
 
 export function walk(bench: Bench, entries: readonly Entry[], around: Around, atEnd?: AtEnd): void {
@@ -87,6 +96,7 @@ function stepOf(bench: Bench, entry: BlockEntry, around: Around): StepRun {
     name: entry.name,
     title: entry.title,
     pieces: around.pieces,
+    on: around.on,
     at: entry.at,
   };
 }
@@ -166,6 +176,7 @@ function call(bench: Bench, act: Act, around: Around, atEnd?: AtEnd): void {
       ...around,
       procedure,
       prefix,
+      on: on ?? around.on,
       crew: Math.max(around.crew, procedure.crew),
     },
     atEnd,

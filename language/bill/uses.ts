@@ -245,6 +245,7 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>): Use[
           procedure: performance.procedure,
           prefix: "",
           pieces: [],
+          on: undefined,
           step: undefined,
           crew: 1,
           bench: undefined,

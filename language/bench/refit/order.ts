@@ -152,7 +152,7 @@ function writeNotes(
         }
         const called = act.verb === "do" ? procedures.get(act.names[0]?.text ?? "") : undefined;
         if (called) {
-          write(called.body, { ...around, procedure: called, prefix: prefixOn(strip, act, around) });
+          write(called.body, { ...around, procedure: called, ...doneOn(strip, act, around) });
           continue;
         }
         one(act, around);
@@ -260,7 +260,7 @@ function writeNotes(
 }
 
 /** A step that stands in the refit block of another one has a title of its own, and its place. */
-function stepIn(entry: BlockEntry, { step, procedure, pieces }: Around): StepRun | undefined {
+function stepIn(entry: BlockEntry, { step, procedure, pieces, on }: Around): StepRun | undefined {
   return (
     step && {
       number: step.number,
@@ -268,6 +268,7 @@ function stepIn(entry: BlockEntry, { step, procedure, pieces }: Around): StepRun
       name: entry.name,
       title: entry.title,
       pieces,
+      on,
       at: entry.at,
       within: step.within ?? step,
     }
@@ -275,9 +276,9 @@ function stepIn(entry: BlockEntry, { step, procedure, pieces }: Around): StepRun
 }
 
 /** `do P on X` speaks of the things inside X, where X is a unit. */
-function prefixOn(strip: Stripped, act: Act, around: Around): string {
+function doneOn(strip: Stripped, act: Act, around: Around): Pick<Around, "prefix" | "on"> {
   const on = act.on.length > 0 ? strip.resolve(act.on, around)[0] : undefined;
-  return prefixInside(strip.model, on, around);
+  return { prefix: prefixInside(strip.model, on, around), on: on ?? around.on };
 }
 
 const checkingVerbs = new Set(["measure", "inspect", "test", "set", "second-check", "hold-point"]);

@@ -27,7 +27,7 @@ const act = z.strictObject({
   passes: z.int().optional(),
   turn: z.string().optional().describe("The position that it is turned to first."),
   procedure: z.string(),
-  step: z.strictObject({ number: z.int(), name: z.string(), title: z.string() }).optional(),
+  step: z.strictObject({ number: z.int(), name: z.string(), title: z.string(), on: z.string().optional() }).optional(),
   given: z.array(z.string()).describe("Conditions that it stands under."),
   refused: z.boolean().describe("The bench could not do it: see stripdown check."),
   at: place,

@@ -2,7 +2,7 @@
 // out. It reads what the bench performed and decides nothing.
 
 import type { Event, EventKind, Performance } from "../../bench/trace.ts";
-import type { LineContext } from "../lines/context.ts";
+import { stepText, type LineContext } from "../lines/context.ts";
 import type { Lines } from "../lines/groups.ts";
 
 export type StripBox = "fastener" | "joint" | "part" | "fluid" | "precaution" | "hold" | "aside";
@@ -83,7 +83,7 @@ export function stripNodes(performance: Performance, { context, strip }: Lines):
       things: idsOf(event, context),
       label: labelled(event, context).says,
       line: act === undefined ? "" : (lineFor(event, act, context, strip) ?? lineOf.get(act) ?? ""),
-      step: step ? step.title || step.name.replaceAll("-", " ") : "",
+      step: step ? stepText(context, step, "") : "",
       after,
       assumed: event.assumed || (act !== undefined && performance.strip[act]!.refused),
     };

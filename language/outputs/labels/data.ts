@@ -3,7 +3,7 @@
 import { sizeText } from "../../bill/uses.ts";
 import type { Tie } from "../../model/model.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
-import { thingOf, type LineContext } from "../lines/context.ts";
+import { stepText, thingOf, type LineContext } from "../lines/context.ts";
 import { sizeIn } from "../lines/figures.ts";
 import { linesOf } from "../lines/groups.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
@@ -55,7 +55,7 @@ export function labelData(input: OutputInput, options: OutputOptions): LabelData
         const { step } = performed.around,
           common = {
             line: line.id,
-            step: step && { number: step.number, title: step.title || step.name.replaceAll("-", " ") },
+            step: step && { number: step.number, title: stepText(context, step, "") },
           };
         for (const item of line.items) {
           if (item.is === "fluid" || item.is === "hazard") continue;

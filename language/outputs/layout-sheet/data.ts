@@ -2,7 +2,7 @@
 
 import { massOf } from "../../bench/load.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
-import { toolName } from "../lines/context.ts";
+import { stepText, toolName } from "../lines/context.ts";
 import { massText } from "../lines/figures.ts";
 import { buildText } from "../lines/build-text.ts";
 import { linesOf } from "../lines/groups.ts";
@@ -62,7 +62,7 @@ export function layoutData(input: OutputInput, options: OutputOptions): LayoutDa
           const line =
             actions.find((each) => each.of.includes(i) && each.items.some(({ id }) => ids.has(id))) ??
             actions.find((each) => each.of.includes(i));
-          const step = around.step ? around.step.title || around.step.name.replaceAll("-", " ") : "";
+          const step = around.step ? stepText(context, around.step, "") : "";
           const into = act.into,
             goesTo =
               into === undefined

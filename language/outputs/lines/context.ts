@@ -3,7 +3,7 @@
 import { fittings } from "../../bill/fittings.ts";
 import { newThings, type NewThing } from "../../bill/new-things.ts";
 import { namedThings } from "../../bill/named-things.ts";
-import type { Around, Performance } from "../../bench/trace.ts";
+import type { Around, Performance, StepRun } from "../../bench/trace.ts";
 import type { Name } from "../../model/act.ts";
 import type { Model, Thing, ThingIndex, Tie } from "../../model/model.ts";
 import type { Units } from "./figures.ts";
@@ -68,6 +68,20 @@ export const baseName = (thing: Thing): string =>
   thing.piece !== "" && thing.name.endsWith(thing.piece)
     ? thing.name.slice(0, -thing.piece.length).trimEnd() || thing.name
     : thing.name;
+
+/** The title of a step, with the part that its procedure is done on and the pieces at hand: `Close the ends (Gearbox left)`; `unnamed` for one without title and name. */
+export function stepText(
+  { model, wording }: Pick<LineContext, "model" | "wording">,
+  step: StepRun,
+  unnamed = wording.lines.step(step.number),
+): string {
+  const name = step.title || step.name.replaceAll("-", " ") || unnamed,
+    part = step.on === undefined ? undefined : model.things[step.on];
+  const pieces = step.pieces.filter((piece) => piece !== part?.piece),
+    where = part ? [part.name, ...pieces] : pieces;
+  if (name === "") return where.join(", ");
+  return where.length > 0 ? wording.lines.pieces(name, where) : name;
+}
 
 /** A name of the text in words: a thing, a tool, a consumable, a procedure; else the word itself. */
 export function nameText(context: LineContext, name: Name, around: Around): string {

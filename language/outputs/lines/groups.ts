@@ -7,7 +7,7 @@ import { aroundOf } from "../../bench/walk.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
 import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
-import { lineContext, phrase, thingOf, type LineContext } from "./context.ts";
+import { lineContext, phrase, stepText, thingOf, type LineContext } from "./context.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
 import { givenTexts } from "./given.ts";
 import { fluidKinds, kindIn } from "../../tables/index.ts";
@@ -447,9 +447,8 @@ function groupsOf(context: LineContext, placed: readonly Placed[], half: Doing["
     seen.set(base, times);
     const number = times > 1 ? `${base}${String.fromCharCode(96 + Math.min(times, 26))}` : base,
       of = step?.procedure;
-    const name = step ? step.title || step.name.replaceAll("-", " ") || words.step(step.number) : "",
-      pieced = step && step.pieces.length > 0 ? words.pieces(name, step.pieces) : name;
-    const own = of && of.id !== procedure.id && of.id !== "" ? document.titled(of.title || of.id, pieced) : pieced;
+    const name = step ? stepText(context, step) : "";
+    const own = of && of.id !== procedure.id && of.id !== "" ? document.titled(of.title || of.id, name) : name;
     const title =
       half === "strip"
         ? step

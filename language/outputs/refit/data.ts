@@ -39,7 +39,7 @@ export interface RefitAct {
   readonly passes?: number;
   readonly turn?: string;
   readonly procedure: string;
-  readonly step?: { readonly number: number; readonly name: string; readonly title: string };
+  readonly step?: { readonly number: number; readonly name: string; readonly title: string; readonly on?: string };
   readonly given: readonly string[];
   /** The bench refused it. */
   readonly refused: boolean;
@@ -141,10 +141,19 @@ function procedureData(
 
 const around = (
   { procedure, step, given }: Around,
-  { wording }: LineContext,
+  { model, wording }: LineContext,
 ): Pick<RefitAct, "procedure" | "step" | "given"> => ({
   procedure: procedure.id,
-  ...(step ? { step: { number: step.number, name: step.name, title: step.title } } : {}),
+  ...(step
+    ? {
+        step: {
+          number: step.number,
+          name: step.name,
+          title: step.title,
+          ...(step.on === undefined ? {} : { on: model.things[step.on]!.id }),
+        },
+      }
+    : {}),
   given: givenTexts(given, wording),
 });
 

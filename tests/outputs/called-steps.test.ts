@@ -1,0 +1,64 @@
+// The steps of a procedure that is done on a part say which part, in both halves and in every list that names a step.
+
+import { expect, test } from "vitest";
+import { labels } from "../../language/outputs/labels/labels.ts";
+import { linesOf } from "../../language/outputs/lines/groups.ts";
+import { refit } from "../../language/outputs/refit/refit.ts";
+import { compiledText, options } from "./outputs-of.ts";
+
+const machine = (calls: string, box = "pieces left, right  is unit gear"): string => `
+unit gear "Gear" {
+  base case
+  part case "Case" { }
+  part lid "Lid" { }
+  fastener screws screw "Screws" { count 2  joins lid to case }
+}
+unit stand "Stand" {
+  base rail
+  part rail "Rail" { }
+  part box "Gearbox" { ${box}  rests on rail }
+}
+procedure open-it "Open the gear" for gear {
+  aim lid off
+  step "Lid off" { undo screws into bag A  remove lid }
+}
+procedure both "Open both" for stand { aim none  ${calls} }
+`;
+const performanceOf = (text: string) => {
+  const input = compiledText(text);
+  return { input, performance: input.performances.find(({ procedure }) => procedure.id === "both")! };
+};
+
+test("a step of a called procedure says the part, with its piece once", () => {
+  for (const calls of [
+    "do open-it on box.left  do open-it on box.right",
+    "repeat for left, right { do open-it on box }",
+  ]) {
+    const { strip, refit: back } = linesOf(performanceOf(machine(calls)).performance, options);
+    expect(
+      strip.map(({ title }) => title),
+      calls,
+    ).toEqual(["Open the gear: Lid off (Gearbox left)", "Open the gear: Lid off (Gearbox right)"]);
+    expect(
+      back.map(({ title }) => title),
+      calls,
+    ).toEqual([
+      "Way back of step 2: Open the gear: Lid off (Gearbox right)",
+      "Way back of step 1: Open the gear: Lid off (Gearbox left)",
+    ]);
+  }
+});
+
+test("a part that is there once is named as well; a procedure on the whole unit names none", () => {
+  const once = linesOf(performanceOf(machine("do open-it on box", "is unit gear")).performance, options);
+  expect(once.strip.map(({ title }) => title)).toEqual(["Open the gear: Lid off (Gearbox)"]);
+  const own = linesOf(performanceOf(machine('step "Look" { inspect box "Clean" }')).performance, options);
+  expect(own.strip.map(({ title }) => title)).toEqual(["Look"]);
+});
+
+test("labels and JSON say it too", () => {
+  const { input, performance } = performanceOf(machine("do open-it on box.left"));
+  const one = { ...input, performances: [performance] };
+  expect(JSON.stringify(labels.data(one, options))).toContain("Lid off (Gearbox left)");
+  expect(JSON.stringify(refit.data(one, options))).toContain('"title":"Lid off","on":"box.left"');
+});

@@ -3,9 +3,11 @@
 
 import { nearestUnits, type Dimension, type UnitGroup } from "../quantities/index.ts";
 import { kindListNames, kinds, type KindList } from "../vocabulary/kinds.ts";
+import { linkWords } from "../tables/synonyms.ts";
+import { placesOf } from "../vocabulary/index.ts";
 import { step, type Leaf } from "./shapes.ts";
 import { suggestKind } from "./suggestions.ts";
-import { Word } from "./tokens.ts";
+import { Num, Str, Word } from "./tokens.ts";
 import type { SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { expected, likelyUnits, measureOf, named, oneOf, shown, unitDue, unitsOf } from "./wording.ts";
 
@@ -48,7 +50,9 @@ function error(
 
 export function argumentError(misfit: Misfit): Mended {
   const { word, state, last, token, figure } = misfit;
-  if (misfit.decimal) return decimalComma(misfit);
+  if (misfit.decimal || isDecimalLabel(misfit)) return decimalComma(misfit);
+  const range = rangeByHyphen(misfit);
+  if (range) return range;
   const unit = unitDue(state),
     afterUnit = unit && step(unit, token);
   if (unit && (afterUnit || token.tokenType !== Word || token.opensLine))
@@ -57,8 +61,11 @@ export function argumentError(misfit: Misfit): Mended {
     const due = state.follow.find((leaf) => leaf.is === "unit" || leaf.is === "kind");
     const without = due?.is === "kind" ? step(due, token) : undefined;
     if (due && without) return { error: kindMissing(word, due, token), next: without };
-    if (due) return { error: due.is === "unit" ? unknownUnit(word, due, token) : unknownKind(due, token), next: due };
+    if (due?.is === "unit") return rangeInWords(misfit) ?? { error: unknownUnit(word, due, token), next: due };
+    if (due) return { error: unknownKind(misfit, due), next: due };
   }
+  const link = linkWord(misfit);
+  if (link) return link;
   const filler = fillerWord(misfit);
   if (filler) return filler;
   for (const due of likeliest(misfit)) {
@@ -87,16 +94,73 @@ export function argumentError(misfit: Misfit): Mended {
       next,
     };
   }
+  const size = sizeMeant(misfit);
+  if (size) return size;
   const says = state.ends
-    ? `${shown(token)} is out of place after ${shown(last)}${token.tokenType === Word && state.follow.some((leaf) => leaf.is === "string") ? ": what is printed stands in quotes" : ""}`
+    ? `${shown(token)} is out of place after ${shown(last)}${token.tokenType === Word && state.follow.some((leaf) => leaf.is === "string") ? ": what is printed stands in quotes" : token.tokenType === Num && state.follow.some((leaf) => leaf.is === "name") ? ": a name begins with a letter" : ""}`
     : `${shown(token)} is out of place: ${expected(state)} is due`;
   return { error: at(token, "syntax/unexpected", says), next: undefined };
 }
 
-const articles = new Set(["the", "an", "all", "both"]);
+/** `class 8,8`. */
+const isDecimalLabel = ({ state, last, token, after }: Misfit): boolean =>
+  state.is === "label" &&
+  last.tokenType === Num &&
+  token.text === "," &&
+  token.glued &&
+  after.tokenType === Num &&
+  after.glued;
 
-/** Words of speech: an article before a name is left out, names are parted by commas and not by `and`. */
-function fillerWord({ state, last, token }: Misfit): Mended | undefined {
+/** `22-26 N·m`: read by the scanner as 22 and -26. */
+function rangeByHyphen({ state, last, token }: Misfit): Mended | undefined {
+  if (token.tokenType !== Num || !token.glued || last.tokenType !== Num || !/^[-\u2212]/.test(token.text))
+    return undefined;
+  return range(state, last, token, token.text.slice(1), token);
+}
+/** `22 to 26 N·m` */
+function rangeInWords({ state, last, token, after }: Misfit): Mended | undefined {
+  if (token.text !== "to" || after.tokenType !== Num || last.tokenType !== Num) return undefined;
+  return range(state, last, after, after.text, token);
+}
+function range(state: Leaf, last: Token, until: Token, upper: string, told: Token): Mended | undefined {
+  const dots = state.follow.find((leaf) => leaf.text === ".."),
+    next = told === until ? dots?.follow.find((leaf) => leaf.is === "number") : dots;
+  if (!next) return undefined;
+  const text = `${last.text}..${upper}`;
+  return {
+    error: at(told, "syntax/unexpected", `A range is written with two points between: ${text}`, {
+      title: `Write ${text}`,
+      edits: [{ start: last.startOffset, end: endOf(until), text }],
+      certain: false,
+    }),
+    next,
+  };
+}
+
+/** What stands before a name in speech, and is no name. */
+const beforeNames = new Set(["the", "an", "all", "both", "new", "old", "off", "out", "up", "down"]);
+
+/** `in tray A`: another small word stands here. */
+function linkWord({ state, token }: Misfit): Mended | undefined {
+  const meant = linkWords[token.text],
+    next = state.follow.find((leaf) => leaf.is === "word" && leaf.text === meant);
+  return (
+    next && {
+      error: at(
+        token,
+        "syntax/unexpected",
+        `${token.text} is out of place: here it is called ${meant}`,
+        replacing(token, next.text, `Write ${next.text}`, false),
+      ),
+      next,
+    }
+  );
+}
+
+const isWordOfTheLanguage = (word: string): boolean => placesOf(word).length > 0;
+
+/** Words of speech: an article or a second verb before a name is left out, names are parted by commas and not by `and`. */
+function fillerWord({ word, state, last, token }: Misfit): Mended | undefined {
   if (token.opensLine) return undefined;
   const comma = state.follow.find((leaf) => leaf.text === ",");
   if (!comma) return undefined;
@@ -109,7 +173,17 @@ function fillerWord({ state, last, token }: Misfit): Mended | undefined {
       }),
       next: comma,
     };
-  if (!articles.has(last.text) || token.tokenType !== Word) return undefined;
+  if (token.text === "then")
+    return {
+      error: at(token, "syntax/unexpected", "The next action simply follows: leave then out", {
+        title: "Take it out",
+        edits: [{ start: endOf(last), end: endOf(token), text: "" }],
+        certain: false,
+      }),
+      next: state,
+    };
+  if (token.tokenType !== Word || last === word || !(beforeNames.has(last.text) || isWordOfTheLanguage(last.text)))
+    return undefined;
   return {
     error: at(last, "syntax/unexpected", `${last.text} is no name: leave it out`, {
       title: "Take it out",
@@ -117,6 +191,22 @@ function fillerWord({ state, last, token }: Misfit): Mended | undefined {
       certain: false,
     }),
     next: state,
+  };
+}
+
+/** `m8x60`, `M8x60mm`: a size but for its writing. */
+function sizeMeant({ state, token }: Misfit): Mended | undefined {
+  const next = state.follow.find((leaf) => leaf.is === "thread"),
+    meant = /^m(\d+(?:x\d+){0,2})(?:mm)?$/i.exec(token.text)?.[1];
+  if (!next || meant === undefined) return undefined;
+  return {
+    error: at(
+      token,
+      "syntax/unexpected",
+      `${shown(token)} is out of place: a size such as M8x35 is due`,
+      replacing(token, `M${meant}`, `Write M${meant}`, false),
+    ),
+    next,
   };
 }
 
@@ -161,7 +251,8 @@ const subject = (word: Token, group: UnitGroup): string =>
     ? word.text
     : `${word.text} ${measureOf(group) === "share" ? "" : `(${measureOf(group)}) `}`.trim();
 
-function unknownKind(due: Leaf, token: Token): SyntaxError {
+/** What may be left out is told so; of a list that must be chosen from, all is told, since nothing else can stand there. */
+function unknownKind({ state, last, token, after }: Misfit, due: Leaf): SyntaxError {
   const list = due.text as KindList,
     what = kindListNames[list],
     meant = suggestKind(token.text, list);
@@ -173,12 +264,21 @@ function unknownKind(due: Leaf, token: Token): SyntaxError {
       replacing(token, meant.word, `Write ${meant.word}`, false),
     );
   }
-  const titled = due.follow.some((leaf) => leaf.is === "string");
-  const says = `${shown(token)} is no ${what}: known are ${oneOf(few([...kinds[list]]))}${titled ? ", and a printed name stands in quotes" : ""}`;
+  const titled = due.follow.some((leaf) => leaf.is === "string"),
+    isTitled = after.tokenType === Str && !after.opensLine,
+    needed = !state.ends && !state.follow.some((leaf) => leaf.is === "string");
+  const known = `known are ${oneOf(needed ? [...kinds[list]] : few([...kinds[list]]))}`;
+  if (needed) return at(token, "syntax/kind-unknown", `${shown(token)} is no ${what}: ${known}`);
+  if (isTitled)
+    return at(token, "syntax/kind-unknown", `${shown(token)} is no ${what}: ${known}, or none at all`, {
+      title: `Leave ${token.text} out`,
+      edits: [{ start: endOf(last), end: endOf(token), text: "" }],
+      certain: false,
+    });
   return at(
     token,
     "syntax/kind-unknown",
-    says,
+    `${shown(token)} is no ${what}: ${known}${titled ? ", and a printed name stands in quotes" : ""}`,
     titled ? replacing(token, `"${token.image}"`, "Put it in quotes, as a printed name", false) : undefined,
   );
 }

@@ -42,10 +42,17 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
   const tooManyClosed = depth < 0,
     newline = text.includes("\r\n") ? "\r\n" : "\n";
   let indent = 0,
-    margin = "";
+    margin = "",
+    passed = 0;
 
-  for (const token of tokens) {
+  for (const [i, token] of tokens.entries()) {
     const closes = token.tokenType === RBrace;
+    // One } too many in the middle of a block: what follows it stands deeper, as the rest of that block does.
+    if (closes && token.opensLine && passed < -depth && goesDeeperAfter(tokens, i)) {
+      passed++;
+      stray(token, "This } closes nothing, since its block goes on");
+      continue;
+    }
     if (token.opensLine) {
       indent = token.column;
       margin = text.slice(token.startOffset - indent, token.startOffset);
@@ -179,6 +186,11 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
     const end = after.endOffset! + 1;
     errors.push({ code, start: end, end, line: after.endLine, says, fix: fix(end) });
   }
+}
+
+function goesDeeperAfter(tokens: readonly Token[], brace: number): boolean {
+  const next = tokens[brace + 1];
+  return next !== undefined && next.opensLine && next.tokenType !== RBrace && next.column > tokens[brace]!.column;
 }
 
 const insertion =

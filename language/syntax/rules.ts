@@ -5,7 +5,7 @@ import { EmbeddedActionsParser } from "chevrotain";
 import { allWords, placeNames, placesOf, reservedNames, wordsIn, type Entry } from "../vocabulary/index.ts";
 import { argumentError, unitMissing } from "./argument-errors.ts";
 import { startOf, step, type Leaf } from "./shapes.ts";
-import { suggestWord, type Suggestion } from "./suggestions.ts";
+import { phraseAmong, suggestWord, synonymAmong, wordMeantHere, type Suggestion } from "./suggestions.ts";
 import { allTokens, LBrace, Part, RBrace, SizeWord, Word } from "./tokens.ts";
 import type { Block, Item, SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { expected, oneOf, shown } from "./wording.ts";
@@ -39,6 +39,8 @@ export class StripRules extends EmbeddedActionsParser {
   /** Column of the first line of an item with an error, until the next right one: what is wrapped below it stands deeper. */
   private wrapped: number | undefined;
   private head!: Head;
+  /** The second word of a phrase of speech, to be passed over. */
+  private particle: Token | undefined;
   private tokens: readonly Token[] = [];
   /** Where the token looked at leads; set by the gate, used by the action that follows it. */
   private next: Leaf | undefined;
@@ -154,6 +156,8 @@ export class StripRules extends EmbeddedActionsParser {
       return item;
     }
     const here = this.frame.words.get(word.text);
+    this.particle = undefined;
+    if (this.readPhrase(word)) return item;
     if (here) {
       item.entry = here;
       this.wrapped = undefined;
@@ -164,6 +168,30 @@ export class StripRules extends EmbeddedActionsParser {
     }
     if (item.entry) this.head.state = startOf(item.entry.shape);
     return item;
+  }
+
+  /** `take off guard`: two words of speech for one of ours. The second is passed over, and what follows is read as ours takes it. */
+  private readPhrase(word: Token): boolean {
+    const second = this.LA(1) as Token,
+      third = this.LA(2) as Token;
+    if (second.opensLine || second.tokenType !== Word || third.opensLine || third.tokenType !== Word) return false;
+    const meant = phraseAmong(`${word.text} ${second.text}`, this.frame.words),
+      entry = meant === undefined ? undefined : this.frame.words.get(meant);
+    if (!entry || this.frame.words.has(third.text)) return false;
+    this.head.item.entry = entry;
+    this.head.state = startOf(entry.shape);
+    this.particle = second;
+    const start = word.startOffset,
+      end = second.endOffset! + 1;
+    this.report({
+      code: "syntax/word-unknown",
+      start,
+      end,
+      line: word.line,
+      says: `Unknown word ${word.text} ${second.text}: here it is called ${entry.word}`,
+      fix: { title: `Write ${entry.word}`, edits: [{ start, end, text: entry.word }], certain: false },
+    });
+    return true;
   }
 
   /** Lines of a wrapped item whose error is told already: they open with small words, and stand deeper than its first line. */
@@ -184,25 +212,31 @@ export class StripRules extends EmbeddedActionsParser {
     if (this.mute > 0) return everyWord.get(word.text);
     const { place, words } = this.frame,
       where = placeNames[place] ?? "here";
-    const misplaced = placesOf(word.text);
-    if (misplaced.length > 0) {
+    const misplaced = placesOf(word.text),
+      meantHere = wordMeantHere(word.text, words);
+    if (misplaced.length > 0 && !meantHere) {
+      // Where what follows it fits: `torque 9 N·m` belongs to a fastener, though a unit has a word torque too.
+      const next = this.LA(1) as Token,
+        takesIt = ({ shape }: Entry): boolean => next.opensLine || step(startOf(shape), next) !== undefined,
+        fitting = misplaced.filter(takesIt);
       for (let frame = this.frame.outer; frame; frame = frame.outer) {
         const entry = frame.words.get(word.text);
-        if (entry)
+        if (entry && (fitting.length === 0 || takesIt(entry)))
           return this.misplaced(
             word,
             entry,
             `${word.text} cannot stand ${where}: it stands ${placeNames[frame.place] ?? "around it"}`,
           );
       }
-      const places = [...new Set(misplaced.map((entry) => placeNames[entry.place] ?? entry.place))];
+      const likely = fitting.length > 0 ? fitting : misplaced,
+        places = [...new Set(likely.map((entry) => placeNames[entry.place] ?? entry.place))];
       return this.misplaced(
         word,
-        misplaced[0]!,
+        likely[0]!,
         `${word.text} cannot stand ${where}: it stands ${oneOf(places.slice(0, 3))}`,
       );
     }
-    const further = suggestWord(word.text, words) ?? this.meantAround(word.text);
+    const further = meantHere ?? suggestWord(word.text, words) ?? this.meantAround(word.text);
     if (!further) {
       this.fail(
         word,
@@ -243,6 +277,7 @@ export class StripRules extends EmbeddedActionsParser {
     const isWord = token.tokenType === Word || token.tokenType === SizeWord,
       startsLine = token.opensLine && last.text !== ",";
     this.next = undefined;
+    if (token === this.particle) return true;
     this.decimal =
       state !== undefined && token.text === "," && token.glued && isMeasured(state) && (this.LA(2) as Token).glued;
     if (this.decimal) return true;
@@ -252,12 +287,19 @@ export class StripRules extends EmbeddedActionsParser {
       if (this.next) return true;
     }
     if (isWord && (this.frame.words.has(token.text) || (startsLine && (!state || state.ends || silent)))) return false;
+    // `mass 2 kg  under lid`: the trade's other word begins the next item as ours would.
+    if (isWord && state?.ends && !silent && synonymAmong(token.text, this.frame.words)) return false;
     return true; // out of place: taken, and reported by `take`
   }
 
   private take(token: Token): void {
     const head = this.head,
       { item, last: before } = head;
+    if (token === this.particle) {
+      head.last = token;
+      item.last = token.index;
+      return;
+    }
     let next = this.next;
     if (!next && head.state && (this.decimal || !head.silent)) next = this.mend(token, head.state);
     head.last = token;
@@ -383,7 +425,7 @@ function unfinished(word: Token, state: Leaf, last: Token, { entry, arguments: g
     start: end,
     end,
     line: last.endLine,
-    says: `${word.text} needs ${expected(state)}${example}`,
+    says: `${word.text} needs ${expected(state)}${example === "" && last !== word ? ` after ${shown(last)}` : example}`,
   };
 }
 

@@ -16,6 +16,7 @@ const unified = /#?\d+(?:-\d+\/\d+|\/\d+)?-\d+ +UN[A-Z]*(?:-\d[AB])?/y;
 const number = /[+\u2212-]?(?:\d+(?:\.\d+)?(?:(?:-\d+)?\/\d+)?|\.\d+)/y;
 const timecode = /\d+:\d\d(?::\d\d)?/y;
 const sign = /\.\.|\+\/-|[,()±×]/y;
+const singleQuoted = /'[^'"\r\n]+'(?![\p{L}\p{N}])/uy;
 const conflict = /(?:<{7}|>{7}|\|{7})(?: [^\r\n]*)?(?=[\r\n]|$)|={7}(?=[\r\n]|$)/y;
 /** Units with a blank in them, from the table; and letters around a sign, known or not: an unknown one is best reported whole. */
 const signedUnit = new RegExp(
@@ -75,6 +76,8 @@ export function scan(text: string): Scan {
     else if (c === 176) add(Unit, at + (/[CF]/.test(text[at + 1] ?? "") ? 2 : 1));
     else if (match(anyWord)) word();
     else if (c === 0xa0 || c === 0xfeff || c === 0x202f || c === 0x2009) at++;
+    else if (c === 39 && (end = match(singleQuoted))) inSingleQuotes(end);
+    else if (c === 47 && text.charCodeAt(at + 1) === 47) slashedComment();
     else strange();
   }
   return { text, tokens, comments, errors: refused ? [refused.error] : errors };
@@ -161,6 +164,21 @@ export function scan(text: string): Scan {
       if (c === 92 && end + 1 < text.length && text.charCodeAt(end + 1) !== 10 && text.charCodeAt(end + 1) !== 13)
         end++;
     }
+    const goesOn = endInNextLine(end);
+    if (goesOn > 0) {
+      fail(
+        "syntax/unclosed-string",
+        at,
+        end,
+        'This text has no closing quote in its line: write it in one line, or over several between """ and """',
+        {
+          title: "Draw it into one line",
+          edits: [{ start: end, end: end + text.slice(end).search(/[^\s]/), text: " " }],
+          certain: false,
+        },
+      );
+      return overLines(at, goesOn);
+    }
     const rest = text.slice(at, end),
       brace = rest.search(/\s*[{}]/); // braces after it stay braces
     end = at + (brace > 0 ? brace : rest.trimEnd().length);
@@ -176,6 +194,10 @@ export function scan(text: string): Scan {
       from = at,
       end = close < 0 ? endOfOpenBlock() : close + 3;
     if (close < 0) fail("syntax/unclosed-text", at, at + 3, 'This text block has no closing """');
+    overLines(from, end);
+  }
+  /** A text that goes over the ends of lines. */
+  function overLines(from: number, end: number): void {
     const token = tokens.length;
     add(Str, end);
     for (let i = from; i < end; i++) {
@@ -185,6 +207,13 @@ export function scan(text: string): Scan {
       lineStart = i + 1;
     }
     tokens[token]!.endLine = line;
+  }
+  /** Behind the one quote of the next line, where that closes a text rather than opens one; 0 where it does not. */
+  function endInNextLine(lineBreak: number): number {
+    const from = lineBreak + (text.startsWith("\r\n", lineBreak) ? 2 : 1),
+      below = text.slice(from, endOfLine(from)),
+      closing = /^[^"#{}]*[^\s"#{}]"(?=[\s{}]|$)[^"]*$/.exec(below);
+    return closing && lineBreak < text.length ? from + below.indexOf('"') + 1 : 0;
   }
   /** Without its end a text block goes as far as lines stand deeper than the one that it opens in: the rest of the file stays known. */
   function endOfOpenBlock(): number {
@@ -221,6 +250,27 @@ export function scan(text: string): Scan {
           },
     );
     add(close < 0 ? Junk : Str, end);
+  }
+  /** Read as the text that is meant, and reported. */
+  function inSingleQuotes(end: number): void {
+    fail("syntax/curly-quote", at, end, 'Texts stand in double quotes: "…"', {
+      title: "Make the quotes double",
+      edits: [
+        { start: at, end: at + 1, text: '"' },
+        { start: end - 1, end, text: '"' },
+      ],
+      certain: true,
+    });
+    add(Str, end);
+  }
+  /** `// …` as other notations have it. */
+  function slashedComment(): void {
+    fail("syntax/strange-sign", at, at + 2, "A comment begins with #, not with //", {
+      title: "Write #",
+      edits: [{ start: at, end: at + 2, text: "#" }],
+      certain: true,
+    });
+    comment();
   }
   function strange(): void {
     const end = at + (text.codePointAt(at)! > 0xffff ? 2 : 1),

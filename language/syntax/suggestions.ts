@@ -1,6 +1,6 @@
 // What an unknown word may have meant: the trade's other word for ours, or a slip of the hand. Only proposes; asked on errors only.
 
-import { synonyms, type SynonymOf } from "../tables/synonyms.ts";
+import { phrases, synonyms, wordsFromElsewhere, type SynonymOf } from "../tables/synonyms.ts";
 import { kinds, type KindList } from "../vocabulary/kinds.ts";
 import { editDistance, nearNames } from "./near-names.ts";
 
@@ -24,6 +24,22 @@ export function suggestWord(
 export function suggestKind(written: string, list: KindList): Suggestion | undefined {
   return bySynonym(written, list, () => true) ?? bySlip(written, kinds[list]);
 }
+
+/** The trade's other word for one of this place; near names are not asked. */
+export const synonymAmong = (written: string, words: ReadonlyMap<string, unknown>): boolean =>
+  bySynonym(written, "word", (word) => words.has(word)) !== undefined;
+
+/** What a word that belongs elsewhere is meant for in this place: `torque` among actions. */
+export const wordMeantHere = (written: string, words: ReadonlyMap<string, unknown>): Suggestion | undefined => {
+  const word = wordsFromElsewhere[written];
+  return word !== undefined && words.has(word) ? { word, why: undefined, sure: true } : undefined;
+};
+
+/** The word of this place that two words of speech stand for: `take off`. */
+export const phraseAmong = (written: string, words: ReadonlyMap<string, unknown>): string | undefined => {
+  const meant = phrases[written.toLowerCase()];
+  return meant !== undefined && words.has(meant) ? meant : undefined;
+};
 
 function bySynonym(written: string, of: SynonymOf, isHere: (word: string) => boolean): Suggestion | undefined {
   const wanted = written.toLowerCase();

@@ -17,6 +17,30 @@ export type SynonymOf =
   | "tapped";
 export type Synonym = { readonly says: string; readonly of: SynonymOf; readonly is: string; readonly why?: string };
 
+/** Small words of speech for one that joins the arguments of an item. */
+export const linkWords: Readonly<Record<string, string>> = { in: "into", using: "with", via: "with" };
+
+/** A word of another place of the language that a hand writes for ours here. */
+export const wordsFromElsewhere: Readonly<Record<string, string>> = { torque: "tighten" };
+
+/** Two words of speech for one of ours, where the second could not be the name of a thing. */
+export const phrases: Readonly<Record<string, string>> = {
+  "take off": "remove",
+  "take out": "remove",
+  "take away": "remove",
+  "pull off": "remove",
+  "pull out": "remove",
+  "lift off": "lift",
+  "lift out": "lift",
+  "screw out": "undo",
+  "screw off": "undo",
+  "screw in": "fit",
+  "put on": "fit",
+  "put in": "fit",
+  "put back": "fit",
+  "let out": "drain",
+};
+
 const of = (kind: SynonymOf, pairs: Record<string, string>): Synonym[] =>
   Object.entries(pairs).flatMap(([is, all]) => all.split(" ").map((says): Synonym => ({ says, of: kind, is })));
 
@@ -106,14 +130,15 @@ export const synonyms: readonly Synonym[] = [
     "lock-out": "lockout loto",
     "shut-down": "shutdown stop",
     discharge: "bleed-down",
-    vent: "depressurise depressurize",
-    "prove-dead": "test-dead",
+    vent: "depressurise depressurize release bleed bleed-off blow-off",
+    "prove-dead": "test-dead check-dead dead-test",
     earth: "ground",
     "let-down": "lower",
     block: "chock scotch",
     cool: "cool-down cooling",
-    isolate: "disconnect switch-off",
-    "prove-zero": "test-zero",
+    isolate: "disconnect switch-off unplug",
+    "prove-zero": "test-zero check-zero prove-nul prove-null",
+    "try-start": "test-start start-test",
   }),
   ...of("source", { mains: "grid supply", generator: "alternator back-emf" }),
   ...of("drive", {
@@ -162,7 +187,7 @@ export const synonyms: readonly Synonym[] = [
     procedure: "task-list method routine",
     unit: "machine assembly product",
     part: "component item",
-    fastener: "fixing hardware",
+    fastener: "fixing hardware screw screws bolt bolts nut nuts",
     joint: "connection",
     consumable: "supplies material",
     tool: "wrench equipment",
@@ -175,7 +200,7 @@ export const synonyms: readonly Synonym[] = [
     lubricant: "lube",
     passes: "steps-of",
     sequence: "tightening-order",
-    joins: "connects fastens ties secures",
+    joins: "connects fastens ties secures holds attaches",
     behind: "under beneath blocked-by",
     needs: "requires",
     use: "import include",
@@ -189,6 +214,9 @@ export const synonyms: readonly Synonym[] = [
     count: "qty number",
     aim: "goal target",
     wait: "pause",
+    time: "duration",
+    temperature: "temp",
+    refit: "reassembly reassemble refitting",
     wear: "ppe",
     otherwise: "else",
   }),

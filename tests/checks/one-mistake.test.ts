@@ -59,7 +59,7 @@ test.each<[string, string, string]>([
     "step cover-off Cover",
     "17: Cover is out of place after cover-off: what is printed stands in quotes",
   ],
-  ["    remove cover\n", "    take off cover\n", '21: cover is out of place: "off" is due'],
+  ["    remove cover\n", "    take off cover\n", "21: Unknown word take off: here it is called remove"],
   ["undo screws", "undo 5 of screws", "21: Cover cannot come off: still held by 1 of 6 Cover screws"],
   ["    cool sump\n", "", "20: Cover must not be touched yet: Hot oil asks for cool first"],
 ])("%s as %s", (right, wrong, says) => {

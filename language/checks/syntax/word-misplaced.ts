@@ -11,7 +11,7 @@ export default check({
     part lid "Lid" {
       rests on frame
       torque 9 N·m
-    # ^^^^^^ torque cannot stand in a part: it stands in a unit
+    # ^^^^^^ torque cannot stand in a part: it stands in a fastener
     }
   `,
   mended: `

@@ -16,6 +16,11 @@ export const isOneTimeKind = (item: Part | Tie): boolean =>
   item.is === "part"
     ? kindIn(partKinds, item.kind)?.oneTime === true
     : !item.fastener && item.uses.length === 0 && kindIn(jointKinds, item.kind)?.oneTime === true;
+/** It keeps a fastener from coming undone. */
+const secures = (item: Part | Tie): boolean =>
+  item.is === "part"
+    ? kindIn(partKinds, item.kind)?.secures === true
+    : !item.fastener && kindIn(jointKinds, item.kind)?.secures === true;
 /** Undoing destroys it. */
 export const isDestroyed = (item: Part | Tie): boolean =>
   item.is === "tie" && item.fastener && kindIn(fastenerKinds, item.kind)?.oneWay === true;
@@ -34,7 +39,10 @@ export function renew(bench: Bench, things: readonly ThingIndex[], scrap = false
     };
 }
 
-/** `reuse X` insists on the old one. */
+/**
+ * `reuse X "reason"`: the old one goes back, and the reason is printed. Without a reason it stays a question; so does, whatever the
+ * reason, what keeps a fastener from coming undone, and what a hazard is on.
+ */
 export function reuse(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
   for (const thing of things) {
     const item = itemOf(bench, thing);
@@ -57,15 +65,19 @@ export function reuse(bench: Bench, act: Act, things: readonly ThingIndex[], aro
         act,
         around,
       );
-    else if (isOneTimeKind(item))
+    else if (isOneTimeKind(item)) {
+      const hazards = (bench.machine.hazardsOn[thing] ?? []).map((hazard) => hazard.index);
+      const why = secures(item) ? "secures" : hazards.length > 0 ? "hazard" : act.text === "" ? "no reason" : undefined;
+      if (why === undefined) continue;
       report(
         bench,
         act.at,
         [thing],
-        [reasonOf("refit/seal-reused", { thing, words: [item.kind, "reuse"], at: item.at })],
+        [reasonOf("refit/seal-reused", { thing, by: hazards, words: [item.kind, why], at: item.at })],
         act,
         around,
       );
+    }
   }
 }
 
@@ -104,31 +116,65 @@ export function judgeOldStays(bench: Bench): void {
 
 /** Things of a one-time kind that go back in, and nothing says that they are new: a question each. */
 export function questionSeals(bench: Bench, refit: readonly RefitPerformed[]): void {
-  const ops = refit.map(({ op }) => op);
-  const isNew = (item: Part | Tie): boolean =>
-    item.renew !== undefined || (at(bench.state.flags, item.index) & RENEWED) !== 0;
-  const reused = new Set(ops.filter((op) => op.act?.verb === "reuse").flatMap((op) => op.things));
+  const { model } = bench,
+    reused = reusedIn([
+      ...bench.performed,
+      ...refit.flatMap(({ op }) => (op.act ? [{ act: op.act, things: op.things }] : [])),
+    ]);
   for (const { op, before } of refit) {
     const { event } = op;
     if (!event || event.assumed) continue;
-    const asked: (Part | Tie)[] = [];
-    const fluid = op.verb === "fill" ? bench.model.things[event.thing] : undefined;
-    for (const tie of fluid?.is === "fluid" ? openedInPassing(bench.model, before, fluid) : [])
-      asked.push(tie, ...tie.washers.map(({ part }) => bench.model.parts[part]!));
-    for (const thing of event.kind === "off" ? event.things : event.kind === "out" ? [event.thing] : []) {
-      const item = itemOf(bench, thing);
-      if (item) asked.push(item);
-      if (item?.is === "tie") for (const washer of item.washers) asked.push(bench.model.parts[washer.part]!);
-    }
-    for (const item of asked) {
-      if (!isOneTimeKind(item) || isNew(item) || reused.has(item.index)) continue;
+    const fluid = op.verb === "fill" ? model.things[event.thing] : undefined;
+    const things =
+      fluid?.is === "fluid"
+        ? openedInPassing(model, before, fluid).map((tie) => tie.index)
+        : event.kind === "off"
+          ? event.things
+          : event.kind === "out"
+            ? [event.thing]
+            : [];
+    askFor(bench, things, reused, event.act, event.around);
+  }
+}
+
+/** The same for the written refit of a strip: said where it goes back in. One that only `needs` a strip is asked for there. */
+export function questionWrittenSeals(bench: Bench): void {
+  const { model } = bench,
+    reused = reusedIn(bench.performed);
+  for (const { act, around, things, before, refused } of bench.performed) {
+    if (refused || (act.verb !== "fit" && act.verb !== "press" && act.verb !== "fill")) continue;
+    const closed = things.flatMap((thing) => {
+      const of = model.things[thing];
+      return of?.is === "fluid" ? openedInPassing(model, before, of).map((tie) => tie.index) : [thing];
+    });
+    askFor(bench, closed, reused, act, around);
+  }
+}
+
+const reusedIn = (acts: readonly { readonly act: Act; readonly things: readonly ThingIndex[] }[]): Set<ThingIndex> =>
+  new Set(acts.filter(({ act }) => act.verb === "reuse").flatMap(({ things }) => things));
+
+function askFor(
+  bench: Bench,
+  things: readonly ThingIndex[],
+  reused: ReadonlySet<ThingIndex>,
+  act: Act,
+  around: Around,
+): void {
+  for (const thing of things) {
+    const item = itemOf(bench, thing),
+      asked = item ? [item] : [];
+    if (item?.is === "tie") for (const washer of item.washers) asked.push(bench.model.parts[washer.part]!);
+    for (const one of asked) {
+      const isNew = one.renew !== undefined || (at(bench.state.flags, one.index) & RENEWED) !== 0;
+      if (!isOneTimeKind(one) || isNew || reused.has(one.index)) continue;
       report(
         bench,
-        event.act.at,
-        [item.index],
-        [reasonOf("refit/seal-reused", { thing: item.index, words: [item.kind], at: item.at })],
-        event.act,
-        event.around,
+        act.at,
+        [one.index],
+        [reasonOf("refit/seal-reused", { thing: one.index, words: [one.kind], at: one.at })],
+        act,
+        around,
       );
     }
   }

@@ -7,7 +7,7 @@ import { judgeEnd, leavesOf, type Leaves } from "./end-state.ts";
 import { withoutEchoes } from "./echo.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
-import { judgeOldStays, questionSeals } from "./new-parts.ts";
+import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { orderOf } from "./refit/order.ts";
 import { lumps, type Lump } from "./lumps.ts";
@@ -270,6 +270,7 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
     run(refit, by, aroundOf(by));
     judgeTurned(refit);
     judgeEnd(refit, start, leaves, procedure.at);
+    questionWrittenSeals(refit);
     return result({
       stripEnd,
       written: refit.performed,

@@ -41,7 +41,7 @@ export function generate(): { readonly path: string; readonly text: string } {
       k.about,
       `${k.strip} / ${k.refit}`,
       [
-        ...yes(k.oneTime, "asked for new"),
+        ...yes(k.oneTime, k.secures ? "asked for new, also where a reason is given" : "asked for new"),
         ...yes(k.flexible, "gives way when something is moved aside"),
         ...yes(k.guard, "on whenever there is power"),
         ...yes(k.asksHazard !== undefined, `asks for a hazard of kind ${k.asksHazard}`),

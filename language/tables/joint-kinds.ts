@@ -22,6 +22,8 @@ export type JointKind = {
   readonly opens: "fluid" | undefined;
   /** What holds it is spent by undoing: unless the author says that it is new, the refit asks. */
   readonly oneTime: boolean;
+  /** It keeps a fastener from coming undone. */
+  readonly secures?: true;
   /** What it uses is put on before the parts meet, not after. */
   readonly appliedBefore: boolean;
   /** Over its limit, such a joint asks that this hazard is declared or dismissed. */
@@ -253,6 +255,7 @@ const table = {
     refit: "Wire",
     remade: "with new",
     oneTime: true,
+    secures: true,
     uses: ["lock-wire"],
     example: `joint head-wire lock-wire "Lock-wire" { joins wire to cover }`,
   },

@@ -7,6 +7,8 @@ export type PartKind = {
   readonly about: string;
   /** Spent once its joint has been parted: it asks to be renewed at the refit unless the author says otherwise. */
   readonly oneTime: boolean;
+  /** It keeps a fastener from coming undone: an old one that gives way lets go of more than itself. */
+  readonly secures?: true;
   /** Gives way: what hangs on it alone may be laid aside while it stays connected. */
   readonly flexible: boolean;
   /** Must be on whenever the machine is under power. */
@@ -51,6 +53,7 @@ const table = {
     title: "Tab washer",
     about: "A washer whose tab is bent against the nut.",
     oneTime: true,
+    secures: true,
     strip: "Take off",
   },
   "split-pin": {
@@ -58,6 +61,7 @@ const table = {
     title: "Split pin",
     about: "A two-legged pin, spread behind its hole.",
     oneTime: true,
+    secures: true,
     strip: "Take out",
   },
   shim: { ...usual, title: "Shim", about: "A thin piece that sets a distance.", strip: "Take out" },

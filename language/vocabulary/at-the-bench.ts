@@ -319,7 +319,11 @@ const rows: Readonly<Record<string, Row>> = {
   otherwise: fact("performed where the reading before fails", "`If not:`", "as its items"),
   reverse: [none, "the computed acts of this step, or of all, stand here", "nothing of its own"],
   instead: [none, "replaces the computed acts of its step", "as written"],
-  reuse: [none, "insists on the old one; of what must be new it is a finding", "`Use the old one again`"],
+  reuse: [
+    none,
+    "insists on the old one, with the reason; without one, of what secures a fastener, and of what a hazard is on it is a question; of what must be new it is an error",
+    "`Use the old one again`, with the reason",
+  ],
   // Actions.
   undo: [
     "fasteners out, a joint broken; asks that they can be reached, the position, the precautions, the fluids, and that nothing falls",

@@ -82,5 +82,7 @@ export const wordsProcedure: readonly Entry[] = [
   ]),
   ...core("refit", [["reverse", "", "The computed reverse stands here.", `reverse`]]),
   ...real("refit", [["instead", "", "Written here, not computed.", `instead { }`, "refit"]]),
-  ...real("step refit", [["reuse", "<items>", "The old one goes back.", `reuse gasket-b`]]),
+  ...real("step refit", [
+    ["reuse", "<items> [<string>]", "The old one goes back, and why.", `reuse gasket-b "Moulded rim, no set."`],
+  ]),
 ];

@@ -1,7 +1,9 @@
 // A written refit is judged by performing it, by the same rules read forward: each rule by its name.
 
 import { expect, test } from "vitest";
-import { codes, findings, stage } from "./refit/stage.ts";
+import { linesOf } from "../../language/outputs/lines/groups.ts";
+import { options } from "../outputs/outputs-of.ts";
+import { check, codes, findings, stage } from "./refit/stage.ts";
 
 const lid = `part lid "Lid"\n part card "Card" { behind lid }\n fastener screws screw "Screws" { count 4 joins lid to b }\n fastener cs screw "Card screws" { count 2 joins card to b behind lid }`;
 const apart = "step { undo screws remove lid undo cs remove card }";
@@ -121,6 +123,55 @@ test("by kind alone it is a question", () => {
   expect(findings(stage(facts, "step { undo screws remove lid remove ring }"))).toMatchObject([
     { code: "refit/seal-reused", severity: "question" },
   ]);
+});
+
+test("in a written refit as well, where it goes back in", () => {
+  const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b }\n fastener screws screw "Screws" { joins lid to b }`,
+    written = (back: string): string[] =>
+      codes(together(facts, "step { undo screws remove lid remove ring } refit by q", back));
+  expect(written("fit ring fit lid fit screws")).toEqual(["refit/seal-reused"]);
+  expect(written("renew ring fit ring fit lid fit screws")).toEqual([]);
+  expect(written('reuse ring "No set." fit ring fit lid fit screws')).toEqual([]);
+});
+
+test("a reason answers the question, and is printed; without one it stays", () => {
+  const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b }\n fastener screws screw "Screws" { joins lid to b }`,
+    said = (why: string): string[] =>
+      findings(stage(facts, `step { undo screws remove lid remove ring refit { reuse ring ${why} } }`)).map(
+        ({ says }) => says,
+      );
+  expect(said('"Moulded, no set."')).toEqual([]);
+  expect(said("")).toEqual(["Ring is used again, and nothing says why"]);
+  const { performances } = check(
+    stage(facts, 'step { undo screws remove lid remove ring refit { reuse ring "Moulded, no set." } }'),
+  );
+  const lines = linesOf(performances[0]!, options).refit.flatMap((group) => group.lines);
+  expect(lines).toContainEqual(
+    expect.objectContaining({ says: "Use the old one again: ring.", text: "Moulded, no set." }),
+  );
+});
+
+test("what keeps a fastener from coming undone, and what a hazard is on, is asked for whatever the reason", () => {
+  const said = (part: string, hazard = "", before = ""): string[] =>
+    findings(
+      stage(
+        `part lid "Lid"\n ${part}\n fastener screws screw "Screws" { joins lid to b }\n ${hazard}`,
+        `step { ${before} undo screws remove lid remove it refit { reuse it "Looks good." } }`,
+      ),
+    )
+      .filter(({ code }) => code === "refit/seal-reused")
+      .map(({ says }) => says);
+  expect(said('part it split-pin "Pin" { rests on b }')).toEqual([
+    "Pin is used again, and it keeps what it secures from coming undone",
+  ]);
+  expect(said('part it tab-washer "Tab washer" { rests on b }')).toHaveLength(1);
+  expect(
+    said(
+      'part it gasket "Gasket" { between lid and b }',
+      'hazard air pressure danger "Pressure" { on it  precaution vent "Open the cock." precaution prove-zero "Read the gauge." }',
+      "vent air prove-zero air",
+    ),
+  ).toEqual(["Gasket is used again, and Pressure is on it"]);
 });
 
 test("no stage of tightening is skipped", () => {

@@ -1,12 +1,12 @@
 // A thing of a kind that is mostly renewed goes back, and nothing says that it is new.
 
-import { benchCheck } from "../bench-check.ts";
+import { benchCheck, listed } from "../bench-check.ts";
 
 export default benchCheck({
   code: "refit/seal-reused",
   title: "Is the old seal used again?",
   severity: "question",
-  why: "Seals, gaskets and split pins take a set. Say that it is new, or say that the old one goes back: `renew always` on it or on its kind, `renew when damaged`, or `reuse` in the refit.",
+  why: 'Seals, gaskets and split pins take a set. Say that it is new, or say that the old one goes back, and why: `renew always` on it or on its kind, `renew when damaged`, or `reuse X "the reason"` in the refit, which is printed. What keeps a fastener from coming undone, and what a hazard is on, is asked for whatever the reason.',
   source: "common practice",
   fails: `
     unit box "Box" {
@@ -45,7 +45,11 @@ export default benchCheck({
   `,
   subject: () => "",
   reason: (reason, context) =>
-    reason.words[1] === "reuse"
-      ? `${context.name(reason.thing!)} is a ${reason.words[0]} that is used again`
-      : `nothing says whether ${context.name(reason.thing!)} goes back new or used`,
+    reason.words[1] === "secures"
+      ? `${context.name(reason.thing!)} is used again, and it keeps what it secures from coming undone`
+      : reason.words[1] === "hazard"
+        ? `${context.name(reason.thing!)} is used again, and ${listed(reason.by.map((thing) => context.name(thing)))} is on it`
+        : reason.words[1] === "no reason"
+          ? `${context.name(reason.thing!)} is used again, and nothing says why`
+          : `nothing says whether ${context.name(reason.thing!)} goes back new or used`,
 });

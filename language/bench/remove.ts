@@ -61,7 +61,9 @@ function reachForSome(bench: Bench, act: Act, index: ThingIndex, around: Around)
 
 function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], around: Around): void {
   const { model, machine } = bench;
-  const parts = asked.filter((part) => isStillOn(bench, act, part, asked, around));
+  const parts = asked.filter(
+    (part) => isStillOn(bench, act, part, asked, around) && !staysOnStand(bench, act, part, around),
+  );
   if (parts.length === 0) return;
   const look = lookAt(bench, parts),
     needs = new Set<number>(),
@@ -119,7 +121,15 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
   part(bench, act, parts, around, needs, hazards);
 }
 
-/** Off already: silent where it came along in this very step, or where it was only assumed. */
+/** The base is what the rest comes off: it is not taken off itself. The act is passed over. */
+function staysOnStand(bench: Bench, act: Act, part: ThingIndex, around: Around): boolean {
+  if (!bench.machine.isBase(part) || lumpOf(bench.state, part) !== ON_BASE || bench.phase !== "strip") return false;
+  const at = partOf(bench.model, part).at;
+  report(bench, act.at, [part], [reasonOf("sequence/base-stays", { thing: part, at })], act, around);
+  return true;
+}
+
+/** Off already: silent where it came along with another in this very step, or where it was only assumed. */
 function isStillOn(bench: Bench, act: Act, part: ThingIndex, asked: readonly ThingIndex[], around: Around): boolean {
   const s = bench.state,
     lump = lumpOf(s, part);
@@ -129,7 +139,7 @@ function isStillOn(bench: Bench, act: Act, part: ThingIndex, asked: readonly Thi
     return false;
   }
   const before = bench.events[at(s.lumpBy, part)];
-  if (!before || before.around.step !== around.step) {
+  if (!before || before.around.step !== around.step || before.things.includes(part)) {
     report(
       bench,
       act.at,

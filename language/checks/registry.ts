@@ -22,6 +22,7 @@ import hazardNoPrecaution from "./hazard/no-precaution.ts";
 import hazardNoProof from "./hazard/no-proof.ts";
 import hazardNotRecovered from "./hazard/not-recovered.ts";
 import hazardNotYet from "./hazard/not-yet.ts";
+import hazardOnMissing from "./hazard/on-missing.ts";
 import hazardOrder from "./hazard/order.ts";
 import hazardProofOutOfReach from "./hazard/proof-out-of-reach.ts";
 import hazardSignalTooLow from "./hazard/signal-too-low.ts";
@@ -33,6 +34,7 @@ import liftPeople from "./lift/people.ts";
 import measureNoLimits from "./measure/no-limits.ts";
 import mediaMissing from "./media/missing.ts";
 import mediaOutsideFolder from "./media/outside-folder.ts";
+import namesBaseMissing from "./names/base-missing.ts";
 import namesDuplicate from "./names/duplicate.ts";
 import namesImportCycle from "./names/import-cycle.ts";
 import namesImportMissing from "./names/import-missing.ts";
@@ -59,6 +61,7 @@ import removalNeverUndone from "./removal/never-undone.ts";
 import removalOldStays from "./removal/old-stays.ts";
 import sequenceAlreadyUndone from "./sequence/already-undone.ts";
 import sequenceAside from "./sequence/aside.ts";
+import sequenceBaseStays from "./sequence/base-stays.ts";
 import sequenceBlocked from "./sequence/blocked.ts";
 import sequenceCaptive from "./sequence/captive.ts";
 import sequenceCycle from "./sequence/cycle.ts";
@@ -126,6 +129,7 @@ export const checks: readonly Check[] = [
   hazardNoProof,
   hazardNotRecovered,
   hazardNotYet,
+  hazardOnMissing,
   hazardOrder,
   hazardProofOutOfReach,
   hazardSignalTooLow,
@@ -137,6 +141,7 @@ export const checks: readonly Check[] = [
   measureNoLimits,
   mediaMissing,
   mediaOutsideFolder,
+  namesBaseMissing,
   namesDuplicate,
   namesImportCycle,
   namesImportMissing,
@@ -163,6 +168,7 @@ export const checks: readonly Check[] = [
   removalOldStays,
   sequenceAlreadyUndone,
   sequenceAside,
+  sequenceBaseStays,
   sequenceBlocked,
   sequenceCaptive,
   sequenceCycle,

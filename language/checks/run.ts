@@ -9,6 +9,7 @@ import { kept } from "../model/kept.ts";
 import type { Model, ThingIndex } from "../model/model.ts";
 import type { SourceFile } from "../names/project.ts";
 import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
+import { ringsIn } from "./rings.ts";
 import { severityOf } from "./severity.ts";
 import type { Settings } from "../workspace/settings.ts";
 import { withoutDoubt } from "./rests-on-unknown.ts";
@@ -137,7 +138,8 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
     bench = benchContext(table, context, performance.model);
   const left = doubtsOf(context);
   for (const problem of performance.problems) {
-    const certain = left(problem),
+    const doubtless = left(problem),
+      certain = doubtless && withoutRings(doubtless, performance.model, context.settings),
       remains = certain && gravestFirst(certain, performance.model);
     if (remains) push(found, wordProblem(table, remains, bench, context.settings, performance));
   }
@@ -150,6 +152,20 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
       );
   }
   return found;
+}
+
+/** Of two things that are each behind the other, that ring is said; that the one is in front of the other is the same again. */
+function withoutRings(problem: Problem, model: Model, settings: Settings): Problem | undefined {
+  const rings = settings.severity["sequence/cycle"] === "off" ? [] : ringsIn(model);
+  if (rings.length === 0) return problem;
+  const reasons = problem.reasons.filter(
+      ({ rule, thing, by }) =>
+        rule !== "sequence/blocked" ||
+        thing === undefined ||
+        !rings.some((ring) => ring.includes(thing) && by.every((one) => ring.includes(one))),
+    ),
+    [first] = reasons;
+  return reasons.length === problem.reasons.length ? problem : first && { ...problem, rule: first.rule, reasons };
 }
 
 type Doubts = ReturnType<typeof withoutDoubt>;

@@ -141,7 +141,7 @@ export function readPart(r: Reading, draft: Draft): Part {
       between && side(between[0]).length > 0 && side(between[1]).length > 0
         ? [side(between[0]), side(between[1])]
         : undefined,
-    behind: refs(draft, "behind").filter((i) => i !== draft.index),
+    behind: refs(draft, "behind").filter((i) => i !== draft.index || draft.piece === ""), // of several pieces the others
     positions: names(draft, "needs"),
     hangs: linesOf(thing, "hangs", piece).length > 0,
     into: refs(draft, "into")[0],
@@ -225,7 +225,7 @@ export function readTie(r: Reading, draft: Draft): Tie {
     into,
     passing: joint?.parts === "in passing",
     oneWay: joint?.remade === "never",
-    behind: refs(draft, "behind").filter((i) => i !== draft.index),
+    behind: refs(draft, "behind").filter((i) => i !== draft.index || draft.piece === ""), // of several pieces the others
     positions: names(draft, "needs"),
     opens: opensOf(r, draft, joint?.opens === "fluid", lowers, joins ? near(joins.uppers) : []),
     renew: renewOf(draft, kind),

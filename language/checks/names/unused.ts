@@ -2,7 +2,7 @@
 
 import { cursorOf, linesIn, takeNames, wordOf } from "../../model/cursor.ts";
 import { check, type Draft } from "../check.ts";
-import { usedInProject } from "../survey-of-names.ts";
+import { surveyOf, usedInProject } from "../survey-of-names.ts";
 import { declaredName } from "../space-of-names.ts";
 
 const asked: ReadonlySet<string> = new Set([
@@ -49,6 +49,8 @@ export default check({
   *file(file, { project }) {
     const isLibrary = !file.declarations.some((one) => one.word === "procedure");
     if (isLibrary) return;
+    // A line that could not be read, or that speaks of a name that nothing has, may be the one that should use it: that is said there.
+    if (file.tree.errors.length > 0 || surveyOf(project, file).unknown.length > 0) return;
     const used = usedInProject(project);
     for (const { word, id, item, at, name } of file.declarations) {
       if (asked.has(word) && !used.has(id)) {

@@ -4,6 +4,9 @@ import { wrenchFigure, wrenchFinding } from "../../figures/torque-wrench.ts";
 import { comparePair, si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
 import { sumLines } from "../sums.ts";
+import { judgedTorques } from "../torque-judged.ts";
+
+const overYield = "fastener/torque-over-yield";
 
 export default check({
   code: "tool/wrench-range",
@@ -30,13 +33,19 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  torque 60 N·m  joins lid to foot }
     }
   `,
-  *model(model) {
+  *model(model, context) {
     const wrenches = [...model.library.tools.values()].filter((tool) => tool.range?.dimension === "torque");
     if (wrenches.length === 0) return;
+    // What the thread does not carry is wrong itself: no wrench is looked for.
+    const over = new Set(
+      context.settings.severity[overYield] === "off"
+        ? []
+        : judgedTorques(model, context).flatMap(({ torque, judged }) => (judged.verdict === "over" ? [torque] : [])),
+    );
     for (const tie of model.ties)
       for (const torque of tie.torques) {
         // Where its two printed values disagree nobody knows which torque is meant: that is said there.
-        if (!torque.value || comparePair(torque.value)?.level === "warning") continue;
+        if (!torque.value || over.has(torque) || comparePair(torque.value)?.level === "warning") continue;
         const { low, high } = si(torque.value);
         // A range is met where a wrench can set some torque of it.
         const met = wrenches.some((wrench) => {

@@ -1,0 +1,63 @@
+// One slip of the hand is one finding, where another check would say the same again in other words.
+
+import { expect, test } from "vitest";
+import { check, codes, stage } from "../bench/refit/stage.ts";
+
+const all = (text: string): string[] => check(text).findings.map((finding) => finding.code);
+const screws = `fastener screws screw "Screws" { count 4 size M6x20 class 8.8 torque TORQUE joins lid to b }`;
+const lid = `no electrical "None."\n part lid "Lid"\n ${screws.replace("TORQUE", "9 N·m")}`;
+
+test("a misspelt tool is not said to be missing and the right one to be unused as well", () => {
+  const text = (tool: string): string =>
+    `tool sledge "Sledge"\n${stage(lid, `step { undo screws remove lid with ${tool} }`, "aim lid off")}`;
+  expect(all(text("sledge"))).toEqual([]);
+  expect(all(text("sledg"))).toEqual(["tool/missing"]);
+  expect(all(text(""))).toEqual(["syntax/argument-missing"]);
+});
+
+test("a torque that the thread does not carry is looked for on no wrench", () => {
+  const text = (torque: string): string =>
+    `tool wrench "Wrench" { kind torque-wrench range 5..25 N·m }\n${stage(
+      lid.replace("9 N·m", torque),
+      "step { undo screws remove lid }",
+      "aim lid off",
+    )}`;
+  expect(all(text("9 N·m"))).toEqual([]);
+  expect(all(text("90 N·m"))).toEqual(["fastener/torque-over-yield"]);
+  expect(all(text("2.5 N·m"))).toContain("tool/wrench-range");
+});
+
+test("of two things that are each behind the other only the ring is said", () => {
+  const facts = `part lid "Lid" { rests on b behind hood }\n part hood "Hood" { rests on b behind lid }`;
+  expect(codes(stage(facts, "step { remove lid remove hood }"))).toEqual(["sequence/cycle"]);
+});
+
+test("a thing behind itself is a ring of one", () => {
+  const facts = `part lid "Lid" { rests on b behind lid }`;
+  expect(check(stage(facts, "step { remove lid }")).findings.map((one) => one.says)).toContain(
+    "Lid is behind itself: it can never be reached",
+  );
+});
+
+test("a removal that stands twice is said, in the same step too; what came along with another is not", () => {
+  const facts = `part lid "Lid" { rests on b }\n part knob "Knob" { fits lid }`;
+  expect(codes(stage(facts, "step { remove lid remove lid }"))).toEqual(["sequence/already-undone"]);
+  expect(codes(stage(facts, "step { remove lid remove knob }"))).toEqual([]);
+});
+
+test("a hazard without a place is asked about where hands wait for its proof, and not where it fills the room", () => {
+  const text = (hazard: string): string => stage(`${lid}\n${hazard}`, "step { undo screws remove lid }", "aim lid off");
+  const pressure = `hazard air pressure danger "Air" { PLACE precaution vent "Open." precaution prove-zero "Gauge." }`;
+  expect(all(text(pressure.replace("PLACE", "")))).toEqual(["hazard/on-missing"]);
+  expect(all(text(pressure.replace("PLACE", "pushes lid")))).not.toContain("hazard/on-missing");
+  expect(all(text(`hazard din noise caution "Noise" { precaution barrier "Keep away." wear ear-protection }`))).toEqual(
+    [],
+  );
+});
+
+test("a unit that says nothing of what stays on the stand is asked about, once it has a procedure", () => {
+  const unit = `unit u "U" { part b "Base"\n part lid "Lid"\n ${screws.replace("TORQUE", "9 N·m")} }\n`;
+  const procedure = `procedure p "P" for u { aim lid off step { undo screws remove lid } }`;
+  expect(all(unit)).not.toContain("names/base-missing");
+  expect(all(unit + procedure)).toEqual(["names/base-missing"]);
+});

@@ -8,6 +8,7 @@ import consumablePackUnknown from "./consumable/pack-unknown.ts";
 import fastenerDriveMismatch from "./fastener/drive-mismatch.ts";
 import fastenerLengthImplausible from "./fastener/length-implausible.ts";
 import fastenerOneTimeReused from "./fastener/one-time-reused.ts";
+import fastenerStrengthUnknown from "./fastener/strength-unknown.ts";
 import fastenerTorqueMissing from "./fastener/torque-missing.ts";
 import fastenerTorqueNotInTable from "./fastener/torque-not-in-table.ts";
 import fastenerTorqueOverYield from "./fastener/torque-over-yield.ts";
@@ -40,6 +41,7 @@ import namesImportCycle from "./names/import-cycle.ts";
 import namesImportMissing from "./names/import-missing.ts";
 import namesImportOutside from "./names/import-outside.ts";
 import namesLikeCycle from "./names/like-cycle.ts";
+import namesMisspelt from "./names/misspelt.ts";
 import namesPartUnattached from "./names/part-unattached.ts";
 import namesUnknown from "./names/unknown.ts";
 import namesUnused from "./names/unused.ts";
@@ -115,6 +117,7 @@ export const checks: readonly Check[] = [
   fastenerDriveMismatch,
   fastenerLengthImplausible,
   fastenerOneTimeReused,
+  fastenerStrengthUnknown,
   fastenerTorqueMissing,
   fastenerTorqueNotInTable,
   fastenerTorqueOverYield,
@@ -147,6 +150,7 @@ export const checks: readonly Check[] = [
   namesImportMissing,
   namesImportOutside,
   namesLikeCycle,
+  namesMisspelt,
   namesPartUnattached,
   namesUnknown,
   namesUnused,

@@ -130,6 +130,8 @@ export interface Tie extends ThingBase {
   readonly size: ThreadSize | undefined;
   readonly propertyClass: string | undefined;
   readonly grade: string | undefined;
+  /** Where class or grade is said; undefined where the size holds it, or nothing does. */
+  readonly strengthAt: Span | undefined;
   /** Drive kind of the table and its size as a length; the size may be missing. */
   readonly drive: { readonly kind: string; readonly size: Quantity | undefined; readonly at: Span } | undefined;
   readonly torques: readonly Torque[];

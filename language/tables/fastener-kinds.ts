@@ -9,6 +9,8 @@ export type FastenerKind = {
   readonly oneWay: boolean;
   /** Turned by a tool and tightened, so it can carry a torque and may be loosened or backed out. */
   readonly turned: boolean;
+  /** It has strength classes of its own: nuts by ISO 898-2, set screws by ISO 898-5. */
+  readonly classesOf?: "nut" | "set-screw";
   /** Printed verbs: undone, and made again. */
   readonly strip: string;
   readonly refit: string;
@@ -19,8 +21,8 @@ const threaded = { captive: false, oneWay: false, turned: true, strip: "Undo", r
 const table = {
   screw: { ...threaded, title: "Screw", about: "Turned by its head, into a thread in the part." },
   bolt: { ...threaded, title: "Bolt", about: "Goes through, with a nut or into a thread; has a plain shank." },
-  nut: { ...threaded, title: "Nut", about: "On a stud, a bolt or a threaded shaft." },
-  "lock-nut": { ...threaded, title: "Lock-nut", about: "Holds by friction, or against another nut." },
+  nut: { ...threaded, classesOf: "nut", title: "Nut", about: "On a stud, a bolt or a threaded shaft." },
+  "lock-nut": { ...threaded, classesOf: "nut", title: "Lock-nut", about: "Holds by friction, or against another nut." },
   stud: {
     ...threaded,
     title: "Stud",
@@ -28,7 +30,12 @@ const table = {
     strip: "Screw out",
     refit: "Screw in",
   },
-  "set-screw": { ...threaded, title: "Set-screw", about: "Without a head; its point presses on the part." },
+  "set-screw": {
+    ...threaded,
+    classesOf: "set-screw",
+    title: "Set-screw",
+    about: "Without a head; its point presses on the part.",
+  },
   "captive-screw": {
     ...threaded,
     title: "Captive screw",
@@ -54,6 +61,7 @@ const table = {
     refit: "Set new",
   },
   "clip-nut": {
+    classesOf: "nut",
     title: "Clip nut",
     about: "A sheet-metal nut pushed on an edge.",
     captive: false,

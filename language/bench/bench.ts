@@ -19,6 +19,8 @@ export interface Bench {
   computed: boolean;
   /** Facts that were assumed are not reported, but the acts go on. */
   quiet: boolean;
+  /** Steps are done a second time (`repeat from`): readings are good, and a step is the same one. */
+  again: boolean;
   readonly problems: Problem[];
   /** Halves of slips that wait for their other half. */
   readonly slips: Slip[];
@@ -61,6 +63,7 @@ export function benchOf(model: Model, state: State): Bench {
     phase: "strip",
     computed: false,
     quiet: false,
+    again: false,
     problems: [],
     slips: [],
     doubled: new Set(),

@@ -10,6 +10,7 @@ import { isPart, isTie, tieOf } from "./machine.ts";
 import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { orderOf } from "./refit/order.ts";
+import { judgeRepeats, readingsIn, readingsOnTheWayBack } from "./repeats.ts";
 import { lumps, type Lump } from "./lumps.ts";
 import { DRAINED, NEVER, ON_BASE, startState, TIGHT, type State } from "./state.ts";
 import { judgeTasks } from "./tasks.ts";
@@ -271,10 +272,21 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
     judgeTurned(refit);
     judgeEnd(refit, start, leaves, procedure.at);
     questionWrittenSeals(refit);
+    const written = refit.performed.slice(),
+      finished = finish(refit, procedure);
+    judgeRepeats(
+      refit,
+      [
+        ...readingsIn(strip, bench.events, "strip", true),
+        ...readingsIn(written, refit.events, "refit", true),
+        ...readingsIn(finished, refit.events, "strip", false),
+      ],
+      [...bench.problems, ...refit.problems],
+    );
     return result({
       stripEnd,
-      written: refit.performed,
-      finish: finish(refit, procedure),
+      written,
+      finish: finished,
       end: refit.state,
       problems: [...bench.problems, ...withoutEchoes(bench, refit.problems, bench.problems)],
     });
@@ -299,6 +311,15 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
   judgeLeftUntil(refit, procedure);
   questionSeals(bench, done);
   const finished = finish(refit, procedure);
+  judgeRepeats(
+    bench,
+    [
+      ...readingsIn(strip, bench.events, "strip", true),
+      ...readingsOnTheWayBack(done, refit.events),
+      ...readingsIn(finished, refit.events, "strip", false),
+    ],
+    [...bench.problems, ...order.problems, ...refit.problems],
+  );
   judgeTasks(bench, procedure, [...bench.problems, ...refit.problems]);
   return result({
     stripEnd,
@@ -375,6 +396,12 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     judgeEnd(bench, whole.state, leaves, procedure.at);
     judgeLeftUntil(bench, procedure);
   }
+  const finished = finish(bench, procedure);
+  judgeRepeats(
+    bench,
+    [...readingsIn(written, bench.events, "refit", true), ...readingsIn(finished, bench.events, "refit", false)],
+    bench.problems,
+  );
   return {
     model,
     procedure,
@@ -386,7 +413,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     order: undefined,
     refit: [],
     written,
-    finish: finish(bench, procedure),
+    finish: finished,
     endTurn: undefined,
     end: bench.state,
     problems: withoutEchoes(bench, bench.problems, before?.problems ?? []),

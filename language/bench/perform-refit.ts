@@ -2,6 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
+import { kindIn, precautions as kinds } from "../tables/index.ts";
 import { judgeAbsent } from "./absent.ts";
 import { moveAside, moveBack } from "./aside.ts";
 import { resolve, type Bench } from "./bench.ts";
@@ -82,7 +83,8 @@ function performOp(bench: Bench, op: RefitOp): void {
     case "release":
       return release(bench, as("release"), thing, around);
     case "lift":
-      return setStanding(bench, event.precautions, 0);
+      // With a lock off, what was proved behind it is proved no more.
+      return setStanding(bench, [...event.precautions, ...proofsOf(bench, thing)], 0);
     case "stand":
       return setStanding(bench, event.precautions, -1);
     case "written":
@@ -94,6 +96,11 @@ function performOp(bench: Bench, op: RefitOp): void {
 function carrierOf(bench: Bench, op: RefitOp): ThingIndex {
   return bench.state.carriers.get(op.event!.index + 1)?.carrier ?? op.things[0]!;
 }
+
+const proofsOf = ({ model }: Bench, hazard: ThingIndex): number[] =>
+  model.precautions
+    .filter((one) => one.hazard === hazard && kindIn(kinds, one.kind)?.isProof === true)
+    .map(({ number }) => number);
 
 function setStanding(bench: Bench, precautions: readonly number[], value: number): void {
   let { standing } = bench.state;

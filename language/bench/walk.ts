@@ -3,6 +3,7 @@
 import type { Act } from "../model/act.ts";
 import type { BlockEntry, Condition, Entry, Procedure, ThingIndex } from "../model/model.ts";
 import { judgeAbsent } from "./absent.ts";
+import { doAgain } from "./again.ts";
 import { assume, prefixInside, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
 import { isPart } from "./machine.ts";
 import { perform } from "./perform.ts";
@@ -32,6 +33,7 @@ export function walk(bench: Bench, entries: readonly Entry[], around: Around, at
     if (entry.is === "act") {
       if (entry.act.verb === "do") call(bench, entry.act, around, atEnd);
       else perform(bench, entry.act, around);
+      if (entry.act.verb === "repeat") doAgain(bench, entry.act, around);
       continue;
     }
     for (const inner of insideOf(bench, entry, around)) walk(bench, entry.body, inner, atEnd);
@@ -76,7 +78,8 @@ export function insideOf(bench: Bench, entry: BlockEntry, around: Around): Aroun
     case "instead":
       return [around];
     case "otherwise":
-      return (entry.condition ? conditionHolds(bench, entry.condition, around) : bench.model.chosen.has(entry.key))
+      return !bench.again &&
+        (entry.condition ? conditionHolds(bench, entry.condition, around) : bench.model.chosen.has(entry.key))
         ? [
             {
               ...around,
@@ -90,6 +93,10 @@ export function insideOf(bench: Bench, entry: BlockEntry, around: Around): Aroun
 }
 
 function stepOf(bench: Bench, entry: BlockEntry, around: Around): StepRun {
+  const before = bench.again
+    ? bench.performed.findLast(({ around: { step } }) => isSameStep(step, entry, around))
+    : undefined;
+  if (before?.around.step) return before.around.step;
   return {
     number: ++bench.steps,
     procedure: around.procedure,
@@ -100,6 +107,9 @@ function stepOf(bench: Bench, entry: BlockEntry, around: Around): StepRun {
     at: entry.at,
   };
 }
+
+const isSameStep = (step: StepRun | undefined, entry: BlockEntry, around: Around): boolean =>
+  step !== undefined && step.at.start === entry.at.start && step.pieces.join() === around.pieces.join();
 
 function givenOf(bench: Bench, { unless, any, states }: Condition, around: Around): Given {
   const title = (id: string, state: string): string => {

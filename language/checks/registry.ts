@@ -26,6 +26,7 @@ import hazardNotYet from "./hazard/not-yet.ts";
 import hazardOnMissing from "./hazard/on-missing.ts";
 import hazardOrder from "./hazard/order.ts";
 import hazardProofOutOfReach from "./hazard/proof-out-of-reach.ts";
+import hazardRepeat from "./hazard/repeat.ts";
 import hazardSignalTooLow from "./hazard/signal-too-low.ts";
 import hazardUndeclared from "./hazard/undeclared.ts";
 import hazardWaitTooShort from "./hazard/wait-too-short.ts";
@@ -74,6 +75,7 @@ import sequenceNeeds from "./sequence/needs.ts";
 import sequenceNotInBuild from "./sequence/not-in-build.ts";
 import sequenceOtherUnit from "./sequence/other-unit.ts";
 import sequenceOverCount from "./sequence/over-count.ts";
+import sequenceRepeat from "./sequence/repeat.ts";
 import sequenceStillHeld from "./sequence/still-held.ts";
 import sequenceTask from "./sequence/task.ts";
 import sequenceWrongPosition from "./sequence/wrong-position.ts";
@@ -135,6 +137,7 @@ export const checks: readonly Check[] = [
   hazardOnMissing,
   hazardOrder,
   hazardProofOutOfReach,
+  hazardRepeat,
   hazardSignalTooLow,
   hazardUndeclared,
   hazardWaitTooShort,
@@ -183,6 +186,7 @@ export const checks: readonly Check[] = [
   sequenceNotInBuild,
   sequenceOtherUnit,
   sequenceOverCount,
+  sequenceRepeat,
   sequenceStillHeld,
   sequenceTask,
   sequenceWrongPosition,

@@ -312,7 +312,10 @@ const rows: Readonly<Record<string, Row>> = {
     "its way back, at the mirrored place",
   ),
   note: told("where it stands"),
-  repeat: fact("its block for each of these pieces; `from`: for the reader", "once for each piece"),
+  repeat: fact(
+    "its block for each of these pieces; `from`: the steps from there are done again, and must be possible from the bench as it is",
+    "once for each piece; `Repeat from step 2, …`",
+  ),
   optional: fact("performed with and without", "`If required:`", "as its items"),
   either: fact("performed for each choice", "as a choice", "as its items"),
   or: fact("the other choice", "as a choice", "as its items"),

@@ -85,6 +85,7 @@ export function consequenceText(context: LineContext, consequence: Consequence, 
 
 /** The title of a step of this procedure by its name. */
 export function stepTitle({ performance, wording }: LineContext, name: string): string {
-  const step = performance.strip.find(({ around }) => around.step?.name === name)?.around.step;
+  const step = [...performance.strip, ...performance.written].find(({ around }) => around.step?.name === name)?.around
+    .step;
   return step ? wording.lines.stepNamed(step.number, step.title || step.name) : name.replaceAll("-", " ");
 }

@@ -5,6 +5,7 @@ import { judgedTyped } from "../../language/outputs/manual/tablet/judge.ts";
 import type { PlanLine } from "../../language/outputs/manual/tablet/plan.ts";
 import { filled } from "../../language/outputs/manual/tablet/words.ts";
 import { made, say } from "./dom.ts";
+import { overdueText } from "./instruments.ts";
 import type { Sheet } from "./sheet.ts";
 
 export function wireCount(
@@ -56,6 +57,7 @@ export function wireTorque(sheet: Sheet, plan: PlanLine, item: string, line: HTM
       unit: unit.value,
       wrench: wrench.value,
       initials: initials.value,
+      ...(sheet.entries.on === undefined ? {} : { on: sheet.entries.on }),
     };
     sheet.entries = withLine(sheet.entries, plan.id, {
       torques: { ...entryOf(sheet.entries, plan.id).torques, [item]: entry },
@@ -72,7 +74,8 @@ export function wireTorque(sheet: Sheet, plan: PlanLine, item: string, line: HTM
       if (document.activeElement !== input) input.value = text;
     if (entry) unit.value = entry.unit;
     const is = judgedTyped(plan, item, entry?.value ?? "", entry?.unit ?? "");
-    said.textContent =
+    const late = wrench.value.trim() === "" ? "" : overdueText(sheet, wrench.value, entry?.on ?? sheet.entries.on);
+    const judgement =
       is === "other"
         ? `${sheet.words.torqueOther} ${given}`
         : is === "no-number"
@@ -80,6 +83,7 @@ export function wireTorque(sheet: Sheet, plan: PlanLine, item: string, line: HTM
           : is === "not-given"
             ? sheet.words.torqueNotGiven
             : "";
+    said.textContent = [judgement, late].filter(Boolean).join(" ");
   };
 }
 

@@ -7,6 +7,7 @@ import { filled } from "../../language/outputs/manual/tablet/words.ts";
 import { wireBolts } from "./bolts.ts";
 import { button, linkTo, made, say } from "./dom.ts";
 import { wireCount, wireSignature, wireTorque } from "./figures.ts";
+import { wireInstruments } from "./instruments.ts";
 import { wireNotAsWritten } from "./not-as-written.ts";
 import { wireReading } from "./readings.ts";
 import { beginAnother, loadRecord, saveRecord, wireFields } from "./record-file.ts";
@@ -18,7 +19,7 @@ const data = document.getElementById("tablet-data")?.textContent;
 if (data) start(new Sheet(JSON.parse(data) as TabletData));
 
 function start(sheet: Sheet): void {
-  const shows: (() => void)[] = [wireFields(sheet)];
+  const shows: (() => void)[] = [wireFields(sheet), wireInstruments(sheet)];
   for (const plan of sheet.plan.lines) {
     const line = document.getElementById(plan.id);
     if (!line) continue;

@@ -1,6 +1,6 @@
 // Entries of what was not as the line says: what, what was done, who agreed, what is to be ordered.
 
-import { entryOf, withLine } from "../../language/outputs/manual/tablet/entries.ts";
+import { entryOf, numberOf, withLine } from "../../language/outputs/manual/tablet/entries.ts";
 import type { PlanLine } from "../../language/outputs/manual/tablet/plan.ts";
 import { troubles, type NotAsWritten, type Trouble } from "../../language/outputs/record/record.ts";
 import { button, made } from "./dom.ts";
@@ -8,8 +8,15 @@ import type { Sheet } from "./sheet.ts";
 
 const texts = ["note", "done", "agreedBy", "wanted"] as const;
 
-export function wireNotAsWritten(sheet: Sheet, { id }: PlanLine, line: HTMLElement): () => void {
-  const { words } = sheet,
+export function wireNotAsWritten(sheet: Sheet, { id, step, things = [] }: PlanLine, line: HTMLElement): () => void {
+  const { words, plan } = sheet,
+    // What the line works on first, then the rest of its step.
+    ofStep = plan.steps[step] ?? [],
+    named = [
+      ...ofStep.filter((each) => things.includes(each.id)),
+      ...ofStep.filter((each) => !things.includes(each.id)),
+    ],
+    nameOf = (item: string): string => named.find((each) => each.id === item)?.name ?? item,
     list = made("ul", { class: "entries" }),
     place = made("div", { class: "not-as-written" }, list);
   const open = button(words.notAsWritten, () => {
@@ -36,6 +43,11 @@ export function wireNotAsWritten(sheet: Sheet, { id }: PlanLine, line: HTMLEleme
         words.what,
         troubles.map((trouble) => [trouble, words.troubles[trouble]]),
       ),
+      thing = select(`${id}-trouble-thing`, words.whatThing, [
+        ["", words.wholeLine],
+        ...named.map((each) => [each.id, each.name] as const),
+      ]),
+      count = field(`${id}-trouble-count`, words.howMany),
       inputs = new Map(
         texts.map((name) => [
           name,
@@ -45,14 +57,20 @@ export function wireNotAsWritten(sheet: Sheet, { id }: PlanLine, line: HTMLEleme
           ),
         ]),
       );
+    // The one thing that the line works on is meant, until another is chosen.
+    if (things.length === 1) thing.control.value = things[0]!;
+    count.control.inputMode = "numeric";
     const save = button(words.add, () => {
+      const wantedCount = numberOf(count.control.value) ?? 0;
       const entry: NotAsWritten = {
         what: what.control.value as Trouble,
+        ...(thing.control.value === "" ? {} : { item: thing.control.value }),
         ...Object.fromEntries(
           [...inputs].flatMap(([name, { control }]) =>
             control.value.trim() === "" ? [] : [[name, control.value.trim()]],
           ),
         ),
+        ...(Number.isInteger(wantedCount) && wantedCount > 0 ? { wantedCount } : {}),
       };
       sheet.entries = withLine(sheet.entries, id, {
         notAsWritten: [...(entryOf(sheet.entries, id).notAsWritten ?? []), entry],
@@ -60,7 +78,15 @@ export function wireNotAsWritten(sheet: Sheet, { id }: PlanLine, line: HTMLEleme
       open.click();
       open.focus();
     });
-    return made("div", { class: "form" }, what.label, ...[...inputs.values()].map(({ label }) => label), save);
+    return made(
+      "div",
+      { class: "form" },
+      what.label,
+      thing.label,
+      ...[...inputs.values()].map(({ label }) => label),
+      count.label,
+      save,
+    );
   }
 
   return () => {
@@ -68,11 +94,12 @@ export function wireNotAsWritten(sheet: Sheet, { id }: PlanLine, line: HTMLEleme
     list.replaceChildren(
       ...entries.map((entry, i) => {
         const says = [
-          words.troubles[entry.what],
+          words.troubles[entry.what] + (entry.item === undefined ? "" : `: ${nameOf(entry.item)}`),
           entry.note,
           entry.done && `${words.whatDone}: ${entry.done}`,
           entry.agreedBy && `${words.agreedBy}: ${entry.agreedBy}`,
           entry.wanted && `${words.wanted}: ${entry.wanted}`,
+          entry.wantedCount !== undefined && `${words.howMany}: ${entry.wantedCount}`,
         ];
         const out = button(words.takeOut, () => {
           sheet.entries = withLine(sheet.entries, id, { notAsWritten: entries.filter((_, at) => at !== i) });

@@ -1,26 +1,35 @@
 // A reading on the page: every try is kept, and one outside its limits says so at once, with what follows.
 
-import { entryOf, numberOf, withTry } from "../../language/outputs/manual/tablet/entries.ts";
+import { entryOf, numberOf, withLine, withTry } from "../../language/outputs/manual/tablet/entries.ts";
 import { judged, lastTry } from "../../language/outputs/manual/tablet/judge.ts";
 import type { PlanLine, PlanReading } from "../../language/outputs/manual/tablet/plan.ts";
 import { filled } from "../../language/outputs/manual/tablet/words.ts";
 import type { ReadingTry } from "../../language/outputs/record/record.ts";
 import { made, say } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
+import { wireTakenWith } from "./instruments.ts";
 import { untick } from "./ticks.ts";
 
 export function wireReading(
   sheet: Sheet,
-  { id }: PlanLine,
+  plan: PlanLine,
   reading: PlanReading,
   number: number,
   line: HTMLElement,
 ): () => void {
-  const place = line.querySelector<HTMLElement>(`[data-reading="${number}"]`)!,
+  const { id } = plan,
+    place = line.querySelector<HTMLElement>(`[data-reading="${number}"]`)!,
     { words } = sheet,
     said = made("p", { class: "outside" }),
     tries = made("p", { class: "tries" });
   place.append(said, tries);
+  const showInstrument = reading.isFigure ? wireTakenWith(sheet, plan, number, place) : undefined,
+    chosen = line.querySelector<HTMLInputElement>(`[data-chosen="${number}"]`);
+  chosen?.addEventListener("change", () => {
+    sheet.entries = withLine(sheet.entries, id, {
+      chosen: { ...entryOf(sheet.entries, id).chosen, [number]: chosen.value },
+    });
+  });
   const limits = place.querySelector(".limits")?.textContent ?? "",
     follows = [...place.querySelectorAll(".otherwise")].map((each) => each.textContent ?? "");
   const consequence = follows.length > 0 ? follows.join(" ") : words.noConsequence;
@@ -67,6 +76,8 @@ export function wireReading(
     for (const answer of answers)
       answer.checked = last?.asItShouldBe !== undefined && (answer.value === "yes") === last.asItShouldBe;
     said.textContent = judged(reading, last) === "outside" ? outside() : "";
+    if (chosen && document.activeElement !== chosen) chosen.value = entry.chosen?.[number] ?? "";
+    showInstrument?.();
     tries.textContent =
       all.length < 2
         ? ""

@@ -3,7 +3,6 @@
 import { entriesOf, noEntries, recordFields, recordOf } from "../../language/outputs/manual/tablet/entries.ts";
 import { filled } from "../../language/outputs/manual/tablet/words.ts";
 import { readRecord } from "../../language/outputs/record/read-record.ts";
-import type { Instrument } from "../../language/outputs/record/record.ts";
 import { made, say } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
 
@@ -44,7 +43,7 @@ export function beginAnother(sheet: Sheet): void {
   sheet.entries = noEntries;
 }
 
-/** Serial number, dates, names, instruments: what stands once in the record. */
+/** Serial number, dates, names: what stands once in the record. */
 export function wireFields(sheet: Sheet): () => void {
   const inputs = recordFields.flatMap((name) => {
     const input = document.querySelector<HTMLInputElement>(`[data-field="${name}"]`);
@@ -53,33 +52,8 @@ export function wireFields(sheet: Sheet): () => void {
     });
     return input ? [{ name, input }] : [];
   });
-  const rows = [...document.querySelectorAll<HTMLElement>("[data-instrument]")].map((row) => {
-    const part = (name: string): HTMLInputElement => row.querySelector<HTMLInputElement>(`[data-part="${name}"]`)!;
-    return { name: part("name"), number: part("number"), due: part("due") };
-  });
-  for (const row of rows)
-    for (const input of Object.values(row))
-      input.addEventListener("change", () => {
-        sheet.entries = {
-          ...sheet.entries,
-          instruments: rows.map(({ name, number, due }): Instrument => ({
-            name: name.value,
-            ...(number.value.trim() === "" ? {} : { number: number.value.trim() }),
-            ...(due.value.trim() === "" ? {} : { due: due.value.trim() }),
-          })),
-        };
-      });
   return () => {
     for (const { name, input } of inputs)
       if (document.activeElement !== input) input.value = sheet.entries.fields[name] ?? "";
-    rows.forEach(({ name, number, due }, i) => {
-      const own = sheet.entries.instruments[i];
-      for (const [input, text] of [
-        [name, own?.name],
-        [number, own?.number],
-        [due, own?.due],
-      ] as const)
-        if (document.activeElement !== input) input.value = text ?? "";
-    });
   };
 }

@@ -9,7 +9,7 @@ import { options } from "./outputs-of.ts";
 
 /** Spelled alike in English and in that language, with the same or another meaning there. */
 const alike: Readonly<Record<string, string>> = {
-  de: "filter last median moment motor name person original quart ring stand vibration video was",
+  de: "filter last median moment motor name person original quart ring stand tag vibration video was",
   fr: "charge codes danger dangers date document faces force joint litre machine messages moment newton note notice original passes place point points quart signal signature source surface table ventilation volume",
   es: "cable final horizontal manual motor newton original",
 };

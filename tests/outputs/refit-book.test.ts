@@ -87,12 +87,21 @@ test("readings as found, the mark and the reading that chooses stand before the 
   });
   const shaft = notesBefore(of, "c");
   expect(shaft).toContain(`Record, line ${play}: End play: 0.05 mm (as found)`);
-  expect(shaft).toContain(`Record, line ${gap}: Gap: 0.7 mm, outside its limits (at most 0.5 mm)`);
+  expect(shaft).toContain(
+    `Record, line ${gap}: Gap: 0.7 mm, outside its limits (at most 0.5 mm); Shim: which one was chosen is not written down`,
+  );
   expect(shaft.some((says) => says.startsWith(`Record, line ${mark}: Mark`) && says.includes("m1"))).toBe(true);
-  expect(notesBefore(of, "s")).toContain(`Record, line ${gap}: Gap: 0.7 mm, outside its limits (at most 0.5 mm)`);
+  expect(notesBefore(of, "s")).toContain(
+    `Record, line ${gap}: Gap: 0.7 mm, outside its limits (at most 0.5 mm); Shim: which one was chosen is not written down`,
+  );
   expect(notesBefore(record({ [mark]: { done: false } }), "c").join()).toContain(
     "Not ticked: look whether it was done.",
   );
+});
+
+test("the size that was chosen stands at what is fitted", () => {
+  const of = record({ [gap]: { readings: [{ reading: 1, tries: [{ value: 0.7, unit: "mm" }], chosen: "0.2 mm" }] } });
+  expect(notesBefore({ ...of, version: 2 }, "s").join()).toContain("; Shim, chosen: 0.2 mm");
 });
 
 test("a proof of the record is told nowhere as a reading, and every book says that proofs are void", () => {
@@ -131,7 +140,7 @@ test("the list holds each thing that is open, and nothing that is not", () => {
     }),
   );
   expect(all).toEqual({
-    [words.wanted]: [`${cover} Bolt M8x20`],
+    [words.wanted]: [`${cover} Bolt M8x20, for bolts, M8`],
     [words.agreed]: [`${cover} Sheared, bolts: nobody has agreed to what was done`],
     [words.outside]: [expect.stringMatching(`^${gap} Gap: 0.7 mm is outside its limits.* choose`)],
     [words.temporary]: [...capped, `${put} Felt sheet: comes off at line ${take}`],

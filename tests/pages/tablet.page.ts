@@ -193,14 +193,20 @@ test("what is not as written is written down with who agreed, and is in the reco
     place = lineOf(page, line.id);
   await place.getByRole("button", { name: "Not as written" }).click();
   await place.getByLabel("What", { exact: true }).selectOption("sheared");
+  const [thing] = line.things!,
+    which = place.getByLabel("Which thing");
+  expect(await which.locator("option").count()).toBe(plan.steps[line.step]!.length + 1);
+  expect(await which.inputValue()).toBe(line.things!.length === 1 ? thing : "");
+  await which.selectOption(thing!);
   await place.getByLabel("What was done").fill("drilled out");
   await place.getByLabel("Who agreed").fill("N. N.");
   await place.getByLabel("Part to order").fill("M8x20");
+  await place.getByLabel("How many").fill("2");
   await place.getByRole("button", { name: "Write it down" }).click();
   expect(await place.locator(".entries").innerText()).toContain("Sheared");
   const record = JSON.parse(readFileSync(await saved(open, "trouble.json"), "utf8")) as WorkRecord;
   expect(record.procedures.flatMap(({ lines }) => lines).find((each) => each.notAsWritten)!.notAsWritten).toEqual([
-    { what: "sheared", done: "drilled out", agreedBy: "N. N.", wanted: "M8x20" },
+    { what: "sheared", item: thing, done: "drilled out", agreedBy: "N. N.", wanted: "M8x20", wantedCount: 2 },
   ]);
 
   // Removed and loaded again.
@@ -214,6 +220,38 @@ test("what is not as written is written down with who agreed, and is in the reco
   await page.locator("#tablet-file").setInputFiles(other);
   await page.locator("#tablet-says", { hasText: "another revision" }).waitFor();
   expect(await place.locator(".entries").innerText()).toContain("drilled out");
+  await open.close();
+});
+
+test("a calibration that is overdue on the day of the reading says so at the reading, and in the record", async () => {
+  const open = await opened(address, screens["tablet"]),
+    { page } = open,
+    plan = await planIn(page),
+    line = plan.lines.find(({ readings }) => readings?.[0]?.isFigure === true)!,
+    box = lineOf(page, line.id).locator(".reading").first(),
+    row = page.locator("[data-instrument]").first();
+  expect(await box.locator("select").isVisible()).toBe(false);
+  await row.locator("[data-part=name]").fill("Gauge");
+  await row.locator("[data-part=due]").fill("next May");
+  await row.locator("[data-part=due]").blur();
+  expect(await page.locator("#tablet-says").innerText()).toContain("This is no date");
+  await row.locator("[data-part=due]").fill("2027-05");
+  await row.locator("[data-part=due]").blur();
+  await page.locator("[data-on]").fill("2027-06-01");
+  await page.locator("[data-on]").blur();
+  expect(await row.locator("[data-part=told]").innerText()).toContain("its calibration was due 2027-05");
+  await box.locator("select").selectOption("Gauge");
+  await box.locator("input").fill(String(inside(line.readings![0]!)));
+  await box.locator("input").blur();
+  expect(await box.innerText()).toContain(
+    "Gauge: its calibration was due 2027-05, and this is entered for 2027-06-01.",
+  );
+  const file = await saved(open, "overdue.json"),
+    told = stripdown("record", file, example, "--quiet", "--json");
+  const { records } = JSON.parse(told.stdout) as { records: { remarks: { is: string; line: string }[] }[] };
+  expect(records[0]!.remarks).toContainEqual(
+    expect.objectContaining({ is: "calibration-overdue", line: line.line, open: true }),
+  );
   await open.close();
 });
 

@@ -7,6 +7,7 @@ import {
   numberOf,
   recordOf,
   withLine,
+  withInstrument,
   withTry,
 } from "../../language/outputs/manual/tablet/entries.ts";
 import {
@@ -30,25 +31,28 @@ const plan: Plan = {
   id: "u p",
   content: "0".repeat(64),
   procedures: [{ procedure: "p", unit: "u", build: "" }],
+  steps: [[{ id: "screws", name: "Lid screws" }]],
   lines: [
-    { id: "a", line: "1.1", procedure: 0, takes: "precaution", wait: 60 },
+    { id: "a", line: "1.1", procedure: 0, step: 0, takes: "precaution", wait: 60 },
     {
       id: "b",
       line: "1.2",
       procedure: 0,
+      step: 0,
       takes: "proof",
       needs: ["a"],
       readings: [{ unit: "V dc", isFigure: true, high: 12 }],
     },
-    { id: "c", line: "1.3", procedure: 0, needs: ["a", "b"], counts: [{ item: "screws", due: 4 }] },
-    { id: "d", line: "1.4", procedure: 0, readings: [{ unit: "mm", isFigure: true, low: 3, high: 4 }] },
-    { id: "e", line: "1.5", procedure: 0, sign: true },
-    { id: "f", line: "1.6", procedure: 0, hold: "e", readings: [{ unit: "", isFigure: false }] },
-    { id: "g", line: "R1.1", procedure: 0, before: ["c"] },
+    { id: "c", line: "1.3", procedure: 0, step: 0, needs: ["a", "b"], counts: [{ item: "screws", due: 4 }] },
+    { id: "d", line: "1.4", procedure: 0, step: 0, readings: [{ unit: "mm", isFigure: true, low: 3, high: 4 }] },
+    { id: "e", line: "1.5", procedure: 0, step: 0, sign: true },
+    { id: "f", line: "1.6", procedure: 0, step: 0, hold: "e", readings: [{ unit: "", isFigure: false }] },
+    { id: "g", line: "R1.1", procedure: 0, step: 0, before: ["c"] },
     {
       id: "h",
       line: "R1.2",
       procedure: 0,
+      step: 0,
       order: [1, 3, 2, 4],
       passes: 2,
       torques: [{ item: "screws", given: [{ unit: "N·m", low: 9, high: 9 }] }],
@@ -166,6 +170,41 @@ test("the record comes out as the published shape, with every try, and goes in a
   const again = entriesOf(read.record, plan);
   expect(again.unknown).toEqual([]);
   expect(recordOf(again.entries, plan)).toEqual(record);
+});
+
+test("a try carries the day and the instrument of its taking; naming another instrument is no other try", () => {
+  const day = { ...noEntries, on: "2027-03-31", instruments: [{ name: "Gauge", number: "G1", due: "2027-01" }] };
+  let entries = withTry(withInstrument(day, "d", 1, "Gauge G1"), "d", 1, { value: 3, unit: "mm" });
+  entries = withLine(entries, "d", { chosen: { 1: "0.2 mm" } });
+  const readings = (): unknown => recordOf(entries, plan).procedures[0]!.lines[0]!.readings;
+  expect(readings()).toEqual([
+    { reading: 1, tries: [{ value: 3, unit: "mm", instrument: "Gauge G1", on: "2027-03-31" }], chosen: "0.2 mm" },
+  ]);
+  entries = withInstrument(entries, "d", 1, "");
+  expect(readings()).toEqual([{ reading: 1, tries: [{ value: 3, unit: "mm", on: "2027-03-31" }], chosen: "0.2 mm" }]);
+  const again = entriesOf(recordOf(entries, plan), plan).entries;
+  expect(recordOf(again, plan)).toEqual(recordOf(entries, plan));
+});
+
+test("a date of an older record that is none becomes a note: nothing is lost, and nothing is judged by it", () => {
+  const old = { ...recordOf(noEntries, plan), version: 1 as const, instruments: [{ name: "Tester", due: "May" }] },
+    again = recordOf(entriesOf(old, plan).entries, plan);
+  expect([again.version, again.instruments]).toEqual([2, [{ name: "Tester", note: "May" }]]);
+  expect("record" in readRecord(JSON.stringify(again))).toBe(true);
+});
+
+test("an entry can be about each thing that its step works on, and about what its line works on first", () => {
+  const document = manualDocument(compiledExample("mooring-winch/strip.strip"), options),
+    { lines, steps } = document.plan;
+  for (const { step, things = [], id } of lines)
+    for (const thing of things)
+      expect(
+        steps[step]!.map((each) => each.id),
+        id,
+      ).toContain(thing);
+  const undo = lines.find(({ counts }) => counts)!;
+  expect(undo.things!.length).toBeGreaterThan(0);
+  expect(steps[undo.step]!.length).toBeGreaterThan(undo.things!.length);
 });
 
 test("lines of a record that are not here are named, not dropped in silence", () => {

@@ -112,9 +112,26 @@ export const recordCheckShape = z
             says: text,
             consequences: texts,
             open: z.boolean().describe("Somebody has to do something about it."),
+            thing: z
+              .strictObject({ id: text.describe("Empty where it is about the line."), name: text })
+              .optional()
+              .describe("Of an entry not as written: what it is about."),
           }),
         ),
-        wanted: z.array(z.strictObject({ part: text, procedure: text, line: text })),
+        wanted: z
+          .array(
+            z.strictObject({
+              part: text.describe("As typed."),
+              count: z.int().min(1).optional(),
+              procedure: text,
+              line: text,
+              thing: z
+                .strictObject({ id: text, name: text, size: text, partNo: text, standard: text })
+                .optional()
+                .describe("What it is for, where the entry names it; empty texts where the author gives none."),
+            }),
+          )
+          .describe("The order list."),
       }),
     ),
   })

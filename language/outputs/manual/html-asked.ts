@@ -29,7 +29,14 @@ export function askedHtml(line: ActionLine, plan: PlanLine | undefined, options:
           options,
         ),
       )}</div>`,
-    readings.map((_, i) => line.readings[i] && readingHtml(line.readings[i], i + 1, `${id}-reading-${i + 1}`, options)),
+    readings.map(
+      ({ chooses }, i) =>
+        line.readings[i] && [
+          readingHtml(line.readings[i], i + 1, `${id}-reading-${i + 1}`, options),
+          chooses === true &&
+            html`<p class="write"><label for="${id}-chosen-${i + 1}">${words.chosen}</label><input id="${id}-chosen-${i + 1}" type="text" autocomplete="off" data-chosen="${i + 1}"/></p>`,
+        ],
+    ),
     plan?.sign === true &&
       html`<p class="write"><label for="${id}-sign">${manual.signed}</label><input id="${id}-sign" type="text" autocomplete="off" data-signed=""/></p>`,
   ];

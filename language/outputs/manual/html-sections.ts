@@ -298,9 +298,18 @@ function recordBody(options: OutputOptions): Markup {
     ["due", tablet.due],
   ] as const;
   const cell = (row: number, name: string, head: string): Markup =>
-    html`<td><input type="text" autocomplete="off" aria-label="${head} ${row}" data-part="${name}"/></td>`;
-  return html`<p>${words.recordNote}</p>${filesHtml(options)}<div>${recordFields.map((name, i) => html`<p class="write"><label for="record-${i + 1}">${words.recordLines[i]}</label><input id="record-${i + 1}" type="text" autocomplete="off" data-field="${name}"/></p>`)}</div>
+    html`<td><input type="text" autocomplete="off" aria-label="${head} ${row}" data-part="${name}"/>${name === "due" && html`<p class="outside" data-part="told"></p>`}</td>`;
+  return html`<p>${words.recordNote}</p>${filesHtml(options)}<div>${recordFields.map((name, i) => html`<p class="write"><label for="record-${i + 1}">${words.recordLines[i]}</label><input id="record-${i + 1}" type="text" autocomplete="off" data-field="${name}"/></p>`)}<p class="write" data-script="" hidden=""><label for="record-on">${tablet.readingsOn}</label><input id="record-on" type="text" autocomplete="off" data-on=""/></p><p class="outside" id="record-on-told"></p></div>
 <div class="scroll short" role="group" tabindex="0" aria-label="${instruments ?? tablet.instruments}"><table class="fill"><caption>${instruments ?? tablet.instruments}</caption><thead><tr>${columns.map(([, head]) => html`<th scope="col">${head}</th>`)}</tr></thead>
 <tbody>${[1, 2, 3, 4].map((row) => html`<tr data-instrument="${row}">${columns.map(([name, head]) => cell(row, name, head))}</tr>`)}</tbody></table></div>
-<p class="write tall"><label for="record-more">${notAsWritten ?? tablet.notAsWritten}</label><textarea id="record-more" rows="4"></textarea></p>`;
+${table(
+  notAsWritten ?? tablet.notAsWritten,
+  [
+    ...[words.line, tablet.whatThing, tablet.what, tablet.whatDone, tablet.agreedBy, tablet.wanted].map((head) => ({
+      head,
+      cell: () => html`<span class="pen"></span>`,
+    })),
+  ],
+  [1, 2, 3, 4],
+)}`;
 }

@@ -59,8 +59,8 @@ td.code{font-family:ui-monospace,Consolas,monospace;font-size:.85em}
 .torque{font-weight:700}
 .refused{border-left:6px double var(--ink);padding-left:.5rem}
 .write{display:flex;flex-wrap:wrap;align-items:baseline;gap:.2rem .6rem;margin:.35rem 0 0}
-input[type=text],select,textarea{font:inherit;min-width:0;min-height:2rem;border:1px solid var(--line);border-bottom:2px solid var(--ink);border-radius:0;background:var(--field);color:var(--ink);padding:0 .3rem}
-.write input{width:9rem}.write.small input{width:5rem}.write textarea{width:100%}
+input[type=text],select{font:inherit;min-width:0;min-height:2rem;border:1px solid var(--line);border-bottom:2px solid var(--ink);border-radius:0;background:var(--field);color:var(--ink);padding:0 .3rem}
+.write input{width:9rem}.write.small input{width:5rem}
 .written{display:flex;flex-wrap:wrap;gap:0 1.2rem}.set{display:flex;flex-wrap:wrap;gap:0 1.2rem}
 fieldset.answer{border:0;margin:.35rem 0 0;padding:0;display:flex;flex-wrap:wrap;align-items:center;gap:.2rem 1.2rem}fieldset.answer legend{float:left;padding:0 .8rem 0 0}fieldset.answer label{display:flex;align-items:center;gap:.3rem}
 input[type=radio]{width:1.4rem;height:1.4rem;margin:0;accent-color:var(--ink)}
@@ -72,7 +72,7 @@ button:disabled{border-style:dashed;font-weight:400;cursor:default}
 #tablet-says{flex-basis:100%;max-height:6.5rem;overflow-y:auto}#tablet-says:empty{display:none}
 .act,.group{scroll-margin-top:7rem}
 .told-now ul{margin:.2rem 0;padding-left:1.2rem}.told-now a,.break a{display:inline-block;padding:.35rem 0}
-.missing,.outside{font-weight:700;border-left:6px solid;padding:.15rem .6rem;margin:.3rem 0}.outside:empty,.tries:empty,.clock:empty{display:none}
+.missing,.outside,.overdue{font-weight:700;border-left:6px solid;padding:.15rem .6rem;margin:.3rem 0}.outside:empty,.overdue:empty,.tries:empty,.clock:empty{display:none}
 span.outside{border:0;padding:0;margin:0}
 .not-yet input[type=checkbox]{outline:2px dashed var(--line);outline-offset:1px}
 .done>.row>label{color:var(--quiet)}
@@ -101,7 +101,7 @@ footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
 .sign{background:transparent}
 }
 @media (max-width:40rem){.row{grid-template-columns:1.9rem 3.2rem minmax(0,1fr)}.side,.under{grid-column:3}.facts th{width:8.5rem}.note,figure{padding-left:0;margin-left:0}.recorded{padding-left:.6rem;margin-left:0}nav ol{columns:1}body{padding:.6rem}}
-@media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem 3.6rem minmax(0,1fr) minmax(8rem,16rem)}.row>label{min-height:2.75rem}input[type=text],select,textarea{min-height:2.75rem}input[type=radio]{width:2rem;height:2rem}fieldset.answer label{min-height:2.75rem;padding-right:.8rem}nav li{margin:0;padding:.7rem 0}}
+@media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem 3.6rem minmax(0,1fr) minmax(8rem,16rem)}.row>label{min-height:2.75rem}input[type=text],select{min-height:2.75rem}input[type=radio]{width:2rem;height:2rem}fieldset.answer label{min-height:2.75rem;padding-right:.8rem}nav li{margin:0;padding:.7rem 0}}
 @media (pointer:coarse) and (max-width:40rem){.row{grid-template-columns:3rem 3.2rem minmax(0,1fr)}}
 @media print{
 @page{size:A4;margin:16mm 14mm 18mm}
@@ -113,7 +113,7 @@ a{color:inherit;text-decoration:none}
 .scroll{overflow:visible}.drawn svg{max-width:100%;height:auto;max-height:200mm}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
 .bar,button,.wait-clock,.bolts,.told-now,.hint,.break,[data-script]{display:none!important}
-input[type=text],select,textarea{border-width:0 0 1px;min-height:1.4rem;height:1.4rem;background:none}textarea{height:auto;border:1px solid}select{appearance:none}
+input[type=text],select{border-width:0 0 1px;min-height:1.4rem;height:1.4rem;background:none}select{appearance:none}
 .fill td{height:1.6rem}.row input[type=checkbox],input[type=radio]{width:1.1rem;height:1.1rem}
 .done>.row>label{color:inherit}.not-yet input[type=checkbox]{outline:0}
 }

@@ -129,7 +129,11 @@ function blanksOf(line: ActionLine, plan: PlanLine | undefined, { wording, syste
         blank(tablet.initials, 14),
       ];
     }),
-    ...readings.flatMap((_, i) => (line.readings[i] ? readingBlanks(line.readings[i], wording) : [])),
+    ...readings.flatMap(({ chooses }, i) =>
+      line.readings[i]
+        ? [...readingBlanks(line.readings[i], wording), ...(chooses === true ? [blank(tablet.chosen, 40)] : [])]
+        : [],
+    ),
     ...(plan?.sign === true ? [blank(manual.signed, 60)] : []),
   ];
 }

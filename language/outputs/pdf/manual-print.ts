@@ -183,6 +183,14 @@ function record({ options, room }: Layout): Block[] {
       rows(4),
       room.width,
     ),
-    table(notAsWritten, [empty(manual.line), { ...empty(tablet.notAsWritten), blank: 120 }], rows(8), room.width),
+    table(
+      notAsWritten,
+      [
+        { ...empty(manual.line), blank: 14 },
+        ...[tablet.whatThing, tablet.what, tablet.whatDone, tablet.agreedBy, tablet.wanted].map(empty),
+      ],
+      rows(8),
+      room.width,
+    ),
   ];
 }

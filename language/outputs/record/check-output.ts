@@ -9,6 +9,7 @@ import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
 import { checkedRecord, type Made, type Remark } from "./check.ts";
 import type { WorkRecord } from "./record.ts";
+import { wantedOf, wantedText, type Wanted } from "./wanted.ts";
 
 /** A record with the file that it was read from, as shown to the user. */
 export interface ReadRecord {
@@ -25,7 +26,7 @@ export interface RecordCheckData {
     readonly serial: string;
     readonly remarks: readonly Remark[];
     /** Parts that the entries "not as written" ask to be ordered. */
-    readonly wanted: readonly { readonly part: string; readonly procedure: string; readonly line: string }[];
+    readonly wanted: readonly Wanted[];
   }[];
 }
 
@@ -52,12 +53,11 @@ export function recordCheck(
         file,
         serial: record.serial ?? "",
         remarks: checkedRecord(record, made, provenance.hash, options.wording),
-        wanted: record.procedures.flatMap(({ procedure, lines }) =>
-          lines.flatMap(({ line, notAsWritten }) =>
-            (notAsWritten ?? []).flatMap(({ wanted }) =>
-              wanted === undefined ? [] : [{ part: wanted, procedure, line }],
-            ),
-          ),
+        wanted: wantedOf(
+          record,
+          (own) =>
+            made.find((each) => each.id === own.procedure && each.unit === own.unit && each.build === own.build)?.lines
+              .context.model,
         ),
       }));
       told(checked.reduce((sum, { remarks }) => sum + remarks.filter(({ open }) => open).length, 0));
@@ -67,22 +67,39 @@ export function recordCheck(
       text: { extension: "txt", title: "Text", write: asText },
       csv: {
         extension: "csv",
-        title: "A row for each remark",
+        title: "A row for each remark and for each part to order",
         write: ({ records: all, provenance }, { wording: { record: words, document } }) =>
           csv(
             words.checkColumns,
-            all.flatMap(({ file, serial, remarks }) =>
-              remarks.map((remark) => [
-                provenance.draft.length > 0 ? document.draftMark : "",
-                file,
-                serial,
-                remark.procedure,
-                remark.line,
-                remark.open ? words.open : words.told,
-                remark.says,
-                remark.consequences.join(" "),
-              ]),
-            ),
+            all.flatMap(({ file, serial, remarks, wanted }) => {
+              const head = [provenance.draft.length > 0 ? document.draftMark : "", file, serial];
+              return [
+                ...remarks.map((remark) => [
+                  ...head,
+                  remark.procedure,
+                  remark.line,
+                  remark.open ? words.open : words.told,
+                  remark.says,
+                  remark.consequences.join(" "),
+                  remark.thing?.name ?? "",
+                  "",
+                  "",
+                  "",
+                ]),
+                ...wanted.map(({ part, count, procedure, line, thing }) => [
+                  ...head,
+                  procedure,
+                  line,
+                  words.wantedTitle,
+                  "",
+                  "",
+                  thing?.name ?? "",
+                  part,
+                  count ?? "",
+                  [thing?.size, thing?.partNo, thing?.standard].filter(Boolean).join(", "),
+                ]),
+              ];
+            }),
           ),
       },
       json: {
@@ -121,8 +138,14 @@ function asText({ records, provenance }: RecordCheckData, options: OutputOptions
       }
     }
     if (wanted.length > 0) out.push(`  ${words.wantedTitle}`);
-    for (const { part, line } of wanted)
-      out.push(...wrap(shownOnOneLine(part), `    ${shownOnOneLine(line)}`.padEnd(11), "           "));
+    for (const each of wanted)
+      out.push(
+        ...wrap(
+          shownOnOneLine(wantedText(each, options.wording)),
+          `    ${shownOnOneLine(each.line)}`.padEnd(11),
+          "           ",
+        ),
+      );
   }
   return `${out.join("\n")}\n`;
 }

@@ -6,6 +6,8 @@ import type { ActionLine, LineReading } from "../lines/line.ts";
 import type { Lines } from "../lines/groups.ts";
 import type { Wording } from "../wording/wording.ts";
 import { askedOf } from "./asked.ts";
+import { instrumentName } from "./calibration.ts";
+import { calibrationsOf, unusedCalibrations, type CalibrationJudged } from "./judge-calibration.ts";
 import { judgedTorque } from "./judge-torque.ts";
 import { judgedTry } from "./judge-reading.ts";
 import { notAsWrittenText, thingNamed } from "./not-as-written.ts";
@@ -32,7 +34,9 @@ export type RemarkIs =
   | "not-as-it-should-be"
   | "not-signed"
   | "not-as-written"
-  | "not-agreed";
+  | "not-agreed"
+  | "calibration-overdue"
+  | "calibration-not-judged";
 
 export interface Remark {
   readonly is: RemarkIs;
@@ -40,6 +44,8 @@ export interface Remark {
   /** Printed number of the line; "" for the whole record. */
   readonly line: string;
   readonly says: string;
+  /** Of an entry "not as written": id and name of its thing, "" where it is about the line. */
+  readonly thing?: { readonly id: string; readonly name: string };
   /** What the procedure says must follow. */
   readonly consequences: readonly string[];
   /** Somebody has to do something about it; else it is only told. */
@@ -67,6 +73,8 @@ export function checkedRecord(
     };
   if (record.content !== hash)
     add("other-revision", "", "", words.otherRevision(record.content.slice(0, 16), hash.slice(0, 16)));
+  for (const judged of unusedCalibrations(record))
+    remarks.push({ ...calibrationRemark(judged, words), procedure: "", line: "" });
   for (const own of record.procedures) {
     if (!made.some((each) => each.id === own.procedure && each.unit === own.unit && each.build === own.build))
       add("other-procedure", own.procedure, "", words.otherProcedure(own.procedure, own.unit, own.build));
@@ -87,12 +95,18 @@ export function checkedRecord(
     for (const { line } of own.lines)
       if (!known.has(line)) add("unknown-line", procedure.id, line, words.unknownLine(line));
     for (const line of actions)
-      remarks.push(...lineRemarks(line, byId.get(line.id) ?? { line: line.id }, procedure, wording));
+      remarks.push(...lineRemarks(line, byId.get(line.id) ?? { line: line.id }, procedure, record, wording));
   }
   return remarks;
 }
 
-function lineRemarks(line: ActionLine, own: LineRecord, { id, lines: { context } }: Made, wording: Wording): Remark[] {
+function lineRemarks(
+  line: ActionLine,
+  own: LineRecord,
+  { id, lines: { context } }: Made,
+  record: WorkRecord,
+  wording: Wording,
+): Remark[] {
   const { record: words } = wording,
     asked = askedOf(line, context.model),
     remarks: Remark[] = [];
@@ -134,6 +148,8 @@ function lineRemarks(line: ActionLine, own: LineRecord, { id, lines: { context }
   );
   for (const { reading } of own.readings ?? [])
     if (reading > asked.readings.length) add("unknown-reading", words.unknownReading(reading));
+  for (const judged of calibrationsOf(own, record))
+    remarks.push({ ...calibrationRemark(judged, words), procedure: id, line: line.id });
   if (asked.signature && own.signed === undefined) add("not-signed", words.notSigned);
   for (const each of own.notAsWritten ?? []) remarks.push(...notAsWrittenRemarks(each, id, line.id, context, wording));
   return remarks;
@@ -196,6 +212,27 @@ function readingRemarks(
   return remarks;
 }
 
+/** A date that cannot be held against another is told, and clears nothing. */
+function calibrationRemark(
+  { is, instrument, due, on }: CalibrationJudged,
+  words: Wording["record"],
+): Pick<Remark, "is" | "says" | "consequences" | "open"> {
+  const name = instrumentName(instrument);
+  return is === "overdue"
+    ? {
+        is: "calibration-overdue",
+        says: words.calibrationOverdue(name, due, on ?? ""),
+        consequences: [words.calibrationFollows],
+        open: true,
+      }
+    : {
+        is: "calibration-not-judged",
+        says: on === undefined ? words.calibrationNoDay(name, due) : words.calibrationNoDate(name, due),
+        consequences: [],
+        open: false,
+      };
+}
+
 function notAsWrittenRemarks(
   entry: NotAsWritten,
   procedure: string,
@@ -205,7 +242,13 @@ function notAsWrittenRemarks(
 ): Remark[] {
   const common = { procedure, line, consequences: [] };
   return [
-    { ...common, is: "not-as-written", says: notAsWrittenText(entry, context), open: false },
+    {
+      ...common,
+      is: "not-as-written",
+      says: notAsWrittenText(entry, context),
+      thing: { id: entry.item ?? "", name: thingNamed(entry.item, context) },
+      open: false,
+    },
     ...(entry.agreedBy === undefined
       ? [
           {

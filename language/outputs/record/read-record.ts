@@ -1,6 +1,7 @@
 // A record file as data: every field is held against the published shape, and what is amiss is told with its place in the file. It
 // judges nothing of the work.
 
+import { isDate, isDue } from "./calibration.ts";
 import {
   troubles,
   type Instrument,
@@ -51,33 +52,46 @@ function recordOf(value: unknown): WorkRecord {
     "procedures",
   ]);
   if (of["format"] !== "stripdown-record") throw new Amiss('its format is not "stripdown-record"');
-  if (of["version"] !== 1) throw new Amiss("its version is not 1: a newer Stripdown may have written it");
+  const version = of["version"];
+  if (version !== 1 && version !== 2)
+    throw new Amiss("its version is neither 1 nor 2: a newer Stripdown may have written it");
   const content = of["content"];
   if (typeof content !== "string" || !/^[0-9a-f]{64}$/.test(content))
     throw new Amiss("content: the 64 digits of the manual's content hash are due");
-  const procedures = list(of["procedures"], "procedures", procedureOf);
+  const procedures = list(of["procedures"], "procedures", (each, place) => procedureOf(each, place, version));
   twice(
     procedures.map(({ procedure, unit, build }) => [procedure, unit, build].join(" ")),
     "procedures",
   );
   return {
     format: "stripdown-record",
-    version: 1,
+    version,
     content,
     procedures,
     ...texts(of, "", ["serial", "begun", "ended", "doneBy", "checkedBy"]),
-    ...(of["instruments"] === undefined ? {} : { instruments: list(of["instruments"], "instruments", instrumentOf) }),
+    ...(of["instruments"] === undefined
+      ? {}
+      : {
+          instruments: list(of["instruments"], "instruments", (each, place) => instrumentOf(each, place, version)),
+        }),
   };
 }
 
-function instrumentOf(value: unknown, place: string): Instrument {
-  const of = fields(value, place, ["name", "number", "due"]);
-  return { name: text(of, "name", place), ...texts(of, place, ["number", "due"]) };
+/** Fields of a version that has them. */
+type Version = WorkRecord["version"];
+const since2 = (version: Version, ...names: readonly string[]): readonly string[] => (version === 1 ? [] : names);
+
+function instrumentOf(value: unknown, place: string, version: Version): Instrument {
+  const of = fields(value, place, ["name", "number", "due", ...since2(version, "note")]),
+    more = texts(of, place, ["number", "due", "note"]);
+  if (version !== 1 && more.due !== undefined && !isDue(more.due))
+    throw new Amiss(`${place}.due: a date as 2027-03-31, or a month as 2027-03, is due`);
+  return { name: text(of, "name", place), ...more };
 }
 
-function procedureOf(value: unknown, place: string): ProcedureRecord {
+function procedureOf(value: unknown, place: string, version: Version): ProcedureRecord {
   const of = fields(value, place, ["procedure", "unit", "build", "lines"]),
-    lines = list(of["lines"], `${place}.lines`, lineOf);
+    lines = list(of["lines"], `${place}.lines`, (each, at) => lineOf(each, at, version));
   twice(
     lines.map(({ line }) => line),
     `${place}.lines`,
@@ -90,13 +104,15 @@ function procedureOf(value: unknown, place: string): ProcedureRecord {
   };
 }
 
-function lineOf(value: unknown, place: string): LineRecord {
+function lineOf(value: unknown, place: string, version: Version): LineRecord {
   const of = fields(value, place, ["line", "done", "counts", "torques", "readings", "signed", "notAsWritten"]);
   const some = <T>(
     name: "counts" | "torques" | "readings" | "notAsWritten",
-    each: (value: unknown, place: string) => T,
+    each: (value: unknown, place: string, version: Version) => T,
   ): Partial<Record<typeof name, readonly T[]>> =>
-    of[name] === undefined ? {} : { [name]: list(of[name], `${place}.${name}`, each) };
+    of[name] === undefined
+      ? {}
+      : { [name]: list(of[name], `${place}.${name}`, (value, at) => each(value, at, version)) };
   const readings = some("readings", readingOf);
   twice(
     (readings.readings ?? []).map(({ reading }) => String(reading)),
@@ -114,42 +130,60 @@ function lineOf(value: unknown, place: string): LineRecord {
 }
 
 function countOf(value: unknown, place: string): { item: string; count: number } {
-  const of = fields(value, place, ["item", "count"]),
-    count = number(of, "count", place);
-  if (!Number.isInteger(count) || count < 0) throw new Amiss(`${place}.count: a whole number is due`);
-  return { item: text(of, "item", place), count };
+  const of = fields(value, place, ["item", "count"]);
+  return { item: text(of, "item", place), count: whole(of, "count", place, 0) };
 }
 
-function torqueOf(value: unknown, place: string): TorqueRecord {
-  const of = fields(value, place, ["item", "value", "unit", "wrench", "initials"]);
+function torqueOf(value: unknown, place: string, version: Version): TorqueRecord {
+  const of = fields(value, place, ["item", "value", "unit", "wrench", "initials", ...since2(version, "on")]);
   return {
     item: text(of, "item", place),
     value: number(of, "value", place),
     unit: text(of, "unit", place),
     ...texts(of, place, ["wrench", "initials"]),
+    ...day(of, place),
   };
 }
 
-function readingOf(value: unknown, place: string): ReadingRecord {
-  const of = fields(value, place, ["reading", "tries"]),
-    reading = number(of, "reading", place);
-  if (!Number.isInteger(reading) || reading < 1) throw new Amiss(`${place}.reading: a whole number from 1 is due`);
-  return { reading, tries: list(of["tries"], `${place}.tries`, tryOf) };
+function readingOf(value: unknown, place: string, version: Version): ReadingRecord {
+  const of = fields(value, place, ["reading", "tries", ...since2(version, "chosen")]);
+  return {
+    reading: whole(of, "reading", place, 1),
+    tries: list(of["tries"], `${place}.tries`, (each, at) => tryOf(each, at, version)),
+    ...texts(of, place, ["chosen"]),
+  };
 }
 
-function tryOf(value: unknown, place: string): ReadingTry {
-  const of = fields(value, place, ["value", "unit", "asItShouldBe", "note", "instrument"]);
+function tryOf(value: unknown, place: string, version: Version): ReadingTry {
+  const of = fields(value, place, ["value", "unit", "asItShouldBe", "note", "instrument", ...since2(version, "on")]);
   const figure = of["value"] === undefined ? {} : { value: number(of, "value", place) };
   if (figure.value === undefined && of["asItShouldBe"] === undefined && of["note"] === undefined)
     throw new Amiss(`${place}: a value, an answer or a note is due`);
-  return { ...figure, ...texts(of, place, ["unit", "note", "instrument"]), ...flag(of, "asItShouldBe", place) };
+  return {
+    ...figure,
+    ...texts(of, place, ["unit", "note", "instrument"]),
+    ...day(of, place),
+    ...flag(of, "asItShouldBe", place),
+  };
 }
 
-function notAsWrittenOf(value: unknown, place: string): NotAsWritten {
-  const of = fields(value, place, ["what", "item", "note", "done", "agreedBy", "wanted"]),
+function notAsWrittenOf(value: unknown, place: string, version: Version): NotAsWritten {
+  const of = fields(value, place, [
+      "what",
+      "item",
+      "note",
+      "done",
+      "agreedBy",
+      "wanted",
+      ...since2(version, "wantedCount"),
+    ]),
     what = troubles.find((each) => each === of["what"]);
   if (!what) throw new Amiss(`${place}.what: one of ${troubles.join(", ")} is due`);
-  return { what, ...texts(of, place, ["item", "note", "done", "agreedBy", "wanted"]) };
+  return {
+    what,
+    ...texts(of, place, ["item", "note", "done", "agreedBy", "wanted"]),
+    ...(of["wantedCount"] === undefined ? {} : { wantedCount: whole(of, "wantedCount", place, 1) }),
+  };
 }
 
 // --- fields ----------------------------------------------------------------------------------------------------------------------------
@@ -190,6 +224,21 @@ function number(of: Fields, name: string, place: string): number {
   const value = of[name];
   if (typeof value !== "number" || !Number.isFinite(value)) throw new Amiss(`${place}.${name}: a number is due`);
   return value;
+}
+
+function whole(of: Fields, name: string, place: string, least: number): number {
+  const value = number(of, name, place);
+  if (!Number.isInteger(value) || value < least)
+    throw new Amiss(`${place}.${name}: a whole number${least > 0 ? ` from ${least}` : ""} is due`);
+  return value;
+}
+
+/** When it was taken. */
+function day(of: Fields, place: string): { readonly on?: string } {
+  const { on } = texts(of, place, ["on"]);
+  if (on === undefined) return {};
+  if (!isDate(on)) throw new Amiss(`${place}.on: a date as 2027-03-31 is due`);
+  return { on };
 }
 
 function flag<Name extends string>(of: Fields, name: Name, place: string): Partial<Record<Name, boolean>> {

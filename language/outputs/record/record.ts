@@ -10,13 +10,15 @@
 // - What a line asks for (counts, torques, readings, a signature) is told by `askedOf` in asked.ts: show those boxes and no others.
 // - `tries` keeps every try of a reading in the order of taking; none is ever deleted. The last one counts.
 // - A value is a number with its unit as spelled in the language (`mm`, `N·m`, `lbf·ft`); never a text with both.
-// - Dates and times are texts as typed; nothing reads a clock for them.
+// - Dates and times are texts as typed; nothing reads a clock for them. Version 2 has dates as ISO 8601 writes them where something is
+//   judged by them: when a reading or a torque was taken (`on`), and when a calibration falls due (`due`, a day or a month).
+// - Version 1 has no `on`, `chosen`, `wantedCount` and `note` of an instrument, and its `due` is a text as typed. It is still read.
 // - Whatever is not known is left out. An empty text counts as left out.
 
 /** Read by `readRecord`; its published schema is record.schema.json. */
 export interface WorkRecord {
   readonly format: "stripdown-record";
-  readonly version: 1;
+  readonly version: 1 | 2;
   readonly content: string;
   /** Serial number of the unit that was worked on. */
   readonly serial?: string;
@@ -32,8 +34,10 @@ export interface WorkRecord {
 export interface Instrument {
   readonly name: string;
   readonly number?: string;
-  /** When its calibration falls due, as typed. */
+  /** When its calibration falls due: `2027-03-31` or `2027-03`; in version 1 as typed. */
   readonly due?: string;
+  /** What else is known of it, as typed. */
+  readonly note?: string;
 }
 
 export interface ProcedureRecord {
@@ -63,12 +67,16 @@ export interface TorqueRecord {
   /** Number or name of the wrench. */
   readonly wrench?: string;
   readonly initials?: string;
+  /** `2027-03-31`. */
+  readonly on?: string;
 }
 
 export interface ReadingRecord {
   /** Which reading of the line, from 1. */
   readonly reading: number;
   readonly tries: readonly ReadingTry[];
+  /** The size that was chosen by it, as typed. */
+  readonly chosen?: string;
 }
 
 /** A figure with its unit, or for a look or a trial whether it was as it should be. */
@@ -77,7 +85,10 @@ export interface ReadingTry {
   readonly unit?: string;
   readonly asItShouldBe?: boolean;
   readonly note?: string;
+  /** Its number or name among the instruments. */
   readonly instrument?: string;
+  /** `2027-03-31`. */
+  readonly on?: string;
 }
 
 export const troubles = ["sheared", "thread-damaged", "seized", "broken", "missing", "wrong-part", "other"] as const;
@@ -92,6 +103,7 @@ export interface NotAsWritten {
   /** What was done about it. */
   readonly done?: string;
   readonly agreedBy?: string;
-  /** A part to order. */
+  /** A part to order, and how many. */
   readonly wanted?: string;
+  readonly wantedCount?: number;
 }

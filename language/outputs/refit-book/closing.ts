@@ -6,6 +6,7 @@ import type { Lines } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { checkedRecord, type Made, type Remark, type RemarkIs } from "../record/check.ts";
 import type { WorkRecord } from "../record/record.ts";
+import { wantedOf, wantedText } from "../record/wanted.ts";
 import { actionsIn, saysAll } from "../sheet/actions.ts";
 import type { SheetTable } from "../sheet/table-sheet.ts";
 import { toolName } from "../lines/context.ts";
@@ -26,6 +27,7 @@ const groupOf: Readonly<Partial<Record<RemarkIs, Group>>> = {
   "not-agreed": "agreed",
   "reading-outside": "outside",
   "reading-unit": "outside",
+  "calibration-overdue": "outside",
   "not-as-it-should-be": "outside",
   "not-ticked": "ticks",
 };
@@ -46,9 +48,10 @@ export function closingTables(
   );
   const of = (group: Group): string[][] =>
     open.filter(({ is }) => (groupOf[is] ?? "other") === group).map((remark) => [remark.line, saysOf(remark)]);
-  const wanted = (own?.lines ?? []).flatMap(({ line, notAsWritten }) =>
-    (notAsWritten ?? []).flatMap((entry) => (entry.wanted === undefined ? [] : [[line, entry.wanted]])),
-  );
+  const wanted = wantedOf({ ...record, procedures: own ? [own] : [] }, () => lines.context.model).map((each) => [
+    each.line,
+    wantedText(each, options.wording),
+  ]);
   const ticked = new Set((own?.lines ?? []).flatMap(({ line, done }) => (done === true ? [line] : [])));
   const table = (title: string, rows: readonly (readonly string[])[]): SheetTable => ({
     title,

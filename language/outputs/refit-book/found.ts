@@ -58,7 +58,7 @@ function foundAt(line: ActionLine, own: LineRecord | undefined, lines: Lines, op
       found.push({ line, says: words.at(line.id, says), things });
     };
   if (!isKindOf(precautions, line.verb)) {
-    for (const { says, chooses } of readingsOf(line, own, options)) {
+    for (const { says, chooses } of readingsOf(line, own, lines, options)) {
       add(says);
       if (chooses.length > 0) add(says, chooses);
     }
@@ -76,7 +76,7 @@ function doneAlready(line: ActionLine, own: LineRecord | undefined, lines: Lines
   const { refitBook: words } = options.wording;
   return [
     ...(own.done === true ? [words.ticked] : []),
-    ...(own.readings?.length ? readingsOf(line, own, options).map(({ says }) => words.at(line.id, says)) : []),
+    ...(own.readings?.length ? readingsOf(line, own, lines, options).map(({ says }) => words.at(line.id, says)) : []),
     ...(own.notAsWritten ?? []).map((entry) => words.at(line.id, notAsWrittenText(entry, lines.context))),
   ];
 }
@@ -85,9 +85,12 @@ function doneAlready(line: ActionLine, own: LineRecord | undefined, lines: Lines
 function readingsOf(
   line: ActionLine,
   own: LineRecord | undefined,
+  { context: { model } }: Lines,
   { wording }: OutputOptions,
 ): { readonly says: string; readonly chooses: readonly string[] }[] {
   const { record, refitBook: words, tablet, document } = wording;
+  const names = (ids: readonly string[]): string =>
+    wording.acts.list(ids.map((id) => model.things.find((thing) => thing.id === id)?.name ?? id));
   return line.readings.map((reading, i) => {
     const taken = own?.readings?.find((each) => each.reading === i + 1),
       last = taken?.tries.at(-1),
@@ -107,7 +110,17 @@ function readingsOf(
           return record.readingMissing(reading.what, reading.limits);
       }
     })();
-    return { says: [says, last?.note].filter(Boolean).join("; "), chooses: reading.chooses };
+    const isOutside = judged?.is === "figure" && judged.outside,
+      which = names(reading.chooses);
+    const choice =
+      reading.chooses.length === 0
+        ? ""
+        : taken?.chosen !== undefined
+          ? words.chosen(which, taken.chosen)
+          : isOutside
+            ? words.notChosen(which)
+            : "";
+    return { says: [says, last?.note, choice].filter(Boolean).join("; "), chooses: reading.chooses };
   });
 }
 

@@ -127,5 +127,30 @@ test("what was not as written is told, and open until somebody agrees; wanted pa
   expect(
     recordCheck([{ file: "r", record: withLine(undo.id, { notAsWritten: [entry] }) }]).data(input, options).records[0]!
       .wanted,
-  ).toEqual([{ part: "Bolt M8", procedure: "job", line: undo.id }]);
+  ).toEqual([
+    {
+      part: "Bolt M8",
+      procedure: "job",
+      line: undo.id,
+      thing: { id: "f", name: "Bolts", size: "M8", partNo: "", standard: "" },
+    },
+  ]);
+});
+
+test("the order list says how many and for what, in the text, the table and the JSON", () => {
+  const record = withLine(undo.id, {
+      notAsWritten: [
+        { what: "sheared", item: "f", agreedBy: "Foreman", wanted: "Bolt M8x30", wantedCount: 2 },
+        { what: "other", agreedBy: "Foreman", wanted: "Rag" },
+      ],
+    }),
+    made = recordCheck([{ file: "r", record: { ...record, version: 2 } }]),
+    text = write(made, "text", input, options);
+  expect(text).toMatch(/To be ordered\n +\S+ +Bolt M8x30, 2 off, for bolts, M8\n +\S+ +Rag\n/);
+  const rows = write(made, "csv", input, options).split("\r\n");
+  expect(rows.filter((row) => row.includes("To be ordered"))).toEqual([
+    `DRAFT,r,7,job,${undo.id},To be ordered,,,Bolts,Bolt M8x30,2,M8`,
+    `DRAFT,r,7,job,${undo.id},To be ordered,,,,Rag,,`,
+  ]);
+  expect(rows.filter((row) => row.includes("Sheared: Bolts"))[0]!.split(",")[8]).toBe("Bolts");
 });

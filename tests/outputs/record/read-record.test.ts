@@ -10,9 +10,53 @@ import { full } from "./machine.ts";
 const validate = new Ajv2020({ strict: false }).compile(
   JSON.parse(readFileSync(join(import.meta.dirname, "../../../language/schemas/record.schema.json"), "utf8")),
 );
-const whole = (): Record<string, unknown> =>
+/** The first version, and the second with all that it adds. */
+const first = (): Record<string, unknown> =>
   JSON.parse(JSON.stringify({ ...full(), begun: "today", instruments: [{ name: "Wrench", number: "4", due: "May" }] }));
-const wrong: readonly unknown[] = [undefined, null, 7, -1.5, "x", true, [], {}, [null], [{}]];
+const second = (): Record<string, unknown> => {
+  const { procedures, ...record } = full();
+  return JSON.parse(
+    JSON.stringify({
+      ...record,
+      version: 2,
+      instruments: [{ name: "Wrench", number: "4", due: "2027-05", note: "lent" }],
+      procedures: procedures.map(({ lines, ...procedure }) => ({
+        ...procedure,
+        lines: [
+          {
+            line: "1.1",
+            torques: [{ item: "f", value: 22, unit: "N·m", wrench: "4", on: "2027-03-31" }],
+            readings: [
+              { reading: 1, tries: [{ value: 13, unit: "mm", instrument: "4", on: "2028-02-29" }], chosen: "0.1" },
+            ],
+            notAsWritten: [{ what: "missing", item: "f", wanted: "Bolt", wantedCount: 2 }],
+          },
+          ...lines,
+        ].filter(({ line }, i, all) => all.findIndex((each) => each.line === line) === i),
+      })),
+    }),
+  );
+};
+const versions = [
+  [1, first],
+  [2, second],
+] as const;
+const wrong: readonly unknown[] = [
+  undefined,
+  null,
+  7,
+  0,
+  -1.5,
+  "x",
+  "2027-13",
+  "2027-04-31",
+  "2027-04-30",
+  true,
+  [],
+  {},
+  [null],
+  [{}],
+];
 
 /** Every place in a value. */
 function* places(value: unknown, path: readonly (string | number)[] = []): Generator<readonly (string | number)[]> {
@@ -25,12 +69,18 @@ function* places(value: unknown, path: readonly (string | number)[] = []): Gener
     for (const [key, each] of Object.entries(value)) yield* places(each, [...path, key]);
 }
 
-test("a whole record is read as it is", () => {
+test.each(versions)("version %i: a whole record is read as it is", (_, whole) => {
   expect(validate(whole())).toBe(true);
   expect(readRecord(JSON.stringify(whole()))).toEqual({ record: whole() });
 });
 
-test("reader and schema agree on every seeded fault", () => {
+test("what the second version adds is no part of the first", () => {
+  const old = { ...second(), version: 1 };
+  expect("problem" in readRecord(JSON.stringify(old))).toBe(true);
+  expect(validate(old)).toBe(false);
+});
+
+test.each(versions)("version %i: reader and schema agree on every seeded fault", (_, whole) => {
   let refused = 0,
     taken = 0;
   for (const path of places(whole()))

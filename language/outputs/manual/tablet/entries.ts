@@ -1,6 +1,7 @@
 // What somebody has entered on the page: ticks, counts, torques, readings with every try, signatures, what was not as written. It is
 // kept on the device as it stands, and turns into a record file and back. Whatever is typed is kept as typed until it makes a number.
 
+import { isDue } from "../../record/calibration.ts";
 import type { Instrument, LineRecord, NotAsWritten, ReadingTry, WorkRecord } from "../../record/record.ts";
 import type { Plan, PlanLine } from "./plan.ts";
 
@@ -12,6 +13,8 @@ export interface TorqueEntry {
   readonly unit: string;
   readonly wrench: string;
   readonly initials: string;
+  /** The day that it was entered for. */
+  readonly on?: string;
 }
 
 export interface LineEntry {
@@ -21,6 +24,9 @@ export interface LineEntry {
   readonly torques?: Readonly<Record<string, TorqueEntry>>;
   /** By the reading's number from 1. */
   readonly readings?: Readonly<Record<string, readonly ReadingTry[]>>;
+  /** By the reading's number: the size that was chosen, and the instrument that it is taken with. */
+  readonly chosen?: Readonly<Record<string, string>>;
+  readonly takenWith?: Readonly<Record<string, string>>;
   readonly signed?: string;
   readonly notAsWritten?: readonly NotAsWritten[];
   /** Seconds of its wait that have run while the page was open. */
@@ -32,6 +38,8 @@ export interface LineEntry {
 export interface Entries {
   readonly fields: Readonly<Partial<Record<RecordField, string>>>;
   readonly instruments: readonly Instrument[];
+  /** The day that is entered for now, as typed by the reader: no clock is read. */
+  readonly on?: string;
   /** By the line's id in the page. */
   readonly lines: Readonly<Record<string, LineEntry>>;
 }
@@ -54,13 +62,45 @@ export function numberOf(typed: string): number | undefined {
   return /^[+-]?(?:\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : undefined;
 }
 
-/** Adds a try; the same one again in a row is none. */
-export function withTry(entries: Entries, id: string, reading: number, taken: ReadingTry): Entries {
-  const had = entryOf(entries, id).readings ?? {},
-    tries = had[reading] ?? [];
+/** Adds a try with its day and its instrument; the same one again in a row is none. */
+export function withTry(entries: Entries, id: string, reading: number, what: ReadingTry): Entries {
+  const entry = entryOf(entries, id),
+    had = entry.readings ?? {},
+    tries = had[reading] ?? [],
+    instrument = entry.takenWith?.[reading] ?? "";
+  const taken: ReadingTry = {
+    ...what,
+    ...(instrument === "" ? {} : { instrument }),
+    ...(entries.on === undefined ? {} : { on: entries.on }),
+  };
   if (JSON.stringify(tries.at(-1)) === JSON.stringify(taken)) return entries;
   return withLine(entries, id, { readings: { ...had, [reading]: [...tries, taken] } });
 }
+
+/** Says with what the last try was taken: that is no other try. */
+export function withInstrument(entries: Entries, id: string, reading: number, instrument: string): Entries {
+  const entry = entryOf(entries, id),
+    tries = entry.readings?.[reading] ?? [];
+  const last = tries.at(-1),
+    { instrument: _, ...bare } = last ?? {};
+  return withLine(entries, id, {
+    takenWith: { ...entry.takenWith, [reading]: instrument },
+    ...(last
+      ? {
+          readings: {
+            ...entry.readings,
+            [reading]: [...tries.slice(0, -1), { ...bare, ...(instrument === "" ? {} : { instrument }) }],
+          },
+        }
+      : {}),
+  });
+}
+
+/** A date that an older record has as it was typed becomes a note: nothing is judged by it, and nothing is lost. */
+const datedInstrument = ({ due, note, ...rest }: Instrument): Instrument =>
+  due === undefined || isDue(due)
+    ? { ...rest, ...(due === undefined ? {} : { due }), ...(note === undefined ? {} : { note }) }
+    : { ...rest, note: [note, due].filter(Boolean).join("; ") };
 
 export function recordOf(entries: Entries, plan: Plan): WorkRecord {
   const fields = Object.fromEntries(
@@ -69,10 +109,10 @@ export function recordOf(entries: Entries, plan: Plan): WorkRecord {
       return value === "" ? [] : [[name, value]];
     }),
   );
-  const instruments = entries.instruments.filter(({ name }) => name.trim() !== "");
+  const instruments = entries.instruments.filter(({ name }) => name.trim() !== "").map(datedInstrument);
   return {
     format: "stripdown-record",
-    version: 1,
+    version: 2,
     content: plan.content,
     ...fields,
     ...(instruments.length > 0 ? { instruments } : {}),
@@ -101,12 +141,14 @@ function lineRecord({ line, counts, torques, readings }: PlanLine, entry: LineEn
         unit: own.unit,
         ...(own.wrench.trim() === "" ? {} : { wrench: own.wrench.trim() }),
         ...(own.initials.trim() === "" ? {} : { initials: own.initials.trim() }),
+        ...(own.on === undefined ? {} : { on: own.on }),
       },
     ];
   });
   const read = (readings ?? []).flatMap((_, i) => {
     const tries = entry.readings?.[i + 1] ?? [];
-    return tries.length > 0 ? [{ reading: i + 1, tries }] : [];
+    const chosen = entry.chosen?.[i + 1]?.trim() ?? "";
+    return tries.length > 0 || chosen !== "" ? [{ reading: i + 1, tries, ...(chosen === "" ? {} : { chosen }) }] : [];
   });
   const signed = entry.signed?.trim() ?? "",
     notAsWritten = entry.notAsWritten ?? [];
@@ -144,15 +186,23 @@ export function entriesOf(record: WorkRecord, plan: Plan): { entries: Entries; u
         ...(line.torques
           ? {
               torques: Object.fromEntries(
-                line.torques.map(({ item, value, unit, wrench = "", initials = "" }) => [
+                line.torques.map(({ item, value, unit, wrench = "", initials = "", on }) => [
                   item,
-                  { value: String(value), unit, wrench, initials },
+                  { value: String(value), unit, wrench, initials, ...(on === undefined ? {} : { on }) },
                 ]),
               ),
             }
           : {}),
         ...(line.readings
-          ? { readings: Object.fromEntries(line.readings.map(({ reading, tries }) => [reading, tries])) }
+          ? {
+              readings: Object.fromEntries(line.readings.map(({ reading, tries }) => [reading, tries])),
+              chosen: Object.fromEntries(
+                line.readings.flatMap(({ reading, chosen }) => (chosen === undefined ? [] : [[reading, chosen]])),
+              ),
+              takenWith: Object.fromEntries(
+                line.readings.map(({ reading, tries }) => [reading, tries.at(-1)?.instrument ?? ""]),
+              ),
+            }
           : {}),
         ...(line.signed === undefined ? {} : { signed: line.signed }),
         ...(line.notAsWritten ? { notAsWritten: line.notAsWritten } : {}),

@@ -4,6 +4,7 @@
 import type { Performance } from "../../../bench/trace.ts";
 import { lineNeeds } from "../../lines/line-needs.ts";
 import type { Lines } from "../../lines/groups.ts";
+import type { LineGroup, LineItem } from "../../lines/line.ts";
 import { askedOf } from "../../record/asked.ts";
 import { acceptedTorques, type AcceptedTorque } from "../../record/judge-torque.ts";
 
@@ -15,6 +16,8 @@ export interface Plan {
   readonly procedures: readonly { readonly procedure: string; readonly unit: string; readonly build: string }[];
   /** Actions in their printed order. */
   readonly lines: readonly PlanLine[];
+  /** The parts, fasteners and joints that each step works on, by id and name: what an entry "not as written" can be about. */
+  readonly steps: readonly (readonly { readonly id: string; readonly name: string }[])[];
 }
 
 /** Lines are named here by their ids in the page. */
@@ -24,6 +27,10 @@ export interface PlanLine {
   readonly line: string;
   /** Index in `procedures`. */
   readonly procedure: number;
+  /** Index in `steps`. */
+  readonly step: number;
+  /** Those of its step that the line itself works on. */
+  readonly things?: readonly string[];
   /** Lines that take the precautions it needs. */
   readonly needs?: readonly string[];
   /** Lines that come before a precaution is taken back. */
@@ -45,6 +52,8 @@ export interface PlanLine {
 export interface PlanReading {
   readonly unit: string;
   readonly isFigure: boolean;
+  /** A size is chosen by it. */
+  readonly chooses?: true;
   readonly low?: number;
   readonly high?: number;
 }
@@ -55,6 +64,8 @@ export function planOf(
   all: readonly { readonly performance: Performance; readonly lines: Lines; readonly prefix: string }[],
   content: string,
 ): Plan {
+  const steps: Plan["steps"][number][] = [],
+    lines = all.flatMap((each, procedure) => linesPlan(each.lines, each.prefix, procedure, steps));
   return {
     id: all.map(({ performance: { procedure, model } }) => `${model.unit} ${procedure.id} ${model.build}`).join("; "),
     content,
@@ -63,16 +74,19 @@ export function planOf(
       unit: model.unit,
       build: model.build,
     })),
-    lines: all.flatMap(({ lines, prefix }, procedure) => linesPlan(lines, prefix, procedure)),
+    lines,
+    steps,
   };
 }
 
-function linesPlan(lines: Lines, prefix: string, procedure: number): PlanLine[] {
+/** @param steps is added to. */
+function linesPlan(lines: Lines, prefix: string, procedure: number, steps: Plan["steps"][number][]): PlanLine[] {
   const needs = lineNeeds(lines),
     { model } = lines.context,
     idOf = (line: string): string => lineElement(prefix, line);
-  return [...lines.strip, ...lines.refit, ...lines.finish].flatMap((group) =>
-    group.lines.flatMap((line): PlanLine[] => {
+  return [...lines.strip, ...lines.refit, ...lines.finish].flatMap((group) => {
+    const step = steps.push(thingsOf(group)) - 1;
+    return group.lines.flatMap((line): PlanLine[] => {
       if (line.is !== "action") return [];
       const asked = askedOf(line, model),
         need = needs.get(line.id)!;
@@ -82,6 +96,11 @@ function linesPlan(lines: Lines, prefix: string, procedure: number): PlanLine[] 
           id: idOf(line.id),
           line: line.id,
           procedure,
+          step,
+          ...some(
+            "things",
+            line.items.filter(isThing).map((item) => item.id),
+          ),
           ...some("needs", need.precautions.map(idOf)),
           ...some("before", need.before.map(idOf)),
           ...(need.hold === undefined ? {} : { hold: idOf(need.hold) }),
@@ -97,9 +116,10 @@ function linesPlan(lines: Lines, prefix: string, procedure: number): PlanLine[] 
           ),
           ...some(
             "readings",
-            asked.readings.map(({ unit, isFigure, low, high }) => ({
+            asked.readings.map(({ unit, isFigure, low, high, chooses }) => ({
               unit,
               isFigure,
+              ...(chooses.length > 0 ? { chooses: true as const } : {}),
               ...(low === undefined ? {} : { low }),
               ...(high === undefined ? {} : { high }),
             })),
@@ -109,9 +129,20 @@ function linesPlan(lines: Lines, prefix: string, procedure: number): PlanLine[] 
           ...(asked.torques.length === 1 && order.length > 0 ? { order, passes: line.torque?.rounds ?? 1 } : {}),
         },
       ];
-    }),
-  );
+    });
+  });
 }
+
+/** What can be sheared, missing or the wrong one. */
+const isThing = ({ is }: LineItem): boolean => is === "part" || is === "fastener" || is === "joint";
+
+const thingsOf = ({ lines }: LineGroup): Plan["steps"][number] => [
+  ...new Map(
+    lines.flatMap((line) =>
+      line.is === "action" ? line.items.filter(isThing).map(({ id, name }) => [id, { id, name }] as const) : [],
+    ),
+  ).values(),
+];
 
 const some = <Name extends string, T>(name: Name, values: readonly T[]): { readonly [key in Name]?: readonly T[] } =>
   values.length === 0 ? {} : ({ [name]: values } as { readonly [key in Name]: readonly T[] });

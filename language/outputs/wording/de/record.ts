@@ -17,7 +17,20 @@ export const record: Wording["record"] = {
   wantedTitle: "Zu bestellen",
   open: "zu klären",
   told: "zur Kenntnis",
-  checkColumns: ["Entwurf", "Datei", "Seriennummer", "Anleitung", "Zeile", "Grad", "Anmerkung", "Was folgt"],
+  checkColumns: [
+    "Entwurf",
+    "Datei",
+    "Seriennummer",
+    "Anleitung",
+    "Zeile",
+    "Grad",
+    "Anmerkung",
+    "Was folgt",
+    "Gegenstand",
+    "Gewünscht",
+    "Wie viele",
+    "Für",
+  ],
 
   figure: (value, unit) =>
     unit === "" ? `${figures.number(String(value))} ohne Einheit` : figures.number(`${value} ${unit}`),
@@ -66,6 +79,16 @@ export const record: Wording["record"] = {
       "; ",
     ),
   notAgreed: (what, name) => `${what}${name === "" ? "" : `, ${name}`}: Niemand hat dem zugestimmt, was getan wurde`,
+
+  calibrationOverdue: (name, due, on) => `${name}: Die Kalibrierung war fällig am ${due}, benutzt wurde es am ${on}`,
+  calibrationFollows:
+    "Mit einem Gerät wiederholen, dessen Kalibrierung nicht überfällig ist, und nach dem fragen, was mit diesem gemessen wurde.",
+  calibrationNoDay: (name, due) =>
+    `${name}: Kalibrierung fällig ${due}; die Aufzeichnung nennt keinen Tag der Messung zum Vergleich`,
+  calibrationNoDate: (name, due) =>
+    `${name}: Kalibrierung fällig „${due}“ ist kein Datum und lässt sich nicht vergleichen`,
+  wantedLine: (part, count, thing) =>
+    joined([`${part}${count === undefined ? "" : `, ${count} Stück`}`, thing === "" ? "" : `für: ${thing}`], ", "),
 
   summaryTitle: (count) => `Messwerte aus ${counted(count, "Aufzeichnung", "Aufzeichnungen")}`,
   leftOut: (files) => `Ausgelassen, weil von einem anderen Stand: ${list(files)}`,

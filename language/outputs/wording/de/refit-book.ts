@@ -16,6 +16,8 @@ export const refitBook: Wording["refitBook"] = {
   reading: (what, figure, limits, outside) =>
     `${what}: ${figure}${outside ? ", außerhalb der Grenzen" : ""}${limits === "" ? "" : ` (${limits})`}`,
   notTicked: "Nicht abgehakt: nachsehen, ob es getan wurde.",
+  chosen: (what, chosen) => `${what}, gewählt: ${chosen}`,
+  notChosen: (what) => `${what}: Was gewählt wurde, ist nicht aufgeschrieben`,
   ticked: "In der Aufzeichnung ist diese Zeile abgehakt.",
 
   closingNote:

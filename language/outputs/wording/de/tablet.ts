@@ -65,6 +65,16 @@ export const tablet: Wording["tablet"] = {
 
   notAsWritten: "Nicht wie beschrieben",
   what: "Was",
+  howMany: "Wie viele",
+  chosen: "Gewählte Größe",
+  readingsOn: "Tag der Arbeit, die jetzt eingetragen wird",
+  noDate: "Das ist kein Datum: Jahr-Monat-Tag, wie 2027-03-31. Es wird nicht aufgeschrieben.",
+  noDue:
+    "Das ist kein Datum: Jahr-Monat-Tag oder Jahr-Monat, wie 2027-03-31 oder 2027-03. Es wird nicht aufgeschrieben.",
+  takenWith: "Gemessen mit",
+  notSaid: "nicht gesagt",
+  overdue: (instrument, due, on) =>
+    `${instrument}: Die Kalibrierung war fällig am ${due}, eingetragen wird für ${on}. Mit einem anderen wiederholen und fragen.`,
   whatThing: "Welcher Gegenstand",
   wholeLine: "die Zeile",
   note: "Wie es vorgefunden wurde",
@@ -85,5 +95,5 @@ export const tablet: Wording["tablet"] = {
   instruments: "Verwendete Drehmomentschlüssel und Messgeräte",
   instrument: "Gerät",
   instrumentNumber: "Nummer",
-  due: "Kalibrierung fällig",
+  due: "Kalibrierung fällig (JJJJ-MM-TT)",
 };

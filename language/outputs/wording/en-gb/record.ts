@@ -22,6 +22,10 @@ export const record = {
     "Grade",
     "Remark",
     "What follows",
+    "Thing",
+    "Wanted",
+    "How many",
+    "For",
   ] as readonly string[],
 
   figure: (value: number, unit: string) => (unit === "" ? `${value} without a unit` : `${value} ${unit}`),
@@ -74,6 +78,19 @@ export const record = {
       .join("; "),
   notAgreed: (what: string, name: string) =>
     `${what}${name === "" ? "" : `, ${inside(name)}`}: nobody has agreed to what was done`,
+
+  calibrationOverdue: (name: string, due: string, on: string) =>
+    `${name}: its calibration was due ${due}, it was used on ${on}`,
+  calibrationFollows:
+    "Take it again with an instrument whose calibration is in date, and ask about what was measured with this one.",
+  calibrationNoDay: (name: string, due: string) =>
+    `${name}: calibration due ${due}; the record gives no day of the reading to hold it against`,
+  calibrationNoDate: (name: string, due: string) =>
+    `${name}: calibration due “${due}” is no date, so that nothing can be held against it`,
+  wantedLine: (part: string, count: number | undefined, thing: string) =>
+    [`${part}${count === undefined ? "" : `, ${count} off`}`, thing === "" ? "" : `for ${inside(thing)}`]
+      .filter(Boolean)
+      .join(", "),
 
   summaryTitle: (count: number) => `Readings of ${counted(count, "record")}`,
   leftOut: (files: readonly string[]) => `Left out, since made from another revision: ${list(files)}`,

@@ -15,6 +15,8 @@ export const refitBook = {
   reading: (what: string, figure: string, limits: string, outside: boolean) =>
     `${what}: ${figure}${outside ? ", outside its limits" : ""}${limits === "" ? "" : ` (${limits})`}`,
   notTicked: "Not ticked: look whether it was done.",
+  chosen: (what: string, chosen: string) => `${what}, chosen: ${chosen}`,
+  notChosen: (what: string) => `${what}: which one was chosen is not written down`,
   ticked: "The record has this line ticked.",
 
   closingNote: "All that the record leaves open. A line is open until somebody who may do so signs it.",

@@ -63,6 +63,15 @@ export const tablet = {
 
   notAsWritten: "Not as written",
   what: "What",
+  howMany: "How many",
+  chosen: "Size chosen",
+  readingsOn: "Day of the work that is entered now",
+  noDate: "This is no date: year-month-day, as 2027-03-31. It is not written down.",
+  noDue: "This is no date: year-month-day or year-month, as 2027-03-31 or 2027-03. It is not written down.",
+  takenWith: "Taken with",
+  notSaid: "not said",
+  overdue: (instrument: string, due: string, on: string) =>
+    `${instrument}: its calibration was due ${due}, and this is entered for ${on}. Take it again with another one, and ask.`,
   whatThing: "Which thing",
   wholeLine: "the line",
   note: "How it was found",
@@ -84,5 +93,5 @@ export const tablet = {
   instruments: "Wrenches and instruments used",
   instrument: "Instrument",
   instrumentNumber: "Number",
-  due: "Calibration due",
+  due: "Calibration due (YYYY-MM-DD)",
 };

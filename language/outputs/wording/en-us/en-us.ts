@@ -3,7 +3,7 @@
 
 import { enGb } from "../en-gb/en-gb.ts";
 import { kindWords } from "../en-gb/kinds.ts";
-import { sentence } from "../en-gb/phrases.ts";
+import { inside, sentence } from "../en-gb/phrases.ts";
 import { kindsOf } from "../kinds.ts";
 import type { Wording } from "../wording.ts";
 import { some } from "./phrases.ts";
@@ -146,7 +146,13 @@ export const enUs: Wording = {
     ...layoutSheet,
     count: (count) => (count === undefined ? "count not given: count them" : count === 1 ? "" : `qty ${count}`),
   },
-  record,
+  record: {
+    ...record,
+    wantedLine: (part, count, thing) =>
+      [`${part}${count === undefined ? "" : `, qty ${count}`}`, thing === "" ? "" : `for ${inside(thing)}`]
+        .filter(Boolean)
+        .join(", "),
+  },
   refitBook: {
     ...refitBook,
     title: (procedure, serial) => `Reassembly book: ${procedure}${serial === "" ? "" : `, serial number ${serial}`}`,

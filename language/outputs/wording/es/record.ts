@@ -26,6 +26,10 @@ export const record: Wording["record"] = {
     "Grado",
     "Observación",
     "Lo que sigue",
+    "Cosa",
+    "Pedido",
+    "Cuántas",
+    "Para",
   ],
 
   figure: (value, unit) =>
@@ -77,6 +81,16 @@ export const record: Wording["record"] = {
     ),
   notAgreed: (what, name) =>
     titled(`${what}${name === "" ? "" : `, ${the(name)}`}`, "nadie ha dado su acuerdo a lo que se hizo"),
+
+  calibrationOverdue: (name, due, on) => titled(name, `la calibración vencía el ${due}, se usó el ${on}`),
+  calibrationFollows:
+    "Repetir con un aparato cuya calibración no haya vencido, y preguntar por lo que se midió con este.",
+  calibrationNoDay: (name, due) =>
+    titled(name, `próxima calibración ${due}; el registro no da ningún día de medición con que compararla`),
+  calibrationNoDate: (name, due) =>
+    titled(name, `próxima calibración «${due}» no es una fecha y no se compara con nada`),
+  wantedLine: (part, count, thing) =>
+    joined([`${part}${count === undefined ? "" : `, ${count} uds.`}`, thing === "" ? "" : titled("para", thing)], ", "),
 
   summaryTitle: (count) => `Medidas de ${counted(count, "registro")}`,
   leftOut: (files) => titled("Dejados fuera, por ser de otra revisión", list(files)),

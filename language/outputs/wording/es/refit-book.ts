@@ -16,6 +16,8 @@ export const refitBook: Wording["refitBook"] = {
   reading: (what, figure, limits, outside) =>
     `${what}: ${figure}${outside ? ", fuera de sus límites" : ""}${limits === "" ? "" : ` (${limits})`}`,
   notTicked: "Sin marcar: mirar si se hizo.",
+  chosen: (what, chosen) => `${what}, elegido: ${chosen}`,
+  notChosen: (what) => `${what}: lo que se eligió no está anotado`,
   ticked: "El registro tiene marcada esta línea.",
 
   closingNote:

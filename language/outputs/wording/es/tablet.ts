@@ -64,6 +64,15 @@ export const tablet: Wording["tablet"] = {
 
   notAsWritten: "No como está escrito",
   what: "Qué",
+  howMany: "Cuántas",
+  chosen: "Medida elegida",
+  readingsOn: "Día del trabajo que se anota ahora",
+  noDate: "No es una fecha: año-mes-día, como 2027-03-31. No queda anotada.",
+  noDue: "No es una fecha: año-mes-día o año-mes, como 2027-03-31 o 2027-03. No queda anotada.",
+  takenWith: "Medido con",
+  notSaid: "sin decir",
+  overdue: (instrument, due, on) =>
+    `${instrument}: la calibración vencía el ${due}, y se anota para el ${on}. Repetir con otro, y preguntar.`,
   whatThing: "Qué cosa",
   wholeLine: "la línea",
   note: "Cómo se encontró",
@@ -84,5 +93,5 @@ export const tablet: Wording["tablet"] = {
   instruments: "Llaves e instrumentos usados",
   instrument: "Aparato",
   instrumentNumber: "Número",
-  due: "Próxima calibración",
+  due: "Próxima calibración (AAAA-MM-DD)",
 };

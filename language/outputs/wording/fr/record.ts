@@ -17,7 +17,20 @@ export const record: Wording["record"] = {
   wantedTitle: "À commander",
   open: "à traiter",
   told: "à savoir",
-  checkColumns: ["Projet", "Fichier", "Numéro de série", "Procédure", "Ligne", "Degré", "Remarque", "Ce qui suit"],
+  checkColumns: [
+    "Projet",
+    "Fichier",
+    "Numéro de série",
+    "Procédure",
+    "Ligne",
+    "Degré",
+    "Remarque",
+    "Ce qui suit",
+    "Chose",
+    "Demandé",
+    "Combien",
+    "Pour",
+  ],
 
   figure: (value, unit) =>
     unit === "" ? `${figures.number(String(value))} sans unité` : figures.number(`${value} ${unit}`),
@@ -71,6 +84,16 @@ export const record: Wording["record"] = {
     ),
   notAgreed: (what, name) =>
     titled(`${what}${name === "" ? "" : `, ${the(name)}`}`, "personne n'a donné son accord à ce qui a été fait"),
+
+  calibrationOverdue: (name, due, on) => titled(name, `étalonnage à faire avant le ${due}, utilisé le ${on}`),
+  calibrationFollows:
+    "Refaire avec un appareil dont l'étalonnage n'est pas échu, et demander ce qu'il en est de ce qui a été mesuré avec celui-ci.",
+  calibrationNoDay: (name, due) =>
+    titled(name, `étalonnage à faire ${due}\u00a0; le relevé ne donne aucun jour de mesure à comparer`),
+  calibrationNoDate: (name, due) =>
+    titled(name, `étalonnage à faire «\u00a0${due}\u00a0» n'est pas une date et ne se compare à rien`),
+  wantedLine: (part, count, thing) =>
+    joined([`${part}${count === undefined ? "" : `, ${count}`}`, thing === "" ? "" : titled("pour", thing)], ", "),
 
   summaryTitle: (count) => `Mesures de ${counted(count, "relevé")}`,
   leftOut: (files) => titled("Laissé de côté, car d'une autre révision", list(files)),

@@ -17,6 +17,8 @@ export const refitBook: Wording["refitBook"] = {
   reading: (what, figure, limits, outside) =>
     `${what}\u00a0: ${figure}${outside ? ", hors de ses limites" : ""}${limits === "" ? "" : ` (${limits})`}`,
   notTicked: "Non cochée\u00a0: regarder si cela a été fait.",
+  chosen: (what, chosen) => `${what}, choisi\u00a0: ${chosen}`,
+  notChosen: (what) => `${what}\u00a0: ce qui a été choisi n'est pas noté`,
   ticked: "Le relevé porte cette ligne cochée.",
 
   closingNote:

@@ -66,6 +66,16 @@ export const tablet: Wording["tablet"] = {
 
   notAsWritten: "Pas comme décrit",
   what: "Quoi",
+  howMany: "Combien",
+  chosen: "Taille choisie",
+  readingsOn: "Jour du travail noté maintenant",
+  noDate: "Ce n'est pas une date\u00a0: année-mois-jour, comme 2027-03-31. Elle n'est pas notée.",
+  noDue:
+    "Ce n'est pas une date\u00a0: année-mois-jour ou année-mois, comme 2027-03-31 ou 2027-03. Elle n'est pas notée.",
+  takenWith: "Mesuré avec",
+  notSaid: "non indiqué",
+  overdue: (instrument, due, on) =>
+    `${instrument}\u00a0: étalonnage à faire avant le ${due}, noté ici pour le ${on}. Refaire avec un autre, et demander.`,
   whatThing: "Quelle chose",
   wholeLine: "la ligne",
   note: "Comment on l'a trouvé",
@@ -86,5 +96,5 @@ export const tablet: Wording["tablet"] = {
   instruments: "Clés et instruments utilisés",
   instrument: "Appareil",
   instrumentNumber: "Numéro",
-  due: "Étalonnage à faire",
+  due: "Étalonnage à faire (AAAA-MM-JJ)",
 };

@@ -94,6 +94,7 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
   const options: OutputOptions = {
     wording,
     system: system ?? project.settings.system,
+    ...(project.settings.baseAddress === undefined ? {} : { baseAddress: project.settings.baseAddress }),
     showPath: show,
     ...(inOther === undefined ? {} : { textsFrom: inOther.from }),
     picture: pictures.picture,

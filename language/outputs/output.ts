@@ -69,6 +69,8 @@ export interface OutputOptions {
   readonly date?: string;
   /** The picture that an author names in a file, or why it cannot be shown. Without this function no picture is shown. */
   readonly picture?: (path: string, fromFile: string) => Picture | { readonly problem: string };
+  /** Where the manual lies, for the codes beside its steps; without it no code is drawn. */
+  readonly baseAddress?: string;
   /** Where a link to a recording leads from the output: a relative address, undefined where there is none. */
   readonly recording?: (path: string, fromFile: string) => string | undefined;
   /** How a path is shown, so that no folder of this machine stands in a file; as it is if left out. */

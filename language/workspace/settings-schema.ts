@@ -7,6 +7,7 @@ import type { Finding } from "../findings/finding.ts";
 import { nearestWords } from "../calc/nearest.ts";
 import { assumptionsFrom } from "../figures/assumptions.ts";
 import { allChecks } from "./check-project.ts";
+import { isBaseAddress } from "../outputs/base-address.ts";
 import { defaultSettings, type Settings } from "./settings.ts";
 
 const severity = z.enum(["error", "warning", "question", "hint", "off"]);
@@ -23,6 +24,13 @@ export const settingsSchema = z
       .optional()
       .describe("What the figures assume where nobody says: friction-thread, friction-head, …"),
     system: z.enum(["metric", "us"]).optional().describe("Units shown first in outputs."),
+    baseAddress: z
+      .string()
+      .refine(isBaseAddress, "an address as https://manuals.example/winch.html, without #, is due")
+      .optional()
+      .describe(
+        "Where the HTML manual lies, as https://manuals.example/winch.html: each step of a printed manual then has a QR code that leads there. No code without it.",
+      ),
   })
   .meta({
     title: "Settings of a project of procedures",
@@ -46,7 +54,7 @@ export function readSettings(text: string, path: string): ReadSettings {
       where = issue.path.join(".");
     return { problem: `${where === "" ? "" : `${where}: `}${issue.message}` };
   }
-  const { severity: weights = {}, assumptions = {}, system = "metric" } = parsed.data,
+  const { severity: weights = {}, assumptions = {}, system = "metric", baseAddress } = parsed.data,
     table = allChecks();
   const findings = [
     ...Object.keys(weights)
@@ -62,7 +70,16 @@ export function readSettings(text: string, path: string): ReadSettings {
       builds: [],
     })),
   ];
-  return { settings: { ...defaultSettings, severity: weights, assumptions, system }, findings };
+  return {
+    settings: {
+      ...defaultSettings,
+      severity: weights,
+      assumptions,
+      system,
+      ...(baseAddress === undefined ? {} : { baseAddress }),
+    },
+    findings,
+  };
 }
 
 /** A code that is no check, or that cannot be made as mild as this asks. */

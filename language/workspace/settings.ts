@@ -9,6 +9,8 @@ export interface Settings {
   readonly assumptions: Readonly<Record<string, number | string>>;
   /** Units shown first. */
   readonly system: "metric" | "us";
+  /** Where the manual lies, for the QR codes beside its steps; none without it. */
+  readonly baseAddress?: string;
 }
 
 export const defaultSettings: Settings = { severity: {}, assumptions: {}, system: "metric" };

@@ -10,6 +10,8 @@ import { reviewLines } from "../wording/review.ts";
 import { provenanceOf } from "../draft.ts";
 import { pathsOf, stripOf } from "../draw/draw.ts";
 import type { Drawing } from "../draw/drawing.ts";
+import { addressOf } from "../base-address.ts";
+import { qrDrawing } from "../draw/qr.ts";
 import { patternDrawing } from "../draw/pattern.ts";
 import { buildText } from "../lines/build-text.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
@@ -115,7 +117,7 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     fasteners: models.flatMap((model) => tieRows(contextOf(model), true)),
     joints: models.flatMap((model) => tieRows(contextOf(model), false)),
     fluids: models.flatMap((model) => fluidRows(contextOf(model))),
-    chapters: all.map(({ performance, lines, prefix }) => chapter(performance, lines, prefix)),
+    chapters: all.map(({ performance, lines, prefix }) => chapter(performance, lines, prefix, options)),
     plan: planOf(all, provenance.hash),
     sections: manualSections,
     forPen: false,
@@ -205,7 +207,12 @@ function uniqueMessages(messages: readonly SafetyMessage[]): SafetyMessage[] {
     .sort((a, b) => rank(a) - rank(b));
 }
 
-function chapter(performance: Performance, lines: Lines, prefix: string): Chapter {
+function chapter(
+  performance: Performance,
+  lines: Lines,
+  prefix: string,
+  { baseAddress, wording }: OutputOptions,
+): Chapter {
   const { procedure, model } = performance,
     { strip, refit, finish } = lines,
     patterns: Record<string, readonly number[]> = {},
@@ -234,6 +241,14 @@ function chapter(performance: Performance, lines: Lines, prefix: string): Chapte
     refitIs: performance.refit.length > 0 ? "computed" : performance.written.length > 0 ? "written" : "none",
     patterns,
     drawings,
+    codes: Object.fromEntries(
+      baseAddress === undefined
+        ? []
+        : [...strip, ...refit, ...finish].map(({ id, number }) => [
+            prefix + id,
+            qrDrawing(addressOf(baseAddress, prefix + id), `${prefix}${id}-code`, wording.draw.code(number)),
+          ]),
+    ),
   };
 }
 

@@ -95,6 +95,8 @@ export interface Chapter {
   readonly refitIs: "computed" | "written" | "none";
   /** Bolt circles by the id of the line: pieces in the order of tightening. */
   readonly patterns: Readonly<Record<string, readonly number[]>>;
+  /** QR codes of the steps by the id of the group; none where no address is set. */
+  readonly codes: Readonly<Record<string, Drawing>>;
   /** Drawings of the groups that are tightened in an order, by the number of the line. */
   readonly drawings: Readonly<Record<string, Drawing>>;
 }

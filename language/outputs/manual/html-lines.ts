@@ -31,8 +31,9 @@ export interface Layout {
 }
 
 export function groupHtml(group: LineGroup, layout: Layout): Markup {
+  const code = layout.chapter.codes[group.id];
   return html`<div class="group" role="group" id="${group.id}" aria-labelledby="${group.id}-title">
-<h3 id="${group.id}-title">${group.number} ${own(group.title)}</h3>
+${code && svg(code, "code")}<h3 id="${group.id}-title">${group.number} ${own(group.title)}</h3>
 <ol class="lines">${group.lines.map((line) => lineHtml(line, layout))}</ol>
 </div>
 `;

@@ -86,6 +86,7 @@ span.outside{border:0;padding:0;margin:0}
 .told{padding:.1rem 0}
 .note{padding:.2rem 0 .2rem 6.5rem}
 .recorded{border-left:6px double var(--ink);padding-left:.6rem;margin:.2rem 0 .2rem 5.5rem}
+svg.code{float:right;width:22mm;height:22mm;margin:.2rem 0 .4rem .8rem}.lines{clear:both}
 .pen{display:inline-block;min-width:3rem;min-height:1.3rem}
 .given{font-style:italic}
 figure{margin:.6rem 0 .6rem 6.5rem;break-inside:avoid}

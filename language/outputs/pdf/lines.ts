@@ -18,7 +18,7 @@ import { signNumber, warningSign } from "../manual/signs.ts";
 import type { OutputOptions } from "../output.ts";
 import { signals, type SignalName } from "../../tables/index.ts";
 import { shownOnOneLine } from "../text/shown.ts";
-import { blank, drawn, heading, par, svgFileOf } from "./pieces.ts";
+import { blank, codeOf, drawn, heading, par, svgFileOf } from "./pieces.ts";
 import type { ActionRow, Blank, Block, Panel, PrintDocument, Words } from "./print.ts";
 import { bold, isHigh, joined, words } from "./words.ts";
 
@@ -32,7 +32,9 @@ export interface Layout {
 }
 
 export function groupBlocks(group: LineGroup, chapter: Chapter, layout: Layout): Block[] {
-  const blocks: Block[] = [heading(2, `${group.number} ${group.title}`, false, true)];
+  const code = chapter.codes[group.id],
+    head = heading(2, `${group.number} ${group.title}`, false, true),
+    blocks: Block[] = [code ? { ...head, code: codeOf(code) } : head];
   let rows: ActionRow[] = [];
   const close = (): void => {
     if (rows.length > 0) blocks.push({ is: "actions", rows });

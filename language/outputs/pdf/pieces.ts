@@ -48,6 +48,12 @@ export function drawn(
   };
 }
 
+/** A code as it stands beside a heading. */
+export const codeOf = (drawing: Drawing): NonNullable<Heading["code"]> => ({
+  svg: inkSvg(drawing),
+  alt: shownOnOneLine(`${drawing.title}: ${drawing.description}`),
+});
+
 const inkSvg = ({ width, height, body }: Drawing): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width.toFixed(2)} ${height.toFixed(2)}" width="${width.toFixed(2)}" height="${height.toFixed(2)}" font-family="${families.map((name) => `'${name}'`).join(", ")}" fill="none" color="#000" stroke="#000">${body.source}</svg>`;
 

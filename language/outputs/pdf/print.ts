@@ -29,6 +29,8 @@ export interface Heading {
   readonly page: boolean;
   /** Stands in the list of contents; all stand among the bookmarks. */
   readonly listed: boolean;
+  /** A code beside it. */
+  readonly code?: { readonly svg: string; readonly alt: string };
 }
 export interface Par {
   readonly is: "par";

@@ -232,7 +232,14 @@ export const template = String.raw`
 }
 
 #let item(b) = {
-  if b.is == "heading" { if b.page { pagebreak(weak: true) }; heading(level: b.level, outlined: b.listed, bookmarked: true, w(b.says)) }
+  if b.is == "heading" {
+    if b.page { pagebreak(weak: true) }
+    let head = heading(level: b.level, outlined: b.listed, bookmarked: true, w(b.says))
+    if "code" in b {
+      block(sticky: true, breakable: false, above: 1em, below: 0.8em, grid(columns: (1fr, 22mm), column-gutter: 4mm, align: horizon,
+        head, figure(image(bytes(b.code.svg), format: "svg", width: 22mm, alt: b.code.alt), alt: b.code.alt)))
+    } else { head }
+  }
   else if b.is == "par" {
     let look = b.at("look", default: "plain")
     if look == "frame" { block(width: 100%, stroke: 2pt, inset: 8pt, par(w(b.says))) }

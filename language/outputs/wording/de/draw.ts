@@ -64,4 +64,5 @@ export const draw: Wording["draw"] = {
   bleedsAt: (name) => `Entlüften: ${name}`,
   drainsAt: (name) => `Ablassen: ${name}`,
   port: (says, on) => sentence(on === "" ? says : `${says}, an ${on}`),
+  code: (number) => `Code, der zu Schritt ${number} führt`,
 };

@@ -58,4 +58,5 @@ export const draw = {
   bleedsAt: (name: string) => `bleed: ${inside(name)}`,
   drainsAt: (name: string) => `drain: ${inside(name)}`,
   port: (says: string, on: string) => sentence(on === "" ? says : `${says}, on ${inside(on)}`),
+  code: (number: string) => `Code that leads to step ${number}`,
 };

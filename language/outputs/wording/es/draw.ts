@@ -60,4 +60,5 @@ export const draw: Wording["draw"] = {
   bleedsAt: (name) => titled("purga", the(name)),
   drainsAt: (name) => titled("vaciado", the(name)),
   port: (says, on) => sentence(on === "" ? says : `${says}, en ${the(on)}`),
+  code: (number) => `Código que lleva al paso ${number}`,
 };

@@ -62,4 +62,5 @@ export const draw: Wording["draw"] = {
   bleedsAt: (name) => titled("purge", the(name)),
   drainsAt: (name) => titled("vidange", the(name)),
   port: (says, on) => sentence(on === "" ? says : `${says}, sur ${the(on)}`),
+  code: (number) => `Code qui mène à l'étape ${number}`,
 };

@@ -53,9 +53,17 @@ export interface Bench {
   /** The position that the unit was last turned to for a computed act. */
   turnedTo: string | undefined;
   steps: number;
+  /** Counts what is done. */
+  readonly work: Work;
 }
 
-export function benchOf(model: Model, state: State): Bench {
+/** How much was performed: for those who have to know that nothing was done twice. */
+export interface Work {
+  /** Acts of authors, and lines of the computed way back. */
+  acts: number;
+}
+
+export function benchOf(model: Model, state: State, work: Work = { acts: 0 }): Bench {
   return {
     model,
     machine: machineOf(model),
@@ -83,6 +91,7 @@ export function benchOf(model: Model, state: State): Bench {
     callAt: undefined,
     turnedTo: undefined,
     steps: 0,
+    work,
   };
 }
 

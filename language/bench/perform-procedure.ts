@@ -1,17 +1,20 @@
 // One procedure performed in one build: start, strip, aim, refit, end. The only entry for whoever wants to know what a procedure does.
 
 import type { Leave, Model, Procedure, Start, ThingIndex } from "../model/model.ts";
-import { benchOf, prefixInside, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
+import { benchOf, prefixInside, reasonOf, report, resolve, resolveName, type Bench, type Work } from "./bench.ts";
 import { judgeAim } from "./aim.ts";
 import { judgeEnd, leavesOf, type Leaves } from "./end-state.ts";
 import { withoutEchoes } from "./echo.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
+import type { Likeness } from "./likeness.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
+import { mover } from "./moved.ts";
 import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { orderOf } from "./refit/order.ts";
 import { judgeRepeats, readingsIn, readingsOnTheWayBack } from "./repeats.ts";
 import { lumps, type Lump } from "./lumps.ts";
+import { goOnFrom, stageOf, type Stage } from "./stages.ts";
 import { DRAINED, NEVER, ON_BASE, startState, TIGHT, type State } from "./state.ts";
 import { judgeTasks } from "./tasks.ts";
 import { judgeTurned } from "./turn.ts";
@@ -30,12 +33,59 @@ export interface PerformOptions {
 export function performProcedure(model: Model, id: string, options: PerformOptions = {}): Performance {
   const whole = model.procedures.get(id)!;
   const procedure = options.steps ? only(whole, options.steps) : whole;
-  const buildsUp = procedure.aims.some((aim) => aim.is === "all-in");
-  const before = stateBefore(model, procedure, new Set(options.asked));
-  const bench = benchOf(model, before?.state ?? startState(model));
+  return performAll(model, procedure, { acts: 0 }, new Set(options.asked)).performance;
+}
+
+/** A performance that can be gone on with after an edit. */
+export interface Rehearsal {
+  readonly performance: Performance;
+  /** The bench before each entry of the body, and behind the last; empty where the procedure builds up. */
+  readonly stages: readonly Stage[];
+}
+
+/**
+ * The same as `performProcedure`, object by object, without doing again what an earlier reading of the texts did already: where all says
+ * the same nothing is performed, and where a line of the body changed the strip goes on from the entry that it stands in. The way back
+ * hangs on the whole strip and is then performed whole.
+ */
+export function rehearse(
+  model: Model,
+  id: string,
+  work: Work,
+  earlier?: { readonly rehearsal: Rehearsal; readonly like: Likeness },
+): Rehearsal {
+  const procedure = model.procedures.get(id)!;
+  if (!earlier) return performAll(model, procedure, work);
+  const { rehearsal, like } = earlier,
+    had = rehearsal.performance,
+    unchanged = like.unchanged(had.model, model, id);
+  if (!unchanged) return performAll(model, procedure, work);
+  const move = mover(like);
+  // What contradicts itself is told with the words of the lines.
+  if (unchanged.whole && !(like.proseChanged() && (had.order?.problems.length ?? 0) > 0))
+    return { performance: move.performance(had, model), stages: rehearsal.stages.map(move.stage) };
+  const stages = rehearsal.stages.slice(0, unchanged.entries + 1).map(move.stage),
+    stage = stages[unchanged.entries];
+  if (!stage) return performAll(model, procedure, work);
+  return performStrip(benchOf(model, had.start, work), procedure, {
+    stages,
+    done: {
+      events: move.events(had.events.slice(0, stage.events)),
+      performed: move.performed(had.strip.slice(0, stage.performed)),
+      notes: move.notes(had.notes.slice(0, stage.notes)),
+    },
+  });
+}
+
+function performAll(model: Model, procedure: Procedure, work: Work, asked: ReadonlySet<string> = new Set()): Rehearsal {
+  const buildsUp = procedure.aims.some((aim) => aim.is === "all-in"),
+    before = stateBefore(model, procedure, new Set(asked), work),
+    bench = benchOf(model, before?.state ?? startState(model), work);
   for (const call of before?.calls ?? []) bench.calls.add(call);
   settle(bench, procedure);
-  return buildsUp ? performBuild(bench, procedure, before) : performStrip(bench, procedure);
+  if (buildsUp) return { performance: performBuild(bench, procedure, before), stages: [] };
+  bench.state = asStart(model, bench.state);
+  return performStrip(bench, procedure);
 }
 
 function only(procedure: Procedure, steps: ReadonlySet<string>): Procedure {
@@ -46,7 +96,7 @@ function only(procedure: Procedure, steps: ReadonlySet<string>): Procedure {
 // --- the start -----------------------------------------------------------------------------------------------------------------
 
 /** The bench as the needed procedures leave it; undefined where none is needed. Their own findings are theirs. */
-function stateBefore(model: Model, procedure: Procedure, seen: Set<string>): Bench | undefined {
+function stateBefore(model: Model, procedure: Procedure, seen: Set<string>, work: Work): Bench | undefined {
   let bench: Bench | undefined;
   if (seen.has(procedure.id)) return undefined;
   seen.add(procedure.id);
@@ -55,14 +105,14 @@ function stateBefore(model: Model, procedure: Procedure, seen: Set<string>): Ben
     if (!needed || seen.has(needed.id)) continue;
     // It leaves something until this procedure: this one begins where that one's way back ended.
     if (leftUntil(needed, procedure).length > 0 && needed.aims.every((aim) => aim.is !== "all-in")) {
-      bench = benchOf(model, asStart(model, performProcedure(model, needed.id, { asked: seen }).end));
+      bench = benchOf(model, asStart(model, performAll(model, needed, work, seen).performance.end));
       bench.calls.add(needed.id);
       continue;
     }
-    const earlier = stateBefore(model, needed, seen),
+    const earlier = stateBefore(model, needed, seen, work),
       base = bench ?? earlier;
     // What it finds is told where it is performed for itself; here it only shows what the rest may be an echo of.
-    const runner = benchOf(model, base?.state ?? startState(model));
+    const runner = benchOf(model, base?.state ?? startState(model), work);
     if (base) {
       runner.problems.push(...base.problems);
       runner.events.push(...base.events);
@@ -210,13 +260,32 @@ function asStart(model: Model, state: State): State {
 
 // --- strip and refit ---------------------------------------------------------------------------------------------------------
 
-function performStrip(bench: Bench, procedure: Procedure): Performance {
-  const { model } = bench;
-  bench.state = asStart(model, bench.state);
+/** Where an earlier performance is gone on with: the bench before each entry up to there, and what had been done at the last of them. */
+interface From {
+  readonly stages: readonly Stage[];
+  readonly done: Parameters<typeof goOnFrom>[2];
+}
+
+function performStrip(bench: Bench, procedure: Procedure, from?: From): Rehearsal {
   const start = bench.state,
     around = aroundOf(procedure),
-    leaves = leavesOf(bench, procedure);
-  run(bench, procedure, around, judgeAim);
+    leaves = leavesOf(bench, procedure),
+    stages: Stage[] = from ? [...from.stages] : [];
+  run(bench, procedure, around, judgeAim, undefined, (here) => {
+    if (from) goOnFrom(bench, stages[stages.length - 1]!, from.done);
+    else stages.push(stageOf(bench, undefined));
+    for (const entry of procedure.body.slice(stages.length - 1)) {
+      walk(bench, [entry], here, judgeAim);
+      stages.push(stageOf(bench, stages[stages.length - 1]));
+    }
+  });
+  return { performance: performAfterStrip(bench, procedure, start, leaves), stages };
+}
+
+/** Its aim, and the way back. */
+function performAfterStrip(bench: Bench, procedure: Procedure, start: State, leaves: Leaves): Performance {
+  const { model } = bench,
+    around = aroundOf(procedure);
   const strip = bench.performed.slice(),
     by = procedure.refitBy && model.procedures.get(procedure.refitBy.text);
   const lacking = by ? lacks(bench, by, procedure) : undefined;
@@ -241,9 +310,7 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
     // The whole way back rests on what is not done.
     report(
       bench,
-      procedure.refitBy
-        ? { ...procedure.at, start: procedure.refitBy.start, end: procedure.refitBy.end }
-        : procedure.at,
+      procedure.refitByAt ?? procedure.at,
       [],
       [reasonOf("sequence/needs", { words: [by.title || by.id, lacking], at: by.at })],
     );
@@ -338,7 +405,7 @@ function performStrip(bench: Bench, procedure: Procedure): Performance {
 
 /** A bench that stands where the strip ended and knows how it came there. */
 export function benchAfter(bench: Bench, state: State): Bench {
-  const next = benchOf(bench.model, state);
+  const next = benchOf(bench.model, state, bench.work);
   next.events.push(...bench.events);
   for (const [label, where] of bench.marksAt) next.marksAt.set(label, where);
   return next;

@@ -39,6 +39,7 @@ export function performRefit(bench: Bench, order: RefitOrder, line: readonly num
 function performOp(bench: Bench, op: RefitOp): void {
   const { event, around } = op,
     thing = op.things[0];
+  if (op.verb !== "written") bench.work.acts++; // what is written is counted as the act that it is
   if (!event) {
     if (op.act) perform(bench, op.act, around);
     return;

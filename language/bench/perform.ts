@@ -27,6 +27,7 @@ export function perform(bench: Bench, act: Act, around: Around): void {
     before = bench.state,
     from = bench.events.length,
     problems = bench.problems.length;
+  bench.work.acts++;
   judgeAbsent(bench, act, around);
   apply(bench, act, things, around);
   bench.performed.push({

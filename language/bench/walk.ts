@@ -194,8 +194,18 @@ function call(bench: Bench, act: Act, around: Around, atEnd?: AtEnd): void {
   );
 }
 
-/** A whole procedure, called or as the one asked for. */
-export function run(bench: Bench, procedure: Procedure, around: Around, atEnd?: AtEnd, on?: ThingIndex): void {
+/**
+ * A whole procedure, called or as the one asked for. `body` goes through its entries where more is to be done about them than to perform
+ * each.
+ */
+export function run(
+  bench: Bench,
+  procedure: Procedure,
+  around: Around,
+  atEnd?: AtEnd,
+  on?: ThingIndex,
+  body = (here: Around): void => walk(bench, procedure.body, here, atEnd),
+): void {
   const called = bench.calling !== undefined,
     from = bench.events.length;
   bench.calling = [...(bench.calling ?? []), procedure.id];
@@ -205,7 +215,7 @@ export function run(bench: Bench, procedure: Procedure, around: Around, atEnd?: 
     if (procedure.starts.some((start) => start.is === "on-bench")) here = onBench(bench, procedure, around, on);
   }
   bench.calls.add(procedure.id);
-  walk(bench, procedure.body, here, atEnd);
+  body(here);
   if (called && bench.phase === "strip") atEnd?.(bench, procedure, here);
   if (procedure.refitBy || procedure.refit.length > 0) {
     bench.notes.push({

@@ -1,7 +1,7 @@
 // The authors' texts of a project in another language, where files beside the sources hold them.
 
 import type { Performance } from "../bench/trace.ts";
-import { checkProject } from "../workspace/check-project.ts";
+import { checkProject, newMemo } from "../workspace/check-project.ts";
 import type { AuthorText } from "../outputs/texts/author-texts.ts";
 import type { Translations } from "../outputs/texts/translations.ts";
 import { CannotRun } from "./command.ts";
@@ -60,7 +60,7 @@ export async function inOtherWords(
     const of = found.get(path);
     return of && translationOf(of);
   });
-  const again = checkProject(world, roots, { settings, memo: { trees: other.trees, files: new Map() } }),
+  const again = checkProject(world, roots, { settings, memo: { ...newMemo(), trees: other.trees } }),
     pairs = new Map(checked.performances.map((performance, i) => [performance, again.performances[i]]));
   // Words are no facts: the bench does the same with other ones. Anything else would print a way back that nobody checked.
   for (const [one, same] of pairs)

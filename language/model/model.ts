@@ -333,6 +333,8 @@ export interface Procedure {
   readonly refitAt: Span | undefined;
   /** `refit by PROCEDURE`. */
   readonly refitBy: Name | undefined;
+  /** Where that name stands. */
+  readonly refitByAt: Span | undefined;
 }
 
 /** Names of one unit as seen from inside it: every name and `name.piece` to the things that it stands for, in declared order. */

@@ -129,6 +129,7 @@ function read(declaration: Declaration, source: SourceFile, choice: Choice): Pro
     conditional: hasConditionalHead(lines),
     refitAt: refits[0] && headSpan(refits[0]),
     refitBy: by,
+    refitByAt: by && { file: source.path, start: by.start, end: by.end },
   };
 }
 

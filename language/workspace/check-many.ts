@@ -60,9 +60,11 @@ export function checkMany(world: World, roots: readonly string[], options: ManyO
     for (const one of result.raw) raw.push(one);
     units.push(...result.units);
     for (const [unit, list] of result.builds) builds.set(unit, list);
-    procedures += new Set(result.performances.map((p) => p.procedure.id)).size;
+    procedures += new Set(result.rehearsals.map(({ performance }) => performance.procedure.id)).size;
     if (unknowns)
-      for (const { model } of result.performances)
+      for (const {
+        performance: { model },
+      } of result.rehearsals)
         if (!told.has(model.unit)) {
           told.add(model.unit);
           unknowns.push(...unknownsOfModel(model));

@@ -1,7 +1,9 @@
 // A whole project checked: files to models, each procedure performed in each build, findings merged. Command line and editor run this
 // same function.
 
-import { performProcedure } from "../bench/perform-procedure.ts";
+import type { Work } from "../bench/bench.ts";
+import { likeness } from "../bench/likeness.ts";
+import { rehearse, type Rehearsal } from "../bench/perform-procedure.ts";
 import type { Performance } from "../bench/trace.ts";
 import { applyAllows, type Allow } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
@@ -53,14 +55,19 @@ let table: CheckTable | undefined;
 /** All checks there are. */
 export const allChecks = (): CheckTable => (table ??= checkTable(checks));
 
-/** What is kept from one check to the next: a file whose own text and imports did not change is not parsed, built or performed again. */
+/**
+ * What is kept from one check to the next: a file whose own text and imports did not change is not parsed, built or performed again, and
+ * of a procedure that changed only what comes from the change on is performed again.
+ */
 export interface CheckMemo {
   readonly trees: TreeCache;
   readonly files: Map<string, FileResult>;
+  /** How much was performed since the memo was made. */
+  readonly work: Work;
 }
 
 /** Empty. Throw one away when pictures came or went: models are not asked again whether those are there. */
-export const newMemo = (): CheckMemo => ({ trees: new Map(), files: new Map() });
+export const newMemo = (): CheckMemo => ({ trees: new Map(), files: new Map(), work: { acts: 0 } });
 
 export interface CheckOptions {
   readonly settings?: Settings;
@@ -76,7 +83,7 @@ interface FileResult {
   readonly from: readonly Tree[];
   readonly builds: ReadonlyMap<string, readonly Build[]>;
   readonly raw: readonly Raw[];
-  readonly performances: readonly Performance[];
+  readonly rehearsals: readonly Rehearsal[];
   readonly units: readonly UnitSummary[];
 }
 
@@ -95,11 +102,13 @@ export function checkProject(world: World, roots: readonly string[], options: Ch
     const from = treesSeen(project, file),
       kept = memo.files.get(file.path);
     const result =
-      kept && kept.settings === settings && isSame(kept.from, from) ? kept : performFile(file, from, context);
+      kept && kept.settings === settings && isSame(kept.from, from)
+        ? kept
+        : performFile(file, from, context, memo.work, kept?.rehearsals);
     memo.files.set(file.path, result);
     for (const one of checkFile(allChecks(), file, context)) raw.push(one);
     for (const one of result.raw) raw.push(one);
-    performances.push(...result.performances);
+    for (const { performance } of result.rehearsals) performances.push(performance);
     units.push(...result.units);
     for (const [unit, list] of result.builds) builds.set(unit, list);
   }
@@ -127,16 +136,23 @@ export function checkProject(world: World, roots: readonly string[], options: Ch
 export function checkOneFile(
   file: SourceFile,
   context: CheckContext,
-): Pick<FileResult, "raw" | "performances" | "units" | "builds"> {
-  const result = performFile(file, [], context);
+): Pick<FileResult, "raw" | "rehearsals" | "units" | "builds"> {
+  const result = performFile(file, [], context, { acts: 0 });
   return { ...result, raw: [...checkFile(allChecks(), file, context), ...result.raw] };
 }
 
-/** Builds and performs what a file declares, in each build. */
-function performFile(file: SourceFile, from: readonly Tree[], context: CheckContext): FileResult {
+/** Builds and performs what a file declares, in each build. `earlier` is what came of it at an earlier reading. */
+function performFile(
+  file: SourceFile,
+  from: readonly Tree[],
+  context: CheckContext,
+  work: Work,
+  earlier: readonly Rehearsal[] = [],
+): FileResult {
   const { project, settings } = context,
     raw: Raw[] = [],
-    performances: Performance[] = [],
+    rehearsals: Rehearsal[] = [],
+    like = likeness(),
     units: UnitSummary[] = [];
   const builds = new Map<string, readonly Build[]>(),
     models = new Map<string, Model | undefined>();
@@ -171,13 +187,17 @@ function performFile(file: SourceFile, from: readonly Tree[], context: CheckCont
       for (const build of buildsIn(unit)) {
         const model = modelIn(unit, build);
         if (!model?.procedures.has(declaration.id)) continue;
-        const performance = performProcedure(model, declaration.id);
-        performances.push(performance);
-        raw.push(...checkPerformance(allChecks(), performance, context));
+        const had = earlier.find(
+          ({ performance: { model: of, procedure } }) =>
+            procedure.id === declaration.id && of.unit === model.unit && of.build === model.build,
+        );
+        const rehearsal = rehearse(model, declaration.id, work, had && { rehearsal: had, like });
+        rehearsals.push(rehearsal);
+        raw.push(...checkPerformance(allChecks(), rehearsal.performance, context));
       }
     }
   }
-  return { settings, from, builds, raw, performances, units };
+  return { settings, from, builds, raw, rehearsals, units };
 }
 
 /** The trees of a file and of all that it uses, directly or not, in the order in which they are reached. */

@@ -47,7 +47,7 @@ export function atWork(scene: Scene): SceneAtWork {
     const next = new Map(texts).set(mutant.file, applied(texts.get(mutant.file)!, mutant.edits));
     // The memo of the text as it was stays as it is: only what the edit touches is done again.
     const after = checkProject(worldWith(next), scene.files, {
-      memo: { trees: new Map(memo.trees), files: new Map(memo.files) },
+      memo: { ...memo, trees: new Map(memo.trees), files: new Map(memo.files) },
     });
     const found = after.findings.filter((finding) => !known.has(keyOf(finding, next)));
     const findings = found.map((finding) => keyOf(finding, next)),

@@ -107,6 +107,11 @@ import syntaxWordUnknown from "./syntax/word-unknown.ts";
 import toolMissing from "./tool/missing.ts";
 import toolWrenchRange from "./tool/wrench-range.ts";
 import wordingClears from "./wording/clears.ts";
+import wordingInjuryInNotice from "./wording/injury-in-notice.ts";
+import wordingLongSentence from "./wording/long-sentence.ts";
+import wordingPlaceholder from "./wording/placeholder.ts";
+import wordingSaysNothing from "./wording/says-nothing.ts";
+import wordingSignalInText from "./wording/signal-in-text.ts";
 
 import type { Check } from "./check.ts";
 
@@ -218,4 +223,9 @@ export const checks: readonly Check[] = [
   toolMissing,
   toolWrenchRange,
   wordingClears,
+  wordingInjuryInNotice,
+  wordingLongSentence,
+  wordingPlaceholder,
+  wordingSaysNothing,
+  wordingSignalInText,
 ];

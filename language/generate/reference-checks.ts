@@ -1,6 +1,7 @@
 // The reference page of checks: what each finds, why it matters, a failing example and the same mended, from the files of the checks.
 
 import { checks } from "../checks/registry.ts";
+import { visible } from "../outputs/findings/text.ts";
 import { exampleText } from "../outputs/findings/explain-text.ts";
 
 export function generate(): { readonly path: string; readonly text: string } {
@@ -43,5 +44,10 @@ const anchor = (code: string): string => code.replace(/[^a-z0-9-]/g, "");
 function fenced(text: string): string {
   const example = exampleText(text),
     fence = "`".repeat(Math.max(3, ...[...example.matchAll(/`+/g)].map((m) => m[0].length + 1)));
-  return `${fence}\n${example.replaceAll("\t", "  ")}\n${fence}`;
+  // A sign that cannot be seen is printed as its escape: a page with a NUL byte is no text to many tools.
+  const lines = example
+    .replaceAll("\t", "  ")
+    .split("\n")
+    .map((line) => visible(line));
+  return `${fence}\n${lines.join("\n")}\n${fence}`;
 }

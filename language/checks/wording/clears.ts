@@ -1,9 +1,8 @@
 // Words that give an assurance beside a hazard. Nobody can promise that on paper.
 
-import { precautions, signals } from "../../tables/index.ts";
-import { eachItem, type Item } from "../../syntax/index.ts";
 import { check } from "../check.ts";
 import { clearingWord } from "../clearing-words.ts";
+import { textsBesideHazards } from "../texts-beside.ts";
 
 export default check({
   code: "wording/clears",
@@ -35,45 +34,13 @@ export default check({
     }
   `,
   *file(file) {
-    const { tokens } = file.tree.scan,
-      seen = new Set<Item>(),
-      found: { start: number; end: number; word: string }[] = [];
-    const judge = (item: Item): void => {
-      if (seen.has(item)) return;
-      seen.add(item);
-      for (const { slot, first } of item.arguments) {
-        if (slot !== "string") continue;
-        const { startOffset: start, endOffset } = tokens[first]!,
-          end = endOffset! + 1,
-          word = clearingWord(file.text.slice(start, end).replaceAll('"', " ").trim());
-        if (word !== undefined) found.push({ start, end, word });
-      }
-    };
-    eachItem(file.tree.items, (item) => {
-      const word = item.entry?.word ?? "";
-      if (isBeside(word) || isPrecaution(word)) judge(item);
-      // All that is said in a hazard, and in a step that takes a precaution or gives one up.
-      if (word === "hazard" || ((word === "step" || word === "finish") && takesPrecaution(item)))
-        eachItem(item.block?.items ?? [], judge);
-    });
-    for (const { word, start, end } of found.sort((a, b) => a.start - b.start))
+    for (const { text, start, end } of textsBesideHazards(file)) {
+      const word = clearingWord(text);
+      if (word === undefined) continue;
       yield {
         at: { file: file.path, start, end },
         says: `"${word}" clears a danger: say what to do, or what to read off`,
       };
+    }
   },
 });
-
-const isPrecaution = (word: string): boolean => word === "restore" || Object.hasOwn(precautions, word);
-
-/** Lines that speak of a danger wherever they stand. */
-const isBeside = (word: string): boolean =>
-  word === "hazard" || word === "no" || word === "warn" || Object.hasOwn(signals, word);
-
-function takesPrecaution(step: Item): boolean {
-  let takes = false;
-  eachItem(step.block?.items ?? [], (item) => {
-    takes ||= isPrecaution(item.entry?.word ?? "");
-  });
-  return takes;
-}

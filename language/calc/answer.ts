@@ -52,11 +52,14 @@ export function answerWords(name: string, words: readonly string[], wishes: Wish
   return answerWith(figure, readQuestion(figure, words), wishes);
 }
 
-/** Answers a question of a sheet: name and inputs by name. */
-export function answerAsked(asked: AskedQuestion): Answer | Unanswered {
+/** Answers a question of a sheet: name and inputs by name. `assumptions` hold where the question sets none of that name. */
+export function answerAsked(asked: AskedQuestion, assumptions: AssumptionSettings = {}): Answer | Unanswered {
   const figure = figureNamed(asked.name);
   const answer = isFigure(figure)
-    ? answerWith(figure, readNamed(figure, asked.inputs ?? {}), asked)
+    ? answerWith(figure, readNamed(figure, asked.inputs ?? {}), {
+        ...asked,
+        assumptions: { ...assumptions, ...asked.assumptions },
+      })
     : unanswered(asked.name, figure);
   return asked.id === undefined ? answer : { id: asked.id, ...answer };
 }
@@ -70,7 +73,10 @@ export interface SheetProblem {
  * Answers a sheet of questions in its own order. A question that has no answer stands in its place with the reason; only a text that is no sheet is a
  * problem.
  */
-export function answerSheet(text: string): readonly (Answer | Unanswered)[] | SheetProblem {
+export function answerSheet(
+  text: string,
+  assumptions: AssumptionSettings = {},
+): readonly (Answer | Unanswered)[] | SheetProblem {
   let read: unknown;
   try {
     read = JSON.parse(text.replace(/^\uFEFF/, ""));
@@ -85,7 +91,7 @@ export function answerSheet(text: string): readonly (Answer | Unanswered)[] | Sh
     return { problem: `the questions do not have the published shape${where}: ${first!.message}` };
   }
   const list = Array.isArray(sheet.data) ? sheet.data : sheet.data.questions;
-  return list.map(answerAsked);
+  return list.map((asked) => answerAsked(asked, assumptions));
 }
 
 function answerWith(figure: Figure, question: Question | FigureError, wishes: Wishes): Answer | Unanswered {

@@ -108,6 +108,10 @@ function boundaries(folders: readonly string[], roots: readonly string[]): strin
   return [...all];
 }
 
+/** The settings that hold in a folder: those of the nearest `stripdown.json` above, else the defaults. */
+export const settingsIn = async (folder: string): Promise<Settings> =>
+  (await settingsOf([projectFolder(folder)])).settings;
+
 /** The settings of the first folder that has some, with what is odd about them and the text that those findings speak of. */
 async function settingsOf(
   folders: readonly string[],

@@ -1,5 +1,8 @@
 // The command: what it prints, where, and its exit status.
 
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { expect, test } from "vitest";
 import { calc } from "../../language/cli/commands/calc.ts";
 import { CannotRun, type Io } from "../../language/cli/command.ts";
@@ -11,6 +14,7 @@ async function run(
   files: Readonly<Record<string, string>> = {},
   stdin = "",
   colour = false,
+  cwd?: string,
 ) {
   const [out, err]: [string[], string[]] = [[], []];
   const io: Io = {
@@ -20,6 +24,7 @@ async function run(
     readFile: (path) =>
       files[path] === undefined ? Promise.reject(new CannotRun(`${path} is not there`)) : Promise.resolve(files[path]),
     colour,
+    ...(cwd === undefined ? {} : { cwd }),
   };
   const status = await calc.run({ positionals, options: new Map(Object.entries(options)) }, io);
   return { status, out: out.join(""), err: err.join("") };
@@ -159,4 +164,26 @@ test("an assumption out of its limits is no answer", async () => {
   const { status, err } = await run(["fall", "1 kg", "1 m"], { assume: "friction-thread=9" });
   expect(status).toBe(1);
   expect(err).toContain("friction-thread");
+});
+
+test("the assumptions of stripdown.json hold, those of the question go first", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "calc-"));
+  try {
+    mkdirSync(join(folder, "machine"));
+    writeFileSync(join(folder, "stripdown.json"), JSON.stringify({ assumptions: { "friction-thread": 0.2 } }));
+    const asked = ["torque", "M8", "8.8"],
+      at = (options: Record<string, string | true>) => run(asked, options, {}, "", false, join(folder, "machine"));
+    const bySettings = await at({}),
+      byOption = await run(asked, { assume: "friction-thread=0.2" }),
+      own = await at({ assume: "friction-thread=0.1" });
+    expect(bySettings.out).toContain("friction-thread 0.2");
+    expect(bySettings.out).toBe(byOption.out);
+    expect(own.out).toContain("friction-thread 0.1");
+    const sheet = JSON.stringify([{ id: "1", name: "torque", inputs: { size: "M8", class: "8.8" } }]);
+    expect((await run(["-"], { json: true }, {}, sheet, false, folder)).out).toContain("friction-thread 0.2");
+    writeFileSync(join(folder, "stripdown.json"), "{");
+    await expect(at({})).rejects.toThrow(/stripdown\.json/);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 });

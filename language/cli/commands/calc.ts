@@ -24,7 +24,7 @@ export const calc: Command = command({
     "Figures stand with their units, in any order that is plain: 560 V 1200 uF 22 kohm. A name says which is meant where it is not: reach 45 cm, maker-wait 5 min.",
     "A range is 60..80 N·m, a tolerance 70 ± 5 N·m: of a load, a torque or a danger the end that asks for more counts, of a measured size the nominal one. Inch sizes are 1/4-20, 3/8-16 UNC, #10-32.",
     "Nothing goes below 0 but a temperature, and no unit is guessed: a wrong one is an error with the nearest that fit.",
-    "What nobody said is assumed and printed; set it with --assume, such as surface=dry, friction-thread=0.14 or yield-share=0.8.",
+    "What nobody said is assumed and printed: as stripdown.json of this folder or one above has it under assumptions, or by --assume, which goes first, such as surface=dry, friction-thread=0.14 or yield-share=0.8.",
     'A sheet of questions is JSON: [{ "id": "1", "name": "torque", "inputs": { "size": "M8", "class": "8.8" } }]. Answers come in its order; the shape of both is language/schemas/calc.schema.json.',
     "Exit status: 0 answered, 1 a question without an answer, 2 could not run.",
     "Every figure is an aid: the maker's data, local codes and licensed or authorised persons come first.",
@@ -46,11 +46,18 @@ export const calc: Command = command({
     const json = args.options.get("json") !== undefined;
     const heading = io.colour ? boldHeading : plainHeading;
     if (args.options.get("list") !== undefined) return list(io, json, heading);
-    const wishes = { assumptions: assumptionsOf(args), system: systemOf(args) };
+    // What the project assumes, and over it what this question does.
+    const { settingsIn } = await import("../project-run.ts"),
+      ofProject = (await settingsIn(io.cwd ?? process.cwd())).assumptions,
+      wishes = { assumptions: { ...ofProject, ...assumptionsOf(args) }, system: systemOf(args) };
     const [name, ...words] = args.positionals;
     if (name === undefined || (json && words.length === 0 && isFile(name))) {
       if (!json) throw new CannotRun("calc needs the name of a figure: calc --list shows them all");
-      return sheet(io, name === undefined || name === "-" ? await io.readStdin() : await io.readFile(name));
+      return sheet(
+        io,
+        name === undefined || name === "-" ? await io.readStdin() : await io.readFile(name),
+        wishes.assumptions,
+      );
     }
     const figure = figureNamed(name);
     // A name alone asks what the figure takes, unless it answers without any input.
@@ -85,8 +92,8 @@ function list(io: Io, json: boolean, heading: Heading): number {
   return 0;
 }
 
-function sheet(io: Io, text: string): number {
-  const answers = answerSheet(text);
+function sheet(io: Io, text: string, assumptions: AssumptionSettings): number {
+  const answers = answerSheet(text, assumptions);
   if ("problem" in answers) throw new CannotRun(answers.problem);
   io.out(`${JSON.stringify({ answers }, null, 2)}\n`);
   return answers.every(isAnswer) ? 0 : 1;

@@ -12,6 +12,7 @@ import { mover } from "./moved.ts";
 import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { orderOf } from "./refit/order.ts";
+import { judgeSets } from "./renewed-sets.ts";
 import { judgeRepeats, readingsIn, readingsOnTheWayBack } from "./repeats.ts";
 import { lumps, type Lump } from "./lumps.ts";
 import { goOnFrom, stageOf, type Stage } from "./stages.ts";
@@ -350,6 +351,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
       ],
       [...bench.problems, ...refit.problems],
     );
+    judgeSets(refit, [...strip, ...refit.performed]);
     return result({
       stripEnd,
       written,
@@ -387,6 +389,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
     ],
     [...bench.problems, ...order.problems, ...refit.problems],
   );
+  judgeSets(bench, [...strip, ...refit.performed]);
   judgeTasks(bench, procedure, [...bench.problems, ...refit.problems]);
   return result({
     stripEnd,
@@ -469,6 +472,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     [...readingsIn(written, bench.events, "refit", true), ...readingsIn(finished, bench.events, "refit", false)],
     bench.problems,
   );
+  judgeSets(bench, bench.performed);
   return {
     model,
     procedure,

@@ -35,6 +35,8 @@ export interface BillLine {
   readonly size: string | undefined;
   readonly perUnit: Need;
   readonly total: Need;
+  /** It is bought in whole pairs, or whole sets of so many pieces. */
+  readonly lot: Use["lot"];
   readonly pack: { readonly pieces: number } | Amount | undefined;
   /** `atLeast`: some uses name no amount, or one that cannot be held against the pack. Undefined without a pack. */
   readonly packs: { readonly count: number; readonly atLeast: boolean } | undefined;
@@ -112,6 +114,7 @@ function lineOf(uses: readonly Use[], units: number): BillLine {
     size: first.size,
     perUnit,
     total,
+    lot: first.lot,
     pack: packUnit ?? (pack && "pieces" in pack ? pack : undefined),
     packs: pack ? packsOf(total, pack) : undefined,
     lead: first.lead,
@@ -134,8 +137,10 @@ function needOf(uses: readonly Use[], pack: Use["pack"], units: number): Need {
       else sums.set(use.amount.dimension, { sum: si(use.amount).high, unit: wanted ?? use.amount.unit });
     } else notGiven += 1;
   }
+  // One unit is never given half of a pair or of a set.
+  const lot = uses[0]?.lot?.of ?? 1;
   return {
-    pieces: pieces * units,
+    pieces: Math.ceil(pieces / lot) * lot * units,
     amounts: [...sums.values()].map(({ sum, unit }) => ({ value: tidy(fromSi(sum * units, unit)), unit })),
     notGiven,
   };

@@ -3,7 +3,8 @@
 
 import { isAlwaysNew, isDestroyed, isOneTimeKind } from "../bench/new-parts.ts";
 import type { Act } from "../model/act.ts";
-import type { Part, ThingIndex, Tie } from "../model/model.ts";
+import { renewedTogether } from "../bench/renewed-sets.ts";
+import type { Model, Part, ThingIndex, Tie } from "../model/model.ts";
 import type { Around, Performance } from "../bench/trace.ts";
 import { jointKinds, kindIn } from "../tables/index.ts";
 import { namedThings } from "./named-things.ts";
@@ -74,7 +75,8 @@ export function newThings(performance: Performance): ReadonlyMap<ThingIndex, New
       put(item.index, rule.grade, rule.reason, rule.strips);
   }
   for (const { act, around, things } of acts) {
-    if (act.verb === "renew") for (const thing of things) put(thing, "certain", "act");
+    if (act.verb === "renew")
+      for (const thing of things) if (!isInPart(model, act, thing)) put(thing, "certain", "act");
     if (act.verb === "scrap") for (const thing of things) put(thing, "certain", "scrap");
     for (const consequence of act.consequences) {
       // In a build where this reading fails there is no doubt.
@@ -85,7 +87,19 @@ export function newThings(performance: Performance): ReadonlyMap<ThingIndex, New
         for (const thing of namedThings(model, consequence.names, around)) put(thing, "worn", "chosen");
     }
   }
+  // What is renewed as a set, or as a pair of two, is new with the first of them that is.
+  for (const group of new Set(renewedTogether(model).values())) {
+    if (group.when === "by-pairs" && group.things.length !== 2) continue;
+    if (group.things.some(({ index }) => found.get(index)?.grade === "certain"))
+      for (const { index } of group.things) put(index, "certain", group.when);
+  }
   return found;
+}
+
+/** `renew 2 of X`: the rest of them stays. */
+export function isInPart(model: Model, act: Act, thing: ThingIndex): boolean {
+  const item = model.things[thing];
+  return act.count !== undefined && (item?.is === "part" || item?.is === "tie") && act.count < item.count;
 }
 
 function ruleOf(item: Part | Tie): Omit<NewThing, "thing"> | undefined {

@@ -1,5 +1,6 @@
 // Every single use that one performance makes of something from the stores, with the place that asks for it.
 
+import { renewedTogether } from "../bench/renewed-sets.ts";
 import type { Around, Performance } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
 import type { Name } from "../model/act.ts";
@@ -8,7 +9,7 @@ import { quantityOf, type Quantity } from "../quantities/index.ts";
 import { jointKinds, kindIn } from "../tables/index.ts";
 import { beadAmount } from "./bead.ts";
 import { fittings, jointsMade, type Fitting } from "./fittings.ts";
-import { newThings, saidActs, type Grade, type NewReason, type NewThing } from "./new-things.ts";
+import { isInPart, newThings, saidActs, type Grade, type NewReason, type NewThing } from "./new-things.ts";
 
 export interface Use {
   /** What it is bought as: uses of the same key are one line of the bill. */
@@ -19,6 +20,8 @@ export interface Use {
   readonly grade: Grade;
   readonly reason: NewReason | undefined;
   readonly strips: number | undefined;
+  /** It is bought in pairs, or in sets of so many pieces. */
+  readonly lot: { readonly is: "pair" | "set"; readonly of: number } | undefined;
   /** Counted by the piece; else `amount`; with neither, nobody gave an amount. */
   readonly pieces: number | undefined;
   readonly amount: Quantity | undefined;
@@ -93,6 +96,7 @@ function spare(performance: Performance, item: Part | Tie, rule: NewThing, count
     grade: rule.grade,
     reason: rule.reason,
     strips: rule.strips,
+    lot: lotOf(performance, item),
     pieces: count,
     amount: undefined,
     pack: undefined,
@@ -104,6 +108,13 @@ function spare(performance: Performance, item: Part | Tie, rule: NewThing, count
     on: unitPartOf(performance, item.prefix),
     ...placeOf(place),
   };
+}
+
+function lotOf({ model }: Performance, item: Part | Tie): Use["lot"] {
+  const group = renewedTogether(model).get(item.index);
+  if (!group) return undefined;
+  if (group.when === "by-pairs") return { is: "pair", of: 2 };
+  return group.pieces === undefined ? undefined : { is: "set", of: group.pieces };
 }
 
 /** The unit part that a thing is inside, in words: stores tell two alike spares of two sub-assemblies apart by it. */
@@ -177,6 +188,7 @@ function stores(performance: Performance, name: string, of: StoresOf): Use {
     grade: of.grade ?? "certain",
     reason: undefined,
     strips: undefined,
+    lot: undefined,
     pieces,
     amount: of.amount,
     pack: known?.pack,
@@ -218,6 +230,12 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>): Use[
     for (const thing of act.verb === "renew" || act.verb === "scrap" ? things : []) {
       const item = model.things[thing],
         rule = fresh.get(thing);
+      if ((item?.is === "part" || item?.is === "tie") && isInPart(model, act, thing)) {
+        uses.push(
+          spare(performance, item, { thing, grade: "certain", reason: "act", strips: undefined }, act.count!, place),
+        );
+        continue;
+      }
       if (!rule || named.has(thing) || (item?.is !== "part" && item?.is !== "tie")) continue;
       named.add(thing);
       uses.push(spare(performance, item, rule, act.count ?? item.count, place));

@@ -56,6 +56,7 @@ import refitNoTest from "./refit/no-test.ts";
 import refitOneWay from "./refit/one-way.ts";
 import refitPosition from "./refit/position.ts";
 import refitSealReused from "./refit/seal-reused.ts";
+import refitSetBroken from "./refit/set-broken.ts";
 import refitTemporaryLeft from "./refit/temporary-left.ts";
 import removalJoinsNothing from "./removal/joins-nothing.ts";
 import removalLeftLoose from "./removal/left-loose.ts";
@@ -172,6 +173,7 @@ export const checks: readonly Check[] = [
   refitOneWay,
   refitPosition,
   refitSealReused,
+  refitSetBroken,
   refitTemporaryLeft,
   removalJoinsNothing,
   removalLeftLoose,

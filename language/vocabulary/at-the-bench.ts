@@ -412,7 +412,7 @@ const rows: Readonly<Record<string, Row>> = {
   apply: reading("`Apply … to …`; in the bill", "nothing changes; a finding on a part that goes on dry"),
   heat: reading("`Heat … to 80 °C`", "nothing changes; a hot hazard must be declared or dismissed"),
   wait: reading("`Wait at least 5 min`", "nothing changes; it stands for no proof"),
-  "renew@step": ["it counts as new from here on", asWritten, "`Renew …: put in a new one`; in the bill"],
+  "renew@step": ["it counts as new from here on", asWritten, "`Renew …: fit new`; in the bill"],
   scrap: ["it counts as not to be used again", asWritten, "`Scrap …: mark it, keep it apart`"],
   work: ["asks that the thing can be reached; nothing changes", asWritten, "its own words"],
   fit: [

@@ -20,6 +20,10 @@ const row = z.strictObject({
   size: z.string().optional(),
   partNo: z.string().optional(),
   standard: z.string().optional(),
+  lot: z
+    .strictObject({ is: z.enum(["pair", "set"]), of: z.int().min(1) })
+    .optional()
+    .describe("Bought in whole pairs, or whole sets of so many pieces."),
   perUnit: need,
   total: need,
   pack: z.string().optional(),

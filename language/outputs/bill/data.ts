@@ -28,6 +28,8 @@ export interface BillRow {
   readonly size?: string;
   readonly partNo?: string;
   readonly standard?: string;
+  /** Bought in whole pairs, or whole sets of so many pieces. */
+  readonly lot?: { readonly is: "pair" | "set"; readonly of: number };
   readonly perUnit: BillNeed;
   readonly total: BillNeed;
   readonly pack?: string;
@@ -87,8 +89,9 @@ function rowOf(line: BillLine, options: OutputOptions, place: ReturnType<typeof 
     ...(line.size === undefined ? {} : { size: sizeIn(line.size, wording) }),
     ...(line.partNo === undefined ? {} : { partNo: line.partNo }),
     ...(line.standard === undefined ? {} : { standard: line.standard }),
-    perUnit: needOf(line.perUnit, options),
-    total: needOf(line.total, options),
+    ...(line.lot === undefined ? {} : { lot: line.lot }),
+    perUnit: needOf(line.perUnit, line.lot, options),
+    total: needOf(line.total, line.lot, options),
     ...(line.pack === undefined
       ? {}
       : {
@@ -107,10 +110,12 @@ function rowOf(line: BillLine, options: OutputOptions, place: ReturnType<typeof 
 }
 
 /** "12 off", "4.98 ml, and amount not given for 2 uses". Amounts are rounded up. */
-function needOf(need: Need, { wording }: Units): BillNeed {
+function needOf(need: Need, lot: BillLine["lot"], { wording }: Units): BillNeed {
   const { bill: words } = wording;
   const parts = [
-    ...(need.pieces > 0 ? [words.pieces(need.pieces)] : []),
+    ...(need.pieces > 0
+      ? [lot ? words.lots[lot.is](need.pieces, need.pieces / lot.of) : words.pieces(need.pieces)]
+      : []),
     ...need.amounts.map(({ value, unit }) => amountText(value, unit, wording)),
     ...(need.notGiven > 0 ? [words.notGiven(need.notGiven)] : []),
   ];

@@ -1,5 +1,6 @@
 // Lines of the acts that read alike in both halves: precautions, readings, fluids, marks, work in words, pictures, messages.
 
+import { renewedTogether } from "../../bench/renewed-sets.ts";
 import { openedInPassing } from "../../bench/filler.ts";
 import type { ActionDraft, Doing, LineDraft } from "./draft.ts";
 import { action } from "./draft.ts";
@@ -150,7 +151,7 @@ export function plainLines(
     case "wait":
       return one(acts.wait(amount ?? ""), act.amount ? { wait: toldSeconds(seconds(act.amount)) } : {});
     case "renew":
-      return one(acts.renew(what));
+      return one(acts.renew(someOf(context, doing, things) ?? what), { details: togetherDetails(context, things) });
     case "scrap":
       return one(acts.scrap(what));
     case "reuse":
@@ -171,6 +172,23 @@ export function plainLines(
     default:
       return undefined;
   }
+}
+
+/** "2 of the 4 springs"; undefined where all of several are meant. */
+function someOf(context: LineContext, { act }: Doing, things: readonly ThingIndex[]): string | undefined {
+  const thing = act.count !== undefined && things.length === 1 ? thingOf(context, things[0]!) : undefined;
+  return thing?.is === "part" || thing?.is === "tie"
+    ? context.wording.acts.some(thing.name, thing.piece !== "", act.count, thing.count, act.rest, thing.countUnknown)
+    : undefined;
+}
+
+/** What is renewed by pairs or as a set says so where it is renewed. */
+function togetherDetails(context: LineContext, things: readonly ThingIndex[]): Detail[] {
+  const together = renewedTogether(context.model);
+  return [...new Set(things.flatMap((thing) => together.get(thing)?.when ?? []))].map((when) => ({
+    sort: "new",
+    says: context.wording.acts.newIf[when],
+  }));
 }
 
 function readingLine(

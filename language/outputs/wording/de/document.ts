@@ -101,6 +101,10 @@ export const bill: Wording["bill"] = {
     fluid: "Flüssigkeit",
   },
   pieces: (count) => `${count} Stück`,
+  lots: {
+    pair: (pieces, lots) => `${pieces} Stück (${counted(lots, "Paar", "Paare")})`,
+    set: (pieces, lots) => `${pieces} Stück (${counted(lots, "Satz", "Sätze")})`,
+  },
   notGiven: (uses) => (uses === 1 ? "Menge nicht angegeben" : `Menge für ${uses} Verwendungen nicht angegeben`),
   and: (parts) => parts.join(", und "),
   packs: (count, atLeast) => `${atLeast ? "mindestens " : ""}${counted(count, "Packung", "Packungen")}`,

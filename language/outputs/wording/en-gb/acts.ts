@@ -80,7 +80,7 @@ export const acts = {
     sentence(`Apply ${inside(consumable)}${ifAny(", ", amount)}${ifAny(" to ", what)}`),
   heat: (what: string, to?: string, tool?: string) => sentence(`Heat ${what}${ifAny(" to ", to)}${withTool(tool)}`),
   wait: (time: string) => sentence(`Wait at least ${time}`),
-  renew: (what: string) => sentence(`Renew ${what}: put in a new one`),
+  renew: (what: string) => sentence(`Renew ${what}: fit new`),
   scrap: (what: string) => sentence(`Scrap ${what}: mark it, keep it apart`),
   reuse: (what: string) => sentence(`Use the old one again: ${what.replace(/^the /, "")}`),
   work: (what: string) => sentence(`At ${what}:`),

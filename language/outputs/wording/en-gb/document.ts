@@ -93,6 +93,10 @@ export const bill = {
   ] as readonly string[],
   sorts: { part: "Part", fastener: "Fastener", joint: "Joint", consumable: "Consumable", fluid: "Fluid" },
   pieces: (count: number) => `${count} off`,
+  lots: {
+    pair: (pieces: number, lots: number) => `${pieces} off (${counted(lots, "pair")})`,
+    set: (pieces: number, lots: number) => `${pieces} off (${counted(lots, "set")})`,
+  },
   notGiven: (uses: number) => (uses === 1 ? "amount not given" : `amount not given for ${uses} uses`),
   and: (parts: readonly string[]) => parts.join(", and "),
   packs: (count: number, atLeast: boolean) => `${atLeast ? "at least " : ""}${counted(count, "pack")}`,

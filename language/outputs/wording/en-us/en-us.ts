@@ -123,6 +123,10 @@ export const enUs: Wording = {
   bill: {
     ...bill,
     pieces: (count) => `qty ${count}`,
+    lots: {
+      pair: (pieces, lots) => `qty ${pieces} (${lots} ${lots === 1 ? "pair" : "pairs"})`,
+      set: (pieces, lots) => `qty ${pieces} (${lots} ${lots === 1 ? "set" : "sets"})`,
+    },
     every: (times) => `new every ${times} disassemblies`,
     reasons: { ...bill.reasons, every: "new after some disassemblies" },
   },

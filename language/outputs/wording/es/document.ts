@@ -108,6 +108,10 @@ export const bill: Wording["bill"] = {
     fluid: "Fluido",
   },
   pieces: (count) => counted(count, "pieza"),
+  lots: {
+    pair: (pieces, lots) => `${counted(pieces, "pieza")} (${counted(lots, "par", "pares")})`,
+    set: (pieces, lots) => `${counted(pieces, "pieza")} (${counted(lots, "juego")})`,
+  },
   notGiven: (uses) => (uses === 1 ? "cantidad no indicada" : `cantidad no indicada para ${uses} usos`),
   and: (parts) => parts.join(", y "),
   packs: (count, atLeast) => `${atLeast ? "al menos " : ""}${counted(count, "envase")}`,

@@ -108,6 +108,10 @@ export const bill: Wording["bill"] = {
     fluid: "Fluide",
   },
   pieces: (count) => counted(count, "pièce"),
+  lots: {
+    pair: (pieces, lots) => `${counted(pieces, "pièce")} (${counted(lots, "paire")})`,
+    set: (pieces, lots) => `${counted(pieces, "pièce")} (${counted(lots, "jeu", "jeux")})`,
+  },
   notGiven: (uses) => (uses === 1 ? "quantité non indiquée" : `quantité non indiquée pour ${uses} emplois`),
   and: (parts) => parts.join(", et "),
   packs: (count, atLeast) => `${atLeast ? "au moins " : ""}${counted(count, "conditionnement")}`,

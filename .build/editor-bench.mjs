@@ -264,7 +264,9 @@ const ours = {
   layout: ["textDocument/formatting", { options: { tabSize: 2, insertSpaces: true } }],
 };
 const quick = ["completion", "hover", "definition", "references"];
-show(await measure("Stripdown", process.execPath, [`${root}/dist/server.cjs`, "--stdio"], text, "strip", ours));
+// Started and asked as the extension does it: findings are pulled, without the wait that joins a burst of keys where they are pushed.
+const server = ["--max-semi-space-size=8", `${root}/dist/server.cjs`, "--stdio"];
+show(await measure("Stripdown", process.execPath, server, text, "strip", ours, true));
 const jsonServer =
   process.env.JSON_SERVER ??
   `${root}/.editor/json/node_modules/vscode-langservers-extracted/bin/vscode-json-language-server`;

@@ -89,6 +89,12 @@ export function buildModel(project: Project, file: string, unitId: string, build
   };
 }
 
+/** A model of the same declarations with the procedures as the file sees them now. */
+export const withProcedures = (model: Model, project: Project, file: string): Model => ({
+  ...model,
+  procedures: proceduresIn(project, file, { chosen: model.chosen, variant: "" }),
+});
+
 function choicesOf(units: readonly UnitDraft[]): ReadonlyMap<string, string> {
   const titles = new Map<string, string>();
   for (const { lines } of units)

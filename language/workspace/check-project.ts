@@ -12,12 +12,12 @@ import type { CheckContext } from "../checks/check.ts";
 import { checkFile, checkModel, checkPerformance, checkTable, type CheckTable, type Raw } from "../checks/run.ts";
 import { severityOf } from "../checks/severity.ts";
 import type { Finding } from "../findings/finding.ts";
-import { buildModel } from "../model/build-model.ts";
+import { buildModel, withProcedures } from "../model/build-model.ts";
 import { buildsOf, type Build } from "../model/builds.ts";
 import type { Model } from "../model/model.ts";
 import { loadProject, type TreeCache } from "../names/load.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
-import type { Tree } from "../syntax/index.ts";
+import { sameDeclared } from "../names/same-declared.ts";
 import { hazardKinds } from "../tables/index.ts";
 import { defaultSettings, type Settings } from "./settings.ts";
 import type { World } from "./world.ts";
@@ -79,12 +79,14 @@ export interface CheckOptions {
 /** Everything that follows from one file and what it uses. */
 interface FileResult {
   readonly settings: Settings;
-  /** The trees that it was made from. */
-  readonly from: readonly Tree[];
+  /** The files that it was made from. */
+  readonly from: readonly SourceFile[];
   readonly builds: ReadonlyMap<string, readonly Build[]>;
   readonly raw: readonly Raw[];
   readonly rehearsals: readonly Rehearsal[];
   readonly units: readonly UnitSummary[];
+  /** By unit and build. */
+  readonly models: ReadonlyMap<string, Model | undefined>;
 }
 
 /** Checks the files asked for and all that they use. Never throws for what stands in a file. */
@@ -99,12 +101,12 @@ export function checkProject(world: World, roots: readonly string[], options: Ch
   let done = 0;
   for (const file of project.files.values()) {
     between?.(done++, project.files.size);
-    const from = treesSeen(project, file),
+    const from = filesSeen(project, file),
       kept = memo.files.get(file.path);
     const result =
       kept && kept.settings === settings && isSame(kept.from, from)
         ? kept
-        : performFile(file, from, context, memo.work, kept?.rehearsals);
+        : performFile(file, from, context, memo.work, kept);
     memo.files.set(file.path, result);
     for (const one of checkFile(allChecks(), file, context)) raw.push(one);
     for (const one of result.raw) raw.push(one);
@@ -144,10 +146,10 @@ export function checkOneFile(
 /** Builds and performs what a file declares, in each build. `earlier` is what came of it at an earlier reading. */
 function performFile(
   file: SourceFile,
-  from: readonly Tree[],
+  from: readonly SourceFile[],
   context: CheckContext,
   work: Work,
-  earlier: readonly Rehearsal[] = [],
+  earlier?: FileResult,
 ): FileResult {
   const { project, settings } = context,
     raw: Raw[] = [],
@@ -155,7 +157,8 @@ function performFile(
     like = likeness(),
     units: UnitSummary[] = [];
   const builds = new Map<string, readonly Build[]>(),
-    models = new Map<string, Model | undefined>();
+    models = new Map<string, Model | undefined>(),
+    declaredBefore = earlier && sameDeclared(earlier.from, from) ? earlier.models : undefined;
   const buildsIn = (unit: string): readonly Build[] => {
     let list = builds.get(unit);
     if (!list) builds.set(unit, (list = buildsOf(project, file.path, unit)));
@@ -163,7 +166,15 @@ function performFile(
   };
   const modelIn = (unit: string, build: Build): Model | undefined => {
     const key = `${unit}\n${build.name}`;
-    if (!models.has(key)) models.set(key, buildModel(project, file.path, unit, build));
+    if (!models.has(key)) {
+      const had = declaredBefore?.get(key);
+      models.set(
+        key,
+        had && sameChoices(had, build)
+          ? withProcedures(had, project, file.path)
+          : buildModel(project, file.path, unit, build),
+      );
+    }
     return models.get(key);
   };
   for (const declaration of file.declarations) {
@@ -187,7 +198,7 @@ function performFile(
       for (const build of buildsIn(unit)) {
         const model = modelIn(unit, build);
         if (!model?.procedures.has(declaration.id)) continue;
-        const had = earlier.find(
+        const had = earlier?.rehearsals.find(
           ({ performance: { model: of, procedure } }) =>
             procedure.id === declaration.id && of.unit === model.unit && of.build === model.build,
         );
@@ -197,24 +208,29 @@ function performFile(
       }
     }
   }
-  return { settings, from, builds, raw, rehearsals, units };
+  return { settings, from, builds, raw, rehearsals, units, models };
 }
 
-/** The trees of a file and of all that it uses, directly or not, in the order in which they are reached. */
-function treesSeen(project: Project, file: SourceFile): Tree[] {
+/** A file and all that it uses, directly or not, in the order in which they are reached. */
+function filesSeen(project: Project, file: SourceFile): SourceFile[] {
   const reached = new Set<string>([file.path]),
-    trees: Tree[] = [];
+    files: SourceFile[] = [];
   for (const path of reached) {
     const one = project.files.get(path);
     if (!one) continue;
-    trees.push(one.tree);
+    files.push(one);
     for (const use of one.uses) if (use.problem !== "outside") reached.add(use.path);
   }
-  return trees;
+  return files;
 }
 
-const isSame = (a: readonly Tree[], b: readonly Tree[]): boolean =>
-  a.length === b.length && a.every((tree, i) => tree === b[i]);
+const isSame = (a: readonly SourceFile[], b: readonly SourceFile[]): boolean =>
+  a.length === b.length && a.every(({ tree }, i) => tree === b[i]!.tree);
+
+const sameChoices = (model: Model, { chosen, choices }: Build): boolean =>
+  model.chosen.size === chosen.size &&
+  [...chosen].every((one) => model.chosen.has(one)) &&
+  JSON.stringify(model.choices) === JSON.stringify(choices);
 
 export const byPlace = (a: Finding, b: Finding): number =>
   a.at.file !== b.at.file

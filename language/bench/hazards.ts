@@ -28,7 +28,7 @@ export function touch(
 ): Obstacle[] {
   const { machine } = bench,
     obstacles: Obstacle[] = [];
-  if (bench.model.hazards.length === 0) return obstacles;
+  if (!things.some((thing) => machine.isHazardous[thing])) return obstacles;
   const due = new Map<Hazard, number>(); // hazard -> how many of its precautions, from the first
   for (const thing of things) {
     for (const hazard of machine.hazardsOn[thing] ?? [])

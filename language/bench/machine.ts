@@ -33,6 +33,8 @@ export interface Machine {
   readonly fluidsIn: readonly (readonly ThingIndex[])[];
   /** By part: hazards that throw it when its last tie goes. */
   readonly pushedBy: readonly (readonly Hazard[])[];
+  /** By thing: a hazard may ask for something when it is touched, by one of the three lists above. */
+  readonly isHazardous: readonly boolean[];
   /** Parts that must be on under power. */
   readonly guards: readonly Part[];
   readonly isBase: (thing: ThingIndex) => boolean;
@@ -57,10 +59,15 @@ export function machineOf(model: Model): Machine {
   return machines(model, () => make(model));
 }
 
+function lists<T>(length: number): T[][] {
+  const all: T[][] = [];
+  for (let i = 0; i < length; i++) all.push([]);
+  return all;
+}
+
 function make(model: Model): Machine {
   const count = model.things.length,
     parts = model.parts.length;
-  const lists = <T>(length: number): T[][] => Array.from({ length }, () => []);
   const edges = lists<Edge>(parts),
     tiesOf = lists<Tie>(parts),
     hosts = lists<ThingIndex>(parts),
@@ -113,6 +120,10 @@ function make(model: Model): Machine {
   }
   for (const fluid of model.fluids)
     for (const thing of fluid.path) if (isPart(model, thing)) fluidsIn[thing]!.push(fluid.index);
+  const isHazardous = new Array<boolean>(count).fill(false);
+  for (const { index } of model.things) isHazardous[index] = hazardsOn[index]!.length > 0 || guarded[index]!.length > 0;
+  for (const { index, lowers, uppers } of model.ties)
+    isHazardous[index] ||= [...lowers, ...uppers].some((part) => pushedBy[part]!.length > 0);
   const base = new Set(model.base);
   return {
     model,
@@ -124,6 +135,7 @@ function make(model: Model): Machine {
     guarded,
     fluidsIn,
     pushedBy,
+    isHazardous,
     guards: model.parts.filter((part) => kindIn(partKinds, part.kind)?.guard === true),
     isBase: (thing) => base.has(thing),
   };

@@ -118,7 +118,8 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
     );
   }
   refuse(bench, act, around, parts[0]!, obstacles);
-  part(bench, act, parts, around, needs, hazards);
+  // What is taken as done after a refusal may let more come along.
+  part(bench, act, parts, around, obstacles.length > 0 ? lookAt(bench, parts) : look, needs, hazards);
 }
 
 /** The base is what the rest comes off: it is not taken off itself. The act is passed over. */
@@ -271,11 +272,11 @@ function part(
   act: Act,
   parts: readonly ThingIndex[],
   around: Around,
+  look: Look,
   needs: Set<number>,
   hazards: ReadonlySet<ThingIndex>,
 ): void {
   const { machine } = bench,
-    look = lookAt(bench, parts),
     s = bench.state;
   // Every tie that had to be out for this.
   for (const index of look.moved)

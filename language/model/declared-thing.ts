@@ -52,9 +52,8 @@ export function declareThing(line: Line, choice: Choice, types: TypeFinder): Dec
     return one ? textOf(tokens[one.first]!) : "";
   };
   const word = item.entry!.word,
-    lines = new Map<string, readonly Line[]>(),
-    pieces = new Map<string, Map<string, readonly Line[]>>();
-  collect(line, choice, types, lines, pieces, [item]);
+    pieces = new Map<string, Map<string, readonly Line[]>>(),
+    lines = linesByWord(line, choice, types, pieces, [item]);
   const about = lines.get("about")?.[0];
   return {
     word,
@@ -102,15 +101,14 @@ function typeOf(like: Line, word: string, types: TypeFinder): Line | undefined {
   return name && types.find(word, name.text);
 }
 
-/** Lays the lines of a declaration over those of what it is like: a word said again replaces what the type said with it. */
-function collect(
+/** The lines of a declaration over those of what it is like: a word said again replaces what the type said with it. Fills `pieces`. */
+function linesByWord(
   line: Line,
   choice: Choice,
   types: TypeFinder,
-  into: Map<string, readonly Line[]>,
   pieces: Map<string, Map<string, readonly Line[]>>,
   seen: readonly Item[],
-): void {
+): Map<string, readonly Line[]> {
   const own = new Map<string, Line[]>();
   for (const one of holdingLines(linesIn(line), choice)) {
     const word = wordOf(one);
@@ -130,8 +128,10 @@ function collect(
   }
   const like = own.get("like")?.[0],
     type = like && typeOf(like, line.item.entry!.word, types);
-  if (type && !seen.includes(type.item)) collect(type, choice, types, into, pieces, [...seen, type.item]);
-  for (const [word, list] of own) into.set(word, list);
+  if (!type || seen.includes(type.item)) return own;
+  const lines = linesByWord(type, choice, types, pieces, [...seen, type.item]);
+  for (const [word, list] of own) lines.set(word, list);
+  return lines;
 }
 
 /** Types at the top of the files that are seen from one. */

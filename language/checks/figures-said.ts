@@ -3,7 +3,7 @@
 
 import type { SourceFile } from "../names/project.ts";
 import type { Span } from "../findings/finding.ts";
-import { kept } from "../model/kept.ts";
+import { bySpelling, kept } from "../model/kept.ts";
 import {
   dimensions,
   findUnit,
@@ -49,27 +49,17 @@ function read(file: SourceFile): FigureSaid[] {
       const start = tokens[argument.first]!.startOffset,
         end = tokens[argument.last]!.endOffset! + 1;
       const text = file.text.slice(start, end);
-      found.push({ item, argument, due, ...figureOf(file, argument, text), text, at: { file: file.path, start, end } });
+      const { made, dimension } = figureOf(text, file, argument);
+      found.push({ item, argument, due, made, dimension, text, at: { file: file.path, start, end } });
     }
   });
   return found;
 }
 
-type Read = Pick<FigureSaid, "made" | "dimension">;
-
-// The same figures stand all over a set of files, and a figure never changes: each spelling is read once. What is kept is bounded.
-const spellings = new Map<string, Read>();
-const mostKept = 20_000;
-
-function figureOf(file: SourceFile, argument: Argument, text: string): Read {
-  let read = spellings.get(text);
-  if (!read) {
-    const { made, unit } = figureFrom(file, argument);
-    if (spellings.size >= mostKept) spellings.clear();
-    spellings.set(text, (read = { made, dimension: findUnit(unit)?.dimension }));
-  }
-  return read;
-}
+const figureOf = bySpelling((_, file: SourceFile, argument: Argument): Pick<FigureSaid, "made" | "dimension"> => {
+  const { made, unit } = figureFrom(file, argument);
+  return { made, dimension: findUnit(unit)?.dimension };
+});
 
 /** The figure as written, whatever it measures. */
 function figureFrom(

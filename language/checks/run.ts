@@ -30,12 +30,28 @@ export interface Raw extends Finding {
 
 export interface CheckTable {
   readonly all: readonly Check[];
+  /** Those that speak of a file, of a model, of a performance: most wait for what the bench finds and speak of none. */
+  readonly ofFile: readonly Asked<"file">[];
+  readonly ofModel: readonly Asked<"model">[];
+  readonly ofPerformance: readonly Asked<"performance">[];
   byCode(code: string): Check | undefined;
 }
 
+type Asked<Of extends "file" | "model" | "performance"> = Check & Required<Pick<Check, Of>>;
+const asks =
+  <Of extends "file" | "model" | "performance">(of: Of) =>
+  (check: Check): check is Asked<Of> =>
+    check[of] !== undefined;
+
 export function checkTable(all: readonly Check[]): CheckTable {
   const codes = new Map(all.map((check) => [check.code, check]));
-  return { all, byCode: (code) => codes.get(code) };
+  return {
+    all,
+    ofFile: all.filter(asks("file")),
+    ofModel: all.filter(asks("model")),
+    ofPerformance: all.filter(asks("performance")),
+    byCode: (code) => codes.get(code),
+  };
 }
 
 export function benchContext(table: CheckTable, base: CheckContext, model: Model): BenchContext {
@@ -113,11 +129,9 @@ export function checkFile(table: CheckTable, file: SourceFile, context: CheckCon
       restsOn: undefined,
     });
   }
-  for (const check of table.all) {
-    if (!check.file) continue;
+  for (const check of table.ofFile)
     for (const draft of check.file(file, context))
       push(found, finish(check, draft, context.settings, { build: undefined, unit: "" }));
-  }
   return found;
 }
 
@@ -125,11 +139,9 @@ export function checkModel(table: CheckTable, model: Model, context: CheckContex
   const found: Raw[] = [],
     bench = benchContext(table, context, model);
   for (const problem of declaredProblems(model)) push(found, wordProblem(table, problem, bench, context.settings));
-  for (const check of table.all) {
-    if (!check.model) continue;
+  for (const check of table.ofModel)
     for (const draft of check.model(model, bench))
       push(found, finish(check, draft, context.settings, { build: model.build, unit: model.unit }));
-  }
   return found;
 }
 
@@ -143,14 +155,12 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
       remains = certain && gravestFirst(certain, performance.model);
     if (remains) push(found, wordProblem(table, remains, bench, context.settings, performance));
   }
-  for (const check of table.all) {
-    if (!check.performance) continue;
+  for (const check of table.ofPerformance)
     for (const draft of check.performance(performance, bench))
       push(
         found,
         finish(check, draft, context.settings, { build: performance.model.build, unit: performance.model.unit }),
       );
-  }
   return found;
 }
 

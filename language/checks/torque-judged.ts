@@ -1,11 +1,11 @@
 // Every torque of a model that can be held against its thread: size, class and a value are given. What cannot be reckoned is left out.
 
 import { assessTorque, type TighteningQuestion, type TorqueAssessment } from "../figures/tightening.ts";
-import { isFigureError } from "../figures/figure.ts";
+import { isFigureError, type FigureError } from "../figures/figure.ts";
 import type { Model, Tie, Torque } from "../model/model.ts";
 import type { BenchContext } from "./check.ts";
 import type { Assumptions } from "../figures/assumptions.ts";
-import { kept } from "../model/kept.ts";
+import { bySpelling, kept } from "../model/kept.ts";
 import { assumptionsOf, highest } from "./sums.ts";
 
 export interface JudgedTorque {
@@ -38,13 +38,25 @@ export function judgedTorques(model: Model, context: Pick<BenchContext, "setting
   return judged;
 }
 
+type Assess = (spelled: string, torque: number, question: TighteningQuestion) => TorqueAssessment | FigureError;
+const assessments = kept<Assumptions, Assess>();
+
+/** Shops use few screws: one torque on one thread is reckoned once for all the files of a run. */
+function assessed(torque: number, question: TighteningQuestion, assumptions: Assumptions): ReturnType<Assess> {
+  const assess = assessments(assumptions, () =>
+      bySpelling((_, torque, question: TighteningQuestion) => assessTorque(torque, question, assumptions)),
+    ),
+    { size, className, head, frictionThread = "" } = question;
+  return assess(`${torque} ${size.designation} ${className} ${head} ${frictionThread}`, torque, question);
+}
+
 function* judge(model: Model, assumptions: Assumptions): Iterable<JudgedTorque> {
   for (const tie of model.ties) {
     const question = torqueQuestion(tie);
     if (!tie.fastener || !question) continue;
     for (const torque of tie.torques) {
       if (!torque.value) continue;
-      const judged = assessTorque(highest(torque.value), question, assumptions);
+      const judged = assessed(highest(torque.value), question, assumptions);
       if (!isFigureError(judged)) yield { tie, torque, judged };
     }
   }

@@ -31,7 +31,7 @@ export function rowWidth(row: DriveRow): number | undefined {
  */
 export const rowsForThread = (nominal: string, drive: string): readonly DriveRow[] => {
   byThread ??= Map.groupBy(driveRows, (row) => row.thread);
-  return (byThread.get(nominal) ?? []).filter((row) => (kindsOf[drive] ?? []).includes(row.drive));
+  return (byThread.get(nominal) ?? []).filter((row) => kindsOf[drive]?.includes(row.drive));
 };
 let byThread: ReadonlyMap<string, readonly DriveRow[]> | undefined;
 

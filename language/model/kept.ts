@@ -19,14 +19,19 @@ export function kept<Of extends object, Result extends object>(): (of: Of, work:
 
 const mostSpellings = 20_000;
 
-/** `read` with its answers kept: the same figures stand all over a set of files, and what a spelling means never changes. */
-export function bySpelling<Result>(read: (text: string) => Result): (text: string) => Result {
+/**
+ * `read` with its answers kept: the same figures stand all over a set of files, and what a spelling means never changes. `from` is
+ * where the spelling stands or what it spells, for whoever reads it the first time: the answer must not depend on more than the text.
+ */
+export function bySpelling<Result, From extends readonly unknown[] = []>(
+  read: (text: string, ...from: From) => Result,
+): (text: string, ...from: From) => Result {
   const known = new Map<string, { readonly result: Result }>();
-  return (text) => {
+  return (text, ...from) => {
     let had = known.get(text);
     if (!had) {
       if (known.size >= mostSpellings) known.clear();
-      known.set(text, (had = { result: read(text) }));
+      known.set(text, (had = { result: read(text, ...from) }));
     }
     return had.result;
   };

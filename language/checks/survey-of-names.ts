@@ -118,27 +118,28 @@ function read(project: Project, file: SourceFile): Survey {
   /** `piece 7 { … }` where there are five: what it says would hold for nothing. */
   function piecesWithin(names: UnitNames, title: string, whole: Item): void {
     eachItem(whole.block?.items ?? [], (thing) => {
-      const declares = thing.arguments.find((one) => one.declares);
-      if (!declares || !thing.block || !thingClasses.has(thing.entry?.word as never)) return;
-      const id = tokens[declares.first]!.text,
-        pieces = piecesOf(names, id);
-      if (!pieces) return;
+      if (!thing.block || !thingClasses.has(thing.entry?.word ?? "")) return;
+      const labels: Token[] = [];
       eachItem(thing.block.items, (line) => {
         const label = line.arguments[0];
-        if (line.entry?.word !== "piece" || line.broken || !label) return;
-        const token = tokens[label.first]!;
-        if (pieces.has(token.text)) return;
-        unknown.push({
-          text: token.text,
-          start: token.startOffset,
-          end: token.endOffset! + 1,
-          due: "thing",
-          is: undefined,
-          candidates: [...pieces],
-          pieces: [...pieces],
-          unit: title,
-        });
+        if (line.entry?.word === "piece" && !line.broken && label) labels.push(tokens[label.first]!);
       });
+      const declares = thing.arguments.find((one) => one.declares);
+      if (labels.length === 0 || !declares) return;
+      const pieces = piecesOf(names, tokens[declares.first]!.text);
+      if (!pieces) return;
+      for (const token of labels)
+        if (!pieces.has(token.text))
+          unknown.push({
+            text: token.text,
+            start: token.startOffset,
+            end: token.endOffset! + 1,
+            due: "thing",
+            is: undefined,
+            candidates: [...pieces],
+            pieces: [...pieces],
+            unit: title,
+          });
     });
   }
 

@@ -90,6 +90,8 @@ export function loadProject(
 }
 
 const branching = new Set(["variants", "option", "if", "unless", "optional", "either", "otherwise"]);
+/** Most texts hold none of these words at all, and then their tokens need not be looked through. */
+const mayBranch = new RegExp(`\\b(?:${[...branching].join("|")})\\b`);
 
 function parseFile(path: string, text: string): Parsed {
   const tree = parse(text),
@@ -113,7 +115,7 @@ function parseFile(path: string, text: string): Parsed {
     tree,
     declarations,
     wanted,
-    branches: tokens.some((token) => token.tokenType === Word && branching.has(token.text)),
+    branches: mayBranch.test(text) && tokens.some((token) => token.tokenType === Word && branching.has(token.text)),
   };
 }
 

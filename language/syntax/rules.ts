@@ -88,19 +88,7 @@ export class StripRules extends EmbeddedActionsParser {
           item = this.ACTION(() => this.begin(word));
         this.SUBRULE(this.arguments);
         this.OPTION(this.ownBlock);
-        this.OPTION1({
-          GATE: () => !item.block && this.oneItemFollows(item),
-          DEF: () => {
-            this.ACTION(() => {
-              this.chain++;
-            });
-            const one = this.SUBRULE(this.item);
-            this.ACTION(() => {
-              this.chain--;
-              item.block = { place: this.frame.place, items: [one], first: one.first, last: (item.last = one.last) };
-            });
-          },
-        });
+        if (this.RECORDING_PHASE || item.entry?.itemWillDo) this.oneItem(item);
         return item;
       },
     },
@@ -118,6 +106,21 @@ export class StripRules extends EmbeddedActionsParser {
   private ownBlock = (): void => {
     this.SUBRULE(this.block);
   };
+  private oneItem(item: Item): void {
+    this.OPTION1({
+      GATE: () => !item.block && this.oneItemFollows(item),
+      DEF: () => {
+        this.ACTION(() => {
+          this.chain++;
+        });
+        const one = this.SUBRULE(this.item);
+        this.ACTION(() => {
+          this.chain--;
+          item.block = { place: this.frame.place, items: [one], first: one.first, last: (item.last = one.last) };
+        });
+      },
+    });
+  }
   private argument = {
     GATE: this.goesOn,
     DEF: (): void => {

@@ -71,6 +71,7 @@ const together = (a: Said, b: Said): boolean =>
 function* inUnit(file: SourceFile, item: Item): Iterable<Draft> {
   const { things } = unitNames(file, item);
   for (const [id, list] of things) {
+    if (list.length === 1) continue;
     const said = list.map((one): Said => ({
       what: one.word,
       at: { file: file.path, start: one.start, end: one.end },

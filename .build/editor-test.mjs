@@ -2,6 +2,7 @@
 //   EDITOR_HOST=browser  the server in .editor/ (editor-install.mjs) with a headless Chromium
 //   EDITOR_HOST=desktop  the VS Code of @vscode/test-electron, downloaded once
 // Without EDITOR_HOST: browser where .editor/ is there, else desktop.
+//   EDITOR_TEST_ONLY     only the tests whose name this matches, and no other editors
 
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { inflateRawSync } from "node:zlib";
@@ -41,9 +42,12 @@ const code = await run({ workspace }).catch((error) => {
 const { vscode = "?", results = [] } = existsSync(testResult) ? JSON.parse(readFileSync(testResult, "utf8")) : {};
 if (results.length === 0)
   results.push({ name: "the extension host reports", error: `no result (${host}, exit ${code})` });
-const { neovimTest } = await import("./editor-neovim.mjs");
-results.push(...(await neovimTest()));
-if (host === "browser") {
+const others = process.env.EDITOR_TEST_ONLY === undefined;
+if (others) {
+  const { neovimTest } = await import("./editor-neovim.mjs");
+  results.push(...(await neovimTest()));
+}
+if (others && host === "browser") {
   const { webTest } = await import("./editor-web.mjs");
   results.push(...(await webTest()));
 }

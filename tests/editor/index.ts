@@ -294,30 +294,44 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     );
     await vscode.commands.executeCommand("workbench.action.closeEditorsInOtherGroups");
   },
-  async "the check of the folder runs as a task"() {
-    const folder = vscode.workspace.workspaceFolders![0]!.uri,
-      trial = vscode.Uri.joinPath(folder, "trial.strip");
-    const text =
-      'unit box "Box" {\n  base foot\n  part foot "Foot"\n  part lid "Lid" { mass 2 kg }\n' +
-      '  fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }\n}\n' +
-      'procedure open "Open" for box {\n  aim lid off\n  step "Lid off" {\n    remove lid\n  }\n}\n';
-    await vscode.workspace.fs.writeFile(trial, new TextEncoder().encode(text));
-    try {
+  async "the check of the folder runs as a task, and what it prints is listed as problems"() {
+    await onTrial(async (trial) => {
       const [task] = await vscode.tasks.fetchTasks({ type: "stripdown" });
       assert.ok(task, "the extension offers a task");
-      let code: number | undefined;
-      const ended = vscode.tasks.onDidEndTaskProcess((event) => {
-        if (event.execution.task.name === task.name) code = event.exitCode;
-      });
-      await vscode.tasks.executeTask(task);
-      await until(
-        () => code,
-        (now) => now !== undefined,
+      assert.equal(await ends(task), 1, "findings end it with 1");
+      const problems = await until(
+        () => listed(trial),
+        (list) => list.length > 1,
       );
-      ended.dispose();
-      assert.equal(code, 1, "findings end it with 1");
+      assert.deepEqual(
+        problems
+          .map(
+            ({ range, severity, message }) => `${range.start.line} ${vscode.DiagnosticSeverity[severity]} ${message}`,
+          )
+          .sort((a, b) => (a < b ? -1 : 1)),
+        [
+          "10 Error Lid cannot come off: still held by 4 of 4 Lid screws",
+          "11 Information Nothing says whether Lid ring goes back new or used",
+        ],
+      );
+    });
+  },
+  async "a task that tasks.json names is found, with what it says there"() {
+    const file = vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, ".vscode", "tasks.json");
+    await vscode.workspace.fs.writeFile(
+      file,
+      new TextEncoder().encode(
+        '{ "version": "2.0.0", "tasks": [{ "type": "stripdown", "strict": true, "label": "look at all", "problemMatcher": ["$stripdown"] }] }',
+      ),
+    );
+    try {
+      const task = await until(
+        async () => (await vscode.tasks.fetchTasks()).find((one) => one.name === "look at all"),
+        (found) => found !== undefined,
+      );
+      await onTrial(async () => assert.equal(await ends(task!), 1));
     } finally {
-      await vscode.workspace.fs.delete(trial);
+      await vscode.workspace.fs.delete(vscode.Uri.joinPath(file, ".."), { recursive: true });
     }
   },
   async "every step of the walkthrough leads to a command and a page that are there"() {
@@ -356,10 +370,50 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
   },
 };
 
+/** A file with one finding in the folder, for as long as it is wanted. */
+async function onTrial(work: (trial: vscode.Uri) => Promise<void>): Promise<void> {
+  const trial = vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, "trial.strip"),
+    text =
+      'unit box "Box" {\n  base foot\n  part foot "Foot"\n  part lid "Lid" { mass 2 kg }\n' +
+      '  part ring o-ring "Lid ring" { between lid and foot }\n' +
+      '  fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }\n}\n' +
+      'procedure open "Open" for box {\n  aim ring off\n  step "Lid off" {\n    remove lid\n    remove ring\n  }\n}\n';
+  await vscode.workspace.fs.writeFile(trial, new TextEncoder().encode(text));
+  try {
+    await work(trial);
+  } finally {
+    await vscode.workspace.fs.delete(trial);
+  }
+}
+
+/** What the process of a task ends with. */
+async function ends(task: vscode.Task): Promise<number | undefined> {
+  let code: number | undefined,
+    done = false;
+  const ended = vscode.tasks.onDidEndTaskProcess((event) => {
+    if (event.execution.task.name !== task.name) return;
+    done = true;
+    code = event.exitCode;
+  });
+  await vscode.tasks.executeTask(task);
+  await until(
+    () => done,
+    (now) => now,
+  );
+  ended.dispose();
+  return code;
+}
+
+/** What the problem matcher made of a task's lines: the findings of the server carry the page of their check, these a bare code. */
+const listed = (uri: vscode.Uri): vscode.Diagnostic[] =>
+  vscode.languages.getDiagnostics(uri).filter((one) => typeof one.code !== "object");
+
 /** VS Code calls this in the extension host; a rejection makes the host exit with 1. */
 export async function run(): Promise<void> {
   const results: { name: string; error?: string }[] = [];
+  const only = new RegExp(process.env["EDITOR_TEST_ONLY"] ?? "");
   for (const [name, test] of Object.entries(tests)) {
+    if (!only.test(name)) continue;
     try {
       await fromTheStart();
       await test();

@@ -17,6 +17,7 @@ import figureImplausible from "./figure/implausible.ts";
 import figurePairDisagrees from "./figure/pair-disagrees.ts";
 import figureSqueeze from "./figure/squeeze.ts";
 import figureWrongDimension from "./figure/wrong-dimension.ts";
+import hazardDismissed from "./hazard/dismissed.ts";
 import hazardGuardOff from "./hazard/guard-off.ts";
 import hazardLapsed from "./hazard/lapsed.ts";
 import hazardNoPrecaution from "./hazard/no-precaution.ts";
@@ -134,6 +135,7 @@ export const checks: readonly Check[] = [
   figurePairDisagrees,
   figureSqueeze,
   figureWrongDimension,
+  hazardDismissed,
   hazardGuardOff,
   hazardLapsed,
   hazardNoPrecaution,

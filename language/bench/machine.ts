@@ -33,7 +33,7 @@ export interface Machine {
   readonly fluidsIn: readonly (readonly ThingIndex[])[];
   /** By part: hazards that throw it when its last tie goes. */
   readonly pushedBy: readonly (readonly Hazard[])[];
-  /** By thing: a hazard may ask for something when it is touched, by one of the three lists above. */
+  /** By thing: a hazard may ask for something when it is touched: it is on it, or guarded by it, or pushes a part that this ties. */
   readonly isHazardous: readonly boolean[];
   /** Parts that must be on under power. */
   readonly guards: readonly Part[];
@@ -75,7 +75,8 @@ function make(model: Model): Machine {
   const hazardsOn = lists<Hazard>(count),
     guarded = lists<{ hazard: Hazard; before: number }>(count);
   const fluidsIn = lists<ThingIndex>(parts),
-    pushedBy = lists<Hazard>(parts);
+    pushedBy = lists<Hazard>(parts),
+    isHazardous = new Array<boolean>(count).fill(false);
 
   const link = (a: ThingIndex, b: ThingIndex, tie: ThingIndex, undone: boolean): void => {
     if (a === b) return;
@@ -111,19 +112,24 @@ function make(model: Model): Machine {
     }
   }
   for (const hazard of model.hazards) {
-    for (const thing of hazard.on) hazardsOn[thing]!.push(hazard);
+    for (const thing of hazard.on) {
+      hazardsOn[thing]!.push(hazard);
+      isHazardous[thing] = true;
+    }
     hazard.precautions.forEach((precaution, before) => {
-      for (const thing of precaution.behind)
+      for (const thing of precaution.behind) {
         if (!guarded[thing]!.some((g) => g.hazard === hazard)) guarded[thing]!.push({ hazard, before });
+        isHazardous[thing] = true;
+      }
     });
-    for (const thing of hazard.pushes) if (isPart(model, thing)) pushedBy[thing]!.push(hazard);
+    for (const thing of hazard.pushes) {
+      if (!isPart(model, thing)) continue;
+      pushedBy[thing]!.push(hazard);
+      for (const tie of tiesOf[thing]!) isHazardous[tie.index] = true;
+    }
   }
   for (const fluid of model.fluids)
     for (const thing of fluid.path) if (isPart(model, thing)) fluidsIn[thing]!.push(fluid.index);
-  const isHazardous = new Array<boolean>(count).fill(false);
-  for (const { index } of model.things) isHazardous[index] = hazardsOn[index]!.length > 0 || guarded[index]!.length > 0;
-  for (const { index, lowers, uppers } of model.ties)
-    isHazardous[index] ||= [...lowers, ...uppers].some((part) => pushedBy[part]!.length > 0);
   const base = new Set(model.base);
   return {
     model,

@@ -166,3 +166,14 @@ procedure p "P" for u { aim b off  step "S" { undo f  remove b } }`),
   ])
     expect(bare).toContain(said);
 });
+
+test("a procedure that begins where the strip of another ended says that only its strip is done before", () => {
+  const text = `unit box "Box" { base foot  part foot "Foot"  part lid "Lid"  part cup "Cup" { behind lid }
+    fastener screws screw "Screws" { joins lid to foot }  fastener nuts nut "Nuts" { joins cup to foot } }
+  procedure open "Open the box" for box { aim lid off  step { undo screws  remove lid } }
+  procedure cup-out "Take the cup out" for box { NEEDS  aim cup off  step { undo nuts  remove cup } }`;
+  const made = (needs: string): string => write(manual, "html", compiledText(text.replace("NEEDS", needs)), options);
+  const alone = "its strip alone: its own way back comes after that of this procedure";
+  expect(made("needs open")).toContain(alone);
+  expect(made('needs "The box is on the bench" starts without lid')).not.toContain(alone);
+});

@@ -58,6 +58,30 @@ export function leaveLines(context: LineContext): LineDraft[] {
   });
 }
 
+export interface NeededBefore {
+  readonly words: string;
+  /** That only the strip of it is done before, where it is a procedure that has a way back of its own; "" else. */
+  readonly alone: string;
+  readonly then: string;
+}
+
+/** What `needs` says: words, or procedures. This one begins where their strip ended, unless they leave something until it. */
+export function neededBefore({ performance, model, wording }: LineContext): NeededBefore[] {
+  const { procedure } = performance;
+  return procedure.needs.map((need) => {
+    const needed = need.names.flatMap((name) => model.procedures.get(name.text) ?? []);
+    const isStripAlone = needed.some(
+      (one) =>
+        one.aims.every((aim) => aim.is !== "all-in") && one.leaves.every((leave) => leave.until?.text !== procedure.id),
+    );
+    return {
+      words: need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title || name.text).join(", "),
+      alone: isStripAlone ? wording.manual.stripAlone : "",
+      then: need.then ?? "",
+    };
+  });
+}
+
 /** `needs "…" then "…"`: what answers it when all is done. */
 export const afterLines = ({ performance, wording }: LineContext): LineDraft[] =>
   performance.procedure.needs.flatMap((need) =>

@@ -14,6 +14,7 @@ import { addressOf } from "../base-address.ts";
 import { qrDrawing } from "../draw/qr.ts";
 import { patternDrawing } from "../draw/pattern.ts";
 import { buildText } from "../lines/build-text.ts";
+import { neededBefore } from "../lines/ends.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
 import { figureText } from "../lines/figures.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
@@ -230,10 +231,7 @@ function chapter(
     prefix,
     title: procedure.title || procedure.id,
     about: procedure.about,
-    needs: procedure.needs.map((need) => ({
-      words: need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title || name.text).join(", "),
-      then: need.then ?? "",
-    })),
+    needs: neededBefore(lines.context),
     messages: procedure.messages.map((message) => ({ signal: message.signal, on: "", text: message.text })),
     strip: named(strip),
     refit: named(refit),

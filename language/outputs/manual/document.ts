@@ -87,7 +87,8 @@ export interface Chapter {
   readonly prefix: string;
   readonly title: string;
   readonly about: string;
-  readonly needs: readonly { readonly words: string; readonly then: string }[];
+  /** `alone`: of a procedure, that only its strip is done before; "" else. */
+  readonly needs: readonly { readonly words: string; readonly alone: string; readonly then: string }[];
   readonly messages: readonly SafetyMessage[];
   readonly strip: readonly LineGroup[];
   readonly refit: readonly LineGroup[];

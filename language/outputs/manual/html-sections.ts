@@ -284,7 +284,7 @@ function beforeBody(chapter: Chapter, options: OutputOptions): Value {
   return [
     chapter.about !== "" && html`<p class="about">${own(chapter.about)}</p>`,
     chapter.needs.length > 0 &&
-      html`<h3>${words.before}</h3><ul>${chapter.needs.map((need) => html`<li>${own(need.words)}</li>`)}</ul>`,
+      html`<h3>${words.before}</h3><ul>${chapter.needs.map((need) => html`<li>${own(need.words)}${need.alone && ` ${need.alone}`}</li>`)}</ul>`,
     chapter.messages.map(({ signal, text }) => messagePanel(signal, html`<p>${own(text)}</p>`, options)),
   ];
 }

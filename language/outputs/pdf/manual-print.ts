@@ -86,7 +86,11 @@ function before(chapter: Chapter, options: OutputOptions): Block[] {
   const { manual } = options.wording;
   return [
     ...when(chapter.about !== "", par(words(chapter.about))),
-    ...when(chapter.needs.length > 0, heading(2, manual.before), list(chapter.needs.map((need) => need.words))),
+    ...when(
+      chapter.needs.length > 0,
+      heading(2, manual.before),
+      list(chapter.needs.map((need) => [need.words, need.alone].filter(Boolean).join(" "))),
+    ),
     ...chapter.messages.map(({ signal, text }) => messagePanel(signal, "", text, options)),
   ];
 }

@@ -3,6 +3,7 @@
 import { hazardKinds } from "../../tables/index.ts";
 import { billData } from "../bill/data.ts";
 import { toolName } from "../lines/context.ts";
+import { neededBefore } from "../lines/ends.ts";
 import { toolsOf } from "../manual/tools.ts";
 import { tableSheet } from "./table-sheet.ts";
 
@@ -42,10 +43,7 @@ export const preparationSheet = tableSheet({
         ]),
         list(
           preparation.before,
-          procedure.needs.map((need) => [
-            need.words ?? need.names.map((name) => model.procedures.get(name.text)?.title || name.text).join(", "),
-            "",
-          ]),
+          neededBefore(lines.context).map(({ words, alone }) => [words, alone]),
         ),
         list(preparation.know, [
           ...(model.hazards.length > 0

@@ -41,6 +41,7 @@ export const manual: Wording["manual"] = {
   mass: "Masse der Einheit",
   aim: "Kommt ab",
   before: "Vor dieser Arbeit",
+  stripAlone: "(nur das Zerlegen: ihr eigener Zusammenbau folgt nach dem dieser Prozedur)",
 
   crew: (count) => sentence(`Mindestens ${people(count)}`),
   role: (role, title) => sentence(`${title}: ${role}`),

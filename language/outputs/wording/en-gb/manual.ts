@@ -40,6 +40,7 @@ export const manual = {
   mass: "Mass of the unit",
   aim: "Comes off",
   before: "Before this work",
+  stripAlone: "(its strip alone: its own way back comes after that of this procedure)",
 
   // Who.
   crew: (count: number) => sentence(`At least ${count === 1 ? "1 person" : `${count} people`}`),

@@ -41,6 +41,7 @@ export const manual: Wording["manual"] = {
   mass: "Masa de la unidad",
   aim: "Se desmonta",
   before: "Antes de este trabajo",
+  stripAlone: "(solo el desmontaje: su propia vuelta viene tras la de este procedimiento)",
 
   crew: (count) => sentence(`Al menos ${people(count)}`),
   role: (role, title) => sentence(titled(title, the(role))),

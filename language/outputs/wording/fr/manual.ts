@@ -41,6 +41,7 @@ export const manual: Wording["manual"] = {
   mass: "Masse de l'unité",
   aim: "À déposer",
   before: "Avant ce travail",
+  stripAlone: "(le démontage seul\u00a0: son remontage vient après celui de cette procédure)",
 
   crew: (count) => sentence(`Au moins ${people(count)}`),
   role: (role, title) => sentence(titled(title, the(role))),

@@ -128,7 +128,7 @@ export const manual: Wording["manual"] = {
       " ",
     ),
   hangsOn: (what, on) => `${what} an ${on}`,
-  freshGrades: { certain: "immer", worn: "wenn verschlissen" },
+  freshGrades: { certain: "immer", worn: "wenn verschlissen oder beschädigt" },
   pieces: (count) => String(count),
   massColumn: "Masse",
   note: "Anmerkung",

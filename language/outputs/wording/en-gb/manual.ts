@@ -131,7 +131,7 @@ export const manual = {
       .filter(Boolean)
       .join(" "),
   hangsOn: (what: string, on: string) => `${what} to ${on}`,
-  freshGrades: { certain: "always", worn: "if worn" },
+  freshGrades: { certain: "always", worn: "if worn or damaged" },
   pieces: (count: number) => String(count),
   massColumn: "Mass",
   note: "Note",

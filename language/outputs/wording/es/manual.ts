@@ -128,7 +128,7 @@ export const manual: Wording["manual"] = {
       " ",
     ),
   hangsOn: (what, on) => `${what} a ${on}`,
-  freshGrades: { certain: "siempre", worn: "si está gastado" },
+  freshGrades: { certain: "siempre", worn: "si está gastado o dañado" },
   pieces: (count) => String(count),
   massColumn: "Masa",
   note: "Nota",

@@ -128,7 +128,7 @@ export const manual: Wording["manual"] = {
       " ",
     ),
   hangsOn: (what, on) => `${what} à ${on}`,
-  freshGrades: { certain: "toujours", worn: "en cas d'usure" },
+  freshGrades: { certain: "toujours", worn: "en cas d'usure ou de dommage" },
   pieces: (count) => String(count),
   massColumn: "Masse",
   note: "Note",

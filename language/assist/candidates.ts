@@ -1,7 +1,14 @@
 // The declared names that may stand at a place, by what is due there. No opinion on which of them would be right.
 
 import type { FullDue } from "../checks/each-name.ts";
-import { piecesOf, unitNames, unitOfProcedure, procedureNames, type UnitNames } from "../checks/space-of-names.ts";
+import {
+  namesInside,
+  piecesOf,
+  unitNames,
+  unitOfProcedure,
+  procedureNames,
+  type UnitNames,
+} from "../checks/space-of-names.ts";
 import { textOf } from "../names/strings.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, partKinds } from "../tables/index.ts";
@@ -49,7 +56,10 @@ export function candidatesFor(
   const around = unitAround(project, file, path),
     unit = around?.names;
   const things = (...words: string[]): Candidate[] =>
-    [...(unit?.things ?? [])].flatMap(([id, list]): Candidate[] => {
+    [
+      ...(unit?.things ?? []),
+      ...(unit ? namesInside(project, unit).map(({ path: id, list }) => [id, list] as const) : []),
+    ].flatMap(([id, list]): Candidate[] => {
       const one = list.find((named) => words.length === 0 || words.includes(named.word));
       return one ? [{ id, name: titleOf(one.source, one.item), word: one.word }] : [];
     });

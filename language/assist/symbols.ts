@@ -1,7 +1,7 @@
 // Who is meant by a name: every mention of a file with the declaration that it speaks of. Mentions that stand for nothing are left out.
 
 import { eachName, type FullDue } from "../checks/each-name.ts";
-import { declaredName, unitOfProcedure, type UnitNames } from "../checks/space-of-names.ts";
+import { declaredName, pathOf, unitOfProcedure, type UnitNames } from "../checks/space-of-names.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { eachItem, type Item, type Token } from "../syntax/index.ts";
 
@@ -123,12 +123,29 @@ function read(project: Project, file: SourceFile): readonly Mention[] {
       add(token, `${unitKey()}/${token.text}`, word, "declared", item);
     },
     name(token, due, item) {
-      const target = resolve(token.text.split(".")[0]!, due);
+      const path = unit && token.text.includes(".") ? pathOf(project, unit, unitId, token.text).found : [];
+      const target = resolve(token.text.split(".")[0]!, path.length > 1 ? "thing" : due);
       if (!target) return;
       const { word } = item.entry!,
         acts = item.entry!.place === "step" || item.entry!.place === "refit" || item.entry!.place === "finish";
       const role: Role = acts && undoing.has(word) ? "undone" : acts && remaking.has(word) ? "remade" : "named";
-      add(token, target.symbol, target.word, role, item);
+      add(token, target.symbol, target.word, path.length > 1 ? "named" : role, item);
+      // Things inside the part that the name goes through are named as well, each where it stands.
+      path.slice(1).forEach((inner, k) => {
+        found.push({
+          file: file.path,
+          start: token.startOffset + inner.from,
+          end: token.startOffset + inner.from + inner.text.length,
+          symbol: `${inner.names.source.path}#${inner.unit}/${inner.text}`,
+          id: inner.text,
+          word: inner.things[0]!.word,
+          role: k === path.length - 2 ? role : "named",
+          home: inner.names.source.path,
+          unit: inner.unit,
+          item,
+          token,
+        });
+      });
     },
   });
   return found.sort((a, b) => a.start - b.start);

@@ -8,11 +8,11 @@ import type { Around } from "./trace.ts";
 
 /** A line about it would do nothing, silently: said once for each line, unless the author wrote a condition that keeps it out of here. */
 export function judgeAbsent(bench: Bench, act: Act, around: Around): boolean {
-  const declared = bench.model.absent.get(around.prefix);
-  if (!declared) return false;
+  const { absent } = bench.model;
+  if (absent.size === 0) return false;
   const missing: { readonly of: Absence; readonly text: string }[] = [];
   for (const { text } of [...act.names, ...act.on]) {
-    const of = declared.get(text) ?? declared.get(text.split(".")[0]!);
+    const of = absenceOf(absent, around.prefix, text);
     if (of && resolveName(bench, text, around).length === 0) missing.push({ of, text });
   }
   if (missing.length === 0) return false;
@@ -24,4 +24,18 @@ export function judgeAbsent(bench: Bench, act: Act, around: Around): boolean {
   );
   if (!isSaid) report(bench, act.at, [], reasons, act, around);
   return true;
+}
+
+/** Of a thing here, or inside a part that the name goes through: `gearbox.heater`, `gearbox.left.heater`. */
+function absenceOf(absent: Bench["model"]["absent"], prefix: string, text: string): Absence | undefined {
+  const names = text.split(".");
+  for (let k = 0; k < names.length; k++) {
+    const through = names.slice(0, k),
+      homes = [through.join("."), through.join("/")].map((path) => (path === "" ? prefix : `${prefix}${path}/`));
+    for (const home of homes) {
+      const found = absent.get(home)?.get(names[k]!);
+      if (found) return found;
+    }
+  }
+  return undefined;
 }

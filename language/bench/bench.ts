@@ -3,6 +3,7 @@
 
 import type { Act, Name } from "../model/act.ts";
 import type { Model, ThingIndex } from "../model/model.ts";
+import { atPiece } from "../model/named-inside.ts";
 import type { Span } from "../findings/finding.ts";
 import { machineOf, type Machine } from "./machine.ts";
 import { A_DOUBT, NEVER, type State } from "./state.ts";
@@ -106,7 +107,7 @@ export function resolveName(bench: Bench, name: string, around: Around): readonl
   const scope = bench.model.scopes.get(around.prefix);
   if (!scope) return [];
   for (let k = around.pieces.length - 1; k >= 0; k--) {
-    const one = scope.get(`${name}.${around.pieces[k]}`);
+    const one = atPiece(scope, name, around.pieces[k]!);
     if (one) return one;
   }
   return scope.get(name) ?? [];

@@ -3,6 +3,7 @@
 import type { Problem, Reason } from "../bench/trace.ts";
 import type { Fix, TextEdit } from "../findings/finding.ts";
 import type { Act } from "../model/act.ts";
+import { nameFrom } from "../model/named-inside.ts";
 import type { ThingIndex } from "../model/model.ts";
 import type { BenchContext, Check } from "./check.ts";
 
@@ -113,11 +114,10 @@ export function lineBefore(act: Act, text: string, context: BenchContext): TextE
   };
 }
 
-/** Name of a thing as this act may write it; undefined for a thing of another unit. */
+/** Name of a thing as this act may write it; undefined for a thing of a unit around. */
 export function written(thing: ThingIndex, problem: Problem, context: BenchContext): string | undefined {
   const of = context.model.things[thing]!;
-  if (of.prefix !== (problem.around?.prefix ?? "")) return undefined;
-  return of.piece === "" ? of.declared : `${of.declared}.${of.piece}`;
+  return nameFrom(problem.around?.prefix ?? "", of);
 }
 
 /** Offers lines to put before the act. They are the author's to check, so never certain. */

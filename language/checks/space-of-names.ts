@@ -1,7 +1,7 @@
 // The names of one unit, in all its builds, and what is named in the procedures for it: what a reference to a name is held against.
 
 import type { Project, SourceFile } from "../names/project.ts";
-import { cursorOf, takeName } from "../model/cursor.ts";
+import { accept, cursorOf, takeName } from "../model/cursor.ts";
 import { kept } from "../model/kept.ts";
 import { readCount } from "../model/read-tie.ts";
 import { readSpan } from "../model/read-entries.ts";
@@ -122,6 +122,121 @@ export function piecesOf(names: UnitNames, id: string, asked: readonly string[] 
   }
   return labels;
 }
+
+/** One name of a path: where it stands in the text of the path, and what it is. */
+export interface PathName {
+  readonly text: string;
+  readonly from: number;
+  readonly things: readonly Named[];
+  /** The unit that it is looked up in. */
+  readonly names: UnitNames;
+  readonly unit: string;
+}
+
+/** A name with points in it, from left to right: things, each with the piece that may follow it passed over. */
+export interface Path {
+  readonly found: readonly PathName[];
+  /** The first name that is neither a piece nor a thing inside, with what there is. Undefined where all are known, or nobody can tell. */
+  readonly lost:
+    | {
+        /** What stands before it in the text, without the point. */
+        readonly before: string;
+        readonly pieces: readonly string[];
+        readonly inside: readonly string[];
+        readonly unit: string;
+      }
+    | undefined;
+}
+
+/** `cap.3`, `gearbox.lid`, `gearbox.left.cap.3`, as the unit that it is written in sees it. */
+export function pathOf(project: Project, names: UnitNames, unit: string, text: string): Path {
+  const found: PathName[] = [],
+    segments = text.split(".");
+  let here = names,
+    hereId = unit,
+    from = 0,
+    open: { names: UnitNames; id: string } | undefined | "unknown",
+    labels: ReadonlySet<string> | undefined;
+  for (const [k, segment] of segments.entries()) {
+    const start = from;
+    from += segment.length + 1;
+    if (k > 0 && labels?.has(segment)) {
+      labels = undefined;
+      continue;
+    }
+    if (k > 0) {
+      const isInside = open !== undefined && open !== "unknown" && open.names.things.has(segment);
+      // Pieces and units that come by `like` are not told here.
+      if (open === "unknown" || (!isInside && labels === undefined && k === 1)) return { found, lost: undefined };
+      if (!open || !isInside)
+        return {
+          found,
+          lost: {
+            before: text.slice(0, start - 1),
+            pieces: [...(labels ?? [])],
+            inside: [...(open?.names.things.keys() ?? [])],
+            unit: open?.id ?? hereId,
+          },
+        };
+      here = open.names;
+      hereId = open.id;
+    }
+    const things = here.things.get(segment);
+    if (!things) return { found, lost: undefined };
+    found.push({ text: segment, from: start, things, names: here, unit: hereId });
+    labels = piecesOf(here, segment);
+    open = unitInside(project, things);
+  }
+  return { found, lost: undefined };
+}
+
+/** The unit that a part is; "unknown" where it may have that from elsewhere (`like`). */
+function unitInside(
+  project: Project,
+  things: readonly Named[],
+): { readonly names: UnitNames; readonly id: string } | undefined | "unknown" {
+  for (const { item, source } of things) {
+    let id: string | undefined,
+      isUnknown = false;
+    eachItem(item.block?.items ?? [], (one) => {
+      if (one.entry?.word === "like") isUnknown = true;
+      if (one.entry?.word === "is") id = takeName(after({ item: one, source }, "unit"))?.text;
+    });
+    const declaration =
+      id === undefined
+        ? undefined
+        : project
+            .seen(source.path)
+            .get(id)
+            ?.find((one) => one.word === "unit");
+    const inner = declaration && project.files.get(declaration.file);
+    if (declaration && inner) return { names: unitNames(inner, declaration.item), id: declaration.id };
+    if (isUnknown || id !== undefined) return "unknown";
+  }
+  return undefined;
+}
+
+/** Things inside the parts that are units, as they are named from here: `gearbox.lid`. */
+export function namesInside(
+  project: Project,
+  names: UnitNames,
+): readonly { readonly path: string; readonly list: readonly Named[] }[] {
+  return [...names.things].flatMap(([part, things]) => {
+    const inner = unitInside(project, things);
+    return inner === undefined || inner === "unknown"
+      ? []
+      : [...inner.names.things].map(([id, list]) => ({ path: `${part}.${id}`, list }));
+  });
+}
+
+const after = (
+  line: { readonly item: Item; readonly source: SourceFile },
+  word: string,
+): ReturnType<typeof cursorOf> => {
+  const cursor = cursorOf(line);
+  accept(cursor, word);
+  return cursor;
+};
 
 const procedures = kept<Project, Map<string, ProcedureNames>>();
 const none: ProcedureNames = { readings: new Set(), steps: new Set() };

@@ -7,7 +7,7 @@ import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, partKinds } from ".
 import { eachItem, type Item, type Token } from "../syntax/index.ts";
 import type { Due } from "./due-names.ts";
 import { eachName, type FullDue } from "./each-name.ts";
-import { piecesOf, procedureNames, unitNames, unitOfProcedure, type UnitNames } from "./space-of-names.ts";
+import { pathOf, piecesOf, procedureNames, unitNames, unitOfProcedure, type UnitNames } from "./space-of-names.ts";
 
 export interface Unknown {
   readonly text: string;
@@ -86,6 +86,13 @@ function usesAllRead(project: Project, file: SourceFile): boolean {
   return true;
 }
 
+/** What a name inside a part has to be, by what is due. */
+const wordsDue: Partial<Record<FullDue, readonly string[]>> = {
+  part: ["part"],
+  fluid: ["fluid"],
+  hazard: ["hazard"],
+};
+
 type Found = "known" | "silent" | { readonly is: string | undefined; readonly candidates: readonly string[] };
 
 function read(project: Project, file: SourceFile): Survey {
@@ -153,9 +160,11 @@ function read(project: Project, file: SourceFile): Survey {
       id = dot < 0 ? text : text.slice(0, dot);
     used.add(id);
     if (due === "any") return;
-    const found = find(id, due, item);
+    // On the way to a thing inside a part it is that part, whatever is due at the end.
+    const leads = dot > 0 && wordsDue[due] !== undefined && unit?.things.get(id)?.some((one) => one.word === "part");
+    const found = leads ? "known" : find(id, due, item);
     if (found === "known") {
-      if (dot > 0 && unit) piece(token, id, text.slice(dot + 1), due);
+      if (dot > 0 && unit?.things.has(id)) path(token, due);
       return;
     }
     if (found === "silent") return;
@@ -170,23 +179,44 @@ function read(project: Project, file: SourceFile): Survey {
     });
   }
 
-  function piece(token: Token, id: string, label: string, due: FullDue): void {
-    const pieces = unit!.things.has(id) ? piecesOf(unit!, id) : undefined;
-    if (!pieces || pieces.has(label)) return;
+  /** What stands behind a point: a piece, or a thing inside a part that is a unit. */
+  function path(token: Token, due: FullDue): void {
+    const { found, lost } = pathOf(project, unit!, unitId ?? "", token.text);
+    for (const { text } of found) used.add(text);
+    const last = found.at(-1),
+      says = {
+        text: token.text,
+        start: token.startOffset,
+        end: token.endOffset! + 1,
+        due: due === "reading" || due === "choice" ? ("thing" as const) : due,
+      };
+    if (lost) {
+      unknown.push({
+        ...says,
+        is: undefined,
+        candidates: [...lost.pieces, ...lost.inside].map((one) => `${lost.before}.${one}`),
+        pieces: lost.inside.length === 0 ? lost.pieces : undefined,
+        unit: titleOf(lost.unit),
+      });
+      return;
+    }
+    const words = last && found.length > 1 ? wordsDue[due] : undefined;
+    if (!words || last!.things.some(({ word }) => words.includes(word))) return;
     unknown.push({
-      text: token.text,
-      start: token.startOffset,
-      end: token.endOffset! + 1,
-      due: due === "reading" || due === "choice" ? "thing" : due,
-      is: undefined,
-      candidates: [...pieces].map((piece) => `${id}.${piece}`),
-      pieces: [...pieces],
-      unit: unitTitle(),
+      ...says,
+      is: last!.things[0]!.word,
+      candidates: [],
+      pieces: undefined,
+      unit: titleOf(last!.unit),
     });
   }
 
   function unitTitle(): string | undefined {
-    return unitId === undefined ? undefined : (declared("unit", unitId)?.name ?? unitId);
+    return unitId === undefined ? undefined : titleOf(unitId);
+  }
+
+  function titleOf(id: string): string {
+    return declared("unit", id)?.name || id;
   }
 
   function find(id: string, due: FullDue, item: Item): Found {

@@ -11,6 +11,7 @@ import type { DeclaredThing } from "./declared-thing.ts";
 import type { Absence, RenewRule, ThingIndex } from "./model.ts";
 import { textOf } from "../names/strings.ts";
 import { readSpan } from "./read-entries.ts";
+import { atPiece } from "./named-inside.ts";
 import { readCount } from "./read-tie.ts";
 
 /** A thing before its facts: one piece of one declaration, in the unit or in a unit inside a part. */
@@ -139,10 +140,11 @@ export function draftThings(
         const is = linesOf(thing, "is", draft.piece)[0],
           inner = is && unitOf(is, line.source.path);
         if (inner && inner.item !== line.item && !inside.includes(inner.item) && draft !== host) {
-          draftUnit(inner, `${draft.id}/`, { chosen: choice.chosen, variant: draft.piece }, draft, [
+          const opened = draftUnit(inner, `${draft.id}/`, { chosen: choice.chosen, variant: draft.piece }, draft, [
             ...inside,
             line.item,
           ]);
+          nameFromOutside(unit, draft, opened);
         }
       }
     }
@@ -157,9 +159,33 @@ export function draftThings(
   }
 }
 
+/**
+ * What is inside a part that is a unit is named from outside by that part: `gearbox.lid`, `gearbox.left.lid` of several; `gearbox.lid`
+ * then stands for all of them. A piece of the part goes before a thing inside of that name.
+ */
+function nameFromOutside(unit: UnitDraft, part: Draft, opened: UnitDraft): void {
+  const own = unit.names.get(part.thing.id)!;
+  const add = (name: string, drafts: readonly Draft[]): void => {
+    const had = unit.names.get(name);
+    if (!had) unit.names.set(name, [...drafts]);
+    else if (
+      own.length > 1 &&
+      !drafts.some((draft) => had.includes(draft)) &&
+      had.every((draft) => draft.unit !== unit)
+    )
+      had.push(...drafts);
+  };
+  for (const [name, drafts] of opened.names) {
+    const inside = drafts.filter((draft) => draft !== part);
+    if (inside.length === 0) continue; // its base is the part itself
+    if (part.piece !== "") unit.names.set(`${part.thing.id}.${part.piece}.${name}`, inside);
+    add(`${part.thing.id}.${name}`, inside);
+  }
+}
+
 /** Things by name; pieces of the same name pair up with the piece at hand. */
 export function indexesOf(unit: UnitDraft, name: string, piece: string): ThingIndex[] {
-  const found = (piece === "" ? undefined : unit.names.get(`${name}.${piece}`)) ?? unit.names.get(name) ?? [];
+  const found = (piece === "" ? undefined : atPiece(unit.names, name, piece)) ?? unit.names.get(name) ?? [];
   return found.map((draft) => draft.index);
 }
 

@@ -15,7 +15,7 @@ export const Word = part("Word");
 export const Size = part("Size");
 /** `M8x35`, `G1`: a size that may also be a name, as tags on leads are. */
 export const SizeWord = part("SizeWord", Word);
-/** `cap.3`, `lever.left`: a name with its piece. */
+/** `cap.3`, `lever.left`: a name with its piece; `gearbox.lid`, `gearbox.left.lid`: a thing inside a part that is a unit. */
 export const Piece = part("Piece");
 export const Num = part("Num");
 /** A unit whose spelling is no word (`N·m`, `V dc`, `%`); other units are words, and units only where a dimension is due. */

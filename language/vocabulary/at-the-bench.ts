@@ -185,7 +185,10 @@ const rows: Readonly<Record<string, Row>> = {
   hangs: fact("must be supported before its last group of ties is touched", "nothing of its own"),
   "lift@part": fact("so many people, or a holder, at every removal and fit of it", "at the lift"),
   supply: fact("asks that the electrical hazard is declared or dismissed", "in the parts table"),
-  is: fact("its own parts, ties and hazards are inside; `do PROCEDURE on PART` works there", "a chapter of its own"),
+  is: fact(
+    "its own parts, ties and hazards are inside, named `PART.THING` from outside; `do PROCEDURE on PART` works there",
+    "a chapter of its own",
+  ),
   "align@part": fact("lined up without a mark", "where it goes back", "`Alignment:` at its fitting"),
   dry: fact("nothing is applied to it", "`Fit dry` at its fitting"),
   groove: told("the squeeze is worked out from it"),

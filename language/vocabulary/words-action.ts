@@ -20,13 +20,13 @@ export const wordsAction: readonly Entry[] = [
     ["open", "<items> [back] <manner>", "Opened, still attached.", `open box-cover`],
     ["turn", "[to] <name> <manner>", "Another position.", `turn to on-side`],
     ["rotate", "<items> [<angle>] <manner>", "A shaft turned by hand.", `rotate crankshaft "Until the mark is up."`],
-    ["drain", "<names> <manner>", "Fluid out.", `drain water into bucket`],
-    ["recover", "<names> <manner>", "Fluid caught.", `recover refrigerant with recovery-set`],
+    ["drain", "<items> <manner>", "Fluid out.", `drain water into bucket`],
+    ["recover", "<items> <manner>", "Fluid caught.", `recover refrigerant with recovery-set`],
     ["cap", "<items> <manner>", "An open line closed.", `cap feed-hose`],
     ["uncap", "<items> <manner>", "The cap taken off again.", `uncap feed-hose`],
-    ["fill", "<names> <manner>", "Fluid in; what it is filled at is opened and closed again.", `fill gear-oil`],
-    ["bleed", "<names> <manner>", "Air out.", `bleed brake-fluid`],
-    ["restore", "<names> <manner>", "The precautions lapse, for a powered test.", `restore bus`],
+    ["fill", "<items> <manner>", "Fluid in; what it is filled at is opened and closed again.", `fill gear-oil`],
+    ["bleed", "<items> <manner>", "Air out.", `bleed brake-fluid`],
+    ["restore", "<items> <manner>", "The precautions lapse, for a powered test.", `restore bus`],
     ["mark", "<items> as <label> [<string>]", "Match marks.", `mark motor, frame as M1 "Match-mark them."`],
     ["tag", "<items> [as <labels>] [<string>]", "Tags on leads or hoses.", `tag leads as L1, L2, L3`],
     [
@@ -73,8 +73,8 @@ export const wordsAction: readonly Entry[] = [
     ["hold-point", "<string>", "Stop here until it is released.", `hold-point "Inspector."`],
   ]),
   ...real(places, [
-    ["purge", "<names> <manner>", "Blown through.", `purge refrigerant with nitrogen`],
-    ["evacuate", "<names> <manner>", "Pumped out.", `evacuate refrigerant`],
+    ["purge", "<items> <manner>", "Blown through.", `purge refrigerant with nitrogen`],
+    ["evacuate", "<items> <manner>", "Pumped out.", `evacuate refrigerant`],
     ["align", "<names> <manner>", "Marks lined up.", `align frame-mark`],
     ["press", "<items> [onto <items>] <manner>", "Moved under force.", `press bearing onto shaft with arbor-press`],
     ["scrap", "<items> <manner>", "Not to be used again.", `scrap drum`],
@@ -86,7 +86,7 @@ export const wordsAction: readonly Entry[] = [
     core(places, [
       [
         name,
-        "<names> <manner>",
+        "<items> <manner>",
         `Precaution: ${precautions[name].about.charAt(0).toLowerCase()}${precautions[name].about.slice(1)}`,
         `${name} start`,
       ],

@@ -85,6 +85,6 @@ export const wordsJoining: readonly Entry[] = [
   ...real("joint", [
     ["force", "<force>", "Force that it holds or takes.", `force 450 N`],
     ["bead", "<length> ['×' <length>]", "Bead of sealant: width, length.", `bead 3 mm x 820 mm`],
-    ["opens", "<names>", "The fluids that run out when it is open.", `opens coolant`],
+    ["opens", "<items>", "The fluids that run out when it is open.", `opens coolant`],
   ]),
 ];

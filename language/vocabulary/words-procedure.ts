@@ -23,13 +23,13 @@ export const wordsProcedure: readonly Entry[] = [
     ],
     [
       "starts",
-      "(without <some> | drained <names> | with <kind:precaution> <name> | on bench)",
+      "(without <some> | drained <items> | with <kind:precaution> <item> | on bench)",
       "What is not as usual at the start.",
       `starts without 1 of cover-bolts`,
     ],
     [
       "leaves",
-      "(out <some> | finger-tight <some> | off <items> | drained <names> | turned <name>) [<string>] [until <name>]",
+      "(out <some> | finger-tight <some> | off <items> | drained <items> | turned <name>) [<string>] [until <name>]",
       "What is not as it was at the end.",
       `leaves finger-tight strap-bolts until ignition-refit`,
     ],

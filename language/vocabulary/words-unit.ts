@@ -72,7 +72,12 @@ export const wordsUnit: readonly Entry[] = [
   ]),
   ...real("part", [
     ["supply", "<voltage>", "What feeds it.", `supply 400 V ac`],
-    ["is", "unit <name>", "The part is a unit of its own.", `is unit g4-gearbox`],
+    [
+      "is",
+      "unit <name>",
+      "The part is a unit of its own; what is inside is named by it, `gearbox.lid`.",
+      `is unit g4-gearbox`,
+    ],
     ["align", "by <string>", "How it is lined up without a mark.", `align by "Arrow to the front."`],
     ["dry", "", "Fitted without grease or sealant.", `dry`],
     ["groove", "<length>", "Depth of the groove that an O-ring lies in.", `groove 2.1 mm`],
@@ -88,6 +93,6 @@ export const wordsUnit: readonly Entry[] = [
     ["amount", "<any>", "How much is aboard, by mass.", `amount 600 g`],
     ["bleeds", "at <items>", "Where air is let out.", `bleeds at bleed-screw`],
     ["recover", "[with <name>]", "Must be caught, not let go.", `recover with recovery-set`],
-    ["path", "<names>", "The parts it runs through.", `path sump, pump, sump`],
+    ["path", "<items>", "The parts it runs through.", `path sump, pump, sump`],
   ]),
 ];

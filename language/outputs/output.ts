@@ -2,6 +2,7 @@
 // about files, arguments or the machine that it runs on, and the same input gives the same bytes.
 
 import type { Performance } from "../bench/trace.ts";
+import type { Reader } from "./manual/sections.ts";
 import type { PrintDocument } from "./pdf/print.ts";
 import type { Wording } from "./wording/wording.ts";
 
@@ -69,6 +70,8 @@ export interface OutputOptions {
   readonly date?: string;
   /** The picture that an author names in a file, or why it cannot be shown. Without this function no picture is shown. */
   readonly picture?: (path: string, fromFile: string) => Picture | { readonly problem: string };
+  /** Whom the manual is for: a technician if left out. */
+  readonly reader?: Reader;
   /** Where the manual lies, for the codes beside its steps; without it no code is drawn. */
   readonly baseAddress?: string;
   /** Where a link to a recording leads from the output: a relative address, undefined where there is none. */

@@ -15,7 +15,7 @@ const examples = [
 const pages = new Map(
   examples.map((paths) => [paths.join(" and "), write(manual, "html", compiledExample(...paths), options)]),
 );
-const voids = new Set(["meta", "input", "img"]);
+const voids = new Set(["meta", "input", "img", "br"]);
 
 interface Tag {
   readonly name: string;

@@ -105,7 +105,7 @@ const items: readonly (readonly [item: string, element: string, holds: () => boo
     "strip",
     () => /1\.1 Isolate.*1\.2 Lock out.*1\.3 Prove dead.*2\.3/.test(section("strip")),
   ],
-  ["masses, lifting", "tools", () => /Lifting.*Cover 30 kg.* Chain hoist 250 kg/.test(section("tools"))],
+  ["masses, lifting", "lifting", () => /Cover 30 kg.* Chain hoist 250 kg/.test(section("lifting"))],
   [
     "tools, torque wrenches, consumables, spares",
     "tools, bill",

@@ -1,6 +1,7 @@
 // The manual for the bench, as one file.
 
 import { isBaseAddress } from "../../outputs/base-address.ts";
+import { readers } from "../../outputs/manual/sections.ts";
 import { CannotRun } from "../command.ts";
 import { option } from "../project-run.ts";
 import { outputCommand } from "../output-command.ts";
@@ -13,20 +14,29 @@ export default outputCommand({
   formats: ["html", "pdf"],
   options: [
     {
+      name: "for",
+      value: readers.join("|"),
+      about: "Whom it is for (technician if not said): others get no papers to fill in",
+    },
+    {
       name: "base-address",
       value: "ADDRESS",
-      about:
-        "Where the HTML manual will lie: each step gets a QR code that leads there (none if not said here or in stripdown.json)",
+      about: "Where the HTML manual will lie: each step gets a QR code that leads there",
     },
   ],
   settings: (args) => {
-    const address = option(args, "base-address");
-    if (address === undefined) return {};
+    const asked = option(args, "for"),
+      reader = readers.find((each) => each === asked),
+      address = option(args, "base-address");
+    if (asked !== undefined && reader === undefined)
+      throw new CannotRun(`--for ${asked}: it is one of ${readers.join(", ")}`);
+    const whom = reader === undefined ? {} : { reader };
+    if (address === undefined) return whom;
     if (!isBaseAddress(address))
       throw new CannotRun(
         `--base-address ${address}: an address as https://manuals.example/winch.html, without #, is due`,
       );
-    return { baseAddress: address };
+    return { ...whom, baseAddress: address };
   },
   load: async () => (await import("../../outputs/manual/manual.ts")).manual,
 });

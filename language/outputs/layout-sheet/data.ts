@@ -1,11 +1,12 @@
 // The parts in the order in which they come off, each with a place of its own on the bench.
 
+import type { Performance } from "../../bench/trace.ts";
 import { massOf } from "../../bench/load.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
 import { stepText, toolName } from "../lines/context.ts";
 import { massText } from "../lines/figures.ts";
 import { buildText } from "../lines/build-text.ts";
-import { linesOf } from "../lines/groups.ts";
+import { linesOf, type Lines } from "../lines/groups.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 
 export interface LayoutRow {
@@ -41,61 +42,68 @@ export interface LayoutData {
 }
 
 export function layoutData(input: OutputInput, options: OutputOptions): LayoutData {
-  const { layoutSheet: words } = options.wording;
   return {
     format: "stripdown-layout-sheet",
     version: 1,
     provenance: provenanceOf(input),
-    procedures: input.performances.map((performance) => {
-      const { context, strip } = linesOf(performance, options),
-        { model, procedure } = performance,
-        actions = strip.flatMap((group) => group.lines).filter((line) => line.is === "action");
-      const rows: LayoutRow[] = [];
-      performance.strip.forEach(({ act, around, from, to }, i) => {
-        for (const event of performance.events.slice(from, to)) {
-          if (event.kind !== "off") continue;
-          const { things } = event,
-            along = event.moved.filter((part) => !things.includes(part)),
-            ids = new Set(things.map((thing) => model.things[thing]?.id));
-          const parts = things.flatMap((thing) => model.parts[thing] ?? []),
-            mass = massOf(model, [...new Set([...things, ...along])]);
-          const line =
-            actions.find((each) => each.of.includes(i) && each.items.some(({ id }) => ids.has(id))) ??
-            actions.find((each) => each.of.includes(i));
-          const step = around.step ? stepText(context, around.step, "") : "";
-          const into = act.into,
-            goesTo =
-              into === undefined
-                ? ""
-                : into.kind === "tray"
-                  ? words.tray(into.label)
-                  : into.kind === "bag"
-                    ? words.bag(into.label)
-                    : toolName(context, into.label);
-          rows.push({
-            place: rows.length + 1,
-            line: line?.id ?? "",
-            step,
-            id: parts.map(({ id }) => id).join(", "),
-            name: parts.map(({ name }) => name).join(", "),
-            count: parts.some(({ countUnknown }) => countUnknown)
-              ? undefined
-              : parts.reduce((sum, { count }) => sum + count, 0),
-            along: line?.details.filter(({ sort }) => sort === "comes-away").map(({ says }) => says) ?? [],
-            mass: words.massOf(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown),
-            goesTo,
-            discard: things.length > 0 && things.every((thing) => context.fresh.get(thing)?.grade === "certain"),
-          });
-        }
+    procedures: input.performances.map((performance) => layoutOf(performance, linesOf(performance, options), options)),
+  };
+}
+
+/** Of one procedure. */
+export function layoutOf(
+  performance: Performance,
+  lines: Lines,
+  options: OutputOptions,
+): LayoutData["procedures"][number] {
+  const { layoutSheet: words } = options.wording;
+  const { context, strip } = lines,
+    { model, procedure } = performance,
+    actions = strip.flatMap((group) => group.lines).filter((line) => line.is === "action");
+  const rows: LayoutRow[] = [];
+  performance.strip.forEach(({ act, around, from, to }, i) => {
+    for (const event of performance.events.slice(from, to)) {
+      if (event.kind !== "off") continue;
+      const { things } = event,
+        along = event.moved.filter((part) => !things.includes(part)),
+        ids = new Set(things.map((thing) => model.things[thing]?.id));
+      const parts = things.flatMap((thing) => model.parts[thing] ?? []),
+        mass = massOf(model, [...new Set([...things, ...along])]);
+      const line =
+        actions.find((each) => each.of.includes(i) && each.items.some(({ id }) => ids.has(id))) ??
+        actions.find((each) => each.of.includes(i));
+      const step = around.step ? stepText(context, around.step, "") : "";
+      const into = act.into,
+        goesTo =
+          into === undefined
+            ? ""
+            : into.kind === "tray"
+              ? words.tray(into.label)
+              : into.kind === "bag"
+                ? words.bag(into.label)
+                : toolName(context, into.label);
+      rows.push({
+        place: rows.length + 1,
+        line: line?.id ?? "",
+        step,
+        id: parts.map(({ id }) => id).join(", "),
+        name: parts.map(({ name }) => name).join(", "),
+        count: parts.some(({ countUnknown }) => countUnknown)
+          ? undefined
+          : parts.reduce((sum, { count }) => sum + count, 0),
+        along: line?.details.filter(({ sort }) => sort === "comes-away").map(({ says }) => says) ?? [],
+        mass: words.massOf(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown),
+        goesTo,
+        discard: things.length > 0 && things.every((thing) => context.fresh.get(thing)?.grade === "certain"),
       });
-      return {
-        id: procedure.id,
-        title: procedure.title || procedure.id,
-        unit: model.title || model.unit,
-        build: model.build,
-        buildText: buildText(model, options.wording),
-        rows,
-      };
-    }),
+    }
+  });
+  return {
+    id: procedure.id,
+    title: procedure.title || procedure.id,
+    unit: model.title || model.unit,
+    build: model.build,
+    buildText: buildText(model, options.wording),
+    rows,
   };
 }

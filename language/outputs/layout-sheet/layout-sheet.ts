@@ -4,7 +4,7 @@ import { output, type OutputOptions } from "../output.ts";
 import { headLines, htmlPage, pageHead } from "../page.ts";
 import { layoutSheetPrint } from "../pdf/sheets-print.ts";
 import { csv } from "../text/csv.ts";
-import { html } from "../text/markup.ts";
+import { html, type Markup } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
 import { layoutData, type LayoutData, type LayoutRow } from "./data.ts";
@@ -52,33 +52,38 @@ export const layoutSheet = output<LayoutData>({
   print: layoutSheetPrint,
 });
 
+/** A place for each part. */
+export const layoutHtml = ({ rows }: Pick<LayoutData["procedures"][number], "rows">, options: OutputOptions): Markup =>
+  rows.length === 0
+    ? html`<p>${options.wording.layoutSheet.nothing}</p>`
+    : html`<ol class="places">${rows.map(
+        (row) => html`<li><span class="place">${row.place}</span><p class="name">${row.name}</p>
+<p>${factsOf(row, options).map((fact) => html`<small>${fact}</small>`)}</p></li>
+`,
+      )}</ol>`;
+
+/** For the page that it stands in. */
+export const layoutStyle = `.places{list-style:none;margin:.6rem 0;padding:0;display:grid;grid-template-columns:repeat(auto-fill,minmax(12rem,1fr));gap:.5rem}
+.places li{border:1.5px solid;border-radius:4px;padding:.4rem .55rem;min-height:6.5rem;break-inside:avoid;display:grid;grid-template-columns:auto 1fr;column-gap:.55rem;align-content:start}
+.places .place{font-size:1.5rem;font-weight:700;line-height:1.1;grid-row:1/span 4}
+.places p{margin:0;grid-column:2;min-width:0}
+.places .name{font-weight:700}
+.places small{display:block}
+@media print{.places{grid-template-columns:repeat(4,1fr)}}
+`;
+
 function asHtml({ procedures, provenance }: LayoutData, options: OutputOptions): string {
   const { layoutSheet: words } = options.wording;
   return htmlPage(
     {
       title: words.title,
       style: `
-.places{list-style:none;margin:.6rem 0;padding:0;display:grid;grid-template-columns:repeat(auto-fill,minmax(12rem,1fr));gap:.5rem}
-.places li{border:1.5px solid;border-radius:4px;padding:.4rem .55rem;min-height:6.5rem;break-inside:avoid;display:grid;grid-template-columns:auto 1fr;column-gap:.55rem;align-content:start}
-.places .place{font-size:1.5rem;font-weight:700;line-height:1.1;grid-row:1/span 4}
-.places p{margin:0;grid-column:2;min-width:0}
-.places .name{font-weight:700}
-.places small{display:block}
-main section{break-after:page}main section:last-child{break-after:auto}
-@media print{.places{grid-template-columns:repeat(4,1fr)}}
+${layoutStyle}main section{break-after:page}main section:last-child{break-after:auto}
 `,
       body: html`${pageHead(words.title, provenance, options)}
 <main><p>${words.note}</p>${procedures.map(
         (procedure) => html`<section><h2>${titleOf(procedure, options)}</h2>
-${
-  procedure.rows.length === 0
-    ? html`<p>${words.nothing}</p>`
-    : html`<ol class="places">${procedure.rows.map(
-        (row) => html`<li><span class="place">${row.place}</span><p class="name">${row.name}</p>
-<p>${factsOf(row, options).map((fact) => html`<small>${fact}</small>`)}</p></li>
-`,
-      )}</ol>`
-}</section>
+${layoutHtml(procedure, options)}</section>
 `,
       )}</main>`,
     },

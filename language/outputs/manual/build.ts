@@ -24,7 +24,8 @@ import type { OutputInput, OutputOptions } from "../output.ts";
 import type { Chapter, Fact, ManualDocument, SafetyMessage } from "./document.ts";
 import { fluidRows, partRows, tieRows } from "./tables.ts";
 import { lineElement, planOf } from "./tablet/plan.ts";
-import { manualSections } from "./sections.ts";
+import { sectionsFor } from "./sections.ts";
+import { sheetsOf } from "./sheets.ts";
 import { storesHazards } from "./stores-hazards.ts";
 import { toolsOf } from "./tools.ts";
 
@@ -32,7 +33,8 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
   const { wording } = options,
     { manual: words, document } = wording,
     provenance = provenanceOf(input),
-    bill = billData(input, options);
+    bill = billData(input, options),
+    sections = sectionsFor(options.reader ?? "technician");
   const all = input.performances.map((performance, i, { length }) => ({
       performance,
       lines: linesOf(performance, options),
@@ -102,7 +104,6 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
       ...models.flatMap(({ plate }) => plate.mishaps),
       ...printedProcedures(input).flatMap(({ issue }) => issue.mishaps),
     ]),
-    waste: wasteOf(models, input, options),
     paths: models.flatMap((model, i) => pathsOf(model, options, `path-${i + 1}`)),
     diagrams: all.flatMap(({ performance, lines }, i) => stripOf(performance, lines, `diagram-${i + 1}`)),
     index: indexOf(all),
@@ -118,10 +119,10 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     fasteners: models.flatMap((model) => tieRows(contextOf(model), true)),
     joints: models.flatMap((model) => tieRows(contextOf(model), false)),
     fluids: models.flatMap((model) => fluidRows(contextOf(model))),
-    chapters: all.map(({ performance, lines, prefix }) => chapter(performance, lines, prefix, options)),
+    chapters: all.map(({ performance, lines, prefix }) => chapter(performance, lines, prefix, input, options)),
     plan: planOf(all, provenance.hash),
-    sections: manualSections,
-    forPen: false,
+    sections,
+    forPen: !sections.includes("record"),
   };
 }
 
@@ -212,8 +213,10 @@ function chapter(
   performance: Performance,
   lines: Lines,
   prefix: string,
-  { baseAddress, wording }: OutputOptions,
+  input: OutputInput,
+  options: OutputOptions,
 ): Chapter {
+  const { baseAddress, wording } = options;
   const { procedure, model } = performance,
     { strip, refit, finish } = lines,
     patterns: Record<string, readonly number[]> = {},
@@ -239,6 +242,7 @@ function chapter(
     refitIs: performance.refit.length > 0 ? "computed" : performance.written.length > 0 ? "written" : "none",
     patterns,
     drawings,
+    sheets: sheetsOf({ performance, lines, input, options, inManual: true }),
     codes: Object.fromEntries(
       baseAddress === undefined
         ? []
@@ -282,26 +286,6 @@ const pairs = (all: readonly Pair[]): { what: string; then: string }[] =>
     all.map(({ what, then }) => ({ what, then })),
     ({ what, then }) => `${what}\n${then}`,
   );
-
-/** The fluids by what their kind asks, then what the authors name. */
-function wasteOf(
-  models: readonly Model[],
-  input: OutputInput,
-  { wording }: OutputOptions,
-): { what: string; then: string }[] {
-  const { kinds, instructions: words } = wording;
-  return pairs([
-    ...models.flatMap((model) =>
-      model.fluids.map((fluid) => ({
-        what: fluid.name,
-        then: kinds.fluidWaste(fluid.kind) ?? words.wasteNotGiven,
-        at: fluid.at,
-      })),
-    ),
-    ...models.flatMap(({ plate }) => plate.waste),
-    ...printedProcedures(input).flatMap(({ issue }) => issue.waste),
-  ]);
-}
 
 function indexOf(all: readonly { readonly lines: Lines; readonly prefix: string }[]): ManualDocument["index"] {
   const found = new Map<string, { id: string; line: string }[]>();

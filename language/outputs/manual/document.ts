@@ -8,6 +8,7 @@ import type { HazardText, LineGroup } from "../lines/line.ts";
 import type { SignalName } from "../../tables/index.ts";
 import type { SheetTable } from "../sheet/table-sheet.ts";
 import type { SectionName } from "./sections.ts";
+import type { ChapterSheets } from "./sheets.ts";
 import type { Plan } from "./tablet/plan.ts";
 
 export interface Fact {
@@ -98,6 +99,8 @@ export interface Chapter {
   readonly patterns: Readonly<Record<string, readonly number[]>>;
   /** QR codes of the steps by the id of the group; none where no address is set. */
   readonly codes: Readonly<Record<string, Drawing>>;
+  /** The sheets for the bench that belong to it. */
+  readonly sheets: ChapterSheets;
   /** Drawings of the groups that are tightened in an order, by the number of the line. */
   readonly drawings: Readonly<Record<string, Drawing>>;
 }
@@ -127,7 +130,6 @@ export interface ManualDocument {
   };
   readonly purpose: { readonly intended: readonly string[]; readonly wrong: readonly string[] };
   readonly mishaps: readonly { readonly what: string; readonly then: string }[];
-  readonly waste: readonly { readonly what: string; readonly then: string }[];
   /** Ways of the fluids, and what comes off before what. */
   readonly paths: readonly Drawing[];
   readonly diagrams: readonly Drawing[];

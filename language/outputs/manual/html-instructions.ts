@@ -4,8 +4,10 @@ import { svg, type Drawing } from "../draw/drawing.ts";
 import type { OutputOptions } from "../output.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
 import type { ManualDocument } from "./document.ts";
+import { sheetHtml } from "../sheet/table-html.ts";
 import { own } from "./html-own.ts";
 import { table } from "./html-table.ts";
+import { tableSheetHead } from "./sheets.ts";
 
 const listOf = (texts: readonly string[]): Markup => html`<ul>${texts.map((text) => html`<li>${own(text)}</li>`)}</ul>`;
 
@@ -41,17 +43,16 @@ ${
 }`;
 }
 
-export function wasteBody({ waste }: ManualDocument, { wording: { instructions: words } }: OutputOptions): Value {
-  if (waste.length === 0) return undefined;
-  return html`<p>${words.wasteNote}</p>${table(
-    words.sections.waste,
-    [
-      { head: words.wasteWhat, cell: (row) => own(row.what), isHead: true },
-      { head: words.wasteWhere, cell: (row) => own(row.then) },
-    ],
-    waste,
-    true,
-  )}`;
+/** What is left over, by procedure where there are several. */
+export function wasteBody({ chapters }: ManualDocument, options: OutputOptions): Value {
+  const sheets = chapters.flatMap(({ title, sheets: { tables } }) =>
+    tables.waste.tables.some(({ rows }) => rows.length > 0) ? [{ title, sheet: tables.waste }] : [],
+  );
+  return sheets.length === 0
+    ? undefined
+    : html`<p>${tableSheetHead("waste", options).note}</p>${sheets.map(
+        ({ title, sheet }) => html`${chapters.length > 1 && html`<h3>${own(title)}</h3>`}${sheetHtml(sheet)}`,
+      )}`;
 }
 
 export const glossaryBody = ({ wording: { instructions: words } }: OutputOptions): Markup =>

@@ -7,6 +7,10 @@ import type { Chapter, ManualDocument } from "./document.ts";
 import { groupHtml, hazardPanel, messagePanel } from "./html-lines.ts";
 import { drawingsBody, glossaryBody, indexBody, mishapsBody, purposeBody, wasteBody } from "./html-instructions.ts";
 import { factsTable } from "./html-facts.ts";
+import { layoutHtml } from "../layout-sheet/layout-sheet.ts";
+import { sheetHtml } from "../sheet/table-html.ts";
+import { torqueHtml } from "../torque-sheet/torque-sheet.ts";
+import { layoutSheetHead, tableSheetHead, torqueSheetHead, type SheetHead, type TableSheetName } from "./sheets.ts";
 import { own } from "./html-own.ts";
 import { filesHtml } from "./html-tablet.ts";
 import { closingBody, recordedBody } from "./html-book.ts";
@@ -131,11 +135,21 @@ export function chapterSections(document: ManualDocument, options: OutputOptions
   const { manual: words } = options.wording,
     { sections: titles } = words,
     plan = new Map(document.plan.lines.map((line) => [line.id, line])),
-    several = document.chapters.length > 1;
+    several = document.chapters.length > 1,
+    titleIn = (section: string, chapter: Chapter): string => (several ? words.of(section, chapter.title) : section);
+  const laidOut = (name: SectionName, chapter: Chapter, { title, note, lies }: SheetHead, body: Markup): Section => ({
+    ...named(name, chapter.prefix),
+    title: titleIn(title, chapter),
+    body: html`<div class="sheet${lies && " lies"}"><p>${note}</p>${body}</div>`,
+  });
+  const sheet = (name: Exclude<TableSheetName, "waste">, chapter: Chapter): Section =>
+    laidOut(name, chapter, tableSheetHead(name, options), sheetHtml(chapter.sheets.tables[name]));
   const sections = document.chapters.flatMap((chapter): Section[] => {
-    const title = (section: string): string => (several ? words.of(section, chapter.title) : section),
+    const title = (section: string): string => titleIn(section, chapter),
       groups = (of: Chapter["strip"]): Value => of.map((group) => groupHtml(group, { chapter, plan, options }));
     return [
+      sheet("preparation", chapter),
+      sheet("isolation", chapter),
       {
         ...named("strip", chapter.prefix),
         title: title(titles.strip),
@@ -160,6 +174,19 @@ export function chapterSections(document: ManualDocument, options: OutputOptions
     { ...named("mishaps"), title: more.mishaps, body: mishapsBody(document, options) },
     { ...named("waste"), title: more.waste, body: wasteBody(document, options) },
     { ...named("record"), title: titles.record, body: recordBody(options) },
+    ...document.chapters.flatMap((chapter): Section[] => {
+      const { torque, layout } = chapter.sheets;
+      return [
+        sheet("lifting", chapter),
+        ...(chapter.strip.length > 0 ? [sheet("handover", chapter)] : []),
+        ...(torque.rows.length > 0
+          ? [laidOut("torque", chapter, torqueSheetHead(options), torqueHtml(torque, options))]
+          : []),
+        ...(layout.rows.length > 0
+          ? [laidOut("layout", chapter, layoutSheetHead(options), layoutHtml(layout, options))]
+          : []),
+      ];
+    }),
     { ...named("glossary"), title: more.glossary, body: glossaryBody(options) },
     { ...named("index"), title: more.index, body: indexBody(document, options) },
   ];
@@ -232,14 +259,6 @@ function toolsBody({ tools }: ManualDocument, options: OutputOptions): Markup {
     { head: words.torque, cell: (row) => row.torque },
     { head: words.forWhat, cell: (row) => own(row.for) },
   ];
-  const lifts: readonly Column<(typeof tools.lifts)[number]>[] = [
-    { head: words.line, cell: (row) => row.line },
-    { head: words.load, cell: (row) => own(row.load), isHead: true },
-    { head: words.massHangs, cell: (row) => row.mass },
-    { head: words.gear, cell: (row) => own(row.gear) },
-    { head: words.capacity, cell: (row) => row.capacity },
-    { head: words.people, cell: (row) => row.people, is: "n" },
-  ];
   const others: readonly Column<(typeof tools.others)[number]>[] = [
     tool,
     { head: words.note, cell: (row) => own(row.note) },
@@ -248,7 +267,6 @@ function toolsBody({ tools }: ManualDocument, options: OutputOptions): Markup {
   return html`${tools.spanners.length > 0 ? table(words.spanners, spanners, tools.spanners) : html`<p>${words.noTools}</p>`}
 ${tools.wrenches.length > 0 && table(words.wrenches, wrenches, tools.wrenches)}
 ${tools.uncovered.length > 0 && table(words.wrenchNone, uncovered, tools.uncovered)}
-${tools.lifts.length > 0 && html`${table(words.lifting, lifts, tools.lifts)}<p>${words.liftingNote}</p>`}
 ${tools.others.length > 0 && table(words.otherTools, others, tools.others)}
 ${tools.wear.length > 0 && html`<h3>${words.wear}</h3><ul>${tools.wear.map((thing) => html`<li>${own(thing)}</li>`)}</ul>`}`;
 }

@@ -1,6 +1,9 @@
 // The style of the HTML manual, for screen and paper. Words, shapes and frames carry every meaning; colour only repeats it, so that it
 // reads in black and white. Signal colours: ISO 3864, RAL 3001, RAL 2010, RAL 1003, RAL 5005.
 
+import { layoutStyle } from "../layout-sheet/layout-sheet.ts";
+import { torqueStyle } from "../torque-sheet/torque-sheet.ts";
+
 export const style = `
 :root{color-scheme:light;--ink:#111;--line:#767676;--soft:#f1f1ee;--paper:#fff;--link:#00407a;--field:#fff;--quiet:#4f4f4f}
 *{box-sizing:border-box}
@@ -86,6 +89,11 @@ span.outside{border:0;padding:0;margin:0}
 .told{padding:.1rem 0}
 .note{padding:.2rem 0 .2rem 6.5rem}
 .recorded{border-left:6px double var(--ink);padding-left:.6rem;margin:.2rem 0 .2rem 5.5rem}
+${layoutStyle.trim()}
+${torqueStyle}
+.sheet tbody th{font-weight:600}
+@page lies{size:A4 landscape}
+.lies{page:lies}
 svg.code{float:right;width:22mm;height:22mm;margin:.2rem 0 .4rem .8rem}.lines{clear:both}
 .pen{display:inline-block;min-width:3rem;min-height:1.3rem}
 .given{font-style:italic}

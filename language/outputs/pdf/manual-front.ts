@@ -16,6 +16,8 @@ export interface Section {
   readonly title: string;
   /** Begins a page. */
   readonly page?: true;
+  /** Stands on pages of its own that lie on their side. */
+  readonly lies?: true;
   readonly blocks: readonly Block[];
 }
 
@@ -161,19 +163,6 @@ function tools({ tools: all }: ManualDocument, { options, room }: Layout): Block
       ],
       all.uncovered,
     ),
-    ...some(
-      manual.lifting,
-      [
-        { head: manual.line, cell: (row) => row.line },
-        { head: manual.load, cell: (row) => row.load, isHead: true },
-        { head: manual.massHangs, cell: (row) => row.mass },
-        { head: manual.gear, cell: (row) => row.gear },
-        { head: manual.capacity, cell: (row) => row.capacity },
-        { head: manual.people, cell: (row) => row.people, is: "n" },
-      ],
-      all.lifts,
-    ),
-    ...when(all.lifts.length > 0, par(words(manual.liftingNote))),
     ...some(
       manual.otherTools,
       [tool, { head: manual.note, cell: (row) => row.note }, { head: manual.line, cell: (row) => row.for.join(", ") }],

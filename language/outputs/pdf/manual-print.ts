@@ -3,6 +3,8 @@
 import type { Chapter, ManualDocument } from "../manual/document.ts";
 import { recordFields } from "../manual/tablet/entries.ts";
 import type { OutputOptions } from "../output.ts";
+import { tableSheetHead } from "../manual/sheets.ts";
+import { appendices, sheetSection, wasteBlocks } from "./appendices.ts";
 import { closing } from "./book.ts";
 import { groupBlocks, messagePanel, type Layout } from "./lines.ts";
 import { frontSections, type Section } from "./manual-front.ts";
@@ -29,7 +31,11 @@ export function manualPrint(document: ManualDocument, options: OutputOptions): P
     ],
     blocks = sections
       .filter(({ name, blocks: own }) => own.length > 0 && document.sections.includes(name))
-      .flatMap(({ title, page: begins, blocks: own }): Block[] => [heading(1, title, begins === true), ...own]);
+      .flatMap(({ title, page: begins, lies, blocks: own }): Block[] =>
+        lies === true
+          ? [{ is: "lying", blocks: [heading(1, title), ...own] }]
+          : [heading(1, title, begins === true), ...own],
+      );
   const isDraft = document.draft !== "";
   return {
     title: shownOnOneLine(document.title),
@@ -56,8 +62,12 @@ function chapters(document: ManualDocument, layout: Layout): Section[] {
     several = document.chapters.length > 1;
   return document.chapters.flatMap((chapter): Section[] => {
     const title = (section: string): string => (several ? manual.of(section, chapter.title) : section),
+      sheet = (name: "preparation" | "isolation"): Section =>
+        sheetSection(name, title(tableSheetHead(name, layout.options).title), chapter, layout),
       groups = (of: Chapter["strip"]): Block[] => of.flatMap((group) => groupBlocks(group, chapter, layout));
     return [
+      sheet("preparation"),
+      sheet("isolation"),
       {
         name: "strip",
         title: title(titles.strip),
@@ -96,7 +106,7 @@ function before(chapter: Chapter, options: OutputOptions): Block[] {
 }
 
 function endSections(document: ManualDocument, layout: Layout): Section[] {
-  const { mishaps, waste, index } = document;
+  const { mishaps, index } = document;
   const { options, room } = layout,
     { manual, instructions: said } = options.wording,
     { sections: more } = said;
@@ -126,24 +136,9 @@ function endSections(document: ManualDocument, layout: Layout): Section[] {
           : par(words(said.mishapsNotGiven)),
       ],
     },
-    {
-      name: "waste",
-      title: more.waste,
-      blocks: when(
-        waste.length > 0,
-        par(words(said.wasteNote)),
-        table(
-          "",
-          [
-            { head: said.wasteWhat, cell: (row) => row.what, isHead: true },
-            { head: said.wasteWhere, cell: (row) => row.then },
-          ],
-          waste,
-          room.width,
-        ),
-      ),
-    },
+    { name: "waste", title: more.waste, blocks: wasteBlocks(document, layout) },
     { name: "record", title: manual.sections.record, page: true, blocks: record(layout) },
+    ...appendices(document, layout),
     {
       name: "glossary",
       title: more.glossary,

@@ -124,6 +124,11 @@ export interface Places {
   readonly is: "places";
   readonly boxes: readonly { readonly number: string; readonly name: Words; readonly facts: readonly Words[] }[];
 }
+/** Pages that lie on their side. */
+export interface Lying {
+  readonly is: "lying";
+  readonly blocks: readonly Block[];
+}
 /** Labels at their places on a sheet; lengths in mm. */
 export interface LabelSheet {
   readonly is: "labels";
@@ -139,7 +144,20 @@ export interface LabelSheet {
 }
 
 export type Block =
-  Heading | Par | List | Facts | Table | Panel | Picture | Drawn | Actions | Blanks | Index | Places | LabelSheet;
+  | Heading
+  | Par
+  | List
+  | Facts
+  | Table
+  | Panel
+  | Picture
+  | Drawn
+  | Actions
+  | Blanks
+  | Index
+  | Places
+  | Lying
+  | LabelSheet;
 
 export interface PrintDocument {
   readonly title: string;

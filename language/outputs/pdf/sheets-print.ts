@@ -3,10 +3,10 @@
 import type { Provenance } from "../draft.ts";
 import type { LabelData } from "../labels/data.ts";
 import { labelsOf, usualGrid } from "../labels/html.ts";
-import type { LayoutData } from "../layout-sheet/data.ts";
+import type { LayoutData, LayoutRow } from "../layout-sheet/data.ts";
 import { factsOf } from "../layout-sheet/layout-sheet.ts";
 import type { OutputOptions } from "../output.ts";
-import type { SheetData, SheetTable } from "../sheet/table-sheet.ts";
+import type { SheetData, SheetOf, SheetTable } from "../sheet/table-sheet.ts";
 import type { TorqueRow, TorqueSheetData } from "../torque-sheet/data.ts";
 import { dateOf, pageOf } from "./paper.ts";
 import { heading, par, when } from "./pieces.ts";
@@ -47,10 +47,10 @@ function sheet(
 const titleOf = ({ unit, title, build }: { unit: string; title: string; build: string }): string =>
   [unit, title, build].filter(Boolean).join(": ");
 
-export function torqueSheetPrint({ procedures, provenance }: TorqueSheetData, options: OutputOptions): PrintDocument {
+/** The table of what is tightened. @param width mm. */
+export function torqueBlocks(rows: readonly TorqueRow[], options: OutputOptions, width: number): readonly Block[] {
   const { torqueSheet: said } = options.wording,
     { columns: heads } = said,
-    page = pageOf(options, "narrow", true),
     blank = (head: string, width: number): Column<TorqueRow> => ({ head, cell: () => "", blank: width });
   const columns: readonly Column<TorqueRow>[] = [
     { head: heads.line, cell: (row) => row.line },
@@ -74,6 +74,12 @@ export function torqueSheetPrint({ procedures, provenance }: TorqueSheetData, op
     blank(heads.wrenchNo, 16),
     blank(heads.initials, 14),
   ];
+  return [rows.length === 0 ? par(words(said.nothing)) : table("", columns, rows, width, 8)];
+}
+
+export function torqueSheetPrint({ procedures, provenance }: TorqueSheetData, options: OutputOptions): PrintDocument {
+  const { torqueSheet: said } = options.wording,
+    page = pageOf(options, "narrow", true);
   return sheet(
     said.title,
     said.note,
@@ -82,9 +88,7 @@ export function torqueSheetPrint({ procedures, provenance }: TorqueSheetData, op
     page,
     procedures.flatMap((procedure, i): Block[] => [
       heading(1, titleOf(procedure), i > 0),
-      procedure.rows.length === 0
-        ? par(words(said.nothing))
-        : table("", columns, procedure.rows, roomOf(page).width, 8),
+      ...torqueBlocks(procedure.rows, options, roomOf(page).width),
     ]),
   );
 }
@@ -110,17 +114,35 @@ export function sheetTableBlocks(
   return [...told, table("", all, rows, width)];
 }
 
+/** All tables of a sheet, with what is said before them. @param width mm. */
+export const sheetBlocks = ({ notes, tables }: Pick<SheetOf, "notes" | "tables">, width: number): readonly Block[] => [
+  ...notes.map((note) => par(words(note))),
+  ...tables.flatMap((each) => sheetTableBlocks(each, tables.length > 1, width)),
+];
+
 /** The sheets that are tables with places to write. */
 export function tableSheetPrint(data: SheetData, options: OutputOptions, lies: boolean): PrintDocument {
   const page = pageOf(options, "narrow", lies),
     { width } = roomOf(page);
   const blocks = data.procedures.flatMap((procedure, i): Block[] => [
     heading(1, titleOf(procedure), i > 0),
-    ...procedure.notes.map((note) => par(words(note))),
-    ...procedure.tables.flatMap((each) => sheetTableBlocks(each, procedure.tables.length > 1, width)),
+    ...sheetBlocks(procedure, width),
   ]);
   return sheet(data.title, data.note, data.provenance, options, page, blocks);
 }
+
+/** A place for each part. */
+export const layoutBlock = (rows: readonly LayoutRow[], options: OutputOptions): Block =>
+  rows.length === 0
+    ? par(words(options.wording.layoutSheet.nothing))
+    : {
+        is: "places",
+        boxes: rows.map((row) => ({
+          number: String(row.place),
+          name: words(row.name, 14),
+          facts: factsOf(row, options).map((fact) => words(fact, 18)),
+        })),
+      };
 
 export function layoutSheetPrint({ procedures, provenance }: LayoutData, options: OutputOptions): PrintDocument {
   const { layoutSheet: said } = options.wording;
@@ -132,16 +154,7 @@ export function layoutSheetPrint({ procedures, provenance }: LayoutData, options
     pageOf(options, "narrow"),
     procedures.flatMap((procedure, i): Block[] => [
       heading(1, titleOf(procedure), i > 0),
-      procedure.rows.length === 0
-        ? par(words(said.nothing))
-        : {
-            is: "places",
-            boxes: procedure.rows.map((row) => ({
-              number: String(row.place),
-              name: words(row.name, 14),
-              facts: factsOf(row, options).map((fact) => words(fact, 18)),
-            })),
-          },
+      layoutBlock(procedure.rows, options),
     ]),
   );
 }

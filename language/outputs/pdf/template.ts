@@ -258,6 +258,7 @@ export const template = String.raw`
   else if b.is == "blanks" { for f in b.rows { par(blank(f)) } }
   else if b.is == "index" { index-of(b) }
   else if b.is == "places" { places(b) }
+  else if b.is == "lying" { page(flipped: true, for x in b.blocks { item(x) }) }
   else if b.is == "labels" { labels(b) }
 }
 

@@ -8,25 +8,30 @@ import type { Performance } from "../../bench/trace.ts";
 import type { Thing } from "../../model/model.ts";
 import type { Lines } from "../lines/groups.ts";
 import { actionsIn } from "./actions.ts";
-import { tableSheet, type SheetTable } from "./table-sheet.ts";
+import { tableSheet, type SheetKind, type SheetTable } from "./table-sheet.ts";
 
-export const handoverSheet = tableSheet({
+export const handoverKind: SheetKind = {
   name: "handover",
   title: ({ wording }) => wording.benchSheets.handover.title,
   note: ({ wording }) => wording.benchSheets.handover.note,
-  make: ({ performance, lines, options }) => {
+  make: ({ performance, lines, options, inManual }) => {
     const { handover } = options.wording.benchSheets;
+    let before: readonly string[] = [];
     return {
       tables: lines.strip.map((group): SheetTable => {
         const acts = actionsIn([group]).flatMap(({ of }) => of),
-          state = performance.strip[Math.max(...acts, -1)]?.after ?? performance.start;
+          state = performance.strip[Math.max(...acts, -1)]?.after ?? performance.start,
+          off = offAt(state, performance, lines);
+        // The list grows with every step: a book says what is new, as long as all of before still lies there.
+        const told = inManual === true && before.length > 0 && before.every((each) => off.includes(each)) ? before : [];
+        before = off;
         return {
           title: handover.after(`${group.number} ${group.title}`),
           columns: [handover.fact, handover.what],
           blank: [],
           empty: "",
           rows: [
-            ...factsAt(state, performance, lines),
+            ...factsAt(state, performance, lines, off, told),
             ...actionsIn([group])
               .flatMap(({ id, readings }) => readings.map(({ what, limits }) => [id, what, limits]))
               .map(([id = "", what = "", limits = ""]) => [
@@ -40,24 +45,38 @@ export const handoverSheet = tableSheet({
       }),
     };
   },
-});
+};
 
-function factsAt(s: State, performance: Performance, { context, strip }: Lines): string[][] {
+export const handoverSheet = tableSheet(handoverKind);
+
+/** What is off, each with where its line put it. */
+function offAt(s: State, { model }: Performance, { context, strip }: Lines): string[] {
+  const { handover } = context.wording.benchSheets,
+    lies = new Map<string, string>();
+  for (const line of actionsIn(strip)) {
+    const where = line.details.find(({ sort }) => sort === "goes-to")?.says.replace(/\.$/, "");
+    if (where !== undefined) for (const { id } of line.items) lies.set(id, where);
+  }
+  return [
+    ...model.parts.filter((part) => lumpOf(s, part.index) !== ON_BASE),
+    ...model.ties.filter((tie) => tie.fastener && isOut(model, s, tie.index)),
+  ].map((thing) => handover.lies(thing.name, lies.get(thing.id) ?? ""));
+}
+
+/** @param told those of `off` that the table before this one names. */
+function factsAt(
+  s: State,
+  performance: Performance,
+  { context }: Lines,
+  off: readonly string[],
+  told: readonly string[],
+): string[][] {
   const { benchSheets: words, kinds, labels } = context.wording,
     { handover } = words,
     { model } = performance;
   const has = (thing: Thing, flag: number): boolean => (at(s.flags, thing.index) & flag) !== 0,
     names = (things: readonly Thing[]): string => things.map(({ name }) => name).join(", ");
-  // Where a thing was put when it came off, as its line says.
-  const lies = new Map<string, string>();
-  for (const line of actionsIn(strip)) {
-    const where = line.details.find(({ sort }) => sort === "goes-to")?.says.replace(/\.$/, "");
-    if (where !== undefined) for (const { id } of line.items) lies.set(id, where);
-  }
-  const placed = (thing: Thing): string => handover.lies(thing.name, lies.get(thing.id) ?? "");
-  const off = model.parts.filter((part) => lumpOf(s, part.index) !== ON_BASE),
-    outTies = model.ties.filter((tie) => tie.fastener && isOut(model, s, tie.index)),
-    held = model.parts.filter((part) => has(part, HELD)),
+  const held = model.parts.filter((part) => has(part, HELD)),
     hanging = held.filter((part) => lumpOf(s, part.index) === ON_BASE),
     lifted = held.filter((part) => lumpOf(s, part.index) !== ON_BASE);
   const loose = model.ties.filter(
@@ -70,7 +89,10 @@ function factsAt(s: State, performance: Performance, { context, strip }: Lines):
   return [
     ...(hanging.length > 0 ? [row(handover.hangs, `${names(hanging)}. ${handover.doNotStop}`)] : []),
     ...(lifted.length > 0 ? [row(handover.lifted, names(lifted))] : []),
-    row(handover.off, [...off, ...outTies].map(placed).join("; ")),
+    row(
+      handover.off,
+      [...(told.length > 0 ? [handover.asBefore] : []), ...off.filter((each) => !told.includes(each))].join("; "),
+    ),
     row(
       handover.loose,
       loose

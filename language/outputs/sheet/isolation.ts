@@ -5,9 +5,9 @@ import { isKindOf, precautions as precautionKinds } from "../../tables/index.ts"
 import { figureText, timeText } from "../lines/figures.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { actionsIn } from "./actions.ts";
-import { tableSheet, type Made } from "./table-sheet.ts";
+import { tableSheet, type SheetKind, type Made } from "./table-sheet.ts";
 
-export const isolationSheet = tableSheet({
+export const isolationKind: SheetKind = {
   name: "isolation",
   title: ({ wording }) => wording.benchSheets.isolation.title,
   note: ({ wording }) => wording.benchSheets.isolation.note,
@@ -63,7 +63,9 @@ export const isolationSheet = tableSheet({
       ],
     };
   },
-});
+};
+
+export const isolationSheet = tableSheet(isolationKind);
 
 /** The hazard by name with what it can do: voltage, pressure, force. */
 function sourceOf(hazard: Hazard, options: Made["options"]): string {

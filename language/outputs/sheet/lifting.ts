@@ -1,9 +1,9 @@
 // Lifting: each load with the mass that hangs at that moment, its gear and its people.
 
 import { toolsOf } from "../manual/tools.ts";
-import { tableSheet } from "./table-sheet.ts";
+import { tableSheet, type SheetKind } from "./table-sheet.ts";
 
-export const liftingSheet = tableSheet({
+export const liftingKind: SheetKind = {
   name: "lifting",
   title: ({ wording }) => wording.benchSheets.lifting.title,
   note: ({ wording }) => wording.benchSheets.lifting.note,
@@ -30,4 +30,6 @@ export const liftingSheet = tableSheet({
       ],
     };
   },
-});
+};
+
+export const liftingSheet = tableSheet(liftingKind);

@@ -5,9 +5,9 @@ import { billData } from "../bill/data.ts";
 import { toolName } from "../lines/context.ts";
 import { neededBefore } from "../lines/ends.ts";
 import { toolsOf } from "../manual/tools.ts";
-import { tableSheet } from "./table-sheet.ts";
+import { tableSheet, type SheetKind } from "./table-sheet.ts";
 
-export const preparationSheet = tableSheet({
+export const preparationKind: SheetKind = {
   name: "preparation",
   title: ({ wording }) => wording.benchSheets.preparation.title,
   note: ({ wording }) => wording.benchSheets.preparation.note,
@@ -72,4 +72,6 @@ export const preparationSheet = tableSheet({
       ],
     };
   },
-});
+};
+
+export const preparationSheet = tableSheet(preparationKind);

@@ -2,7 +2,7 @@
 
 import { table, type Column } from "../manual/html-table.ts";
 import { html, type Markup } from "../text/markup.ts";
-import type { SheetTable } from "./table-sheet.ts";
+import type { SheetOf, SheetTable } from "./table-sheet.ts";
 
 /** @param titled a heading says its title above it. */
 export function sheetTableHtml({ title, columns, rows, blank, empty }: SheetTable, titled: boolean): Markup {
@@ -18,6 +18,10 @@ export function sheetTableHtml({ title, columns, rows, blank, empty }: SheetTabl
   }));
   return html`${titled && html`<h3>${title}</h3>`}${table(title, [...shown, ...pens], rows, true)}`;
 }
+
+/** All tables of a sheet, with what is said before them. */
+export const sheetHtml = ({ notes, tables }: Pick<SheetOf, "notes" | "tables">): Markup =>
+  html`${notes.map((note) => html`<p>${note}</p>`)}${tables.map((each) => sheetTableHtml(each, tables.length > 1))}`;
 
 /** For the page that such a table stands in. */
 export const penStyle = ".pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}tbody th{font-weight:600}";

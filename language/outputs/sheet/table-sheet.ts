@@ -12,7 +12,7 @@ import { csv } from "../text/csv.ts";
 import { html } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
-import { penStyle, sheetTableHtml } from "./table-html.ts";
+import { penStyle, sheetHtml } from "./table-html.ts";
 
 export interface SheetTable {
   readonly title: string;
@@ -50,6 +50,8 @@ export interface Made {
   readonly lines: Lines;
   readonly input: OutputInput;
   readonly options: OutputOptions;
+  /** It stands among other pages: what the table before it says need not be said again. */
+  readonly inManual?: boolean;
 }
 
 export interface SheetKind {
@@ -61,8 +63,24 @@ export interface SheetKind {
   readonly make: (made: Made) => { readonly notes?: readonly string[]; readonly tables: readonly SheetTable[] };
 }
 
-export const tableSheet = ({ name, title, note, landscape = false, make }: SheetKind): Output<SheetData> =>
-  output<SheetData>({
+/** What a sheet says of one procedure. */
+export function sheetOf({ make }: SheetKind, made: Made): SheetOf {
+  const { notes = [], tables } = make(made),
+    { model, procedure } = made.performance;
+  return {
+    procedure: procedure.id,
+    title: procedure.title || procedure.id,
+    unit: model.title || model.unit,
+    build: model.build,
+    buildText: buildText(model, made.options.wording),
+    notes,
+    tables,
+  };
+}
+
+export const tableSheet = (kind: SheetKind): Output<SheetData> => {
+  const { name, title, note, landscape = false } = kind;
+  return output<SheetData>({
     name: `sheet ${name}`,
     title: `Sheet: ${name}`,
     data: (input, options) => ({
@@ -72,18 +90,9 @@ export const tableSheet = ({ name, title, note, landscape = false, make }: Sheet
       title: title(options),
       note: note(options),
       provenance: provenanceOf(input),
-      procedures: input.performances.map((performance) => {
-        const { notes = [], tables } = make({ performance, lines: linesOf(performance, options), input, options });
-        return {
-          procedure: performance.procedure.id,
-          title: performance.procedure.title || performance.procedure.id,
-          unit: performance.model.title || performance.model.unit,
-          build: performance.model.build,
-          buildText: buildText(performance.model, options.wording),
-          notes,
-          tables,
-        };
-      }),
+      procedures: input.performances.map((performance) =>
+        sheetOf(kind, { performance, lines: linesOf(performance, options), input, options }),
+      ),
     }),
     formats: {
       html: { extension: "html", title: "Sheet to print", write: (data, options) => asHtml(data, options, landscape) },
@@ -97,6 +106,7 @@ export const tableSheet = ({ name, title, note, landscape = false, make }: Sheet
     },
     print: (data, options) => tableSheetPrint(data, options, landscape),
   });
+};
 
 const titleOf = ({ unit, title, buildText: build }: SheetOf, { wording }: OutputOptions): string =>
   wording.document.titles([unit, title, build].filter(Boolean));
@@ -109,7 +119,7 @@ function asHtml(data: SheetData, options: OutputOptions, landscape: boolean): st
       body: html`${pageHead(data.title, data.provenance, options)}
 <main><p>${data.note}</p>${data.procedures.map(
         (procedure) => html`<section><h2>${titleOf(procedure, options)}</h2>
-${procedure.notes.map((note) => html`<p>${note}</p>`)}${procedure.tables.map((each) => sheetTableHtml(each, procedure.tables.length > 1))}</section>
+${sheetHtml(procedure)}</section>
 `,
       )}</main>`,
     },

@@ -2,9 +2,9 @@
 
 import { volumeText } from "../lines/say-plain.ts";
 import { actionsIn } from "./actions.ts";
-import { tableSheet } from "./table-sheet.ts";
+import { tableSheet, type SheetKind } from "./table-sheet.ts";
 
-export const wasteSheet = tableSheet({
+export const wasteKind: SheetKind = {
   name: "waste",
   title: ({ wording }) => wording.benchSheets.waste.title,
   note: ({ wording }) => wording.benchSheets.waste.note,
@@ -49,4 +49,6 @@ export const wasteSheet = tableSheet({
       ],
     };
   },
-});
+};
+
+export const wasteSheet = tableSheet(wasteKind);

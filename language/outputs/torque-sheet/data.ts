@@ -1,6 +1,7 @@
 // Every fastener that the way back tightens, in the order of tightening, with what it is tightened to in both systems of units. Nothing
 // is filled in that the author does not give.
 
+import type { Performance } from "../../bench/trace.ts";
 import { threadText } from "../../bill/uses.ts";
 import type { Torque, Tie } from "../../model/model.ts";
 import { format, quantityOf, si, type Quantity } from "../../quantities/index.ts";
@@ -8,7 +9,7 @@ import { provenanceOf, type Provenance } from "../draft.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
 import { figureText, shareText, writtenText } from "../lines/figures.ts";
 import { buildText } from "../lines/build-text.ts";
-import { linesOf } from "../lines/groups.ts";
+import { linesOf, type Lines } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { spannerOf } from "../lines/spanner.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
@@ -57,28 +58,37 @@ export function torqueSheetData(input: OutputInput, options: OutputOptions): Tor
     format: "stripdown-torque-sheet",
     version: 1,
     provenance: provenanceOf(input),
-    procedures: input.performances.map((performance) => {
-      const { context, refit, finish } = linesOf(performance, options),
-        { model, procedure } = performance,
-        ties = new Map(model.ties.map((tie) => [tie.id, tie]));
-      return {
-        id: procedure.id,
-        title: procedure.title || procedure.id,
-        unit: model.title || model.unit,
-        build: model.build,
-        buildText: buildText(model, options.wording),
-        rows: [...refit, ...finish].flatMap((group) =>
-          group.lines.flatMap((line) =>
-            line.is !== "action" || !line.torque
-              ? []
-              : line.items.flatMap(({ id, count }) => {
-                  const tie = ties.get(id);
-                  return tie ? [rowOf(context, tie, line, group.title, count)] : [];
-                }),
-          ),
-        ),
-      };
-    }),
+    procedures: input.performances.map((performance) =>
+      torqueSheetOf(performance, linesOf(performance, options), options),
+    ),
+  };
+}
+
+/** Of one procedure. */
+export function torqueSheetOf(
+  performance: Performance,
+  lines: Lines,
+  options: OutputOptions,
+): TorqueSheetData["procedures"][number] {
+  const { context, refit, finish } = lines,
+    { model, procedure } = performance,
+    ties = new Map(model.ties.map((tie) => [tie.id, tie]));
+  return {
+    id: procedure.id,
+    title: procedure.title || procedure.id,
+    unit: model.title || model.unit,
+    build: model.build,
+    buildText: buildText(model, options.wording),
+    rows: [...refit, ...finish].flatMap((group) =>
+      group.lines.flatMap((line) =>
+        line.is !== "action" || !line.torque
+          ? []
+          : line.items.flatMap(({ id, count }) => {
+              const tie = ties.get(id);
+              return tie ? [rowOf(context, tie, line, group.title, count)] : [];
+            }),
+      ),
+    ),
   };
 }
 

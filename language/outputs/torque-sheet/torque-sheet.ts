@@ -5,7 +5,7 @@ import { output, type OutputOptions } from "../output.ts";
 import { headLines, htmlPage, pageHead } from "../page.ts";
 import { torqueSheetPrint } from "../pdf/sheets-print.ts";
 import { csv } from "../text/csv.ts";
-import { html } from "../text/markup.ts";
+import { html, type Markup } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
 import { torqueSheetData, type TorqueRow, type TorqueSheetData } from "./data.ts";
@@ -63,10 +63,11 @@ export const torqueSheet = output<TorqueSheetData>({
   print: torqueSheetPrint,
 });
 
-function asHtml({ procedures, provenance }: TorqueSheetData, options: OutputOptions): string {
+/** The table of what is tightened. */
+export function torqueHtml(procedure: TorqueSheetData["procedures"][number], options: OutputOptions): Markup {
   const { torqueSheet: words } = options.wording,
     { columns: heads } = words,
-    blank = (head: string): Column<TorqueRow> => ({ head, cell: () => html`<span class="write"></span>` });
+    blank = (head: string): Column<TorqueRow> => ({ head, cell: () => html`<span class="pen"></span>` });
   const each = (texts: readonly string[]) =>
     texts.length === 0 ? "" : texts.map((text, i) => html`${i > 0 && html`<br/>`}${text}`);
   const columns: readonly Column<TorqueRow>[] = [
@@ -96,15 +97,25 @@ function asHtml({ procedures, provenance }: TorqueSheetData, options: OutputOpti
     blank(heads.wrenchNo),
     blank(heads.initials),
   ];
+  return procedure.rows.length === 0
+    ? html`<p>${words.nothing}</p>`
+    : html`<div class="torques">${table(titleOf(procedure, options), columns, procedure.rows, true)}</div>`;
+}
+
+/** For the page that such a table stands in. */
+export const torqueStyle =
+  ".torques td.n{white-space:normal;min-width:4.6rem}.torques td.n:nth-child(3){min-width:0}.torques td:nth-child(8){min-width:10rem}.torques .pen{min-width:2.6rem;min-height:1.4rem}@media print{.torques table{font-size:8.5pt}.torques th,.torques td{padding:.15rem .3rem}.torques td:nth-child(8){min-width:7.5rem}}";
+
+function asHtml({ procedures, provenance }: TorqueSheetData, options: OutputOptions): string {
+  const { torqueSheet: words } = options.wording;
   return htmlPage(
     {
       title: words.title,
-      style:
-        "body{max-width:84rem}td.n{white-space:normal;min-width:4.6rem}td.n:nth-child(3){min-width:0}td:nth-child(8){min-width:10rem}.write{display:inline-block;min-width:2.6rem;min-height:1.4rem}@media print{table{font-size:8.5pt}th,td{padding:.15rem .3rem}td:nth-child(8){min-width:7.5rem}}main section{break-after:page}main section:last-child{break-after:auto}@page{size:landscape;margin:10mm}",
+      style: `body{max-width:84rem}.pen{display:inline-block}${torqueStyle}main section{break-after:page}main section:last-child{break-after:auto}@page{size:landscape;margin:10mm}`,
       body: html`${pageHead(words.title, provenance, options)}
 <main><p>${words.note}</p>${procedures.map(
         (procedure) => html`<section><h2>${titleOf(procedure, options)}</h2>
-${procedure.rows.length === 0 ? html`<p>${words.nothing}</p>` : table(titleOf(procedure, options), columns, procedure.rows, true)}</section>
+${torqueHtml(procedure, options)}</section>
 `,
       )}</main>`,
     },

@@ -70,6 +70,7 @@ export const benchSheets: Wording["benchSheets"] = {
     after: (step) => `Nach ${step}`,
     fact: "In diesem Moment",
     what: "Welche",
+    asBefore: "alles, was nach den Schritten davor genannt ist",
     off: "Ab, und wo es liegt",
     loose: "Lose oder teilweise heraus",
     hangs: "Gehalten: nicht so zurücklassen",

@@ -40,10 +40,6 @@ export const instructions: Wording["instructions"] = {
   ],
   mishapsNotGiven:
     "Der Autor nennt nichts, was schiefgehen kann. Selbst herausfinden: Blockade, Leckage, Brand, ein Teil, das fällt oder klemmt.",
-  wasteWhat: "Was übrig bleibt",
-  wasteWhere: "Wohin es kommt",
-  wasteNotGiven: "herausfinden, wohin es kommt, nach den örtlichen Vorschriften",
-  wasteNote: "Örtliche Vorschriften zum Abfall gehen vor.",
   term: "Wort",
   means: "Bedeutung",
   terms: [

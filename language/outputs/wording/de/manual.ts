@@ -94,12 +94,7 @@ export const manual: Wording["manual"] = {
   accuracy: "Genauigkeit",
   wrenchNone: "Kein Drehmomentschlüssel aus der Liste der Werkstatt reicht dafür",
   torque: "Anziehdrehmoment",
-  lifting: "Heben",
   load: "Last",
-  massHangs: "Masse, die hängt",
-  gear: "Anschlagmittel",
-  capacity: "Tragfähigkeit",
-  people: "Personen",
   line: "Zeile",
   partsWithout: (count) => `${counted(count, "Teil", "Teile")} ohne Angabe der Masse`,
   liftingNote:

@@ -60,6 +60,7 @@ export const benchSheets = {
     after: (step: string) => `After ${step}`,
     fact: "At this moment",
     what: "Which",
+    asBefore: "all that is listed after the steps before",
     off: "Off, and where it lies",
     loose: "Loose or partly out",
     hangs: "Held: do not leave it so",

@@ -38,10 +38,6 @@ export const instructions = {
   ] as readonly string[],
   mishapsNotGiven:
     "The author names nothing that may go wrong. Find out for yourself: blockage, spill, fire, a part that falls or jams.",
-  wasteWhat: "What is left over",
-  wasteWhere: "Where it goes",
-  wasteNotGiven: "find out where it goes, by local rules",
-  wasteNote: "Local rules on waste come first.",
   term: "Word",
   means: "It means",
   terms: [

@@ -70,6 +70,7 @@ export const benchSheets: Wording["benchSheets"] = {
     after: (step) => `Después de ${step}`,
     fact: "En este momento",
     what: "Cuáles",
+    asBefore: "todo lo nombrado después de los pasos anteriores",
     off: "Desmontado, y dónde está",
     loose: "Suelto o salido en parte",
     hangs: "Sujeto: no dejarlo así",

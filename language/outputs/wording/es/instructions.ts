@@ -39,10 +39,6 @@ export const instructions: Wording["instructions"] = {
   ],
   mishapsNotGiven:
     "El autor no nombra nada que pueda salir mal. Averiguarlo uno mismo: atasco, derrame, incendio, una pieza que cae o se agarrota.",
-  wasteWhat: "Lo que sobra",
-  wasteWhere: "Adónde va",
-  wasteNotGiven: "averiguar adónde va, según las normas locales",
-  wasteNote: "Las normas locales sobre residuos tienen prioridad.",
   term: "Palabra",
   means: "Significado",
   terms: [

@@ -94,12 +94,7 @@ export const manual: Wording["manual"] = {
   accuracy: "Exactitud",
   wrenchNone: "Ninguna llave dinamométrica de la lista del taller lo cubre",
   torque: "Par de apriete",
-  lifting: "Elevación",
   load: "Carga",
-  massHangs: "Masa que cuelga",
-  gear: "Accesorio de elevación",
-  capacity: "Capacidad",
-  people: "Personas",
   line: "Línea",
   partsWithout: (count) => `${counted(count, "pieza")} sin masa indicada`,
   liftingNote:

@@ -69,6 +69,7 @@ export const benchSheets: Wording["benchSheets"] = {
     after: (step) => `Après ${step}`,
     fact: "À ce moment",
     what: "Lesquels",
+    asBefore: "tout ce qui est cité après les étapes précédentes",
     off: "Déposé, et où cela se trouve",
     loose: "Desserré ou sorti en partie",
     hangs: "Soutenu\u00a0: ne pas le laisser ainsi",

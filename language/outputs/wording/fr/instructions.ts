@@ -40,10 +40,6 @@ export const instructions: Wording["instructions"] = {
   ],
   mishapsNotGiven:
     "L'auteur ne cite rien qui puisse mal tourner. Chercher soi-même\u00a0: blocage, fuite, incendie, pièce qui tombe ou se coince.",
-  wasteWhat: "Ce qui reste",
-  wasteWhere: "Où cela va",
-  wasteNotGiven: "chercher où cela va, selon les règles locales",
-  wasteNote: "Les règles locales sur les déchets priment.",
   term: "Mot",
   means: "Signification",
   terms: [

@@ -94,12 +94,7 @@ export const manual: Wording["manual"] = {
   accuracy: "Exactitude",
   wrenchNone: "Aucune clé dynamométrique de la liste de l'atelier ne le couvre",
   torque: "Couple de serrage",
-  lifting: "Levage",
   load: "Charge",
-  massHangs: "Masse suspendue",
-  gear: "Accessoire de levage",
-  capacity: "Capacité",
-  people: "Personnes",
   line: "Ligne",
   partsWithout: (count) => `${counted(count, "pièce")} sans masse indiquée`,
   liftingNote:

@@ -33,6 +33,10 @@ rmSync(testResult, { force: true });
 process.env.EDITOR_TEST_RESULT = testResult;
 const host = process.env.EDITOR_HOST ?? (existsSync(serverHome) ? "browser" : "desktop"),
   started = performance.now();
+if (host === "browser") {
+  process.env.EDITOR_RIG = `${root}/out/editor-rig.json`;
+  rmSync(process.env.EDITOR_RIG, { force: true });
+}
 const { run } = await import(`./editor-${host}.mjs`);
 const code = await run({ workspace }).catch((error) => {
   console.error(error.message ?? error);

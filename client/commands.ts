@@ -21,6 +21,7 @@ import {
   type Point,
   type RefitOfStepAnswer,
 } from "../shared/protocol.ts";
+import { writeDocuments, type WriteAsked } from "./documents.ts";
 import { goTo } from "./spots.ts";
 import type { BenchView } from "./views/bench-view.ts";
 import type { DiagramView } from "./views/diagram-view.ts";
@@ -51,6 +52,8 @@ export function registerCommands(
       await env.clipboard.writeText(text);
       return text;
     },
+    "stripdown.writeDocuments": (asked?: WriteAsked) =>
+      writeDocuments(client, here(), asked instanceof Uri ? {} : asked),
     "stripdown.refitOfStep": async () => {
       const editor = here();
       if (!editor) return;

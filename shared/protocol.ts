@@ -80,6 +80,37 @@ export interface ManualAnswer {
   readonly marks: readonly { readonly id: string; readonly spot: Spot }[];
 }
 
+/** Request: the names of the files that `documentsRequest` would make, and that of the list of what was made, all in one folder. */
+export const documentNamesRequest = "stripdown/documentNames";
+export interface DocumentNamesParams {
+  readonly uri: string;
+  readonly kinds: readonly string[];
+}
+export interface DocumentNamesAnswer {
+  readonly names: readonly string[];
+  readonly list: string;
+}
+
+/**
+ * Request: manual, sheets and labels of a file as they are to be written. Who asks tells what stands in the folder, since the server
+ * reads none but that of the sources, and writes what the answer names. `null`: the file has no procedure to print.
+ */
+export const documentsRequest = "stripdown/documents";
+export interface DocumentsParams extends DocumentNamesParams {
+  /** Files that are there under those names, in base64; and the list of what was made, undefined where there is none. */
+  readonly there: Readonly<Record<string, string>>;
+  readonly list: string | undefined;
+}
+export interface DocumentsAnswer {
+  readonly files: readonly { readonly name: string; readonly text: string }[];
+  /** Somebody's own files, or such as were changed since they were made: left as they are. Each with the reason. */
+  readonly left: readonly { readonly name: string; readonly why: string }[];
+  /** The list with what is to be written. */
+  readonly list: string;
+  /** Findings that are open: what is written is a draft then. */
+  readonly open: number;
+}
+
 /** Notification to the client: what was found changed, views may ask again. */
 export const changedNotification = "stripdown/changed";
 

@@ -1,13 +1,12 @@
 // The manual of a file for a view beside the source: its body as markup, its style, and where each printed line comes from.
 
-import type { Performance } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
 import { manualDocument } from "../outputs/manual/build.ts";
 import { manualBody } from "../outputs/manual/html.ts";
 import { style } from "../outputs/manual/style.ts";
 import type { OutputOptions } from "../outputs/output.ts";
 import type { Checked } from "../workspace/check-project.ts";
-import { inputFor, ownPerformances } from "./refit-of.ts";
+import { inputFor, printedPerformances } from "./refit-of.ts";
 
 export interface ManualPage {
   readonly title: string;
@@ -20,13 +19,7 @@ export interface ManualPage {
 
 /** The procedures of the file that no other of them does; undefined where it has none. */
 export function manualPage(checked: Checked, file: string, options: OutputOptions): ManualPage | undefined {
-  const own = ownPerformances(checked, file),
-    called = new Set(
-      own.flatMap((performance: Performance) =>
-        performance.strip.map(({ around }) => around.procedure.id).filter((id) => id !== performance.procedure.id),
-      ),
-    );
-  const printed = own.filter(({ procedure }) => !called.has(procedure.id));
+  const printed = printedPerformances(checked, file);
   if (printed.length === 0) return undefined;
   const document = manualDocument(inputFor(checked, printed), options);
   const marks = document.chapters.flatMap((chapter) =>

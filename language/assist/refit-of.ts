@@ -75,6 +75,17 @@ export function ownPerformances(checked: Checked, file: string): Performance[] {
   return [...found.values()];
 }
 
+/** Those of them that no other one does: what is printed of a file. */
+export function printedPerformances(checked: Checked, file: string): Performance[] {
+  const own = ownPerformances(checked, file),
+    called = new Set(
+      own.flatMap((performance) =>
+        performance.strip.map(({ around }) => around.procedure.id).filter((id) => id !== performance.procedure.id),
+      ),
+    );
+  return own.filter(({ procedure }) => !called.has(procedure.id));
+}
+
 export function inputFor(checked: Checked, performances: readonly Performance[]): OutputInput {
   return {
     performances,

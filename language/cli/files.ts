@@ -13,6 +13,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { basename, dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
+import { hashOf, madeList, madeText, mayReplace, notOurs, readMade, type Made } from "../outputs/made.ts";
 import type { World } from "../workspace/world.ts";
 import { CannotRun } from "./command.ts";
 
@@ -171,18 +172,9 @@ export function shownFrom(cwd: string): (path: string) => string {
 
 // --- writing -----------------------------------------------------------------------------------------------------------------
 
-/** Beside each folder of outputs: the names and hashes of what this tool wrote there, so that it never writes over anything else. */
-export const madeList = ".stripdown-made.json";
-
-async function hashOf(content: string | Uint8Array): Promise<string> {
-  const { createHash } = await import("node:crypto");
-  return createHash("sha256").update(content).digest("hex");
-}
-
-function readMade(folder: string): Record<string, string> {
+function readList(folder: string): Made {
   try {
-    const list: unknown = JSON.parse(readFileSync(join(folder, madeList), "utf8"));
-    return list !== null && typeof list === "object" && !Array.isArray(list) ? (list as Record<string, string>) : {};
+    return readMade(readFileSync(join(folder, madeList), "utf8"));
   } catch {
     return {};
   }
@@ -200,23 +192,20 @@ export async function writeOutput(
 ): Promise<void> {
   const folder = dirname(path),
     name = basename(path),
-    made = readMade(folder);
+    made = readList(folder);
   if (existsSync(path) && !force) {
     let old: Buffer = Buffer.alloc(0);
     writing(shown, () => {
       old = readFileSync(path);
     });
-    if (made[name] !== (await hashOf(old)) && !old.equals(Buffer.from(content))) {
-      throw new CannotRun(
-        `${shown} is there already and was not made by this tool, or was changed since: give another name, or --force to write over it`,
-      );
-    }
+    if (!(await mayReplace(made, name, old, content)))
+      throw new CannotRun(`${shown} ${notOurs}: give another name, or --force to write over it`);
   }
-  const list = Object.entries({ ...made, [name]: await hashOf(content) }).sort(([a], [b]) => (a < b ? -1 : 1));
+  const list = madeText(made, { [name]: await hashOf(content) });
   writing(shown, () => {
     mkdirSync(folder, { recursive: true });
     replaceFile(path, content);
-    replaceFile(join(folder, madeList), `${JSON.stringify(Object.fromEntries(list), null, 2)}\n`);
+    replaceFile(join(folder, madeList), list);
   });
 }
 

@@ -52,7 +52,9 @@ export function formatEdits(tree: Tree, range = { start: 0, end: tree.scan.text.
   return edits;
 
   function set(start: number, end: number, wanted: string): void {
-    if (start > range.end || end < range.start || text.slice(start, end) === wanted) return;
+    // What begins where the range ends is the next line's own, unless there is nothing behind it.
+    if (start > range.end || (start === range.end && end > start && range.end > range.start)) return;
+    if (end < range.start || text.slice(start, end) === wanted) return;
     edits.push({ start, end, text: wanted });
   }
   function gapBefore(piece: Piece): string {

@@ -5,6 +5,7 @@ import calls from "./calls.ts";
 import codeActions from "./code-actions.ts";
 import completion from "./completion.ts";
 import diagnostics from "./diagnostics.ts";
+import documents from "./documents.ts";
 import fileRenames from "./file-renames.ts";
 import folding from "./folding.ts";
 import formatting from "./formatting.ts";
@@ -25,6 +26,7 @@ export const features: readonly Feature[] = [
   codeActions,
   completion,
   diagnostics,
+  documents,
   fileRenames,
   folding,
   formatting,

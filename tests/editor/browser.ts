@@ -1,6 +1,7 @@
 // The tests that run in the worker host of VS Code for the web: the server is a worker there and gets the texts from the client. No Node.
 
 import * as vscode from "vscode";
+import type { Written } from "../../client/documents.ts";
 import type { Api } from "../../client/start.ts";
 import { until } from "./until.ts";
 
@@ -47,6 +48,21 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
       () => vscode.languages.getDiagnostics(document.uri),
       (list) => list.length === 0,
     );
+  },
+  async "in a browser: the manual and the labels are written through the editor's file system"() {
+    const document = await open("main.strip"),
+      folder = vscode.Uri.joinPath(document.uri, "..", "papers");
+    const write = (): Thenable<Written | undefined> =>
+      vscode.commands.executeCommand("stripdown.writeDocuments", { kinds: ["manual", "labels"], folder });
+    const first = await write();
+    assert(first?.written.length === 2, `written: ${JSON.stringify(first)}`);
+    const page = vscode.Uri.joinPath(folder, "main-manual.html"),
+      text = new TextDecoder().decode(await vscode.workspace.fs.readFile(page));
+    assert(/^<!doctype html>/i.test(text), text.slice(0, 100));
+    await vscode.workspace.fs.writeFile(page, new TextEncoder().encode("changed"));
+    const again = await write();
+    assert(again?.left.join() === "main-manual.html", `left: ${JSON.stringify(again)}`);
+    assert(new TextDecoder().decode(await vscode.workspace.fs.readFile(page)) === "changed", "it stays");
   },
   async "in a browser: the bench at the cursor"() {
     const document = await open("main.strip"),

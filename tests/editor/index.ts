@@ -2,14 +2,20 @@
 // used, so that every host is served alike.
 
 import * as assert from "node:assert/strict";
-import { writeFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import * as vscode from "vscode";
+import type { Written } from "../../client/documents.ts";
 import type { Api } from "../../client/start.ts";
 import { until } from "./until.ts";
 
 const strip = "mooring-winch/strip.strip",
   winch = "mooring-winch/winch.strip",
   lockOff = "mooring-winch/lock-off.strip";
+
+/** Where the one who holds mouse and page tells what the page showed; undefined where nobody does. */
+const rig = process.env["EDITOR_RIG"];
+const rigSaw = async (): Promise<{ progress?: string }> =>
+  JSON.parse(await readFile(rig!, "utf8").catch(() => "{}")) as { progress?: string };
 
 const tests: Readonly<Record<string, () => Promise<void>>> = {
   async "the flagship opens without an error"() {
@@ -176,6 +182,24 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
       );
     assert.deepEqual(edits ?? [], []);
   },
+  async "layout of two selected places at once leaves the rest as it is"() {
+    const document = await open(strip),
+      lines = ["    undo drum-guard-bolts", "    remove drum-guard", "    remove brake-guard"];
+    for (const line of lines) await replace(document, line, `  ${line}`);
+    const editor = vscode.window.activeTextEditor!,
+      whole = (line: string): vscode.Selection => {
+        const { range } = document.lineAt(document.positionAt(document.getText().indexOf(`  ${line}`)));
+        return new vscode.Selection(range.start, range.end);
+      };
+    editor.selections = [whole(lines[0]!), whole(lines[2]!)];
+    await vscode.commands.executeCommand("editor.action.formatSelection");
+    await until(
+      () => lines.map((line) => document.getText().includes(`\n  ${line}`)),
+      (shifted) => !shifted[0] && !shifted[2],
+    );
+    assert.ok(document.getText().includes(`\n  ${lines[1]!}`), "what was not selected stays");
+    await revert(document);
+  },
   async "outline, folding, colours, hints and links are there"() {
     const document = await open(strip),
       { uri } = document,
@@ -255,6 +279,74 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     assert.match(second!, /line-/);
     assert.match(manualShows()!.title, /Mooring winch/);
     await vscode.commands.executeCommand("workbench.action.closeEditorsInOtherGroups");
+  },
+  async "the source follows the page of the manual when that is scrolled"() {
+    if (!rig) return; // nobody there to turn the wheel
+    const document = await open(strip),
+      { manualShows } = await api();
+    cursor(document, "    undo drum-guard-bolts");
+    await vscode.commands.executeCommand("stripdown.showManual");
+    await until(
+      () => manualShows()?.id,
+      (id) => id !== undefined,
+    );
+    await vscode.window.showTextDocument(document, vscode.ViewColumn.One);
+    const top = (): number => vscode.window.activeTextEditor!.visibleRanges[0]!.start.line,
+      before = top(),
+      asked = vscode.window.setStatusBarMessage("rig:wheel");
+    await until(top, (now) => now > before + 20);
+    asked.dispose();
+    await vscode.commands.executeCommand("workbench.action.closeEditorsInOtherGroups");
+  },
+  async "long work shows that it goes on"() {
+    if (!rig) return;
+    const folder = vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, "long");
+    try {
+      for (let i = 0; i < 40; i++)
+        await vscode.workspace.fs.writeFile(
+          vscode.Uri.joinPath(folder, `rig-${i}.strip`),
+          new TextEncoder().encode(longText(i)),
+        );
+      await until(
+        async () => (await rigSaw()).progress ?? "",
+        (text) => /Stripdown: Performing the procedures of the folder/.test(text),
+        undefined,
+        60_000,
+      );
+    } finally {
+      await vscode.workspace.fs.delete(folder, { recursive: true });
+    }
+  },
+  async "manual, sheets and labels are written, and nothing of somebody's own is written over"() {
+    const document = await open(lockOff),
+      folder = vscode.Uri.joinPath(document.uri, "..", "papers"),
+      of = (name: string): vscode.Uri => vscode.Uri.joinPath(folder, name),
+      text = async (name: string): Promise<string> =>
+        new TextDecoder().decode(await vscode.workspace.fs.readFile(of(name)));
+    const write = (kinds: string[]): Thenable<Written | undefined> =>
+      vscode.commands.executeCommand("stripdown.writeDocuments", { kinds, folder });
+    try {
+      await vscode.workspace.fs.writeFile(of("lock-off-labels.html"), new TextEncoder().encode("my own"));
+      const first = await write(["manual", "sheets", "labels"]);
+      assert.equal(first!.written.length, 9);
+      assert.deepEqual(first!.left, ["lock-off-labels.html"]);
+      assert.equal(await text("lock-off-labels.html"), "my own");
+      assert.match(await text("lock-off-manual.html"), /^<!doctype html>/i);
+      assert.match(await text(".stripdown-made.json"), /"lock-off-manual\.html": "[0-9a-f]{64}"/);
+      // What we made may be made again; what was changed since may not.
+      assert.deepEqual((await write(["manual"]))!.left, []);
+      await vscode.workspace.fs.writeFile(of("lock-off-manual.html"), new TextEncoder().encode("changed"));
+      assert.deepEqual(await write(["manual"]), { written: [], left: ["lock-off-manual.html"] });
+      assert.equal(await text("lock-off-manual.html"), "changed");
+      const names = (await vscode.workspace.fs.readDirectory(folder)).map(([name]) => name);
+      assert.deepEqual(
+        names.filter((name) => name.endsWith(".new")),
+        [],
+        "nothing half written is left",
+      );
+    } finally {
+      await vscode.workspace.fs.delete(folder, { recursive: true });
+    }
   },
   async "the diagram of the strip"() {
     const document = await open(strip),
@@ -384,6 +476,21 @@ async function onTrial(work: (trial: vscode.Uri) => Promise<void>): Promise<void
   } finally {
     await vscode.workspace.fs.delete(trial);
   }
+}
+
+/** A unit with so many parts that performing a few dozen of these takes a while. */
+function longText(number: number): string {
+  const groups = Array.from({ length: 220 }, (_, i) => i),
+    unit = `rig-${number}`;
+  return [
+    `unit ${unit} "Rig" {\n  base frame\n  part frame "Frame"`,
+    ...groups.map(
+      (i) => `  part p${i} "Part ${i}"\n  fastener s${i} bolt "Bolts ${i}" { count 4  joins p${i} to frame }`,
+    ),
+    `}\nprocedure strip-${unit} "Strip" for ${unit} {\n  aim all apart\n  step "All" {`,
+    ...groups.map((i) => `    undo s${i}\n    remove p${i}`),
+    "  }\n}\n",
+  ].join("\n");
 }
 
 /** What the process of a task ends with. */

@@ -82,5 +82,9 @@ test("edits touch what differs and nothing else; a range takes those that touch 
     { start: 30, end: 35, text: "\n  " },
   ]);
   expect(formatEdits(parse(text), { start: 22, end: 40 })).toEqual([edits[1]]);
+  // A range that ends with its line leaves the next one alone; a place without a width takes what it touches.
+  expect(formatEdits(parse(text), { start: 20, end: 30 })).toEqual([]);
+  expect(formatEdits(parse(text), { start: 30, end: 30 })).toEqual([edits[1]]);
+  expect(formatEdits(parse("unit a {}"), { start: 0, end: 9 })).toEqual(formatEdits(parse("unit a {}")));
   expect(formatEdits(parse(format(text)))).toEqual([]);
 });

@@ -1,0 +1,70 @@
+// Manual, sheets and labels as files: made here, written by the client, which alone knows the folder that they go to. The rule what may be
+// written over is that of the command line.
+
+import {
+  documentKinds,
+  documentNames,
+  documentsOf,
+  hashOf,
+  madeList,
+  madeText,
+  mayReplace,
+  notOurs,
+  readMade,
+  type DocumentKind,
+} from "../../language/index.ts";
+import {
+  documentNamesRequest,
+  documentsRequest,
+  type DocumentNamesAnswer,
+  type DocumentNamesParams,
+  type DocumentsAnswer,
+  type DocumentsParams,
+} from "../../shared/protocol.ts";
+import { feature } from "../feature.ts";
+import { baseName, isBelow } from "../uris.ts";
+
+export default feature({
+  name: "documents",
+  start(session, answer) {
+    const { connection } = session;
+    const kindsOf = (asked: readonly string[]): DocumentKind[] => documentKinds.filter((kind) => asked.includes(kind));
+    connection.onRequest(
+      documentNamesRequest,
+      answer("The names of the documents", ({ uri, kinds }: DocumentNamesParams): DocumentNamesAnswer | null => {
+        const seen = session.see(uri);
+        return seen ? { names: documentNames(seen.path, kindsOf(kinds)), list: madeList } : null;
+      }),
+    );
+    connection.onRequest(
+      documentsRequest,
+      answer("The documents", async ({ uri, kinds, there, list }: DocumentsParams): Promise<DocumentsAnswer | null> => {
+        const looked = session.look(uri),
+          folder = looked?.project.folder ?? "";
+        const made =
+          looked &&
+          documentsOf(looked.checked, looked.path, kindsOf(kinds), {
+            ...session.units(looked.project),
+            showPath: (path) => (isBelow(path, folder) ? path.slice(folder.length).replace(/^\//, "") : baseName(path)),
+          });
+        if (!made) return null;
+        const known = readMade(list),
+          files: DocumentsAnswer["files"][number][] = [],
+          left: DocumentsAnswer["left"][number][] = [],
+          hashes: Record<string, string> = {};
+        for (const file of made.files) {
+          const old = there[file.name];
+          if (old !== undefined && !(await mayReplace(known, file.name, bytesOf(old), file.text))) {
+            left.push({ name: file.name, why: notOurs });
+            continue;
+          }
+          files.push(file);
+          hashes[file.name] = await hashOf(file.text);
+        }
+        return { files, left, list: madeText(known, hashes), open: made.open };
+      }),
+    );
+  },
+});
+
+const bytesOf = (base64: string): Uint8Array => Uint8Array.from(atob(base64), (sign) => sign.codePointAt(0)!);

@@ -92,6 +92,7 @@ import syntaxBraceOpen from "./syntax/brace-open.ts";
 import syntaxBraceStray from "./syntax/brace-stray.ts";
 import syntaxCurlyQuote from "./syntax/curly-quote.ts";
 import syntaxDecimalComma from "./syntax/decimal-comma.ts";
+import syntaxEmpty from "./syntax/empty.ts";
 import syntaxKindUnknown from "./syntax/kind-unknown.ts";
 import syntaxMergeConflict from "./syntax/merge-conflict.ts";
 import syntaxNameReserved from "./syntax/name-reserved.ts";
@@ -210,6 +211,7 @@ export const checks: readonly Check[] = [
   syntaxBraceStray,
   syntaxCurlyQuote,
   syntaxDecimalComma,
+  syntaxEmpty,
   syntaxKindUnknown,
   syntaxMergeConflict,
   syntaxNameReserved,

@@ -82,6 +82,7 @@ export function diskWorld(folders: readonly string[], overlay: ReadonlyMap<strin
     read(path) {
       const text = overlay.get(path);
       if (text !== undefined) return { text };
+      if (!inside(path) && isLink(path)) return linkOut;
       return readText(path);
     },
     exists: (path) => {
@@ -97,8 +98,29 @@ export function diskWorld(folders: readonly string[], overlay: ReadonlyMap<strin
   };
 }
 
+/** What is said of a file that a link brings in from elsewhere. */
+export const linkOut = {
+  problem: "unreadable",
+  says: "its link leads out of the project: name the file itself, or copy it here",
+} as const;
+
+/** The file is reached by a link that leads out of its project: what was never meant to be shown is not read. */
+export function leadsOut(path: string): boolean {
+  const at = slashes(real(path)),
+    root = slashes(real(projectFolder(dirname(path))));
+  return isLink(path) && !at.startsWith(root.endsWith("/") ? root : `${root}/`);
+}
+
+function isLink(path: string): boolean {
+  try {
+    return slashes(real(path)) !== slashes(join(real(dirname(path)), basename(path)));
+  } catch {
+    return false;
+  }
+}
+
 /** Links resolved as far as the path exists. */
-function real(path: string): string {
+export function real(path: string): string {
   try {
     return realpathSync.native(path);
   } catch {

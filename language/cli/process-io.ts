@@ -4,7 +4,7 @@ import "./collector.ts";
 import { writeSync } from "node:fs";
 import { main } from "./main.ts";
 import { CannotRun, type Io } from "./command.ts";
-import { decode, readText } from "./files.ts";
+import { decode, largestFile, readText } from "./files.ts";
 
 /** Written at once and whole: a pipe that closes early (`| head`) ends the program quietly. */
 function write(fd: number, text: string | Uint8Array): void {
@@ -30,7 +30,13 @@ const io: Io = {
   err: (text) => write(2, text),
   async readStdin() {
     const chunks: Buffer[] = [];
-    for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
+    let size = 0;
+    for await (const chunk of process.stdin) {
+      chunks.push(chunk as Buffer);
+      size += (chunk as Buffer).length;
+      if (size > largestFile)
+        throw new CannotRun(`standard input: it is too large (at most ${largestFile / 1048576} MB are read)`);
+    }
     const read = decode(Buffer.concat(chunks));
     if (!("text" in read))
       throw new CannotRun(`standard input: ${read.problem === "missing" ? "there is none" : read.says}`);

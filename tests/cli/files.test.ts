@@ -1,6 +1,6 @@
 // What a disk may hold: folders, globs, links in a circle, files that are no text. A clear word for each, never a trace, never a hang.
 
-import { mkdirSync, symlinkSync, truncateSync, writeFileSync } from "node:fs";
+import { lstatSync, mkdirSync, readFileSync, symlinkSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { findFiles } from "../../language/cli/files.ts";
@@ -42,7 +42,6 @@ test("standard input is checked under a name of its own", async () => {
 });
 
 test.each<[string, string | Uint8Array, RegExp]>([
-  ["an empty file", "", /^0 procedures performed, 1 file read: nothing found/],
   ["a byte order mark", `\ufeff${good}`, /nothing found/],
   ["CRLF line ends", good.replaceAll("\n", "\r\n"), /nothing found/],
   ["tabs", good.replaceAll("  ", "\t"), /nothing found/],
@@ -93,6 +92,62 @@ test("a folder named like a file, and a folder without procedures", async () => 
     "stripdown: sub: there is no .strip file in this folder\n",
   );
   expect((await stripdown(folder, ["check", "a.strip/b.strip"])).status).toBe(2);
+});
+
+test.each([
+  ["an empty file", ""],
+  ["blanks alone", " \n\n"],
+  ["a byte order mark alone", "\ufeff"],
+  ["comments alone", "# later\n"],
+])("%s is told", async (_, content) => {
+  const { status, out } = await stripdown(folderWith({ "a.strip": content }), ["check", "a.strip", "--quiet"]);
+  expect(out).toMatch(/^a\.strip:1:1: warning Nothing stands in this file {2}syntax\/empty/);
+  expect(status).toBe(1);
+});
+
+test("where a file could not be read, the summary does not say that nothing is found", async () => {
+  const folder = folderWith({ "a.strip": Buffer.from([0, 1, 2]), "b.strip": good });
+  const alone = await stripdown(folder, ["check", "a.strip"]);
+  expect(alone.out).toContain("0 files read, 1 that could not be read\n");
+  expect(alone.out).not.toContain("nothing found");
+  expect((await stripdown(folder, ["check"])).out).toContain("1 file read, 1 that could not be read: nothing found");
+});
+
+test("a link out of the project that lies in a folder is neither read nor laid out anew", async () => {
+  const folder = folderWith({
+    "secret/notes.strip": "part   oops",
+    "shop/stripdown.json": "{}",
+    "shop/a.strip": good,
+  });
+  symlinkSync("../secret/notes.strip", join(folder, "shop", "linked.strip"));
+  for (const argv of [
+    ["check"],
+    ["check", "linked.strip"],
+    ["format", "--check"],
+    ["format"],
+    ["manual"],
+    ["export"],
+  ]) {
+    const { status, out, err } = await stripdown(join(folder, "shop"), argv);
+    expect(out + err).not.toContain("oops");
+    expect(out + err).toContain("its link leads out of the project");
+    expect(status).toBe(2);
+  }
+  expect(readFileSync(join(folder, "secret", "notes.strip"), "utf8")).toBe("part   oops");
+});
+
+test("a link inside the project is followed, and stays a link when its file is laid out anew", async () => {
+  const folder = folderWith({ "stripdown.json": "{}", "parts/lib.strip": 'role   fitter "Fitter"\n' });
+  mkdirSync(join(folder, "shop"));
+  symlinkSync("../parts/lib.strip", join(folder, "shop", "lib.strip"));
+  expect((await stripdown(folder, ["format", "shop/lib.strip"])).status).toBe(0);
+  expect(lstatSync(join(folder, "shop", "lib.strip")).isSymbolicLink()).toBe(true);
+  expect(readFileSync(join(folder, "parts", "lib.strip"), "utf8")).toBe('role fitter "Fitter"\n');
+});
+
+test("format says of a text that is too large that it is left as it is", async () => {
+  const { err } = await stripdown(folderWith({}), ["format", "-"], "# x\n".repeat(2_100_000));
+  expect(err).toBe("standard input: left as it is, it is too large\n");
 });
 
 test("links in a circle end", async () => {

@@ -12,6 +12,6 @@ export default check({
     #< This file is too large: 8 million characters, and at most 8 million are read
   `,
   mended: `
-    # Whatever was meant to stand here.
+    unit pump "Pump" { }
   `,
 });

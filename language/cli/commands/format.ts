@@ -2,7 +2,7 @@
 
 import { format, parse } from "../../syntax/index.ts";
 import { CannotRun, command } from "../command.ts";
-import { findFiles, readText, replaceFile, shownFrom } from "../files.ts";
+import { findFiles, leadsOut, linkOut, readText, real, replaceFile, shownFrom } from "../files.ts";
 import { isOn } from "../project-run.ts";
 
 export default command({
@@ -20,7 +20,9 @@ export default command({
       checkOnly = isOn(args, "check");
     if (given.length === 1 && given[0] === "-") {
       const text = await io.readStdin(),
-        next = format(text);
+        next = format(text),
+        left = whyLeft(text);
+      if (left !== undefined) io.err(`standard input: left as it is, ${left}\n`);
       if (!checkOnly) io.out(next);
       return checkOnly && next !== text ? 1 : 0;
     }
@@ -28,7 +30,7 @@ export default command({
     let changed = 0,
       unreadable = 0;
     for (const file of findFiles(given, cwd)) {
-      const read = readText(file);
+      const read = leadsOut(file) ? linkOut : readText(file);
       if (!("text" in read)) {
         io.err(`${show(file)}: ${read.problem === "missing" ? "there is no such file" : read.says}\n`);
         unreadable++;
@@ -36,15 +38,15 @@ export default command({
       }
       const next = format(read.text);
       if (next === read.text) {
-        if (parse(read.text).errors.some((error) => error.code.includes("brace")))
-          io.err(`${show(file)}: left as it is, its braces do not pair\n`);
+        const left = whyLeft(read.text);
+        if (left !== undefined) io.err(`${show(file)}: left as it is, ${left}\n`);
         continue;
       }
       changed++;
       if (!isOn(args, "quiet")) io.out(`${checkOnly ? "would change" : "formatted"}: ${show(file)}\n`);
       if (checkOnly) continue;
       try {
-        replaceFile(file, next);
+        replaceFile(real(file), next); // a link stays a link
       } catch {
         throw new CannotRun(`${show(file)} cannot be written`);
       }
@@ -52,3 +54,10 @@ export default command({
     return unreadable > 0 ? 2 : checkOnly && changed > 0 ? 1 : 0;
   },
 });
+
+/** Why a text cannot be laid out anew; undefined where it can. */
+function whyLeft(text: string): string | undefined {
+  const codes = parse(text).errors.map((error) => error.code);
+  if (codes.some((code) => code.includes("brace"))) return "its braces do not pair";
+  return codes.includes("syntax/too-large") ? "it is too large" : undefined;
+}

@@ -31,6 +31,7 @@ import hazardRepeat from "./hazard/repeat.ts";
 import hazardSignalTooLow from "./hazard/signal-too-low.ts";
 import hazardUndeclared from "./hazard/undeclared.ts";
 import hazardWaitTooShort from "./hazard/wait-too-short.ts";
+import issueOtherRevision from "./issue/other-revision.ts";
 import liftCapacity from "./lift/capacity.ts";
 import liftOverGuideline from "./lift/over-guideline.ts";
 import liftPeople from "./lift/people.ts";
@@ -150,6 +151,7 @@ export const checks: readonly Check[] = [
   hazardSignalTooLow,
   hazardUndeclared,
   hazardWaitTooShort,
+  issueOtherRevision,
   liftCapacity,
   liftOverGuideline,
   liftPeople,

@@ -36,6 +36,30 @@ test.each([
   expect(draftOf(machine(head))).toEqual(draft);
 });
 
+test.each([
+  ['revision D  approved "N. N." "2026-11-22" of C', "Approved for revision C, and this is revision D"],
+  ['revision C  approved "N. N." "2026-11-22"', "Approved without a revision, and this is revision C"],
+  ['approved "N. N." "2026-11-22" of C', "Approved for revision C, and the procedure names none"],
+  ['revision D  checked "N. N." "2026-11-22" of C', "Checked for revision C, and this is revision D"],
+])("%s is a finding, and DRAFT on every page, sheet and label", (head, says) => {
+  const input = compiledText(machine(head)),
+    found = input.findings.filter(({ code }) => code === "issue/other-revision");
+  expect(found.map((each) => each.says.split(":")[0])).toEqual([says]);
+  expect(provenanceOf(input).draft).toContain("open-findings");
+  for (const output of outputs)
+    for (const format of Object.keys(output.formats))
+      if (format === "html") expect(write(output, format, input, options), output.name).toContain("DRAFT");
+});
+
+test.each([
+  "",
+  'revision C  approved "N. N." "2026-11-22" of C',
+  'revision C  checked "N. N." "2026-11-22"',
+  'revision C  approved "" ""',
+])("%j is none", (head) => {
+  expect(compiledText(machine(head)).findings.filter(({ code }) => code === "issue/other-revision")).toEqual([]);
+});
+
 const signed = machine('approved "N. N." "2026-11-22"');
 test("an open finding makes a draft of what is approved", () => {
   expect(draftOf(signed, 1)).toEqual(["open-findings"]);

@@ -44,6 +44,7 @@ export function perform(bench: Bench, act: Act, around: Around): void {
 
 function handle(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
   const handled = handledBy(act, things, (names) => resolve(bench, names, around));
+  if (handled.length === 0) return;
   if (cannotReachPast(act)) for (const thing of handled) reachable(bench, act, thing, around);
   handsOn(bench, act, handled, around);
 }

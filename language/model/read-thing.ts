@@ -125,6 +125,7 @@ export function readPart(r: Reading, draft: Draft): Part {
     between = line(draft, "between", readBetween);
   const side = (name: string | undefined): ThingIndex[] =>
     name === undefined ? [] : indexesOf(draft.unit, name, piece).filter((index) => isPartIndex(r, index));
+  const sides = between && ([side(between[0]), side(between[1])] as const);
   return {
     ...base(r, draft),
     is: "part",
@@ -138,10 +139,7 @@ export function readPart(r: Reading, draft: Draft): Part {
       accept(c, "on");
       return takeNames(c);
     }),
-    between:
-      between && side(between[0]).length > 0 && side(between[1]).length > 0
-        ? [side(between[0]), side(between[1])]
-        : undefined,
+    between: sides?.every((things) => things.length > 0) ? sides : undefined,
     behind: refs(draft, "behind").filter((i) => i !== draft.index || draft.piece === ""), // of several pieces the others
     positions: names(draft, "needs"),
     hangs: linesOf(thing, "hangs", piece).length > 0,
@@ -180,6 +178,7 @@ export function readTie(r: Reading, draft: Draft): Tie {
   const near = (names: readonly string[]): ThingIndex[] =>
     names.flatMap((name) => indexesOf(unit, name, piece)).filter((index) => isPartIndex(r, index));
   let lowers = joins ? near(joins.lowers) : [];
+  const uppers = joins ? near(joins.uppers) : [];
   // As many pieces as names: one each, in order.
   const labels = unit.labels.get(thing.id) ?? [];
   if (joins?.each && joins.lowers.length > 1 && joins.lowers.length === labels.length)
@@ -221,14 +220,14 @@ export function readTie(r: Reading, draft: Draft): Tie {
     count: pieces,
     countUnknown: count?.unknown ?? false,
     lowers,
-    uppers: joins ? near(joins.uppers) : [],
+    uppers,
     seat: lowers[0] ?? (into !== undefined && isPartIndex(r, into) ? into : undefined),
     into,
     passing: joint?.parts === "in passing",
     oneWay: joint?.remade === "never",
     behind: refs(draft, "behind").filter((i) => i !== draft.index || draft.piece === ""), // of several pieces the others
     positions: names(draft, "needs"),
-    opens: opensOf(r, draft, joint?.opens === "fluid", lowers, joins ? near(joins.uppers) : []),
+    opens: opensOf(r, draft, joint?.opens === "fluid", lowers, uppers),
     renew: renewOf(draft, kind),
     reuseTimes: one(draft, "reuse", takeNumber),
     washers: linesOf(thing, "with", piece)

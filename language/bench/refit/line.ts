@@ -27,9 +27,9 @@ export function lineOf(ops: readonly RefitOp[], later: readonly (readonly number
     if (ready.length === 0) return top;
     ready[0] = last;
     for (let i = 0; ;) {
+      const end = Math.min(2 * i + 3, ready.length);
       let best = i;
-      for (const child of [2 * i + 1, 2 * i + 2])
-        if (child < ready.length && isBefore(ready[child]!, ready[best]!)) best = child;
+      for (let child = 2 * i + 1; child < end; child++) if (isBefore(ready[child]!, ready[best]!)) best = child;
       if (best === i) return top;
       [ready[i], ready[best]] = [ready[best]!, ready[i]!];
       i = best;

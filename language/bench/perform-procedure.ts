@@ -1,6 +1,6 @@
 // One procedure performed in one build: start, strip, aim, refit, end. The only entry for whoever wants to know what a procedure does.
 
-import type { Leave, Model, Procedure, Start, ThingIndex } from "../model/model.ts";
+import type { Leave, Model, Procedure, Start, Task, ThingIndex } from "../model/model.ts";
 import { benchOf, prefixInside, reasonOf, report, resolve, resolveName, type Bench, type Work } from "./bench.ts";
 import { judgeAim } from "./aim.ts";
 import { judgeEnd, leavesOf, type Leaves } from "./end-state.ts";
@@ -25,16 +25,17 @@ import { at, set, vector } from "./vector.ts";
 import { aroundOf, conditionHolds, run, walk } from "./walk.ts";
 
 export interface PerformOptions {
-  /** Only these steps of the strip, for a `task`. */
-  readonly steps?: ReadonlySet<string>;
+  /** Only the steps of this task, done alone. */
+  readonly task?: Task;
   /** Procedures whose start is being worked out: where two leave something until each other the ring ends here. */
   readonly asked?: ReadonlySet<string>;
 }
 
 export function performProcedure(model: Model, id: string, options: PerformOptions = {}): Performance {
   const whole = model.procedures.get(id)!;
-  const procedure = options.steps ? only(whole, options.steps) : whole;
-  return performAll(model, procedure, { acts: 0 }, new Set(options.asked)).performance;
+  const perform = (procedure: Procedure): Performance =>
+    performAll(model, procedure, { acts: 0 }, new Set(options.asked)).performance;
+  return options.task ? { ...perform(only(whole, options.task)), task: options.task } : perform(whole);
 }
 
 /** A performance that can be gone on with after an edit. */
@@ -89,9 +90,18 @@ function performAll(model: Model, procedure: Procedure, work: Work, asked: Reado
   return performStrip(bench, procedure);
 }
 
-function only(procedure: Procedure, steps: ReadonlySet<string>): Procedure {
-  const keep = (entry: Entry): boolean => !(entry.is === "block" && entry.kind === "step") || steps.has(entry.name);
-  return { ...procedure, aims: [], tasks: [], body: procedure.body.filter(keep) };
+/** The procedure with the steps of a task alone, by the title of that: what stands outside of steps is done as well. */
+function only(procedure: Procedure, task: Task): Procedure {
+  const steps = new Set(task.does.map((name) => name.text)),
+    title = [task.title || task.id, procedure.title && `(${procedure.title})`].filter(Boolean).join(" ");
+  const kept = (entries: readonly Entry[]): Entry[] =>
+    entries.flatMap((entry): Entry[] => {
+      if (entry.is === "act" || entry.kind === "refit") return [entry];
+      if (entry.kind === "step") return steps.has(entry.name) ? [entry] : [];
+      const body = kept(entry.body);
+      return body.length > 0 || entry.body.length === 0 ? [{ ...entry, body }] : [];
+    });
+  return { ...procedure, title, aims: [], tasks: [], body: kept(procedure.body) };
 }
 
 // --- the start -----------------------------------------------------------------------------------------------------------------

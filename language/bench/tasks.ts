@@ -10,8 +10,7 @@ import type { Problem } from "./trace.ts";
 export function judgeTasks(bench: Bench, procedure: Procedure, found: readonly Problem[]): void {
   const known = new Set(found.map(keyOf));
   for (const task of procedure.tasks) {
-    const steps = new Set(task.does.map((name) => name.text));
-    const first = performProcedure(bench.model, procedure.id, { steps }).problems.find(
+    const first = performProcedure(bench.model, procedure.id, { task }).problems.find(
       (problem) => problem.phase !== "declared" && !known.has(keyOf(problem)),
     );
     if (!first) continue;

@@ -2,7 +2,7 @@
 
 import type { Span } from "../findings/finding.ts";
 import type { Act } from "../model/act.ts";
-import type { Entry, Model, Procedure, Statement, ThingIndex } from "../model/model.ts";
+import type { Entry, Model, Procedure, Statement, Task, ThingIndex } from "../model/model.ts";
 import type { State } from "./state.ts";
 
 /** A step as performed: one of a repeat has several. */
@@ -224,6 +224,8 @@ export interface RefitPerformed {
 export interface Performance {
   readonly model: Model;
   readonly procedure: Procedure;
+  /** The task whose steps alone were performed; undefined for the whole. */
+  readonly task?: Task;
   readonly start: State;
   readonly strip: readonly Performed[];
   readonly events: readonly Event[];

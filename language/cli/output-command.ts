@@ -2,6 +2,7 @@
 // loaded when its command runs.
 
 import { dirname, relative, resolve } from "node:path";
+import { performProcedure } from "../bench/perform-procedure.ts";
 import type { Performance } from "../bench/trace.ts";
 import { nearestWords } from "../calc/nearest.ts";
 import { CannotMake, type Output, type OutputInput, type OutputOptions } from "../outputs/output.ts";
@@ -41,6 +42,11 @@ export function outputCommand(of: OutputCommand): Command {
         name: "procedure",
         value: "ID",
         about: "This procedure alone (several: ID,ID); else all that no other of them does",
+      },
+      {
+        name: "task",
+        value: "ID",
+        about: "The steps of this task alone, performed by themselves: strip, way back and what they use",
       },
       {
         name: "build",
@@ -84,7 +90,7 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
   const inOther = await inOtherWords(project, option(args, "lang"), wording.tag),
     picked = chosen(project, args);
   const input: OutputInput = {
-    performances: inOther === undefined ? picked : picked.map(inOther.of),
+    performances: tasksOf(inOther === undefined ? picked : picked.map(inOther.of), option(args, "task")),
     texts: new Map([...checked.project.files].map(([path, file]) => [path, file.text])),
     openFindings: open,
     allowed: allowedOf(checked),
@@ -173,7 +179,8 @@ function chosen({ checked, roots }: ProjectRun, args: ParsedArgs): Performance[]
     );
   }
   const done = new Set(
-    wanted
+    // A task may be one of a procedure that is done within another.
+    wanted !== undefined || option(args, "task") !== undefined
       ? []
       : mine.flatMap((performance) =>
           performance.strip.map(({ around }) => around.procedure.id).filter((id) => id !== performance.procedure.id),
@@ -197,6 +204,22 @@ function chosen({ checked, roots }: ProjectRun, args: ParsedArgs): Performance[]
     );
   }
   return [...picked.values()];
+}
+
+/** The task asked for, done alone, of every procedure that has one by that name. */
+function tasksOf(performances: readonly Performance[], id: string | undefined): readonly Performance[] {
+  if (id === undefined) return performances;
+  const found = performances.flatMap(({ model, procedure }) =>
+    procedure.tasks.filter((task) => task.id === id).map((task) => performProcedure(model, procedure.id, { task })),
+  );
+  if (found.length > 0) return found;
+  const ids = [...new Set(performances.flatMap(({ procedure }) => procedure.tasks.map((task) => task.id)))],
+    near = nearestWords(id, ids);
+  throw new CannotRun(
+    ids.length === 0
+      ? `there is no task ${id}: these procedures have none`
+      : `no task is called ${id}: ${near.length > 0 ? `did you mean ${near.join(" or ")}?` : `there is ${ids.join(", ")}`}`,
+  );
 }
 
 function formatOf(of: OutputCommand, args: ParsedArgs): string {

@@ -8,7 +8,7 @@ export interface Provenance {
   /** Why it is a draft; empty once it is approved and no finding is open. */
   readonly draft: readonly ("not-approved" | "open-findings")[];
   readonly openFindings: number;
-  /** SHA-256 over names and texts of all files, sorted by name: 64 hexadecimal digits. */
+  /** SHA-256 over names and texts of all files, sorted by name, and over the tasks that are printed alone: 64 hexadecimal digits. */
   readonly hash: string;
 }
 
@@ -22,13 +22,15 @@ export function provenanceOf(input: OutputInput): Provenance {
       return `${path.slice(path.lastIndexOf("/") + 1)}\n${text.length}\n${text}`;
     })
     .join("\n");
+  // Lines of a task are numbered by themselves: a record made by them is none of the whole.
+  const tasks = input.performances.flatMap(({ procedure, task }) => (task ? [`${procedure.id} ${task.id}`] : []));
   return {
     draft: [
       ...(isApproved(input) ? [] : ["not-approved" as const]),
       ...(input.openFindings > 0 ? ["open-findings" as const] : []),
     ],
     openFindings: input.openFindings,
-    hash: sha256(whole),
+    hash: sha256(tasks.length > 0 ? [whole, ...tasks].join("\n") : whole),
   };
 }
 

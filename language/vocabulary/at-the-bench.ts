@@ -299,8 +299,8 @@ const rows: Readonly<Record<string, Row>> = {
   starts: fact("this is so at the start, and need not be so at the end", "before the first step"),
   leaves: fact("this may be so at the end; `until P`: P begins there, and must put it right", "after the last step"),
   task: fact(
-    "its steps are performed alone as well: what only then fails is a finding at this line",
-    "nothing of its own",
+    "its steps are performed alone as well, in every build: what only then fails is a finding at this line",
+    "nothing in the whole; alone with `--task`: manual, way back, bill and sheets of its steps",
     "the way back of these steps",
   ),
   step: fact(

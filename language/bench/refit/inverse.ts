@@ -30,7 +30,7 @@ export function inverseOf(model: Model, event: Event, leaves: Leaves): RefitVerb
     case "off":
       return event.things.some((thing) => leaves.off.has(thing)) ? undefined : "fit";
     case "out":
-      if (remaining(event, leaves) === 0 || staysOff(model, event.thing, leaves)) return undefined;
+      if (remaining(model, event, leaves) === 0 || staysOff(model, event.thing, leaves)) return undefined;
       return leaves.fingerTight.has(event.thing) ? "finger-tighten" : "fit";
     case "slack":
       return leaves.fingerTight.has(event.thing) || staysOff(model, event.thing, leaves) ? undefined : "tighten";
@@ -76,9 +76,11 @@ export function staysOpen(model: Model, hazard: ThingIndex, leaves: Leaves): boo
   );
 }
 
-/** How many of a tie go back in: those that `leaves out` names stay out. */
-export function remaining(event: Event, leaves: Leaves): number {
-  if (!leaves.out.has(event.thing)) return event.count;
+/** How many pieces go back: all of a part, and of a tie those that `leaves out` does not name. */
+export function remaining(model: Model, event: Event, leaves: Leaves): number {
+  const part = event.kind === "off" && event.things.length === 1 ? model.parts[event.thing] : undefined;
+  if (part) return part.count;
+  if (event.kind !== "out" || !leaves.out.has(event.thing)) return event.count;
   const stays = leaves.out.get(event.thing);
   // Those that were out before this act are among them.
   return stays === undefined ? 0 : Math.max(0, event.count - Math.max(0, stays - at(event.before.out, event.thing)));

@@ -3,14 +3,14 @@
 
 import type { Act, Name } from "../../model/act.ts";
 import { prefixInside, reasonOf } from "../bench.ts";
-import type { BlockEntry, Entry, Model, Procedure, ThingIndex, Tie } from "../../model/model.ts";
+import type { BlockEntry, Entry, Model, Procedure, ThingIndex } from "../../model/model.ts";
 import type { Leaves } from "../end-state.ts";
 import type { State } from "../state.ts";
 import type { Around, Event, RefitNote, RefitOp, RefitOrder, StepRun } from "../trace.ts";
 import { claimed as claimedBy } from "./claim.ts";
 import { addRules } from "./rules.ts";
 import { addStatements, type Group, type OrderStatement } from "./statements.ts";
-import { addOp, edge, graphOf, type Graph } from "./graph.ts";
+import { addOp, ask, edge, graphOf, type Graph } from "./graph.ts";
 import { cancelled, inverseOf, remaining } from "./inverse.ts";
 import { lineOf } from "./line.ts";
 
@@ -46,7 +46,7 @@ export function orderOf(strip: Stripped, leaves: Leaves): RefitOrder {
       act: undefined,
       event,
       things: event.things,
-      count: shares.get(event.index)?.left ?? (event.kind === "out" ? remaining(event, leaves) : event.count),
+      count: shares.get(event.index)?.left ?? remaining(strip.model, event, leaves),
       around: event.around,
       rank: event.index,
       at: event.act.at,
@@ -126,6 +126,8 @@ function writeNotes(
       for (const event of own) dropped.add(event.index);
     // Who writes only a reading or a second check into a refit block means it after the work, not before.
     const checking = marked ? new Set<Entry>() : trailingChecks(note.entries);
+    // What a line of this block put back already: what else is written of it comes after that.
+    const answered = new Map<ThingIndex, RefitOp>();
     let past = false,
       written = 0;
     const place = (op: RefitOp): void => {
@@ -181,11 +183,13 @@ function writeNotes(
     };
     /** How many pieces of an event a line puts back: a count takes that many, and leaves the rest to another line or the reverse. */
     const takes = (event: Event, act: Act): number => {
-      if (event.kind !== "out") return act.count ?? event.count;
-      const all = shares.get(event.index)?.left ?? remaining(event, leaves),
+      const item = strip.model.things[event.thing];
+      if ((item?.is !== "tie" && item?.is !== "part") || (event.kind !== "out" && event.kind !== "off"))
+        return act.count ?? event.count;
+      const all = shares.get(event.index)?.left ?? remaining(strip.model, event, leaves),
         count = Math.min(act.count ?? all, all);
-      if (act.count !== undefined && act.count > all) {
-        const { at, count: pieces } = strip.model.things[event.thing] as Tie;
+      if (act.count !== undefined && act.count > all && !item.countUnknown) {
+        const { at, count: pieces } = item;
         const reason = reasonOf("sequence/over-count", {
           thing: event.thing,
           numbers: [act.count, all, pieces],
@@ -225,6 +229,7 @@ function writeNotes(
           at: act.at,
           placed,
         });
+        for (const thing of event.things) answered.set(thing, op);
         const share = shares.get(event.index);
         share?.ops.push(op);
         if (!share || share.left === 0) opOf[event.index] = op;
@@ -243,6 +248,11 @@ function writeNotes(
         at: act.at,
         placed,
       });
+      const follow = apart.has(act.verb) ? rest.flatMap((thing) => answered.get(thing) ?? []) : [];
+      if (follow.length > 0 && !marked && !placed) {
+        for (const earlier of follow) ask(graph, earlier, op, "it is written so", act.at, true);
+        return;
+      }
       // A further stage of what the reverse fits follows its fitting, and air leaves a fluid around its fill, wherever that comes.
       const follows =
         act.verb === "tighten" ? "out" : act.verb === "evacuate" || act.verb === "bleed" ? "drained" : undefined;
@@ -280,6 +290,9 @@ function doneOn(strip: Stripped, act: Act, around: Around): Pick<Around, "prefix
   const on = act.on.length > 0 ? strip.resolve(act.on, around)[0] : undefined;
   return { prefix: prefixInside(strip.model, on, around), on: on ?? around.on };
 }
+
+/** Written of what this block put back already, these are a try, or a slip: either way they come after it. */
+const apart = new Set(["fit", "press", "undo", "remove"]);
 
 const checkingVerbs = new Set(["measure", "inspect", "test", "set", "second-check", "hold-point"]);
 

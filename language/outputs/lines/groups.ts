@@ -199,11 +199,17 @@ function keyOf(context: LineContext, op: RefitOp): string {
   if (!thing || op.things.length > 1) return "";
   const fresh = context.fresh.get(thing.index)?.grade ?? "";
   if (thing.is === "part")
-    return op.event?.act.verb === "lift" || (op.event?.moved.length ?? 1) > 1
+    return op.event?.act.verb === "lift" || (op.event?.moved.length ?? 1) > 1 || someOfPart(context, op) !== undefined
       ? ""
       : `part ${thing.kind} ${fresh} ${thing.fitsBy ?? ""} ${thing.count === 1 || thing.piece !== ""}`;
   if (thing.is !== "tie" || (thing.count > 1 && thing.piece === "") || op.count < thing.count) return "";
   return `tie ${thing.fastener} ${thing.kind} ${fresh} ${spannerOf(thing, context)?.says ?? ""} ${thing.fastener ? torqueText(thing, context) : ""} ${thing.washers.length} ${thing.threadLocker?.text ?? ""}`;
+}
+
+/** How many of a part the line puts back, where another line has the others; else undefined. */
+export function someOfPart(context: LineContext, { event, things, count }: RefitOp): number | undefined {
+  const part = event?.kind === "off" && things.length === 1 ? thingOf(context, things[0]!) : undefined;
+  return part?.is === "part" && count < part.count ? count : undefined;
 }
 
 function turnLine(context: LineContext, { op }: RefitPerformed, position: string, isBack: boolean): LineDraft {
@@ -236,7 +242,7 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
           tool: heldWith(context, event),
           into: undefined,
           passes: undefined,
-          count: undefined,
+          count: someOfPart(context, op),
           rest: false,
         }
       : undefined);

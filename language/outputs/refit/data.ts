@@ -7,7 +7,7 @@ import type { ThingIndex } from "../../model/model.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
 import { buildText } from "../lines/build-text.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
-import { linesOf } from "../lines/groups.ts";
+import { linesOf, someOfPart } from "../lines/groups.ts";
 import { itemsOf } from "../lines/items.ts";
 import type { LineGroup, LineItem } from "../lines/line.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
@@ -211,7 +211,11 @@ function refitActs(
     verb: op.verb === "written" ? (op.act?.verb ?? "") : op.verb,
     says: says.get(op.number) ?? [],
     text: op.act?.text ?? "",
-    items: items(context, op.things, op.things.length === 1 && op.event?.kind === "out" ? op.count : undefined),
+    items: items(
+      context,
+      op.things,
+      op.things.length === 1 && op.event?.kind === "out" ? op.count : someOfPart(context, op),
+    ),
     ...(op.act ? extras(context, op.act) : {}),
     ...(turn === undefined ? {} : { turn }),
     ...around(op.around, context),

@@ -28,6 +28,7 @@ import hazardOnMissing from "./hazard/on-missing.ts";
 import hazardOrder from "./hazard/order.ts";
 import hazardProofOutOfReach from "./hazard/proof-out-of-reach.ts";
 import hazardRepeat from "./hazard/repeat.ts";
+import hazardSignalMissing from "./hazard/signal-missing.ts";
 import hazardSignalTooLow from "./hazard/signal-too-low.ts";
 import hazardUndeclared from "./hazard/undeclared.ts";
 import hazardWaitTooShort from "./hazard/wait-too-short.ts";
@@ -36,6 +37,7 @@ import liftCapacity from "./lift/capacity.ts";
 import liftOverGuideline from "./lift/over-guideline.ts";
 import liftPeople from "./lift/people.ts";
 import measureNoLimits from "./measure/no-limits.ts";
+import measureToolRange from "./measure/tool-range.ts";
 import mediaMissing from "./media/missing.ts";
 import mediaOutsideFolder from "./media/outside-folder.ts";
 import namesBaseMissing from "./names/base-missing.ts";
@@ -148,6 +150,7 @@ export const checks: readonly Check[] = [
   hazardOrder,
   hazardProofOutOfReach,
   hazardRepeat,
+  hazardSignalMissing,
   hazardSignalTooLow,
   hazardUndeclared,
   hazardWaitTooShort,
@@ -156,6 +159,7 @@ export const checks: readonly Check[] = [
   liftOverGuideline,
   liftPeople,
   measureNoLimits,
+  measureToolRange,
   mediaMissing,
   mediaOutsideFolder,
   namesBaseMissing,

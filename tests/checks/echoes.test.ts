@@ -61,3 +61,16 @@ test("a unit that says nothing of what stays on the stand is asked about, once i
   expect(all(unit)).not.toContain("names/base-missing");
   expect(all(unit + procedure)).toEqual(["names/base-missing"]);
 });
+
+test("an instrument is held against the limits that it has to show", () => {
+  const text = (range: string, limit: string): string =>
+    `tool t "Gauge" { range ${range} }\n${stage(lid, `step { measure gap on lid "Gap" ${limit} with t undo screws remove lid }`, "aim lid off")}`;
+  expect(all(text("0..1 mm", "at most 0.4 mm"))).toEqual([]);
+  expect(all(text("0..1 mm", "0.8..1.2 mm"))).toEqual([]);
+  expect(all(text("0..1 in", "at most 25.4 mm"))).toEqual([]);
+  expect(all(text("0..1 mm", "at most 4 mm"))).toEqual(["measure/tool-range"]);
+  expect(all(text("0..16 bar", "at most 4 mm"))).toEqual(["measure/tool-range"]);
+  // A spring balance on a lever reads a torque, a multimeter has more than one scale.
+  expect(all(text("0..250 N", "at most 5 N·m"))).toEqual([]);
+  expect(all(text("0..600 V", "at least 5 Mohm"))).toEqual([]);
+});

@@ -2,6 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { Part, ThingIndex } from "../model/model.ts";
+import { kindIn, partKinds } from "../tables/index.ts";
 import { hiders, isAside } from "./access.ts";
 import { assume, isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import { anchorsOf, holds, isLive, left, lumpOf, reach } from "./ties.ts";
@@ -92,8 +93,12 @@ const wasTied = (bench: Bench, part: Part): boolean =>
       !isAssumed(bench, tie.index, A_OUT | A_SLACK),
   );
 
-/** It hung by several pieces and hangs by one of them now: the part swings round it, and the piece bends. */
+/**
+ * It hung by several pieces and hangs by one of them now: the part swings round it, and the piece bends. A cable, hose or loom hangs
+ * by its nature.
+ */
 function onItsLast(bench: Bench, part: Part, of: (words: string, more: Partial<Reason>) => Reason): Reason | undefined {
+  if (kindIn(partKinds, part.kind)?.limp) return undefined;
   const { model, machine, state: s } = bench,
     ties = machine.tiesOf[part.index]!.filter((tie) => !tie.passing && tie.lowers.includes(part.index)),
     holding = ties.filter((tie) => holds(model, s, tie.index)),

@@ -43,6 +43,7 @@ export function generate(): { readonly path: string; readonly text: string } {
       [
         ...yes(k.oneTime, k.secures ? "asked for new, also where a reason is given" : "asked for new"),
         ...yes(k.flexible, "gives way when something is moved aside"),
+        ...yes(k.limp === true, "hangs by one end while the unit is turned"),
         ...yes(k.guard, "on whenever there is power"),
         ...yes(k.asksHazard !== undefined, `asks for a hazard of kind ${k.asksHazard}`),
       ].join("; "),

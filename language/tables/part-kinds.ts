@@ -11,6 +11,8 @@ export type PartKind = {
   readonly secures?: true;
   /** Gives way: what hangs on it alone may be laid aside while it stays connected. */
   readonly flexible: boolean;
+  /** Hangs by its nature: one end that is still fixed holds it, also while the unit is turned. */
+  readonly limp?: true;
   /** Must be on whenever the machine is under power. */
   readonly guard: boolean;
   /** Its own tie to the part that it `fits` lets go when it is removed; otherwise that tie is an action of its own. */
@@ -80,9 +82,9 @@ const table = {
     strip: "Take off",
     refit: "Put on",
   },
-  cable: { ...usual, title: "Cable", about: "One cable.", flexible: true },
-  hose: { ...usual, title: "Hose", about: "A flexible line for a fluid.", flexible: true },
-  loom: { ...usual, title: "Loom", about: "Several cables bound together.", flexible: true },
+  cable: { ...usual, title: "Cable", about: "One cable.", flexible: true, limp: true },
+  hose: { ...usual, title: "Hose", about: "A flexible line for a fluid.", flexible: true, limp: true },
+  loom: { ...usual, title: "Loom", about: "Several cables bound together.", flexible: true, limp: true },
   hinge: {
     ...usual,
     title: "Hinge",

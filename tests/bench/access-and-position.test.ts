@@ -117,6 +117,26 @@ test("turn with a part on the last piece of its ties is a finding, said once; wh
   ).toEqual(["sequence/loose-when-turned"]);
 });
 
+test("a cable, hose or loom hangs by one end; with nothing to hold it, it is tied back or taken off before the turn", () => {
+  const facts = (kind: string): string =>
+    `positions flat, upside\n part loom ${kind} "Loom"\n joint plug connector "Plug" { joins loom to b }\n joint ties cable-tie "Ties" { count 3 joins loom to b }`;
+  const said = (kind: string, acts: string): string[] =>
+    findings(stage(facts(kind), `step { ${acts} turn to upside turn to flat remove loom }`)).map(({ says }) => says);
+  for (const kind of ["loom", "cable", "hose"]) {
+    expect(said(kind, "undo ties").filter((one) => one.includes("turned"))).toEqual([]);
+    expect(said(kind, "undo ties, plug")).toEqual([
+      "Loom is held by nothing any more, and the unit is turned to upside",
+    ]);
+    expect(said(kind, 'undo ties, plug slide loom "Tie it back."')).toEqual([]);
+  }
+  const written = (kind: string): string[] =>
+    findings(stage(facts(kind), "step { undo ties turn to upside turn to flat undo plug remove loom }")).map(
+      ({ says }) => says,
+    );
+  expect(written("loom")).toEqual([]);
+  expect(written("guard")).toEqual(["Loom hangs by Plug alone, and the unit is turned to upside"]);
+});
+
 test("turn with a fluid that would run out is a finding", () => {
   const facts = `positions flat, upside\n part pipe "Pipe"\n joint union pipe-union "Union" { joins pipe to b opens oil }\n fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug path pipe }`;
   expect(codes(stage(facts, "step { undo union turn to upside turn to flat drain oil remove pipe }"))).toContain(

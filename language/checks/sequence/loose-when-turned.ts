@@ -6,7 +6,7 @@ export default benchCheck({
   code: "sequence/loose-when-turned",
   title: "Something is not fixed while the unit is turned",
   severity: "warning",
-  why: "What only rests, or is held by nothing any more, slides off when the unit goes over; what hangs by one piece swings round it; what is open runs out.",
+  why: 'What only rests, or is held by nothing any more, slides off when the unit goes over; what hangs by one piece swings round it; what is open runs out. A cable, hose or loom may hang by one end; with nothing left to hold it, it is taken off, or tied back (`slide loom "Tie it back."`).',
   source: "common practice",
   fails: `
     unit box "Box" {

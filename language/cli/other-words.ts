@@ -2,6 +2,7 @@
 
 import type { Performance } from "../bench/trace.ts";
 import { checkProject, newMemo } from "../workspace/check-project.ts";
+import type { PrintDocument } from "../outputs/pdf/print.ts";
 import type { AuthorText } from "../outputs/texts/author-texts.ts";
 import type { Translations } from "../outputs/texts/translations.ts";
 import { CannotRun } from "./command.ts";
@@ -15,6 +16,8 @@ export interface OtherWords {
   readonly of: (performance: Performance) => Performance;
   /** A page with the language of each text that has no translation. */
   readonly marked: (page: string) => string;
+  /** The same of a document for paper. */
+  readonly markedPrint: (document: PrintDocument) => PrintDocument;
   /** What is to be told of texts without a translation, in whole lines; "" where there is none. */
   readonly says: string;
 }
@@ -55,7 +58,8 @@ export async function inOtherWords(
     }
   if (found.size === 0) return undefined;
   const { translated } = await import("../outputs/texts/translated.ts"),
-    { withLang } = await import("../outputs/texts/lang-marks.ts");
+    { withLang } = await import("../outputs/texts/lang-marks.ts"),
+    { withLangRuns } = await import("../outputs/texts/lang-runs.ts");
   const other = translated(trees, (path) => {
     const of = found.get(path);
     return of && translationOf(of);
@@ -66,12 +70,14 @@ export async function inOtherWords(
   for (const [one, same] of pairs)
     if (!same || shapeOf(one) !== shapeOf(same)) throw new Error("a translation changed what the bench does");
   const [{ from }] = [...found.values()] as [Translations],
-    missing = [...other.missing];
+    missing = [...other.missing],
+    texts = new Set(missing.flatMap(([, all]) => all.map(({ text }) => text)));
   return {
     from,
     of: (performance) => pairs.get(performance)!,
-    marked: (page) => withLang(page, new Set(missing.flatMap(([, texts]) => texts.map(({ text }) => text))), from),
-    says: missing.map(([path, texts]) => untranslatedLine(show(path), texts, asked)).join(""),
+    marked: (page) => withLang(page, texts, from),
+    markedPrint: (document) => withLangRuns(document, texts, from),
+    says: missing.map(([path, all]) => untranslatedLine(show(path), all, asked)).join(""),
   };
 }
 

@@ -13,6 +13,7 @@ import { allowedOf } from "../workspace/allowed.ts";
 import { CannotRun, command, type Command, type CommandOption, type Io, type ParsedArgs } from "./command.ts";
 import { writeOutput } from "./files.ts";
 import { inOtherWords } from "./other-words.ts";
+import type { Pdf } from "./pdf/pdf.ts";
 import { picturesOf } from "./pictures.ts";
 import { isOn, option, runProject, type ProjectRun } from "./project-run.ts";
 
@@ -60,6 +61,9 @@ export function outputCommand(of: OutputCommand): Command {
       ...(of.formats.includes("json") ? [{ name: "json", about: "The same as --as json" }] : []),
       ...(of.formats.includes("pdf") && of.paper !== false
         ? [{ name: "paper", value: Object.keys(papers).join("|"), about: "The paper of a PDF (a4 if not said)" }]
+        : []),
+      ...(of.formats.includes("pdf")
+        ? [{ name: "font", value: "FILE", about: "A font file of this machine, for signs that the PDF's own lack" }]
         : []),
       { name: "to", value: "FILE", about: "Write to this file, whole or not at all; else to standard output" },
       { name: "system", value: "metric|us", about: "The units that come first; the other stand beside them" },
@@ -121,8 +125,20 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
   // Which pictures it takes is the output's business; reading them has to wait, which an output may not.
   let document = make();
   if (await pictures.fetch()) document = make();
-  if (inOther !== undefined && format === "html" && typeof document === "string") document = inOther.marked(document);
-  const made = typeof document === "string" ? document : await printed(document);
+  if (inOther !== undefined && (format === "html" || format === "svg") && typeof document === "string")
+    document = inOther.marked(document);
+  let made: string | Uint8Array;
+  if (typeof document === "string") made = document;
+  else {
+    const font = option(args, "font"),
+      pdf = await printed(
+        inOther === undefined ? document : inOther.markedPrint(document),
+        font === undefined ? undefined : resolve(project.cwd, font),
+      );
+    made = pdf.bytes;
+    // Told even where nothing else is: a warning that cannot be read is worse than none.
+    for (const line of pdf.says) io.err(`${line}\n`);
+  }
   if (to === undefined) {
     if (typeof made === "string") io.out(made);
     else if (io.outBytes) io.outBytes(made);
@@ -157,9 +173,9 @@ function recordingFrom(
 }
 
 /** The renderer is loaded here, at the first PDF of all. */
-async function printed(document: PrintDocument): Promise<Uint8Array> {
+async function printed(document: PrintDocument, font: string | undefined): Promise<Pdf> {
   const { pdfOf } = await import("./pdf/pdf.ts");
-  return (await pdfOf(document)).bytes;
+  return await pdfOf(document, font);
 }
 
 /** The procedures asked for, each in one build: the plain one, or the one named. */

@@ -2,7 +2,9 @@
 
 import { globSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { decodePDFRawStream, PDFDocument, PDFRawStream } from "@cantoo/pdf-lib";
 import { expect, test } from "vitest";
+import { withLangRuns } from "../../language/outputs/texts/lang-runs.ts";
 import { folderWith, stripdown } from "../support/command-line.ts";
 import { foreign } from "../support/pseudo-language.ts";
 
@@ -68,6 +70,22 @@ test("what is not translated prints as written, is marked with its language, and
   expect(out).toContain("Deutsch; Übersetzung von: English");
   expect(out).toContain('<bdi lang="en">One punch mark across the joint.</bdi>');
   expect(out.match(/<bdi lang=/g)).toHaveLength(1);
+  const pdf: Uint8Array[] = [];
+  const made = await stripdown(folder, ["manual", ".", "--lang", "de", "--as", "pdf"], "", {
+    outBytes: (bytes) => pdf.push(bytes),
+  });
+  expect([made.out, pdf.length > 0]).toEqual(["", true]);
+  // The catalogue of the file, and the one text, wherever it stands.
+  // Named where the words are painted, or on the tag around them.
+  const objects = (await PDFDocument.load(Buffer.concat(pdf), { updateMetadata: false })).context
+      .enumerateIndirectObjects()
+      .map(([, object]) =>
+        object instanceof PDFRawStream
+          ? Buffer.from(decodePDFRawStream(object).decode()).toString("latin1")
+          : String(object),
+      ),
+    languages = objects.flatMap((object) => [...object.matchAll(/\/Lang ?\(([\w-]+)\)/g)].map(([, tag]) => tag));
+  expect(new Set(languages)).toEqual(new Set(["de", "en"]));
 });
 
 test("a text that changed since is not taken, and no old translation of it is printed", async () => {
@@ -154,4 +172,22 @@ test("a file of translations that is none stops the paper in words", async () =>
   const { status, err } = await stripdown(folder, ["refit", ".", "--lang", "de"]);
   expect(status).toBe(2);
   expect(err).toBe('stripdown: pump.de.texts.json holds no translations: its format is not "stripdown-texts"\n');
+});
+
+test("a drawing's words that are not translated are marked with their language", async () => {
+  const folder = await translatedPump((source) => !/^Casing nuts$/.test(source));
+  await stripdown(folder, ["text", "import", "pump.xlf", ".", "--quiet"]);
+  const { out } = await stripdown(folder, ["draw", "strip", ".", "--lang", "de", "--quiet"]);
+  expect(out).toMatch(/<text [^>]*><tspan lang="en">Casing nuts<\/tspan> \(8\)<\/text>/);
+  expect((await stripdown(folder, ["draw", "strip", ".", "--quiet"])).out).not.toContain("lang=");
+});
+
+test("texts of another language are found in the sentences that they stand in, whole words alone", () => {
+  const par = (says: unknown) => ({ is: "par", says }),
+    document = { front: [], blocks: [par("Lid screws: Lid entfernen, Lids"), par([{ t: "Lid", b: true }])] } as never,
+    { blocks } = withLangRuns(document, new Set(["Lid", "Lid screws", "B"]), "en");
+  expect(blocks).toEqual([
+    par([{ t: "Lid screws", l: "en" }, { t: ": " }, { t: "Lid", l: "en" }, { t: " entfernen, Lids" }]),
+    par([{ t: "Lid", b: true, l: "en" }]),
+  ]);
 });

@@ -3,23 +3,29 @@
 import { join } from "node:path";
 import type { PdfStandard } from "@myriaddreamin/typst-ts-node-compiler";
 import type { PrintDocument } from "../../outputs/pdf/print.ts";
+import { families } from "../../outputs/pdf/pieces.ts";
 import { template } from "../../outputs/pdf/template.ts";
 import { CannotRun } from "../command.ts";
-import { missingIn, missingText } from "./missing.ts";
-import { renderer, type Renderer } from "./renderer.ts";
+import { printable, printedOtherwise } from "./missing.ts";
+import { ownFamily, renderer, type Renderer } from "./renderer.ts";
 
 export interface Pdf {
   readonly bytes: Buffer;
   readonly pages: number;
+  /** What is not printed as it is written, a line each. */
+  readonly says: readonly string[];
 }
 
-/** @throws CannotRun where the renderer is not installed, a character has no font, or a picture is none that it can print. */
-export async function pdfOf(document: PrintDocument): Promise<Pdf> {
-  const all = await renderer(),
+/**
+ * @param font a font file of the machine, for characters that ours do not have.
+ * @throws CannotRun where the renderer is not installed, the font is none, or a picture is none that it can print.
+ */
+export async function pdfOf(document: PrintDocument, font?: string): Promise<Pdf> {
+  const all = await renderer(font),
     { compiler, folder, has } = all,
-    missing = missingIn(document, has);
-  if (missing.length > 0) throw new CannotRun(missingText(missing));
-  const { files, ...data } = document,
+    { document: made, ...otherwise } = printable(document, has);
+  const { files, ...rest } = made,
+    data = { ...rest, fonts: font === undefined ? families : [...families, ownFamily] },
     main = join(folder, "document.typ");
   compiler.resetShadow();
   compiler.mapShadow(join(folder, "document.json"), Buffer.from(JSON.stringify(data)));
@@ -29,7 +35,11 @@ export async function pdfOf(document: PrintDocument): Promise<Pdf> {
     const compiled = compiler.compile({ mainFilePath: main }),
       { result } = compiled;
     if (!result) throw new CannotRun(refusal(all, files, compiled.takeError()?.shortDiagnostics ?? []));
-    return { bytes: compiler.pdf(result, { pdfStandard: "ua-1" as PdfStandard }), pages: result.numOfPages };
+    return {
+      bytes: compiler.pdf(result, { pdfStandard: "ua-1" as PdfStandard }),
+      pages: result.numOfPages,
+      says: printedOtherwise(otherwise),
+    };
   } catch (error) {
     throw error instanceof CannotRun ? error : new CannotRun(refusal(all, files, [error]));
   } finally {

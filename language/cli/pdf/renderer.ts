@@ -32,16 +32,38 @@ export interface Renderer {
   readonly has: (codePoint: number) => boolean;
 }
 
-let loaded: Promise<Renderer> | undefined;
+/** The family of a font that the user names. */
+export const ownFamily = "Stripdown Own";
 
-/** @throws CannotRun, in one line, where a package is missing. */
-export function renderer(): Promise<Renderer> {
-  loaded ??= load();
-  return loaded;
+const loaded = new Map<string, Promise<Renderer>>();
+
+/**
+ * @param font a font file of the machine, for characters that ours do not have.
+ * @throws CannotRun, in one line, where a package is missing or the font is none.
+ */
+export function renderer(font?: string): Promise<Renderer> {
+  const had = loaded.get(font ?? "");
+  if (had) return had;
+  const made = load(createRequire(import.meta.url), font);
+  loaded.set(font ?? "", made);
+  return made;
+}
+
+function ownFont(path: string): Buffer {
+  try {
+    return withPrivateName(readFileSync(path), ownFamily, "Regular");
+  } catch (error) {
+    throw new CannotRun(
+      error instanceof RangeError
+        ? `--font ${path}: it is no TrueType or OpenType font. Name a file that ends in .ttf or .otf; of a collection (.ttc) take one font out`
+        : `--font ${path}: there is no such file, or it cannot be read`,
+    );
+  }
 }
 
 /** @param require where packages are looked for: beside this file, if not said. */
-export async function load(require: NodeJS.Require = createRequire(import.meta.url)): Promise<Renderer> {
+export async function load(require: NodeJS.Require = createRequire(import.meta.url), font?: string): Promise<Renderer> {
+  const own = font === undefined ? [] : [ownFont(font)];
   let fonts: Buffer[], module: typeof import("@myriaddreamin/typst-ts-node-compiler");
   try {
     fonts = files.map(([file, family, style]) => withPrivateName(readFileSync(require.resolve(file)), family, style));
@@ -50,6 +72,7 @@ export async function load(require: NodeJS.Require = createRequire(import.meta.u
   } catch {
     throw new CannotRun(howToGetIt);
   }
+  fonts.push(...own);
   const folder = process.platform === "win32" ? "C:\\stripdown-in-memory" : "/stripdown-in-memory",
     known = fonts.map(charactersOf);
   return {

@@ -8,6 +8,8 @@ export interface Run {
   readonly t: string;
   readonly b?: true;
   readonly cut?: true;
+  /** Its language, where it is another than the document's. */
+  readonly l?: string;
 }
 export type Words = string | readonly Run[];
 

@@ -3,7 +3,7 @@
 
 export const template = String.raw`
 #let m = json("document.json")
-#let fonts = ("Stripdown Sans", "Stripdown Symbols")
+#let fonts = m.fonts
 #let looks = (
   danger: (fill: rgb("#9b2423"), text: white, width: 2pt),
   warning: (fill: rgb("#d05d29"), text: black, width: 1pt),
@@ -21,7 +21,8 @@ export const template = String.raw`
 // A word that is wider than its place breaks between any two of its signs; nothing is added to it.
 #let run(r) = {
   let s = if "cut" in r { r.t.clusters().join(h(0.001pt)) } else { r.t }
-  if "b" in r { strong(s) } else { s }
+  let said = if "b" in r { strong(s) } else { s }
+  if "l" in r { let tag = r.l.split("-"); text(lang: tag.at(0), region: tag.at(1, default: none), said) } else { said }
 }
 #let soft(s) = s.split(" ").map(x => if x.clusters().len() > 28 { x.clusters().join(h(0.001pt)) } else { x }).join(" ")
 #let w(x) = if type(x) == str { x } else { for r in x { run(r) } }

@@ -5,6 +5,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { charactersOf } from "../../../language/cli/pdf/coverage.ts";
 import { pdfOf } from "../../../language/cli/pdf/pdf.ts";
 import { howToGetIt, load, packages, renderer } from "../../../language/cli/pdf/renderer.ts";
 import { manualDocument } from "../../../language/outputs/manual/build.ts";
@@ -130,10 +131,40 @@ procedure open-it "Open it" for box {
 }
 `;
 
-test("a character that no font has is named with its text", async () => {
-  await expect(bytesOf(compiledText(box("Box", "Open the 電 side")))).rejects.toThrow(
-    /^no font of the PDF has this character: “電” \(U\+96FB\) in “1 Open the 電 side”\. [^\n]+$/,
-  );
+test("a character that no font has is printed by its number, and told with its text", async () => {
+  const { bytes, says } = await pdfOf(printOf(compiledText(box("Box", "Open the 🔩 and the 電 side")))),
+    { pages } = await readPdf(bytes);
+  expect(says).toEqual([
+    expect.stringMatching(
+      /^no font of the PDF has these characters, which are printed by number: “🔩” \(U\+1F529\) in “1 Open the 🔩 and the 電 side”; “電” \(U\+96FB\) in [^\n]+Chinese, Japanese and Korean need a font of this machine: --font FILE\.ttf[^\n]+$/,
+    ),
+  ]);
+  expect(pages.map(({ tagged }) => tagged).join(" ")).toContain("Open the [U+1F529] and the [U+96FB] side");
+  expect((await checkUa(bytes)).findings).toEqual([]);
+  expect((await pdfOf(printOf(compiledText(box("Box", "Open the ⌀ 8 → side"))))).says).toEqual([]);
+});
+
+test("text from right to left is told in one line", async () => {
+  const { says } = await pdfOf(printOf(compiledText(box("Box", "Open שמאל side"))));
+  expect(says).toEqual([
+    expect.stringMatching(/^text from right to left is not set well in the PDF[^\n]+“1 Open שמאל side”[^\n]+$/),
+  ]);
+});
+
+test("a font of the machine takes what ours lack; what is no font is refused in one line", async () => {
+  const ttf = join(root, "node_modules/dejavu-fonts-ttf/ttf"),
+    own = charactersOf(readFileSync(join(ttf, "DejaVuMathTeXGyre.ttf"))),
+    { has } = await renderer(),
+    sign = String.fromCodePoint([...own].find((code) => code > 0x1d400 && !has(code))!),
+    document = printOf(compiledText(box("Box", `Open the ${sign} side`)));
+  expect((await pdfOf(document)).says).toHaveLength(1);
+  const { bytes, says } = await pdfOf(document, join(ttf, "DejaVuMathTeXGyre.ttf")),
+    { pages } = await readPdf(bytes);
+  expect(says).toEqual([]);
+  expect(pages.map(({ tagged }) => tagged).join(" ")).toContain(`Open the ${sign} side`);
+  expect((await checkUa(bytes)).findings).toEqual([]);
+  for (const path of [join(root, "package.json"), join(root, "none.ttf")])
+    await expect(pdfOf(document, path)).rejects.toThrow(/^--font \S+: [^\n]+$/);
 });
 
 /** What would act on a text in the renderer's own language, were it read as such. */

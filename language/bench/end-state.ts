@@ -75,7 +75,7 @@ export function judgeEnd(bench: Bench, start: State, leaves: Leaves, blame: Span
       say(bench, "refit/missing", part, placeOf(bench, at(bench.state.offBy, part), blame), ["some"], [count, all]);
   }
   for (const [name, { on }] of bench.state.temporaries) {
-    if (start.temporaries.has(name) || !bench.putAt.has(name)) continue;
+    if (start.temporaries.has(name) || !bench.putAt.has(name) || takenTooEarly(bench, name)) continue;
     report(bench, bench.putAt.get(name) ?? blame, on, [
       reasonOf("refit/temporary-left", { by: on, words: [name], at: bench.model.temporaries.get(name)?.at }),
     ]);
@@ -85,6 +85,12 @@ export function judgeEnd(bench: Bench, start: State, leaves: Leaves, blame: Span
     report(bench, blame, [], [reasonOf("refit/position", { words: [bench.state.position, due] })]);
   marksUnused(bench, missing);
 }
+
+/** It was to be taken off before it was put on: two lines the wrong way round, and that is said where it was taken off. */
+export const takenTooEarly = (bench: Bench, temporary: string): boolean =>
+  bench.problems.some(({ reasons }) =>
+    reasons.some(({ words: [what, name] }) => what === "not put" && name === temporary),
+  );
 
 function say(
   bench: Bench,

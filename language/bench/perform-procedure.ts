@@ -3,7 +3,7 @@
 import type { Leave, Model, Procedure, Start, Task, ThingIndex } from "../model/model.ts";
 import { benchOf, prefixInside, reasonOf, report, resolve, resolveName, type Bench, type Work } from "./bench.ts";
 import { judgeAim } from "./aim.ts";
-import { judgeEnd, leavesOf, type Leaves } from "./end-state.ts";
+import { judgeEnd, leavesOf, takenTooEarly, type Leaves } from "./end-state.ts";
 import { withoutEchoes } from "./echo.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
 import type { Likeness } from "./likeness.ts";
@@ -330,7 +330,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
   judgeAim(bench, procedure, around);
   for (const [name, { on }] of bench.state.temporaries) {
     const where = bench.putAt.get(name);
-    if (where)
+    if (where && !takenTooEarly(bench, name))
       report(bench, where, on, [
         reasonOf("refit/temporary-left", { by: on, words: [name], at: model.temporaries.get(name)?.at }),
       ]);

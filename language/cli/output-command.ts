@@ -114,14 +114,17 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
     ...more,
   };
   const output = await of.load(),
-    make = (): string | PrintDocument => {
-      try {
-        const data = output.data(input, options);
-        return format === "pdf" ? output.print!(data, options) : output.formats[format]!.write(data, options);
-      } catch (error) {
-        throw error instanceof CannotMake ? new CannotRun(error.message) : error;
-      }
-    };
+    sheets = options.sheet === undefined ? undefined : output.sheets?.(input, options);
+  if (options.sheet !== undefined && sheets !== undefined && sheets > 0 && options.sheet > sheets)
+    throw new CannotRun(`--sheet ${options.sheet}: there ${sheets === 1 ? "is 1 drawing" : `are ${sheets} drawings`}`);
+  const make = (): string | PrintDocument => {
+    try {
+      const data = output.data(input, options);
+      return format === "pdf" ? output.print!(data, options) : output.formats[format]!.write(data, options);
+    } catch (error) {
+      throw error instanceof CannotMake ? new CannotRun(error.message) : error;
+    }
+  };
   // Which pictures it takes is the output's business; reading them has to wait, which an output may not.
   let document = make();
   if (await pictures.fetch()) document = make();

@@ -92,6 +92,8 @@ export interface Output<Data> {
   readonly name: string;
   readonly title: string;
   data(input: OutputInput, options: OutputOptions): Data;
+  /** How many sheets `OutputOptions.sheet` chooses from; left out where there is nothing to choose. */
+  sheets?(input: OutputInput, options: OutputOptions): number;
   /** By name; the first is the usual one. */
   readonly formats: Readonly<Record<string, Format<Data>>>;
   /** The document for paper, which a renderer outside turns into a PDF; left out where the output has none. */

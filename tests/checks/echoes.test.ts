@@ -74,3 +74,10 @@ test("an instrument is held against the limits that it has to show", () => {
   expect(all(text("0..250 N", "at most 5 N·m"))).toEqual([]);
   expect(all(text("0..600 V", "at least 5 Mohm"))).toEqual([]);
 });
+
+test("a temporary thing taken off before it is put on is one mistake", () => {
+  const facts = `temporary felt "Felt"\n part lid "Lid" { rests on b }`;
+  expect(codes(stage(facts, "step { put felt on b take felt off remove lid }"))).toEqual([]);
+  expect(codes(stage(facts, "step { take felt off put felt on b remove lid }"))).toEqual(["sequence/already-undone"]);
+  expect(codes(stage(facts, "step { put felt on b remove lid }"))).toEqual(["refit/temporary-left"]);
+});

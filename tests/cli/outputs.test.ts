@@ -136,3 +136,13 @@ test.each([
     else process.env["TZ"] = zone;
   }
 });
+
+test("a drawing that is not there is refused with how many there are", async () => {
+  const folder = folderWith({ "a.strip": good });
+  expect(await stripdown(folder, ["draw", "strip", "a.strip", "--sheet", "9"])).toMatchObject({
+    status: 2,
+    err: "stripdown: --sheet 9: there is 1 drawing\n",
+    out: "",
+  });
+  expect((await stripdown(folder, ["draw", "strip", "a.strip", "--sheet", "1"])).out).toContain("<svg");
+});

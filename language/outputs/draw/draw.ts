@@ -167,6 +167,7 @@ function drawingOutput<Row>(
         drawings: options.sheet === undefined ? drawings : drawings.slice(options.sheet - 1, options.sheet),
       };
     },
+    sheets: (input, options) => make(input, options).drawings.length,
     formats: {
       svg: {
         extension: "svg",

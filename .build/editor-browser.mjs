@@ -1,21 +1,23 @@
 // The tests in VS Code's own server with a headless Chromium as its window. Resolves to the exit status that the extension host gave.
 
 import { spawn } from "node:child_process";
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { serverHome, testModule, unpacked } from "./editor-paths.mjs";
 
 const limit = 240_000;
 const verbose = process.env.VERBOSE !== undefined;
 
-export async function run({ workspace }) {
+/** `workspace` is a path of this machine, or the address of a folder whose file system one of the `extensions` brings. */
+export async function run({ workspace, extensions = [], tests = testModule }) {
   return await inPage(
     {
       folder: workspace,
+      extensions,
       payload: (remote) => [
         ["extensionDevelopmentPath", remote(unpacked)],
-        ["extensionTestsPath", remote(testModule)],
+        ["extensionTestsPath", remote(tests)],
         ["skipWelcome", "true"],
       ],
     },
@@ -50,7 +52,10 @@ async function look(page, file) {
 }
 
 /** Opens the workbench on a folder; `exit` resolves when the tests end, if there are any. */
-export async function inPage({ folder, payload, settings = {}, size = { width: 1400, height: 900 } }, work) {
+export async function inPage(
+  { folder, extensions = [], payload, settings = {}, size = { width: 1400, height: 900 } },
+  work,
+) {
   const { chromium } = await import("playwright-core");
   const data = mkdtempSync(join(tmpdir(), "editor-"));
   mkdirSync(join(data, "data", "Machine"), { recursive: true });
@@ -64,6 +69,8 @@ export async function inPage({ folder, payload, settings = {}, size = { width: 1
       ...settings,
     }),
   );
+  // Installed as they are; one that is under development can only be one.
+  for (const path of extensions) cpSync(path, join(data, "extensions", basename(path)), { recursive: true });
   const server = startServer(data);
   let browser;
   try {

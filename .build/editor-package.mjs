@@ -14,7 +14,6 @@ const files = {
   "dist/client-browser.js": "",
   "dist/server.cjs": "",
   "dist/server-worker.js": "",
-  "dist/cli": "",
   syntaxes: "",
   "language/schemas/settings.schema.json": "",
   "client/webview": "",

@@ -51,6 +51,8 @@ if (others) {
   const { neovimTest } = await import("./editor-neovim.mjs");
   results.push(...(await neovimTest()));
 }
+if (host === "browser" && (others || /no disk/.test(process.env.EDITOR_TEST_ONLY)))
+  results.push(...(await virtualTest()));
 if (others && host === "browser") {
   const { webTest } = await import("./editor-web.mjs");
   results.push(...(await webTest()));
@@ -60,6 +62,45 @@ const failed = results.filter((one) => one.error).length;
 console.log(`VS Code ${vscode}, ${host}, ${((performance.now() - started) / 1000).toFixed(1)} s`);
 console.log(`${results.length - failed} passed, ${failed} failed`);
 process.exit(code !== 0 || failed > 0 ? 1 : 0);
+
+/** The tests in a folder that is no disk; results like those of the others. */
+async function virtualTest() {
+  const disk = `${root}/out/memory-disk`,
+    module = `${root}/out/editor-virtual-test.cjs`,
+    common = {
+      bundle: true,
+      platform: "node",
+      format: "cjs",
+      target: "node22",
+      external: ["vscode"],
+      logLevel: "warning",
+    };
+  await build({
+    ...common,
+    entryPoints: [`${root}/tests/editor/memory-disk.ts`],
+    outfile: `${disk}/extension.cjs`,
+  });
+  writeFileSync(
+    `${disk}/package.json`,
+    JSON.stringify({
+      name: "memory-disk",
+      publisher: "stripdown",
+      version: "0.0.1",
+      engines: { vscode: "^1.91.0" },
+      main: "./extension.cjs",
+      activationEvents: ["onFileSystem:memory-disk"],
+    }),
+  );
+  await build({ ...common, entryPoints: [`${root}/tests/editor/virtual.ts`], outfile: module });
+  rmSync(testResult, { force: true });
+  let why = "no result";
+  await run({ workspace: "memory-disk:/shop", extensions: [disk], tests: module }).catch((error) => {
+    why = String(error.message ?? error);
+  });
+  return existsSync(testResult)
+    ? JSON.parse(readFileSync(testResult, "utf8")).results
+    : [{ name: "a folder that is no disk", error: why }];
+}
 
 /** A .vsix is a zip: its directory stands at the end, and each entry is stored or deflated. */
 function unpack(file, below, folder) {

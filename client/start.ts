@@ -53,7 +53,7 @@ export async function begin(context: ExtensionContext, client: BaseLanguageClien
       diagram.again();
     }),
     ...registerCommands(context, client, { bench, manual, diagram }),
-    ...provideTasks(context),
+    ...provideTasks(client),
     ...showStatus(),
   );
   await client.start();

@@ -1,20 +1,21 @@
-// The checks of the whole folder as a task, by the command line that comes with the extension. It reads the folder and runs nothing of it.
-// The program that the extension itself runs in runs it, so that no Node has to be installed; one that is too old says so in one line.
+// The check of a whole folder as a task. The server does it, on the texts as the editor has them: no program is run, so that it works in a
+// browser and in folders that are no disk, and whatever Node the editor brings.
 
 import {
+  CustomExecution,
+  EventEmitter,
   l10n,
-  ProcessExecution,
   Task,
   TaskGroup,
-  TaskScope,
   tasks,
-  Uri,
   workspace,
   type Disposable,
-  type ExtensionContext,
+  type Pseudoterminal,
   type TaskDefinition,
   type WorkspaceFolder,
 } from "vscode";
+import { CancellationTokenSource, type BaseLanguageClient } from "vscode-languageclient";
+import { checkFolderRequest, type CheckFolderAnswer, type CheckFolderParams } from "../shared/protocol.ts";
 
 /** As written in a tasks.json. */
 interface CheckDefinition extends TaskDefinition {
@@ -22,37 +23,61 @@ interface CheckDefinition extends TaskDefinition {
   readonly strict?: boolean;
 }
 
-export function provideTasks(context: ExtensionContext): Disposable[] {
-  const program = Uri.joinPath(context.extensionUri, "dist", "cli", "stripdown.mjs");
-  if (program.scheme !== "file") return []; // a browser runs no programs
+/**
+ * So long the terminal stays open behind its last line, in ms: the editor stops reading lines for its list of problems 100 ms after a task
+ * has ended, read or not, and on a busy machine the last ones were lost.
+ */
+const lastLinesRead = 1000;
+
+export function provideTasks(client: BaseLanguageClient): Disposable[] {
   const check = (definition: CheckDefinition, folder: WorkspaceFolder, name: string): Task => {
     const task = new Task(
       definition,
       folder,
       name,
       "stripdown",
-      new ProcessExecution(
-        process.execPath,
-        [program.fsPath, "check", ...(definition.strict === true ? ["--strict"] : []), folder.uri.fsPath],
-        // An Electron is a Node when it is told so; to a Node it says nothing.
-        { cwd: folder.uri.fsPath, env: { ELECTRON_RUN_AS_NODE: "1" } },
-      ),
+      new CustomExecution(() => Promise.resolve(terminalOf(client, folder, definition.strict === true))),
       "$stripdown",
     );
     task.group = TaskGroup.Build;
     return task;
   };
-  const folders = (): readonly WorkspaceFolder[] =>
-    (workspace.workspaceFolders ?? []).filter((folder) => folder.uri.scheme === "file");
   return [
     tasks.registerTaskProvider("stripdown", {
-      provideTasks: () => folders().map((folder) => check({ type: "stripdown" }, folder, l10n.t("check this folder"))),
+      provideTasks: () =>
+        (workspace.workspaceFolders ?? []).map((folder) =>
+          check({ type: "stripdown" }, folder, l10n.t("check this folder")),
+        ),
       // The definition has to be given back as it came: the editor knows the task by it.
       resolveTask({ definition, scope, name }) {
-        const folder =
-          scope === undefined || scope === TaskScope.Global || scope === TaskScope.Workspace ? folders()[0] : scope;
-        return folder && folder.uri.scheme === "file" ? check(definition, folder, name) : undefined;
+        const folder = typeof scope === "object" ? scope : workspace.workspaceFolders?.[0];
+        return folder && check(definition, folder, name);
       },
     }),
   ];
+}
+
+function terminalOf(client: BaseLanguageClient, folder: WorkspaceFolder, strict: boolean): Pseudoterminal {
+  const writes = new EventEmitter<string>(),
+    closes = new EventEmitter<number>(),
+    stop = new CancellationTokenSource();
+  const run = async (): Promise<number> => {
+    const answer = await client
+      .sendRequest<CheckFolderAnswer | null>(
+        checkFolderRequest,
+        { uri: client.code2ProtocolConverter.asUri(folder.uri), strict } satisfies CheckFolderParams,
+        stop.token,
+      )
+      .catch(() => null);
+    writes.fire((answer?.text ?? `${l10n.t("The folder was not checked")}\n`).replace(/\r?\n/g, "\r\n"));
+    return answer?.code ?? 2;
+  };
+  return {
+    onDidWrite: writes.event,
+    onDidClose: closes.event,
+    open: () => {
+      void run().then((code) => setTimeout(() => closes.fire(code), lastLinesRead));
+    },
+    close: () => stop.cancel(),
+  };
 }

@@ -71,6 +71,8 @@ export { keptMoment } from "./assist/kept-moment.ts";
 export { linesThatFree } from "./assist/freeing.ts";
 export { documentKinds, documentNames, documentsOf, type DocumentKind } from "./assist/documents.ts";
 export { hashOf, madeList, madeText, mayReplace, notOurs, readMade } from "./outputs/made.ts";
+export { codeOf, reportOf } from "./outputs/findings/report.ts";
+export { findingsAsText } from "./outputs/findings/text.ts";
 export { hintsIn, type Hint } from "./assist/hints.ts";
 export { hoverAt, plain as plainMarkdown, type Hover } from "./assist/hover.ts";
 export { manualPage, type ManualPage } from "./assist/manual-page.ts";

@@ -111,6 +111,19 @@ export interface DocumentsAnswer {
   readonly open: number;
 }
 
+/** Request: the check of a folder as the command line prints it, and what that would end with. Texts are those of the editor where it has them. */
+export const checkFolderRequest = "stripdown/checkFolder";
+export interface CheckFolderParams {
+  readonly uri: string;
+  /** Questions and hints count as findings do. */
+  readonly strict: boolean;
+}
+export interface CheckFolderAnswer {
+  readonly text: string;
+  /** 0: nothing found; 1: findings; 2: a file could not be read. */
+  readonly code: number;
+}
+
 /** Notification to the client: what was found changed, views may ask again. */
 export const changedNotification = "stripdown/changed";
 

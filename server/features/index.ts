@@ -2,6 +2,7 @@
 
 import type { Feature } from "../feature.ts";
 import calls from "./calls.ts";
+import checkFolder from "./check-folder.ts";
 import codeActions from "./code-actions.ts";
 import completion from "./completion.ts";
 import diagnostics from "./diagnostics.ts";
@@ -23,6 +24,7 @@ import views from "./views.ts";
 
 export const features: readonly Feature[] = [
   calls,
+  checkFolder,
   codeActions,
   completion,
   diagnostics,

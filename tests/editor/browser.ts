@@ -64,6 +64,21 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     assert(again?.left.join() === "main-manual.html", `left: ${JSON.stringify(again)}`);
     assert(new TextDecoder().decode(await vscode.workspace.fs.readFile(page)) === "changed", "it stays");
   },
+  async "in a browser: the check of the folder runs as a task, without a program"() {
+    const [task] = await vscode.tasks.fetchTasks({ type: "stripdown" });
+    assert(task !== undefined, "the extension offers a task");
+    let code: number | undefined;
+    const ended = vscode.tasks.onDidEndTaskProcess((event) => {
+      code = event.exitCode;
+    });
+    await vscode.tasks.executeTask(task!);
+    await until(
+      () => code,
+      (now) => now !== undefined,
+    );
+    ended.dispose();
+    assert(code === 0, `nothing is amiss, and it ends with ${code}`);
+  },
   async "in a browser: the bench at the cursor"() {
     const document = await open("main.strip"),
       { benchText } = await vscode.extensions.getExtension<Api>("stripdown.stripdown")!.activate();

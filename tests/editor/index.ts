@@ -302,11 +302,10 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     if (!rig) return;
     const folder = vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, "long");
     try {
-      for (let i = 0; i < 40; i++)
-        await vscode.workspace.fs.writeFile(
-          vscode.Uri.joinPath(folder, `rig-${i}.strip`),
-          new TextEncoder().encode(longText(i)),
-        );
+      for (const [name, text] of longTexts(80))
+        await vscode.workspace.fs.writeFile(vscode.Uri.joinPath(folder, name), new TextEncoder().encode(text));
+      const unit = await open("long/unit.strip");
+      await replace(unit, "count 4", "count 5");
       await until(
         async () => (await rigSaw()).progress ?? "",
         (text) => /Stripdown: Performing the procedures of the folder/.test(text),
@@ -314,6 +313,8 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
         60_000,
       );
     } finally {
+      await revert(await open("long/unit.strip"));
+      await vscode.commands.executeCommand("workbench.action.closeActiveEditor");
       await vscode.workspace.fs.delete(folder, { recursive: true });
     }
   },
@@ -478,19 +479,24 @@ async function onTrial(work: (trial: vscode.Uri) => Promise<void>): Promise<void
   }
 }
 
-/** A unit with so many parts that performing a few dozen of these takes a while. */
-function longText(number: number): string {
-  const groups = Array.from({ length: 220 }, (_, i) => i),
-    unit = `rig-${number}`;
-  return [
-    `unit ${unit} "Rig" {\n  base frame\n  part frame "Frame"`,
+/** A unit with many parts, and procedures that use it: a change in the unit makes all of them be performed again. */
+function longTexts(count: number): [name: string, text: string][] {
+  const groups = Array.from({ length: 600 }, (_, i) => i);
+  const unit = [
+    'unit rig "Rig" {\n  base frame\n  part frame "Frame"',
     ...groups.map(
       (i) => `  part p${i} "Part ${i}"\n  fastener s${i} bolt "Bolts ${i}" { count 4  joins p${i} to frame }`,
     ),
-    `}\nprocedure strip-${unit} "Strip" for ${unit} {\n  aim all apart\n  step "All" {`,
-    ...groups.map((i) => `    undo s${i}\n    remove p${i}`),
-    "  }\n}\n",
-  ].join("\n");
+    "}\n",
+  ];
+  const acts = groups.map((i) => `    undo s${i}\n    remove p${i}`).join("\n");
+  return [
+    ["unit.strip", unit.join("\n")],
+    ...Array.from({ length: count }, (_, i): [string, string] => [
+      `job-${i}.strip`,
+      `use "unit.strip"\nprocedure job-${i} "Job" for rig {\n  aim all apart\n  step "All" {\n${acts}\n  }\n}\n`,
+    ]),
+  ];
 }
 
 /** What the process of a task ends with. */

@@ -3,7 +3,7 @@
 import { findingsAsAnnotations } from "../../outputs/findings/annotations.ts";
 import { findingsAsJson } from "../../outputs/findings/json.ts";
 import { findingsAsJunit } from "../../outputs/findings/junit.ts";
-import { reportOf, type Report } from "../../outputs/findings/report.ts";
+import { codeOf, reportOf, type Report } from "../../outputs/findings/report.ts";
 import { findingsAsSarif } from "../../outputs/findings/sarif.ts";
 import { findingsAsText } from "../../outputs/findings/text.ts";
 import { allChecks } from "../../workspace/check-project.ts";
@@ -34,9 +34,7 @@ export default command({
       report = reportOf(checked, show, texts);
     io.out(written(report, format, { colour: io.colour, quiet: isOn(args, "quiet") }));
     if (format === "text") for (const line of unknowns) io.out(`${line}\n`);
-    if (report.unreadable.length > 0) return 2;
-    const weights = isOn(args, "strict") ? ["error", "warning", "question", "hint"] : ["error", "warning"];
-    return report.findings.some((finding) => weights.includes(finding.severity)) ? 1 : 0;
+    return codeOf(report, isOn(args, "strict"));
   },
 });
 

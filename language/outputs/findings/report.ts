@@ -97,6 +97,13 @@ export function reportOf(
   };
 }
 
+/** What a check ends with: 0 for nothing found, 1 for findings (`strict`: questions and hints too), 2 where a file could not be read. */
+export function codeOf(report: Report, strict: boolean): number {
+  if (report.unreadable.length > 0) return 2;
+  const weights = strict ? ["error", "warning", "question", "hint"] : ["error", "warning"];
+  return report.findings.some(({ severity }) => weights.includes(severity)) ? 1 : 0;
+}
+
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
 /** How many findings of each weight, heaviest first; empty where there are none. */

@@ -77,15 +77,17 @@ export interface Act {
   readonly wordEnd: number;
 }
 
+const none: readonly never[] = [];
+
 /** An act of a verb alone, with nothing said beside it. */
 export function bareAct(verb: string, at: Span, wordEnd: number): Act {
   return {
     verb,
-    names: [],
+    names: none,
     count: undefined,
     rest: false,
-    on: [],
-    labels: [],
+    on: none,
+    labels: none,
     stage: undefined,
     amount: undefined,
     tool: undefined,
@@ -96,17 +98,17 @@ export function bareAct(verb: string, at: Span, wordEnd: number): Act {
     back: false,
     fingerTight: false,
     facing: undefined,
-    after: [],
-    before: [],
+    after: none,
+    before: none,
     first: false,
     last: false,
     limits: undefined,
     asFound: false,
-    consequences: [],
+    consequences: none,
     id: undefined,
     text: "",
     text2: "",
-    points: [],
+    points: none,
     from: undefined,
     to: undefined,
     at,

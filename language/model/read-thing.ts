@@ -81,6 +81,10 @@ function partRefs(r: Reading, draft: Draft, word: string, take?: (c: Cursor) => 
   return refs(draft, word, take).filter((index) => isPartIndex(r, index));
 }
 
+/**
+ * What all things have. A part or a tie takes it field by field: an object that begins with a spread has no room for the forty fields
+ * behind it, and moves them all to a larger place for every three that are added.
+ */
 function base(r: Reading, draft: Draft) {
   const { thing, piece, unit, index, id } = draft,
     name = thing.name === "" ? thing.id : thing.name;
@@ -126,8 +130,18 @@ export function readPart(r: Reading, draft: Draft): Part {
   const side = (name: string | undefined): ThingIndex[] =>
     name === undefined ? [] : indexesOf(draft.unit, name, piece).filter((index) => isPartIndex(r, index));
   const sides = between && ([side(between[0]), side(between[1])] as const);
+  const of = base(r, draft);
   return {
-    ...base(r, draft),
+    index: of.index,
+    id: of.id,
+    declared: of.declared,
+    name: of.name,
+    piece: of.piece,
+    prefix: of.prefix,
+    at: of.at,
+    whole: of.whole,
+    about: of.about,
+    messages: of.messages,
     is: "part",
     kind: thing.kind,
     count: count?.count ?? 1,
@@ -212,8 +226,18 @@ export function readTie(r: Reading, draft: Draft): Tie {
       ),
     );
   }
+  const of = base(r, draft);
   return {
-    ...base(r, draft),
+    index: of.index,
+    id: of.id,
+    declared: of.declared,
+    name: of.name,
+    piece: of.piece,
+    prefix: of.prefix,
+    at: of.at,
+    whole: of.whole,
+    about: of.about,
+    messages: of.messages,
     is: "tie",
     fastener,
     kind,

@@ -4,6 +4,7 @@
 import { expect, test } from "vitest";
 import { endTurnBefore, placementOf } from "../../language/bench/placement.ts";
 import { linesOf } from "../../language/outputs/lines/groups.ts";
+import { mustStand } from "../../language/outputs/lines/hazard-facts.ts";
 import { compiledText, options } from "./outputs-of.ts";
 
 const press = (steps: string, more = ""): ReturnType<typeof linesOf> => {
@@ -110,4 +111,15 @@ test("there is one place for each act", () => {
     placement = placementOf(performance);
   for (const half of ["strip", "refit", "written", "finish"] as const)
     expect(placement[half]).toHaveLength(performance[half].length);
+});
+
+test("before a precaution is taken back nobody is told that it must stand", () => {
+  const asked = (steps: string): boolean[] =>
+    press(steps)
+      .refit.flatMap((group) => group.lines)
+      .flatMap((line) => (line.is === "hazard" ? [mustStand(line.hazard, options.wording).length > 0] : []));
+  const safe = "step { vent oil-pressure  prove-zero oil-pressure }";
+  // Told at the screws that it is on, where it does stand; and only at the taking back, where it no longer does.
+  expect(asked(`${safe} step { undo lid-screws  remove lid  undo ram-screws  remove ram }`)).toEqual([true]);
+  expect(asked(`${safe} step { undo lid-screws  remove lid }`)).toEqual([false]);
 });

@@ -142,7 +142,15 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[], warn
       act = first.op.act ?? first.op.event!.act;
     // All that one line asks stands before it, also where it prints several acts.
     placed.push(
-      ...place(step, warningLines(context, { act, around, half: "refit" }, joined(warnings.slice(i, i + run.length)))),
+      ...place(
+        step,
+        warningLines(
+          context,
+          { act, around, half: "refit" },
+          joined(warnings.slice(i, i + run.length)),
+          new Set(run.flatMap(({ op }) => (op.event?.kind === "stands" ? [op.event.thing] : []))),
+        ),
+      ),
     );
     if (first.turn !== undefined) placed.push(...place(step, [turnLine(context, first, first.turn, false)]));
     placed.push(...place(step, opLines(context, run)));

@@ -21,7 +21,7 @@ export function hazardFacts(hazard: HazardText, { document }: Wording): string[]
 
 /** On the way back the precautions were taken long before: which of them have to stand is told again, those without a kind in their own words. */
 export function mustStand(hazard: HazardText, { document }: Wording): string[] {
-  return hazard.precautions.length === 0
+  return hazard.precautions.length === 0 || hazard.isTakenBack === true
     ? []
     : [
         document.mustStand(

@@ -125,6 +125,8 @@ export interface HazardText {
   readonly who: string;
   readonly pushes: string;
   /** In the author's order: what is done, and what with. */
+  /** Before the line that takes a precaution of it back. */
+  readonly isTakenBack?: true;
   readonly precautions: readonly {
     readonly kind: string;
     readonly title: string;

@@ -1,7 +1,7 @@
 // Hazards and messages as lines that stand before an act, where the bench's placement puts them.
 
 import type { Before } from "../../bench/placement.ts";
-import type { Hazard } from "../../model/model.ts";
+import type { Hazard, ThingIndex } from "../../model/model.ts";
 import { phrase, thingOf, toolName, type LineContext } from "./context.ts";
 import type { Doing, LineDraft } from "./draft.ts";
 import { figureText } from "./figures.ts";
@@ -13,6 +13,7 @@ export function warningLines(
   context: LineContext,
   doing: Pick<Doing, "act" | "around" | "half">,
   before: Before | undefined,
+  takenBack: ReadonlySet<ThingIndex> = new Set(),
 ): readonly LineDraft[] {
   if (!before) return [];
   const common = { half: doing.half, given: doing.around.given };
@@ -25,7 +26,8 @@ export function warningLines(
       ...common,
       is: "hazard",
       at: hazard.at,
-      hazard: hazardText(context, hazard),
+      // What is given up here is not asked to stand: that would contradict the line below.
+      hazard: { ...hazardText(context, hazard), ...(takenBack.has(hazard.index) ? { isTakenBack: true } : {}) },
     })),
     ...before.messages.map(({ things, message }): LineDraft => ({
       ...common,

@@ -170,7 +170,8 @@ export function stand(bench: Bench, act: Act, thing: ThingIndex, around: Around)
     }
   for (const b of precaution.behind)
     if (isTie(model, b)) for (const by of [at(s.outBy, b), at(s.slackBy, b)]) if (by !== NEVER) needs.add(by);
-  for (const p of hazard.precautions.slice(0, k)) {
+  // Taken once more while it stands: what rests on it rests on the first time, which alone is taken back.
+  for (const p of hazard.precautions.slice(0, k + 1)) {
     const by = at(s.standing, p.number);
     if (by > 0) needs.add(by - 1);
   }

@@ -2,7 +2,7 @@
 // says what is left.
 
 import { expect, test } from "vitest";
-import { check, codes, findings, perform, refit, stage } from "./refit/stage.ts";
+import { check, codes, findings, firstRefusedLine, perform, refit, stage } from "./refit/stage.ts";
 
 const says = (text: string): string[] => findings(text).map((f) => f.says);
 const start = `part guard guard "Guard"\n fastener gs screw "Guard screws" { count 4 joins guard to b }
@@ -83,6 +83,20 @@ test("the computed way back fills before the precautions of the filler are taken
     line.indexOf("taking the precaution away for Hot top"),
   );
   expect(codes(stage(hotFiller, "step { drain oil undo cs remove case }"))).toEqual(["hazard/not-yet"]);
+});
+
+test("a precaution that is taken again while it stands is taken back once, after the last touch", () => {
+  const facts = `part cap "Cap" { pieces 1..3 rests on b }
+ hazard grit dust caution "Grit" { on cap  precaution other "Goggles on." back "Goggles off." }`;
+  const text = stage(facts, "repeat for 1..3 { step { other grit remove cap } }");
+  expect(codes(text)).toEqual([]);
+  const line = refit(text);
+  expect(line.filter((one) => one.includes("Grit"))).toHaveLength(1);
+  expect(line.at(-1)).toContain("Grit");
+  expect(firstRefusedLine(perform(text), 200)).toBeUndefined();
+  // After a powered test between, it is another time.
+  const twice = stage(facts, "step { other grit remove cap.1 restore grit other grit remove cap.2 }");
+  expect(codes(twice)).toEqual([]);
 });
 
 test("looking and running are no touch", () => {

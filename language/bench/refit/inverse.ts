@@ -38,9 +38,10 @@ export function inverseOf(model: Model, event: Event, leaves: Leaves): RefitVerb
       return leaves.off.has(event.thing) ? undefined : "release";
     case "drained":
       return (model.things[event.thing] as Fluid).filled && !leaves.drained.has(event.thing) ? "fill" : undefined;
-    // A proof is no state that lasts: there is nothing to take away.
+    // A proof is no state that lasts, and what stood already is taken away where it was taken first: there is nothing to take away.
     case "stands":
-      return event.precautions.some((n) => !isProof(model, n)) && !staysOpen(model, event.thing, leaves)
+      return event.precautions.some((n) => !isProof(model, n) && at(event.before.standing, n) === 0) &&
+        !staysOpen(model, event.thing, leaves)
         ? "lift"
         : undefined;
     case "lapses":

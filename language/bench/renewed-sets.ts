@@ -37,9 +37,18 @@ function groupsOf(model: Model): ReadonlyMap<ThingIndex, RenewedTogether> {
   return found;
 }
 
-/** So many new ones leave no old one beside a new one: all, or of pairs a whole number of them. */
-export const isWhole = ({ when, pieces }: RenewedTogether, renewed: number): boolean =>
-  renewed === 0 || pieces === undefined || renewed >= pieces || (when === "by-pairs" && renewed % 2 === 0);
+/**
+ * So many new ones of each thing leave no old one beside a new one: all of them, or whole pairs. Of things that are several themselves
+ * (four springs a head) the pairs are within each; of single ones they are among them.
+ */
+function isWhole({ when, things, pieces }: RenewedTogether, renewed: readonly number[]): boolean {
+  const sum = renewed.reduce((a, b) => a + b, 0);
+  if (sum === 0 || pieces === undefined || sum >= pieces) return true;
+  if (when === "as-a-set") return false;
+  return things.some(({ count }) => count > 1)
+    ? renewed.every((count, i) => count % 2 === 0 || count >= things[i]!.count)
+    : sum % 2 === 0;
+}
 
 /** An act, in whatever half, that says that something is new or is not used again. */
 type Said = Pick<Performance["strip"][number], "act" | "around">;
@@ -106,7 +115,7 @@ function one(
   for (const group of new Set(things.flatMap((thing) => together.get(thing) ?? []))) {
     const counts = group.things.map(({ index }) => renewed.get(index) ?? 0),
       sum = counts.reduce((a, b) => a + b, 0);
-    if (isWhole(group, sum)) continue;
+    if (isWhole(group, counts)) continue;
     const thing = group.things.find((_, i) => counts[i]! > 0)!;
     const isSaid = bench.problems.some(
       ({ rule, about, at }) => rule === "refit/set-broken" && (about[0] === thing.index || at.start === act.at.start),

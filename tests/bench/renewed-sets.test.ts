@@ -40,6 +40,10 @@ test("of pairs an even number, or both of two", () => {
   ]);
   expect(says(springs("renew by pairs"), "remove springs renew 2 of springs")).toEqual([]);
   expect(says(springs("renew by pairs", 3), "remove springs renew springs")).toEqual([]);
+  // Four to each of two heads: one here and one there is no pair.
+  const heads = `part head "Head" { pieces 1, 2  rests on b }\n part springs spring "Springs" { count 4 per head  rests on head  renew by pairs }`;
+  expect(says(heads, "remove springs renew 1 of springs.1 renew 1 of springs.2")).toHaveLength(1);
+  expect(says(heads, "remove springs renew 2 of springs.1")).toEqual([]);
 });
 
 test("a reading that asks for one of them is found as well, once, at its line", () => {

@@ -49,7 +49,7 @@ function error(
 }
 
 export function argumentError(misfit: Misfit): Mended {
-  const { word, state, last, token, figure } = misfit;
+  const { word, state, last, token, after, figure } = misfit;
   if (misfit.decimal || isDecimalLabel(misfit)) return decimalComma(misfit);
   const range = rangeByHyphen(misfit);
   if (range) return range;
@@ -96,6 +96,17 @@ export function argumentError(misfit: Misfit): Mended {
   }
   const size = sizeMeant(misfit);
   if (size) return size;
+  const late = kindBehindName(misfit);
+  if (late) return late;
+  if (state.ends && token.text === "," && after.tokenType === Word && !after.opensLine)
+    return {
+      error: at(token, "syntax/unexpected", "A comma parts names only: what follows simply follows, without one", {
+        title: "Take it out",
+        edits: [{ start: token.startOffset, end: endOf(token), text: "" }],
+        certain: false,
+      }),
+      next: state,
+    };
   const says = state.ends
     ? `${shown(token)} is out of place after ${shown(last)}${token.tokenType === Word && state.follow.some((leaf) => leaf.is === "string") ? ": what is printed stands in quotes" : token.tokenType === Num && state.follow.some((leaf) => leaf.is === "name") ? ": a name begins with a letter" : ""}`
     : `${shown(token)} is out of place: ${expected(state)} is due`;
@@ -190,6 +201,29 @@ function fillerWord({ word, state, last, token }: Misfit): Mended | undefined {
       edits: [{ start: last.startOffset, end: token.startOffset, text: "" }],
       certain: false,
     }),
+    next: state,
+  };
+}
+
+/** `part ring "Ring" o-ring`: the kind stands before the printed name. */
+function kindBehindName({ word, state, last, token }: Misfit): Mended | undefined {
+  if (last.tokenType !== Str || !state.ends || !Object.hasOwn(kinds, word.text)) return undefined;
+  const list = word.text as KindList;
+  if (!kinds[list].has(token.text)) return undefined;
+  return {
+    error: at(
+      token,
+      "syntax/unexpected",
+      `${token.text} stands before the printed name: it is the ${kindListNames[list]}`,
+      {
+        title: `Write ${token.text} before ${last.text}`,
+        edits: [
+          { start: last.startOffset, end: last.startOffset, text: `${token.text} ` },
+          { start: endOf(last), end: endOf(token), text: "" },
+        ],
+        certain: false,
+      },
+    ),
     next: state,
   };
 }

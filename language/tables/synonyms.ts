@@ -23,7 +23,7 @@ export const linkWords: Readonly<Record<string, string>> = { in: "into", using: 
 /** A word of another place of the language that a hand writes for ours here. */
 export const wordsFromElsewhere: Readonly<Record<string, string>> = { torque: "tighten" };
 
-/** Two words of speech for one of ours, where the second could not be the name of a thing. */
+/** Two words of speech for one of ours. */
 export const phrases: Readonly<Record<string, string>> = {
   "take off": "remove",
   "take out": "remove",
@@ -39,6 +39,14 @@ export const phrases: Readonly<Record<string, string>> = {
   "put in": "fit",
   "put back": "fit",
   "let out": "drain",
+  "lock out": "lock-out",
+  "lock off": "lock-out",
+  "shut down": "shut-down",
+  "let down": "let-down",
+  "try start": "try-start",
+  "prove dead": "prove-dead",
+  "test dead": "prove-dead",
+  "prove zero": "prove-zero",
 };
 
 const of = (kind: SynonymOf, pairs: Record<string, string>): Synonym[] =>

@@ -160,6 +160,33 @@ const cases: readonly (readonly [what: string, place: string, text: string, find
     "step {\n  remove lid\n\n  remove ring\n  clean lid\n}\n",
   ],
   [
+    "a comma between two properties",
+    "part",
+    "mass 12 kg, rests on frame",
+    "1: A comma parts names only: what follows simply follows, without one",
+    "mass 12 kg rests on frame",
+  ],
+  [
+    "the kind behind the printed name",
+    "unit",
+    'part ring "Ring" o-ring { mass 3 g }',
+    "1: o-ring stands before the printed name: it is the kind of part",
+    'part ring o-ring "Ring" { mass 3 g }',
+  ],
+  [
+    "a precaution in two words, without its hazard",
+    "step",
+    "prove dead\nremove lid\n",
+    "1: Unknown word prove dead: here it is called prove-dead",
+  ],
+  [
+    "a precaution in two words",
+    "step",
+    "lock out start\nremove lid\n",
+    "1: Unknown word lock out: here it is called lock-out",
+    "lock-out start\nremove lid\n",
+  ],
+  [
     "a comma decimal",
     "part",
     "mass 3,5 kg count 2",

@@ -4,7 +4,7 @@
   const host = acquireVsCodeApi(),
     space = "http://www.w3.org/2000/svg",
     width = 172,
-    height = 46,
+    height = 62,
     gapX = 22,
     gapY = 58,
     margin = 16;
@@ -14,6 +14,14 @@
     for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
     return element;
   };
+
+  /** A name on at most two lines of so many signs; only what is longer than both is cut, and stands whole in the tip. */
+  function linesOf(name, most = 25) {
+    const cut = (text) => (text.length > most ? `${text.slice(0, most - 1)}…` : text);
+    if (name.length <= most) return [name];
+    const at = name.lastIndexOf(" ", most);
+    return at <= 0 ? [cut(name)] : [name.slice(0, at), cut(name.slice(at + 1))];
+  }
 
   let told = { title: "", nodes: [] };
   const around = document.getElementById("around");
@@ -103,10 +111,15 @@
         "data-number": node.number,
         "aria-label": `${node.name}, ${words[node.is]}${node.step ? `, ${node.step}` : ""}${after ? `, after ${after}` : ""}`,
       });
-      const label = svgElement("text", { x: 10, y: 19 }),
-        what = svgElement("text", { x: 10, y: 36, class: "what" }),
+      const said = linesOf(node.name),
+        label = svgElement("text", {}),
+        what = svgElement("text", { x: 10, y: said.length > 1 ? 53 : 44, class: "what" }),
         tip = svgElement("title", {});
-      label.textContent = node.name.length > 24 ? `${node.name.slice(0, 23)}…` : node.name;
+      said.forEach((line, i) => {
+        const span = svgElement("tspan", { x: 10, y: (said.length > 1 ? 19 : 26) + i * 16 });
+        span.textContent = line;
+        label.append(span);
+      });
       what.textContent = words[node.is];
       tip.textContent = `${node.name}${node.step ? ` (${node.step})` : ""}${after ? `\nafter ${after}` : ""}`;
       group.append(svgElement("rect", { width, height }), label, what, tip);

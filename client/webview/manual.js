@@ -73,6 +73,13 @@
     { passive: true },
   );
   host.postMessage({ kind: "ready" });
+  // Without a mouse: Tab goes from box to box, Enter in one goes to the text of its line.
+  document.addEventListener("keydown", (event) => {
+    const line = event.key === "Enter" && event.target instanceof Element && event.target.closest("[data-source]");
+    if (!line || event.target.closest("a, textarea, select")) return;
+    event.preventDefault();
+    host.postMessage({ kind: "open", id: line.dataset.source });
+  });
   document.addEventListener("click", ({ target }) => {
     if (!(target instanceof Element) || target.closest("input, a")) return;
     const line = target.closest("[data-source]");

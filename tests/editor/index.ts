@@ -46,6 +46,14 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     );
     const page = await vscode.workspace.openTextDocument(found[0]!.code.target);
     assert.match(page.getText(), /sequence\/still-held/);
+    // Whoever follows the link reads a page, not its markup.
+    await vscode.commands.executeCommand("vscode.open", found[0]!.code.target, vscode.ViewColumn.Beside);
+    await until(
+      () => vscode.window.tabGroups.all.flatMap(({ tabs }) => tabs.map(({ input }) => input)),
+      (inputs) =>
+        inputs.some((one) => one instanceof vscode.TabInputCustom && one.viewType === "vscode.markdown.preview.editor"),
+    );
+    await vscode.commands.executeCommand("workbench.action.closeActiveEditor");
     await replace(
       document,
       "    remove brake-guard\n",

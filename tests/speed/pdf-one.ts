@@ -1,4 +1,5 @@
-// One measurement: `pdf-one html|pdf FILE TIMES` checks the file once, makes the manual so many times and tells of the last time.
+// One measurement: `pdf-one html|pdf FILE TIMES` checks the file once, makes the manual so many times and tells of the last time;
+// `pdf-one plain SECTIONS TIMES` makes the plain document of so many chapters.
 
 import { pdfOf } from "../../language/cli/pdf/pdf.ts";
 import { diskWorld, slashes } from "../../language/cli/files.ts";
@@ -8,30 +9,41 @@ import { defaultWording } from "../../language/outputs/wording/wording.ts";
 import { checkProject } from "../../language/workspace/check-project.ts";
 import { defaultSettings } from "../../language/workspace/settings.ts";
 import { dirname } from "node:path";
+import { plainPdf } from "./plain-document.ts";
 
-const [format, file, times] = process.argv.slice(2) as [string, string, string],
-  checked = checkProject(diskWorld([dirname(dirname(file))]), [slashes(file)], { settings: defaultSettings }),
-  options: OutputOptions = { wording: defaultWording, system: "metric" };
-const input = {
-  // Each procedure once: with those that it does within, as the test of all outputs prints it.
-  performances: [
-    ...new Map(
-      checked.performances.toReversed().map((each) => [`${each.procedure.at.file} ${each.procedure.id}`, each]),
-    ).values(),
-  ].toReversed(),
-  texts: new Map([...checked.project.files].map(([path, { text }]) => [path, text])),
-  openFindings: 0,
-};
+const [format, file, times] = process.argv.slice(2) as [string, string, string];
+
+/** Makes one document; the number makes it another than the last: what the renderer remembers is not what is measured. */
+async function maker(): Promise<(number: number) => Promise<number>> {
+  if (format === "plain") return (number) => plainPdf(Number(file), String(number));
+  const checked = checkProject(diskWorld([dirname(dirname(file))]), [slashes(file)], { settings: defaultSettings }),
+    options: OutputOptions = { wording: defaultWording, system: "metric" };
+  const input = {
+    // Each procedure once: with those that it does within, as the test of all outputs prints it.
+    performances: [
+      ...new Map(
+        checked.performances.toReversed().map((each) => [`${each.procedure.at.file} ${each.procedure.id}`, each]),
+      ).values(),
+    ].toReversed(),
+    texts: new Map([...checked.project.files].map(([path, { text }]) => [path, text])),
+    openFindings: 0,
+  };
+  return async (number) => {
+    const data = { ...manual.data(input, options), subtitle: `Number ${number}` };
+    if (format === "pdf") return (await pdfOf(manual.print!(data, options))).pages;
+    manual.formats["html"]!.write(data, options);
+    return 0;
+  };
+}
+
+const make = await maker();
 let seconds = 0,
   processor = 0,
   pages = 0;
 for (let i = 0; i < Number(times); i++) {
   const start = process.hrtime.bigint(),
-    spent = process.cpuUsage(),
-    // Other each time: what the renderer remembers of the last one is not what is measured.
-    data = { ...manual.data(input, options), subtitle: `Number ${i}` };
-  if (format === "pdf") ({ pages } = await pdfOf(manual.print!(data, options)));
-  else manual.formats["html"]!.write(data, options);
+    spent = process.cpuUsage();
+  pages = await make(i);
   seconds = Number(process.hrtime.bigint() - start) / 1e9;
   const { user, system } = process.cpuUsage(spent);
   processor = (user + system) / 1e6;

@@ -13,13 +13,18 @@ import { barHtml, scriptHtml } from "./html-tablet.ts";
 import { pageEdges, style } from "./style.ts";
 import { tabletScript } from "./tablet/script.ts";
 
+const policyHash = (text: string): string => `'sha256-${base64OfHex(sha256(text))}'`;
+
+/** The script is the same on every page: hashed once. */
+let ofScript: string | undefined;
+const scriptHash = (): string => (ofScript ??= policyHash(tabletScript));
+
 export function manualAsHtml(document: ManualDocument, options: OutputOptions): string {
   const { document: shared } = options.wording;
   // The policy lets in the style and the script alone, each by its own hash; pictures only as data in the file.
   const title = [document.title, document.subtitle].join(": "),
     whole = style + pageEdges(shownOnOneLine(title).slice(0, 90), document.draft === "" ? "" : shared.draftMark);
-  const hash = (text: string): string => `'sha256-${base64OfHex(sha256(text))}'`;
-  const policy = `default-src 'none'; img-src data:; style-src ${hash(whole)}; ${document.forPen ? "" : `script-src ${hash(tabletScript)}; `}base-uri 'none'; form-action 'none'`;
+  const policy = `default-src 'none'; img-src data:; style-src ${policyHash(whole)}; ${document.forPen ? "" : `script-src ${scriptHash()}; `}base-uri 'none'; form-action 'none'`;
   const page = html`<!DOCTYPE html>
 <html lang="${document.lang}">
 <head>

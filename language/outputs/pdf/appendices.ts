@@ -25,7 +25,13 @@ function laidOut(
   blocks: (width: number) => readonly Block[],
 ): Section {
   const width = lies ? roomOf(pageOf(options, "book", true)).width : room.width;
-  return { name, title, ...(lies ? { lies: true } : { page: true }), blocks: [par(words(note)), ...blocks(width)] };
+  // Loads are few: they go on where the record ends.
+  return {
+    name,
+    title,
+    ...(lies ? { lies: true } : name === "lifting" ? {} : { page: true }),
+    blocks: [par(words(note)), ...blocks(width)],
+  };
 }
 
 export const sheetSection = (

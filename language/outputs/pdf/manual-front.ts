@@ -29,7 +29,6 @@ export function frontSections(document: ManualDocument, layout: Layout): Section
     {
       name: "identification",
       title: titles.identification,
-      page: true,
       blocks: [
         { is: "facts", rows: document.identification.map(({ label, value }) => [words(label), words(value)] as const) },
       ],

@@ -102,7 +102,7 @@ export function sheetTableBlocks(
   const told = when(titled, heading(2, title));
   if (rows.length === 0) return [...told, par(words(empty))];
   // What is written by hand needs room, but the words need theirs first.
-  const pen = Math.max(11, Math.min(24, (0.6 * width) / Math.max(1, blank.length)));
+  const pen = Math.max(11, Math.min(24, (0.25 * width) / Math.max(1, blank.length)));
   const all: readonly Column<readonly string[]>[] = [
     ...columns.map((head, at): Column<readonly string[]> => ({
       head,

@@ -192,7 +192,9 @@ export const template = String.raw`
       ..b.rows.map(r => r.map(c => if c.len() == 0 { v(0.9em) } else { w(c) })).flatten(),
     )
   }
-  if b.caption.len() == 0 { block(above: 1em, below: 1.4em, body) } else { figure(kind: table, supplement: none, caption: w(b.caption), body) }
+  // A short one stays on one page.
+  let whole = b.rows.len() <= 6 and not b.high
+  if b.caption.len() == 0 { block(above: 1em, below: 1.4em, breakable: not whole, body) } else { show figure: set block(breakable: not whole); figure(kind: table, supplement: none, caption: w(b.caption), body) }
 }
 
 #let index-of(b) = {

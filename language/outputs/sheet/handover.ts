@@ -8,7 +8,7 @@ import type { Performance } from "../../bench/trace.ts";
 import type { Thing } from "../../model/model.ts";
 import type { Lines } from "../lines/groups.ts";
 import { actionsIn } from "./actions.ts";
-import { tableSheet, type SheetKind, type SheetTable } from "./table-sheet.ts";
+import { tableSheet, type Made, type SheetKind, type SheetTable } from "./table-sheet.ts";
 
 export const handoverKind: SheetKind = {
   name: "handover",
@@ -16,22 +16,24 @@ export const handoverKind: SheetKind = {
   note: ({ wording }) => wording.benchSheets.handover.note,
   make: ({ performance, lines, options, inManual }) => {
     const { handover } = options.wording.benchSheets;
-    let before: readonly string[] = [];
+    let before: Growing = { off: [], standing: [] };
     return {
       tables: lines.strip.map((group): SheetTable => {
         const acts = actionsIn([group]).flatMap(({ of }) => of),
           state = performance.strip[Math.max(...acts, -1)]?.after ?? performance.start,
-          off = offAt(state, performance, lines);
-        // The list grows with every step: a book says what is new, as long as all of before still lies there.
-        const told = inManual === true && before.length > 0 && before.every((each) => off.includes(each)) ? before : [];
-        before = off;
+          now: Growing = {
+            off: offAt(state, performance, lines),
+            standing: standingAt(state, performance, options),
+          };
+        const told: Growing = inManual === true ? before : { off: [], standing: [] };
+        before = now;
         return {
           title: handover.after(`${group.number} ${group.title}`),
           columns: [handover.fact, handover.what],
           blank: [],
           empty: "",
           rows: [
-            ...factsAt(state, performance, lines, off, told),
+            ...factsAt(state, performance, lines, now, told),
             ...actionsIn([group])
               .flatMap(({ id, readings }) => readings.map(({ what, limits }) => [id, what, limits]))
               .map(([id = "", what = "", limits = ""]) => [
@@ -49,6 +51,23 @@ export const handoverKind: SheetKind = {
 
 export const handoverSheet = tableSheet(handoverKind);
 
+/** Lists that grow with every step. */
+interface Growing {
+  readonly off: readonly string[];
+  readonly standing: readonly string[];
+}
+
+/** Among other tables a list says what is new, as long as all that the table before says still holds. */
+function sinceBefore(now: readonly string[], before: readonly string[], asBefore: string): string {
+  const still = before.length > 0 && before.every((each) => now.includes(each));
+  return (still ? [asBefore, ...now.filter((each) => !before.includes(each))] : now).join("; ");
+}
+
+const standingAt = (s: State, { model }: Performance, { wording: { kinds } }: Made["options"]): string[] =>
+  model.precautions
+    .filter(({ number }) => at(s.standing, number) !== 0)
+    .map(({ kind, hazard }) => `${kinds.precautionShort(kind)} (${model.things[hazard]!.name})`);
+
 /** What is off, each with where its line put it. */
 function offAt(s: State, { model }: Performance, { context, strip }: Lines): string[] {
   const { handover } = context.wording.benchSheets,
@@ -63,15 +82,9 @@ function offAt(s: State, { model }: Performance, { context, strip }: Lines): str
   ].map((thing) => handover.lies(thing.name, lies.get(thing.id) ?? ""));
 }
 
-/** @param told those of `off` that the table before this one names. */
-function factsAt(
-  s: State,
-  performance: Performance,
-  { context }: Lines,
-  off: readonly string[],
-  told: readonly string[],
-): string[][] {
-  const { benchSheets: words, kinds, labels } = context.wording,
+/** @param told what the table before this one says; empty where it stands alone. */
+function factsAt(s: State, performance: Performance, { context }: Lines, now: Growing, told: Growing): string[][] {
+  const { benchSheets: words, labels } = context.wording,
     { handover } = words,
     { model } = performance;
   const has = (thing: Thing, flag: number): boolean => (at(s.flags, thing.index) & flag) !== 0,
@@ -84,15 +97,11 @@ function factsAt(
       !isOut(model, s, tie.index) &&
       (at(s.slack, tie.index) !== TIGHT || (left(model, s, tie.index) < tie.count && !tie.countUnknown)),
   );
-  const standing = model.precautions.filter(({ number }) => at(s.standing, number) !== 0);
   const row = (label: string, says: string): string[] => [label, says === "" ? words.none : says];
   return [
     ...(hanging.length > 0 ? [row(handover.hangs, `${names(hanging)}. ${handover.doNotStop}`)] : []),
     ...(lifted.length > 0 ? [row(handover.lifted, names(lifted))] : []),
-    row(
-      handover.off,
-      [...(told.length > 0 ? [handover.asBefore] : []), ...off.filter((each) => !told.includes(each))].join("; "),
-    ),
+    row(handover.off, sinceBefore(now.off, told.off, handover.asBefore)),
     row(
       handover.loose,
       loose
@@ -103,10 +112,7 @@ function factsAt(
         )
         .join("; "),
     ),
-    row(
-      handover.standing,
-      standing.map(({ kind, hazard }) => `${kinds.precautionShort(kind)} (${model.things[hazard]!.name})`).join("; "),
-    ),
+    row(handover.standing, sinceBefore(now.standing, told.standing, handover.asBefore)),
     row(handover.open, names(model.fluids.filter((fluid) => has(fluid, DRAINED)))),
     row(handover.closed, names(model.things.filter((thing) => has(thing, CAPPED)))),
     row(handover.aside, names(model.parts.filter((part) => has(part, ASIDE)))),

@@ -11,7 +11,7 @@ export const preparationKind: SheetKind = {
   name: "preparation",
   title: ({ wording }) => wording.benchSheets.preparation.title,
   note: ({ wording }) => wording.benchSheets.preparation.note,
-  make: ({ performance, lines, input, options }) => {
+  make: ({ performance, lines, input, options, inManual }) => {
     const { benchSheets: words, manual, kinds, instructions, document } = options.wording,
       { preparation } = words,
       { model, procedure } = performance,
@@ -27,6 +27,8 @@ export const preparationKind: SheetKind = {
     const open = Object.keys(hazardKinds)
       .filter((kind) => !model.hazards.some((hazard) => hazard.kind === kind) && !model.dismissed.has(kind))
       .map((kind) => kinds.hazard(kind));
+    // What each tool is for stands in the manual's own tables already.
+    const fors = (what: readonly string[], between: string): string => (inManual === true ? "" : what.join(between));
     const list = (title: string, rows: readonly (readonly string[])[]) => ({
       title,
       columns: [preparation.what, preparation.amount],
@@ -57,10 +59,10 @@ export const preparationKind: SheetKind = {
           ]),
         ]),
         list(preparation.tools, [
-          ...tools.spanners.map((row) => [row.name, row.for.join("; ")]),
-          ...tools.wrenches.map((row) => [[row.name, row.range].filter(Boolean).join(", "), row.for.join("; ")]),
+          ...tools.spanners.map((row) => [row.name, fors(row.for, "; ")]),
+          ...tools.wrenches.map((row) => [[row.name, row.range].filter(Boolean).join(", "), fors(row.for, "; ")]),
           ...tools.uncovered.map((row) => [manual.wrenchNone, document.titled(row.torque, row.for)]),
-          ...tools.others.map((row) => [[row.name, row.note].filter(Boolean).join(", "), row.for.join(", ")]),
+          ...tools.others.map((row) => [[row.name, row.note].filter(Boolean).join(", "), fors(row.for, ", ")]),
         ]),
         list(
           preparation.supplies,

@@ -5,7 +5,7 @@
 import type { Act, Name } from "../model/act.ts";
 import { placeOf, placeOfStep, unitsOf, type Unit } from "./again.ts";
 import { benchOf, reasonOf, report, type Bench } from "./bench.ts";
-import type { Around, Event, Performed, Problem, RefitPerformed } from "./trace.ts";
+import type { Around, Event, Performed, Problem, Reason, RefitPerformed } from "./trace.ts";
 import { walk } from "./walk.ts";
 
 /** Where a reading stands, and what goes on from it. */
@@ -47,7 +47,7 @@ export function judgeRepeats(bench: Bench, readings: readonly Reading[], known: 
           words: [title],
           at: problem.at,
         }),
-        ...found.flatMap(({ reasons }) => reasons),
+        ...found.flatMap(({ reasons }) => reasons).toSorted((a, b) => Number(isHazard(b)) - Number(isHazard(a))),
       ]);
     }
 }
@@ -97,7 +97,8 @@ function again(bench: Bench, reading: Reading, units: readonly Unit[]): readonly
 }
 
 /** A missing precaution leads, as in any refusal. */
-const isOfHazard = ({ rule }: Problem): boolean => rule.startsWith("hazard/");
+const isOfHazard = ({ reasons }: Problem): boolean => reasons.some(isHazard);
+const isHazard = ({ rule }: Reason): boolean => rule.startsWith("hazard/");
 
 /** Off, out, drained, on or in already: nothing to do, and no fault of who goes back. */
 const isDoneAlready = ({ rule, reasons }: Problem): boolean =>

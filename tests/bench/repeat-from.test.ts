@@ -48,6 +48,18 @@ test("after the final test the precautions are taken again first", () => {
   ]);
 });
 
+test("a missing precaution leads, whatever else stands in the way", () => {
+  const facts = `${box}\n hazard hot-card hot warning "Hot card" { on card  precaution cool "Let it stand." back "Go on." }`;
+  expect(
+    says(
+      stage(
+        facts,
+        'step still "Still" { cool hot-card } step open-up "Open" { undo ls remove lid } step card-out "Card" { remove card } finish { test "Works" else repeat from card-out }',
+      ),
+    ),
+  ).toEqual(["hazard/repeat Card cannot be done again from here: Hot card asks for cool first"]);
+});
+
 test("in a written refit the author says what comes apart before it goes together again", () => {
   const text = (before: string): string =>
     `${stage(box, 'step open-up "Open" { undo ls remove lid remove card }', "refit by back")}procedure back "Back" for u { aim all in needs p

@@ -151,6 +151,14 @@ test("an item that a precaution is behind needs only those before it, and the pr
   ]);
 });
 
+test("an item that a precaution is behind asks for those before it though the hazard is not on the item itself", () => {
+  const facts = `part cover "Cover"\n fastener cs screw "Cover screws" { joins cover to b }\n part board "Board" { fits b behind cover }
+ hazard mains electrical danger "Mains" { on board source mains voltage 230 V ac  precaution isolate "Open it." back "Close it."  precaution prove-dead behind cover "All poles." }`;
+  const acts = "prove-dead mains remove board";
+  expect(codes(stage(facts, `step { isolate mains undo cs remove cover ${acts} }`))).toEqual([]);
+  expect(codes(stage(facts, `step { undo cs remove cover isolate mains ${acts} }`))).toEqual(["hazard/not-yet"]);
+});
+
 test("a precaution behind plugs asks that all of them are out", () => {
   const facts = `part housing "Housing"\n fastener plugs plug "Plugs" { count 2 into housing }\n fastener hs screw "Housing screws" { count 8 joins housing to b }
  hazard push spring danger "Spring" { on hs, housing pushes housing force 5 kN  precaution block behind plugs "Rods in." back "Rods out." }`;

@@ -59,6 +59,8 @@ export interface Table {
   readonly rows: readonly (readonly Words[])[];
   /** A row of it is so high that it may go over a page's end. */
   readonly high: boolean;
+  /** So short that it stays on one page. */
+  readonly whole: boolean;
   /** Points. */
   readonly size: number;
 }

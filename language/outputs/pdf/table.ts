@@ -51,9 +51,14 @@ export function table<Row>(
       }),
     ),
     high: cells.some((row) => used.some(({ i }, at) => widthOf(row[i]!, size) > 14 * widths[at]!)),
+    whole: linesIn(cells.map((row) => used.map(({ i }, at) => widthOf(row[i]!, size) / (widths[at]! - padding)))) <= 12,
     size,
   };
 }
+
+/** Lines that the rows take, about: of each its fullest cell. @param fill how many times a cell's text is as wide as its column. */
+const linesIn = (fill: readonly (readonly number[])[]): number =>
+  fill.reduce((sum, row) => sum + Math.max(1, ...row.map((each) => (each <= 1.02 ? 1 : Math.ceil(each * 1.15)))), 0);
 
 const textOf = (value: string | number | readonly string[]): string =>
   plainOf(words(Array.isArray(value) ? value.join("; ") : String(value as string | number), Number.POSITIVE_INFINITY));
@@ -69,6 +74,7 @@ function bounds(texts: readonly string[], size: number, blank: number | undefine
     ofTexts = Math.max(...texts.map((text) => widthOf(text, size)));
   const blankWidth = blank === undefined ? 0 : (blank / 25.4) * 72,
     least = Math.max(blankWidth, Math.min(ofWords * 1.02, size * 12) + padding);
+  // Of one word alone the text is narrower than the word with its allowance: nothing is taken from such a column.
   return { least, most: Math.max(least, Math.min(ofTexts, size * 60) + padding) };
 }
 

@@ -192,9 +192,7 @@ export const template = String.raw`
       ..b.rows.map(r => r.map(c => if c.len() == 0 { v(0.9em) } else { w(c) })).flatten(),
     )
   }
-  // A short one stays on one page.
-  let whole = b.rows.len() <= 6 and not b.high
-  if b.caption.len() == 0 { block(above: 1em, below: 1.4em, breakable: not whole, body) } else { show figure: set block(breakable: not whole); figure(kind: table, supplement: none, caption: w(b.caption), body) }
+  if b.caption.len() == 0 { block(above: 1em, below: 1.4em, breakable: not b.whole, body) } else { show figure: set block(breakable: not b.whole); figure(kind: table, supplement: none, caption: w(b.caption), body) }
 }
 
 #let index-of(b) = {

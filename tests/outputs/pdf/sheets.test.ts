@@ -10,6 +10,7 @@ import { shownOnOneLine } from "../../../language/outputs/text/shown.ts";
 import { torqueSheet } from "../../../language/outputs/torque-sheet/torque-sheet.ts";
 import type { PrintDocument } from "../../../language/outputs/pdf/print.ts";
 import { compiledExample, compiledText, options } from "../outputs-of.ts";
+import { table } from "../../../language/outputs/pdf/table.ts";
 import { readPdf } from "./pdf-text.ts";
 import { checkUa } from "./ua-check.ts";
 
@@ -62,6 +63,26 @@ test("labels: each bag and tray, at the size asked for", async () => {
     text = await read(labels.print!(data, { ...options, labelGrid: grid }));
   expect(data.places.length).toBeGreaterThan(5);
   for (const { kind, label } of data.places) expect(text).toContain(options.wording.labels.place(kind, label));
+});
+
+test("a short table stays on one page, one of many or tall rows goes over its end", () => {
+  const columns = [
+      { head: "What", cell: (row: readonly string[]) => row[0]!, isHead: true as const },
+      { head: "How much", cell: (row: readonly string[]) => row[1]! },
+    ],
+    of = (rows: number, text: string) =>
+      table(
+        "",
+        columns,
+        Array.from({ length: rows }, () => [text, "2"]),
+        160,
+      ).whole;
+  expect([of(6, "Rag"), of(12, "Rag"), of(13, "Rag"), of(2, "Wipe it and look. ".repeat(60))]).toEqual([
+    true,
+    true,
+    false,
+    false,
+  ]);
 });
 
 test("where there is nothing to print, the sheet says so", async () => {

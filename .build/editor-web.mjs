@@ -1,6 +1,6 @@
 // The package as a web extension: VS Code for the web in a headless Chromium, the server in a worker, the folder a virtual one.
 
-import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -23,8 +23,15 @@ export async function webTest() {
     { chromium } = await import("playwright-core"),
     folder = mkdtempSync(join(tmpdir(), "web-")),
     results = [];
+  // The range in the manifest is that of hosts whose Node is new enough for the server. Here a browser runs it, and the VS Code for the web
+  // that can be had as a package is an older one.
+  const extension = `${root}/out/unpacked-web`;
+  rmSync(extension, { recursive: true, force: true });
+  cpSync(unpacked, extension, { recursive: true });
+  const manifest = JSON.parse(readFileSync(`${extension}/package.json`, "utf8"));
+  writeFileSync(`${extension}/package.json`, JSON.stringify({ ...manifest, engines: { vscode: "^1.91.0" } }));
   // It is served with the extension, so it has to lie in its folder.
-  const module = `${unpacked}/editor-web-test.js`,
+  const module = `${extension}/editor-web-test.js`,
     data = `${editorHome}/web/data`,
     place = `${data}/vscode-web-stable-${commit}`;
   await build({
@@ -54,7 +61,7 @@ export async function webTest() {
       quality: "stable",
       commit,
       testRunnerDataDir: data,
-      extensionDevelopmentPath: unpacked,
+      extensionDevelopmentPath: extension,
       extensionTestsPath: module,
       folderPath: folder,
       host: "127.0.0.1",

@@ -111,7 +111,8 @@ export function sheetTableBlocks(
     })),
     ...blank.map((head): Column<readonly string[]> => ({ head, cell: () => "", blank: pen })),
   ];
-  return [...told, table("", all, rows, width)];
+  // Many columns are set smaller, as on the torque sheet: the words need the room.
+  return [...told, table("", all, rows, width, all.length > 8 ? 8 : 9)];
 }
 
 /** All tables of a sheet, with what is said before them. @param width mm. */

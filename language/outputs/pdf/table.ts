@@ -66,6 +66,8 @@ const textOf = (value: string | number | readonly string[]): string =>
 interface Bounds {
   readonly least: number;
   readonly most: number;
+  /** How much text of the column has no room in its least width: what it asks for beside the others. */
+  readonly wants: number;
 }
 
 /** A column is at least as wide as its longest usual word, and at most as its longest text. Points. */
@@ -75,15 +77,32 @@ function bounds(texts: readonly string[], size: number, blank: number | undefine
   const blankWidth = blank === undefined ? 0 : (blank / 25.4) * 72,
     least = Math.max(blankWidth, Math.min(ofWords * 1.02, size * 12) + padding);
   // Of one word alone the text is narrower than the word with its allowance: nothing is taken from such a column.
-  return { least, most: Math.max(least, Math.min(ofTexts, size * 60) + padding) };
+  return {
+    least,
+    most: Math.max(least, Math.min(ofTexts, size * 60) + padding),
+    wants: texts.reduce((sum, text) => sum + Math.max(0, widthOf(text, size) + padding - least), 0),
+  };
 }
 
-/** What is left over when every column has its least goes by what each still wants. */
+/**
+ * What is left over when every column has its least goes by how much text still has no room: one long cell does not take what ten others
+ * need. No column gets more than its longest text, as long as another can use it.
+ */
 function share(columns: readonly Bounds[], whole: number): number[] {
   const least = columns.reduce((sum, column) => sum + column.least, 0);
   if (least >= whole) return columns.map((column) => (column.least / least) * whole);
-  const wanted = columns.reduce((sum, { least: low, most }) => sum + most - low, 0),
-    left = whole - least;
-  if (wanted === 0) return columns.map((column) => column.least + left / columns.length);
-  return columns.map(({ least: low, most }) => low + (left * (most - low)) / wanted);
+  const widths = columns.map((column) => column.least);
+  let left = whole - least;
+  for (let rounds = 0; rounds < columns.length && left > 0.01; rounds++) {
+    const open = columns.map(({ most, wants }, i) => (widths[i]! < most ? wants : 0)),
+      wanted = open.reduce((sum, each) => sum + each, 0);
+    if (wanted === 0) break;
+    const before = left;
+    open.forEach((wants, i) => {
+      const more = Math.min((before * wants) / wanted, columns[i]!.most - widths[i]!);
+      widths[i]! += more;
+      left -= more;
+    });
+  }
+  return widths.map((width) => width + Math.max(0, left) / columns.length);
 }

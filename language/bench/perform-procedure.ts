@@ -1,27 +1,27 @@
 // One procedure performed in one build: start, strip, aim, refit, end. The only entry for whoever wants to know what a procedure does.
 
-import type { Leave, Model, Procedure, Start, Task, ThingIndex } from "../model/model.ts";
-import { benchOf, prefixInside, reasonOf, report, resolve, resolveName, type Bench, type Work } from "./bench.ts";
+import type { Leave, Model, Procedure, Task, ThingIndex } from "../model/model.ts";
+import { benchOf, prefixInside, reasonOf, report, resolve, type Bench, type Work } from "./bench.ts";
 import { judgeAim } from "./aim.ts";
+import { asStart, settle } from "./as-start.ts";
 import { judgeEnd, leavesOf, takenTooEarly, type Leaves } from "./end-state.ts";
 import { withoutEchoes } from "./echo.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
 import type { Likeness } from "./likeness.ts";
-import { isPart, isTie, tieOf } from "./machine.ts";
+import { isTie, tieOf } from "./machine.ts";
 import { mover } from "./moved.ts";
 import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { orderOf } from "./refit/order.ts";
 import { judgeSets } from "./renewed-sets.ts";
 import { judgeRepeats, readingsIn, readingsOnTheWayBack } from "./repeats.ts";
-import { lumps, type Lump } from "./lumps.ts";
 import { goOnFrom, stageOf, type Stage } from "./stages.ts";
-import { DRAINED, NEVER, ON_BASE, startState, TIGHT, type State } from "./state.ts";
+import { startState, TIGHT, type State } from "./state.ts";
 import { judgeTasks } from "./tasks.ts";
 import { judgeTurned } from "./turn.ts";
 import type { Entry } from "../model/model.ts";
 import type { Performance, Performed } from "./trace.ts";
-import { at, set, vector } from "./vector.ts";
+import { at } from "./vector.ts";
 import { aroundOf, conditionHolds, run, walk } from "./walk.ts";
 
 export interface PerformOptions {
@@ -187,86 +187,6 @@ function judgeLeftUntil(bench: Bench, procedure: Procedure): void {
         );
       }
     }
-}
-
-/** A part that is not there when the work begins, nor what ties it. */
-function without(model: Model, state: State, part: ThingIndex): State {
-  const own = -(wayOff + part);
-  let { out } = state;
-  for (const tie of model.ties)
-    if (tie.lowers.includes(part) || tie.uppers.includes(part)) out = set(out, tie.index, tie.count);
-  return {
-    ...state,
-    out,
-    lump: set(state.lump, part, own),
-    carriers: state.carriers.with(own, { carrier: part, from: ON_BASE }),
-  };
-}
-/** Sub-assemblies of parts that were never there have numbers that no event can have. */
-const wayOff = 1_000_000;
-
-/** `starts …` */
-function settle(bench: Bench, procedure: Procedure): void {
-  const around = aroundOf(procedure);
-  const one = (start: Start): void => {
-    if (start.is === "on-bench") return;
-    if (start.is === "with") {
-      for (const name of start.names)
-        for (const thing of resolveName(bench, name.text, around)) {
-          const hazard = bench.model.things[thing]!;
-          if (hazard.is !== "hazard") continue;
-          for (const p of hazard.precautions)
-            if (p.kind === start.precaution)
-              bench.state = { ...bench.state, standing: set(bench.state.standing, p.number, -1) };
-        }
-      return;
-    }
-    for (const thing of resolve(bench, start.names, around)) {
-      const s = bench.state;
-      if (start.is === "drained") bench.state = { ...s, flags: set(s.flags, thing, at(s.flags, thing) | DRAINED) };
-      else if (isPart(bench.model, thing)) bench.state = without(bench.model, s, thing);
-      else if (isTie(bench.model, thing))
-        bench.state = { ...s, out: set(s.out, thing, start.count ?? tieOf(bench.model, thing).count) };
-    }
-  };
-  for (const start of procedure.starts) one(start);
-}
-
-/** What was done before is no part of this refit: facts stay, the events that made them so are forgotten. */
-function asStart(model: Model, state: State): State {
-  const none = vector(model.things.length, NEVER),
-    before = new Map<number, Lump>();
-  for (const [number, lump] of state.carriers.entries()) {
-    const home = lump.from > 0 ? -lump.from : lump.from;
-    before.set(-Math.abs(number), {
-      carrier: lump.carrier,
-      from: home,
-      ...(lump.joined === undefined ? {} : { joined: lump.joined > 0 ? -lump.joined : lump.joined }),
-    });
-  }
-  let lump = state.lump,
-    standing = state.standing;
-  for (const part of model.parts) {
-    const had = at(lump, part.index);
-    if (had > ON_BASE) lump = set(lump, part.index, -had);
-  }
-  for (const precaution of model.precautions)
-    if (at(standing, precaution.number) > 0) standing = set(standing, precaution.number, -1);
-  return {
-    ...state,
-    lump,
-    standing,
-    carriers: lumps(before),
-    outBy: none,
-    slackBy: none,
-    lumpBy: none,
-    offBy: none,
-    asideBy: none,
-    heldBy: none,
-    drainedBy: none,
-    metBy: none,
-    inBy: none,
-  };
 }
 
 // --- strip and refit ---------------------------------------------------------------------------------------------------------

@@ -1,0 +1,110 @@
+// Refusals of the bench that no page of a check shows: each on the smallest text that meets it, beside a text that differs in that alone
+// and is clean.
+
+import { expect, test } from "vitest";
+import { findings, refit, stage } from "./refit/stage.ts";
+
+const says = (facts: string, steps: string): string[] =>
+  findings(stage(facts, steps)).map((f) => `${f.code}: ${f.says}`);
+const lid = `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`;
+const pins = `part pin pin "Pins" { count 2 fits b }`;
+
+test("a line is capped once, and only what is capped is uncapped", () => {
+  const hose = `part hose "Hose"\n joint union screwed "Union" { joins hose to b }`;
+  expect(says(hose, "step { undo union cap union uncap union remove hose }")).toEqual([]);
+  expect(says(hose, "step { undo union cap union cap union }")).toEqual([
+    "sequence/already-undone: Union is capped already",
+  ]);
+  expect(says(hose, "step { undo union uncap union }")).toEqual(["sequence/already-undone: Union is not capped"]);
+});
+
+test("what is to be recovered is not purged, evacuated or drained while it is aboard", () => {
+  const gas = `fluid gas refrigerant "Gas" { recover fills at port }\n part cap "Cap"\n fastener port screw "Port" { count 1 joins cap to b }`;
+  expect(says(gas, "step { recover gas evacuate gas }")).toEqual([]);
+  expect(says(gas, "step { evacuate gas }")).toEqual([
+    "hazard/not-recovered: Gas is to be recovered before it is evacuated",
+  ]);
+  expect(says(gas, "step { purge gas }")).toEqual(["hazard/not-recovered: Gas is to be recovered before it is purged"]);
+  expect(says(gas, "step { drain gas }")).toEqual(["hazard/not-recovered: Gas is to be recovered, not drained"]);
+});
+
+test("what was scrapped is not used again", () => {
+  const [found, ...more] = says(lid, "step { undo screws remove lid scrap screws refit { reuse screws } }");
+  expect(found).toMatch(/^fastener\/one-time-reused: Screws .* scrapped before$/);
+  expect(more).toEqual([]);
+});
+
+test("only what is put on is taken off", () => {
+  const felt = `${lid}\n temporary felt "Felt"`;
+  expect(says(felt, "step { put felt on lid take felt off }")).toEqual([]);
+  expect(says(felt, "step { take felt off }")).toEqual(["sequence/already-undone: Felt was never put on"]);
+});
+
+test("nothing is applied to what goes on dry", () => {
+  const dry = lid.replace(`"Lid"`, `"Lid" { dry }`),
+    steps = "step { undo screws remove lid refit { apply grease to lid } }";
+  expect(says(lid, steps)).toEqual([]);
+  expect(says(dry, steps)).toEqual(["refit/contradiction: Lid goes on dry, and this puts something on it"]);
+});
+
+test("of a part of several pieces no more come off, and no more go on, than there are", () => {
+  expect(says(pins, "step { remove 1 of pin remove rest of pin }")).toEqual([]);
+  expect(says(pins, "step { remove 1 of pin remove 2 of pin }")).toEqual([
+    "sequence/over-count: 2 of Pins are asked for, and only 1 of 2 are in",
+  ]);
+  expect(says(pins, "step { remove pin refit { fit 1 of pin fit 1 of pin } }")).toEqual([]);
+  expect(says(pins, "step { remove pin refit { fit 3 of pin } }")).toEqual([
+    "sequence/over-count: 3 of Pins are asked for, and only 2 of 2 are out",
+  ]);
+  expect(says(pins, "step { remove pin refit { fit 1 of pin fit 2 of pin } }")).toEqual([
+    "sequence/over-count: 2 of Pins are asked for, and only 1 of 2 are out",
+  ]);
+});
+
+test("a count of a part in a refit block leaves the rest to the reverse", () => {
+  const steps = "step { remove pin refit { fit 1 of pin } }";
+  expect(says(pins, steps)).toEqual([]);
+  expect(refit(stage(pins, steps))).toEqual(["fitting Pins", "fitting Pins"]);
+});
+
+test("what a refit block fits twice is in already, and the second stands after the first", () => {
+  const twice = "step { undo screws remove lid refit { fit lid fit screws fit screws } }";
+  expect(refit(stage(lid, twice))).toEqual(["fitting Lid", "fitting Screws", "fit Screws"]);
+  expect(says(lid, twice)).toEqual(["refit/impossible: Screws cannot go on: Screws are in already"]);
+  // A try: in, out, and in again.
+  expect(says(lid, "step { undo screws remove lid refit { fit lid fit screws undo screws fit screws } }")).toEqual([]);
+});
+
+test("a stage of tightening that comes too early is named with the one that is due", () => {
+  const staged = lid.replace("count 4", "count 4 stages 5 N·m, 10 N·m, 15 N·m");
+  expect(
+    says(staged, "step { undo screws remove lid refit { fit lid fit screws tighten screws to stage 3 } }"),
+  ).toEqual(["refit/impossible: Screws cannot be tightened: stage 1 comes before stage 3"]);
+});
+
+test("what is slid aside is reached, and in its position", () => {
+  const cable = `joint cable connector "Cable" { joins lid to b }`,
+    guard = `part guard "Guard"\n fastener gs screw "Guard screws" { count 2 joins guard to b }`,
+    slide = "loosen cable slide lid";
+  expect(says(`${guard}\n part lid "Lid" { behind guard }\n ${cable}`, `step { ${slide} }`)).toEqual([
+    "sequence/blocked: Lid cannot be slid aside: Guard is in front of it",
+  ]);
+  expect(says(`positions flat, up\n part lid "Lid" { needs up }\n ${cable}`, `step { ${slide} }`)).toEqual([
+    "sequence/wrong-position: Lid cannot be slid aside: it needs up, and the unit is flat",
+  ]);
+  expect(says(`positions flat, up\n part lid "Lid"\n ${cable}`, `step { ${slide} refit { slide lid } }`)).toEqual([]);
+});
+
+test("loosened twice is a finding at the second", () => {
+  expect(says(lid, "step { loosen screws }")).toEqual([]);
+  expect(says(lid, "step { loosen screws loosen screws }")).toEqual([
+    "sequence/already-undone: Screws are loose already",
+  ]);
+});
+
+test("together come off only parts of one sub-assembly", () => {
+  const box = `part box "Box"\n fastener bs screw "Box screws" { joins box to b }\n part card "Card" { fits box }\n ${lid}`;
+  expect(says(box, "step { undo bs remove box undo screws remove card, lid together }")).toEqual([
+    "sequence/blocked: Card cannot come off: Lid is not in one sub-assembly with it, so they cannot come off together",
+  ]);
+});

@@ -1,13 +1,10 @@
 // The lines of a whole performance in order: strip, refit, finish, in runs of one step, each line with its number.
 
 import { endTurnBefore, placementOf, type Before } from "../../bench/placement.ts";
-import { machineOf } from "../../bench/machine.ts";
-import { at } from "../../bench/vector.ts";
-import { aroundOf } from "../../bench/walk.ts";
-import { namedThings } from "../../bill/named-things.ts";
 import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
 import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
 import { lineContext, phrase, stepText, thingOf, type LineContext } from "./context.ts";
+import { builtOn } from "./built-on.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
 import { givenTexts } from "./given.ts";
 import { fluidKinds, kindIn } from "../../tables/index.ts";
@@ -20,6 +17,7 @@ import { warningLines } from "./warnings.ts";
 import { fillLine, plainLines } from "./say-plain.ts";
 import { fitLine, makeLine } from "./say-refit.ts";
 import { removeLines, undoLines } from "./say-strip.ts";
+import { someOfPart } from "./some-of-part.ts";
 import { spannerOf } from "./spanner.ts";
 import { torqueText } from "./torque.ts";
 
@@ -214,12 +212,6 @@ function keyOf(context: LineContext, op: RefitOp): string {
   return `tie ${thing.fastener} ${thing.kind} ${fresh} ${spannerOf(thing, context)?.says ?? ""} ${thing.fastener ? torqueText(thing, context) : ""} ${thing.washers.length} ${thing.threadLocker?.text ?? ""}`;
 }
 
-/** How many of a part the line puts back, where another line has the others; else undefined. */
-export function someOfPart(context: LineContext, { event, things, count }: RefitOp): number | undefined {
-  const part = event?.kind === "off" && things.length === 1 ? thingOf(context, things[0]!) : undefined;
-  return part?.is === "part" && count < part.count ? count : undefined;
-}
-
 function turnLine(context: LineContext, { op }: RefitPerformed, position: string, isBack: boolean): LineDraft {
   const { acts } = context.wording,
     doing: Doing = {
@@ -368,42 +360,6 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
     case "written":
       return all(writtenOp(context, doing, run));
   }
-}
-
-/**
- * `base X` in the refit: X stays on the stand, so where its side and the rest of the unit meet it is the rest that moves. The same
- * meeting at the bench; other hands, and another mass to lift.
- */
-function builtOn(
-  context: LineContext,
-  run: readonly RefitPerformed[],
-):
-  | { readonly parts: readonly Part[]; readonly moved: readonly ThingIndex[]; readonly onto: readonly ThingIndex[] }
-  | undefined {
-  const { model, performance } = context,
-    { event } = run[0]!.op,
-    machine = machineOf(model),
-    bases = refitBases(performance);
-  if (!event || !bases.some((base) => event.moved.includes(base))) return undefined;
-  const { before } = run[0]!,
-    lumpOf = (part: ThingIndex): number => at(before.lump, part);
-  const met = [...new Set(event.things.flatMap((thing) => machine.hosts[thing] ?? []))].filter(
-    (host) => !event.moved.includes(host),
-  );
-  const parts = met.map((host) => thingOf(context, host)).filter((thing): thing is Part => thing.is === "part");
-  if (parts.length === 0) return undefined;
-  return {
-    parts,
-    moved: model.parts.filter((part) => lumpOf(part.index) === lumpOf(parts[0]!.index)).map((part) => part.index),
-    onto: event.things,
-  };
-}
-
-function refitBases({ model, procedure }: Performance): readonly ThingIndex[] {
-  const names = procedure.refit.flatMap((entry) =>
-    entry.is === "act" && entry.act.verb === "base" ? entry.act.names : [],
-  );
-  return namedThings(model, names, aroundOf(procedure));
 }
 
 /** What its kind asks before and after the fill, where no line of the author's says it. */

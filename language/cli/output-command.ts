@@ -15,7 +15,7 @@ import { writeOutput } from "./files.ts";
 import { inOtherWords } from "./other-words.ts";
 import type { Pdf } from "./pdf/pdf.ts";
 import { picturesOf } from "./pictures.ts";
-import { isOn, option, runProject, type ProjectRun } from "./project-run.ts";
+import { isOn, option, runProject, target, type ProjectRun } from "./project-run.ts";
 
 export interface OutputCommand {
   readonly name: string;
@@ -65,7 +65,11 @@ export function outputCommand(of: OutputCommand): Command {
       ...(of.formats.includes("pdf")
         ? [{ name: "font", value: "FILE", about: "A font file of this machine, for signs that the PDF's own lack" }]
         : []),
-      { name: "to", value: "FILE", about: "Write to this file, whole or not at all; else to standard output" },
+      {
+        name: "to",
+        value: "FILE",
+        about: "Write to this file, whole or not at all; else, or with -, to standard output",
+      },
       { name: "system", value: "metric|us", about: "The units that come first; the other stand beside them" },
       {
         name: "lang",
@@ -99,7 +103,7 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
     openFindings: open,
     allowed: allowedOf(checked),
   };
-  const to = option(args, "to"),
+  const to = target(args),
     pictures = picturesOf(project.world);
   const options: OutputOptions = {
     wording,
@@ -249,7 +253,7 @@ function formatOf(of: OutputCommand, args: ParsedArgs): string {
 
 /** A file called .pdf is meant to be one: nothing else is written into it without being asked for. */
 const byEnding = (of: OutputCommand, args: ParsedArgs): string | undefined =>
-  of.formats.includes("pdf") && option(args, "to")?.toLowerCase().endsWith(".pdf") === true ? "pdf" : undefined;
+  of.formats.includes("pdf") && target(args)?.toLowerCase().endsWith(".pdf") === true ? "pdf" : undefined;
 
 function paperOf(args: ParsedArgs): Paper | undefined {
   const asked = option(args, "paper")?.toLowerCase();

@@ -149,3 +149,9 @@ export function option(args: ParsedArgs, name: string): string | undefined {
   return typeof value === "string" ? value : undefined;
 }
 export const isOn = (args: ParsedArgs, name: string): boolean => args.options.get(name) !== undefined;
+
+/** The file that `--to` names; `-`, as everywhere on a command line, is standard output, which is also where it goes if not said. */
+export function target(args: ParsedArgs): string | undefined {
+  const to = option(args, "to");
+  return to === "-" ? undefined : to;
+}

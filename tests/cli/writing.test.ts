@@ -80,6 +80,14 @@ test("what cannot be written is said, and nothing is left behind", async () => {
   expect(readdirSync(folder).sort()).toEqual(["a.strip", "out.txt"]);
 });
 
+test("- is standard output, not a file of that name", async () => {
+  const folder = folderWith({ "a.strip": good }),
+    plain = await stripdown(folder, ["refit", "a.strip"]);
+  expect(await stripdown(folder, ["refit", "a.strip", "--to", "-"])).toEqual(plain);
+  expect((await stripdown(folder, ["text", "export", "a.strip", "--lang", "de", "--to", "-"])).out).toMatch(/^<\?xml/);
+  expect(readdirSync(folder)).toEqual(["a.strip"]);
+});
+
 test("a folder of that name is said, with and without --force", async () => {
   for (const more of [[], ["--force"]]) {
     const folder = folderWith({ "box.strip": good, "papers/keep.txt": "mine" });

@@ -4,7 +4,7 @@ import { resolve } from "node:path";
 import { CannotRun, command, type Io, type ParsedArgs } from "../command.ts";
 import { writeOutput } from "../files.ts";
 import { translationsBeside } from "../other-words.ts";
-import { isOn, option, runProject, type ProjectRun } from "../project-run.ts";
+import { isOn, option, runProject, target, type ProjectRun } from "../project-run.ts";
 
 export default command({
   name: "text",
@@ -14,7 +14,7 @@ export default command({
   options: [
     { name: "lang", value: "TAG", about: "With export: the language to translate into, by its tag: de, fr-CA" },
     { name: "from", value: "TAG", about: "With export: the language that the authors wrote in (en if not said)" },
-    { name: "to", value: "FILE", about: "With export: write to this file; else to standard output" },
+    { name: "to", value: "FILE", about: "With export: write to this file; else, or with -, to standard output" },
     { name: "force", about: "Write over a file that this tool did not make" },
     { name: "quiet", about: "Do not say what was written, or what is missing" },
   ],
@@ -65,10 +65,10 @@ async function exported(args: ParsedArgs, io: Io): Promise<number> {
     });
   }
   const text = xliffText({ from, to, files: files.filter(({ texts }) => texts.length > 0) }),
-    target = option(args, "to");
-  if (target === undefined) io.out(text);
+    file = target(args);
+  if (file === undefined) io.out(text);
   else {
-    const path = resolve(project.cwd, target);
+    const path = resolve(project.cwd, file);
     await writeOutput(path, text, isOn(args, "force"), project.show(path));
     const count = files.reduce((sum, { texts }) => sum + texts.length, 0),
       open = files.reduce((sum, { texts }) => sum + texts.filter((each) => each.target === undefined).length, 0);

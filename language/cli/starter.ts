@@ -7,7 +7,7 @@ export const starter = `# A first procedure. Check it with:  stripdown check FIL
 # All figures here are invented: put in those of the machine's maker.
 
 unit vent "Workshop fan WF-1" {
-  base housing  # what stays on the stand
+  base housing         # what stays on the stand
   renew always gasket  # new ones go in, every time
 
   part housing "Fan housing" { mass 6.5 kg }

@@ -1,6 +1,7 @@
 // Formats a text by setting only the blanks between its tokens and comments, so that it can lose neither and never changes the
 // tree. It keeps the author's lines (one ends after a one-item `if`, which is misread otherwise) and wraps nothing.
 
+import { setColumns, type Placed } from "./columns.ts";
 import { parse } from "./parser.ts";
 import { LBrace, RBrace } from "./tokens.ts";
 import { eachItem, type SyntaxEdit, type Token, type Tree } from "./tree.ts";
@@ -15,7 +16,10 @@ type Piece = {
   readonly ownLine: boolean;
 };
 
-/** Two blanks for each block that it stands in, one blank between arguments, two between items, at most one empty line. */
+/**
+ * Two blanks for each block that it stands in, one blank between arguments, two between items, at most one empty line; what the
+ * author set in columns stays in columns.
+ */
 export function format(text: string): string {
   let out = "",
     done = 0;
@@ -34,19 +38,24 @@ export function formatEdits(tree: Tree, range = { start: 0, end: tree.scan.text.
   const { text } = tree.scan;
   if (!hasDepth(tree)) return [];
   const pieces = piecesOf(tree),
-    { begins, conditional, endsLine, tight } = layoutOf(tree),
+    { begins, conditions, conditional, endsLine, tight } = layoutOf(tree),
     newline = /\r\n|\n|\r/.exec(text)?.[0] ?? "\n";
   const edits: SyntaxEdit[] = [];
   let depth = 0,
     from = text.charCodeAt(0) === 0xfeff ? 1 : 0,
     before: Piece | undefined;
-  for (const piece of pieces) {
-    const { token } = piece;
+  const placed = pieces.map((piece): Placed => {
+    const { token, start, end, line, endLine } = piece;
     if (token?.tokenType === RBrace) depth = Math.max(0, depth - 1);
-    set(from, piece.start, gapBefore(piece));
+    const gap = gapBefore(piece);
     if (token?.tokenType === LBrace) depth++;
-    from = piece.end;
     before = piece;
+    return { start, end, line, endLine, image: token?.image ?? "", isComment: token === undefined, gap };
+  });
+  setColumns(placed);
+  for (const { start, end, gap } of placed) {
+    set(from, start, gap);
+    from = end;
   }
   set(from, text.length, pieces.length > 0 ? newline : "");
   return edits;
@@ -65,7 +74,8 @@ export function formatEdits(tree: Tree, range = { start: 0, end: tree.scan.text.
     if (piece.line > before.endLine) return newline.repeat(Math.min(2, piece.line - before.endLine)) + margin;
     if (!token) return "  ";
     const last = before.token;
-    if (!last || (endsLine.has(last.index) && token.tokenType !== RBrace)) return newline + margin;
+    if (!last || (endsLine.has(last.index) && token.tokenType !== RBrace && !conditions.has(token.index)))
+      return newline + margin;
     return tight.has(token.index) ? "" : blanks(last, token, begins.has(token.index) && !conditional.has(token.index));
   }
 }
@@ -115,14 +125,15 @@ function piecesOf({ scan: { text, tokens, comments } }: Tree): Piece[] {
 }
 
 /**
- * The tokens that begin an item, those of them that a one-item `if` governs, those that must end their line (the last of such an
- * `if`), and those that stay close to the comma before them: after a decimal comma a blank would hide the mistake.
+ * The tokens that begin an item, those of them that are a condition and those that a one-item `if` governs, those that must end
+ * their line (the last of such an `if`, unless the next condition follows), and those that stay close to the comma before them: after a decimal comma a blank would hide the mistake.
  */
 function layoutOf({
   items,
   scan: { tokens },
-}: Tree): Record<"begins" | "conditional" | "endsLine" | "tight", ReadonlySet<number>> {
+}: Tree): Record<"begins" | "conditions" | "conditional" | "endsLine" | "tight", ReadonlySet<number>> {
   const begins = new Set<number>(),
+    conditions = new Set<number>(),
     conditional = new Set<number>(),
     endsLine = new Set<number>(),
     tight = new Set<number>();
@@ -131,11 +142,12 @@ function layoutOf({
     if (item.broken)
       for (let i = item.first + 1; i < (item.block?.first ?? item.last + 1); i++)
         if (tokens[i]!.glued && tokens[i - 1]!.text === ",") tight.add(i);
+    if (item.entry?.itemWillDo) conditions.add(item.first);
     if (!item.entry?.itemWillDo || !item.block || tokens[item.block.first]!.tokenType === LBrace) return;
     conditional.add(item.block.first);
     endsLine.add(item.last);
   });
-  return { begins, conditional, endsLine, tight };
+  return { begins, conditions, conditional, endsLine, tight };
 }
 
 /** The blanks between two tokens of one line. What an author wrote without a blank (20mm, 1/4) stays so. */

@@ -18,10 +18,7 @@ const at = testPublished({
         strip: (text) =>
           dropped(
             dropped(
-              dropped(
-                text,
-                "    loosen bracket-capscrew                         # stays in: the bracket slides off the stud\n",
-              ),
+              dropped(text, "    loosen bracket-capscrew  # stays in: the bracket slides off the stud\n"),
               '    slide bracket "Off the stud."\n',
             ),
             '      slide bracket back "Onto the stud."\n',
@@ -43,7 +40,7 @@ const at = testPublished({
     },
     f5: {
       edit: () => ({
-        refit: (text) => dropped(text, "    tighten bracket-capscrew                        # 12 lb-ft (16 N·m)\n"),
+        refit: (text) => dropped(text, "    tighten bracket-capscrew  # 12 lb-ft (16 N·m)\n"),
       }),
       finds: /refit\/missing: Bracket capscrew is left (?:loose|finger-tight) at the end/,
     },

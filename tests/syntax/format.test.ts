@@ -37,6 +37,12 @@ test("formatting changes neither tree nor comments, and twice is once", () => {
   }
 });
 
+test("the examples stand as the formatter sets them", () => {
+  const machines = examples.filter(({ path }) => !path.includes("mistakes"));
+  expect(machines.length).toBeGreaterThan(8);
+  expect(machines.filter(({ text }) => format(text) !== text).map(({ path }) => path)).toEqual([]);
+});
+
 test("a damaged text is formatted the same way, or left alone", () => {
   let i = 0;
   for (const text of [...withOneTokenGone(coreExample), ...withOneTokenGone(everyWord)]) {
@@ -55,7 +61,50 @@ test("indentation, blanks and empty lines", () => {
   ).toBe('unit a "A" {\n\n  mass 3 kg  revision 2\n  # x\n  part b { mass 3kg }  # y\n  base b,\n    c\n}\n');
 });
 
-test("after a one-item condition the line ends, since what follows is for all builds", () => {
+test("what stands in columns stays in columns, two blanks behind the longest", () => {
+  const columns = `unit a {
+  mass 3 kg          # weighed
+  positions flat     # as it arrives
+  part cover  cover-name "Cover"    { mass 3 kg }
+  part b      key "Key"             { mass 1 kg }
+
+  part ring  "A stray blank behind an empty line closes up"
+  no hot    "Cold."
+  no sharp  "Rounded."
+}
+`;
+  expect(format(columns)).toBe(`unit a {
+  mass 3 kg       # weighed
+  positions flat  # as it arrives
+  part cover  cover-name "Cover"  { mass 3 kg }
+  part b      key "Key"           { mass 1 kg }
+
+  part ring "A stray blank behind an empty line closes up"
+  no hot    "Cold."
+  no sharp  "Rounded."
+}
+`);
+  // A longer name moves the column for all, which is how an author sees that they belong together.
+  expect(format('no hot    "a"\nno freezing    "b"\nno sharp  "c"\n')).toBe(
+    'no hot       "a"\nno freezing  "b"\nno sharp     "c"\n',
+  );
+  expect(format('no hot   "a"\nno sharp  "b"\n')).toBe('no hot "a"\nno sharp "b"\n');
+});
+
+test("whatever blanks an author leaves, formatting twice is once", () => {
+  let seed = 11;
+  const random = (below: number): number => (seed = (seed * 48271) % 2147483647) % below;
+  for (const { path, text } of examples)
+    for (let round = 0; round < 3; round++) {
+      const spread = text.replaceAll(/(?<=\S) (?=[\w"{#])/g, () => " ".repeat(1 + Math.max(0, random(6) - 2))),
+        once = format(spread);
+      expect(format(once), path).toBe(once);
+    }
+});
+
+test("after a one-item condition the line ends, since what follows is for all builds; but not before the next condition", () => {
+  const each = "unit a {\n  part b { if late mass 9 kg  if early mass 8 kg }\n}\n";
+  expect(format(each)).toBe(each);
   expect(format("unit a {\n  fastener b {\n    if late torque 9 N·m size M8\n    count 2\n  }\n}\n")).toBe(
     "unit a {\n  fastener b {\n    if late torque 9 N·m\n    size M8\n    count 2\n  }\n}\n",
   );

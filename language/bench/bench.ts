@@ -41,6 +41,8 @@ export interface Bench {
   readonly putAt: Map<string, Span>;
   /** Ids that the rest of a written refit will still fit. */
   willFit: ReadonlySet<ThingIndex>;
+  /** What a written refit is built up on (`base X`): parts go to its sub-assembly first. */
+  builtOn: readonly ThingIndex[];
   /** Tie -> stage of tightening reached. */
   readonly stages: Map<ThingIndex, number>;
   /** Part -> the step in which it came to where it is now (a written refit may name it once more there). */
@@ -85,6 +87,7 @@ export function benchOf(model: Model, state: State, work: Work = { acts: 0 }): B
     marksAt: new Map(),
     putAt: new Map(),
     willFit: new Set(),
+    builtOn: [],
     stages: new Map(),
     metIn: new Map(),
     partial: new Map(),

@@ -13,14 +13,14 @@ import {
   type Bench,
   type Obstacle,
 } from "./bench.ts";
-import { assumeOn, hiders, isUnknown, isWhereUnknown, wrongPosition } from "./access.ts";
+import { assumeOn, hiders, isAside, isUnknown, isWhereUnknown, wrongPosition } from "./access.ts";
 import { assume } from "./bench.ts";
 import { touch } from "./hazards.ts";
 import { partOf } from "./machine.ts";
 import { tooFewPeople } from "./remove.ts";
 import { leftOf } from "./smallest-set.ts";
-import { A_AWAY, A_ON, NEVER, ON_BASE } from "./state.ts";
-import { holds, lumpOf, nameOf } from "./ties.ts";
+import { A_AWAY, A_DOUBT, A_ON, NEVER, ON_BASE } from "./state.ts";
+import { holds, lumpOf, nameOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set, setAll } from "./vector.ts";
 
@@ -59,8 +59,13 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
       !(bench.metIn.has(index) && bench.metIn.get(index) === around.step) &&
       act.count === undefined
     ) {
-      const reasons = [reasonOf("refit/impossible", { thing: index, words: ["already on"], at: part.at })];
+      const aside = isAside(s, index),
+        reasons = [
+          reasonOf("refit/impossible", { thing: index, words: [aside ? "aside" : "already on"], at: part.at }),
+        ];
       if (!joinsSameLack(bench, reasons, around)) report(bench, act.at, [index], reasons, act, around);
+      // That it is not moved back is the same mistake.
+      if (aside) assume(bench, index, A_DOUBT);
     }
     return;
   }
@@ -138,6 +143,7 @@ function whereTo(bench: Bench, part: Part, own: number, onto: readonly ThingInde
   const onBase = (list: readonly ThingIndex[]): ThingIndex | undefined => list.find((h) => lumpOf(s, h) === ON_BASE);
   const near =
     onto[0] ??
+    [...hosts, ...hung].find((h) => bench.builtOn.some((base) => together(s, base, h))) ??
     onBase(sides) ??
     sides[0] ??
     onBase(hosts) ??

@@ -264,6 +264,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
   if (by) {
     refit.phase = "refit";
     refit.willFit = fitsOf(refit, by);
+    refit.builtOn = resolve(refit, by.bases, aroundOf(by));
     for (const call of bench.calls) refit.calls.add(call);
     refit.calling = [procedure.id];
     run(refit, by, aroundOf(by));
@@ -387,6 +388,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
   }
   bench.phase = "refit";
   bench.willFit = fitsOf(bench, procedure);
+  bench.builtOn = resolve(bench, procedure.bases, aroundOf(procedure));
   run(bench, procedure, aroundOf(procedure));
   judgeTurned(bench);
   const written = bench.performed.slice();

@@ -77,6 +77,8 @@ export default benchCheck({
         return `its joint is closed already by ${by}`;
       case "already on":
         return `${name} is on already`;
+      case "aside":
+        return `${name} never came off and is only aside: it is moved back, not fitted`;
       case "already in":
         return `${name} ${verbOf(reason.thing, context)} in already`;
       case "not in":

@@ -151,10 +151,14 @@ export function wrongPosition(bench: Bench, item: Part | Tie, lump: number): Obs
 const UNKNOWN = A_OFF | A_OUT | A_ON | A_AWAY | A_SLACK;
 
 /** Where a thing is rests on an assumption: its own, or that of what it sits on. */
-export function isUnknown(bench: Bench, thing: ThingIndex, seen = new Set<ThingIndex>()): boolean {
+export function isUnknown(
+  bench: Pick<Bench, "model" | "machine" | "state">,
+  thing: ThingIndex,
+  seen = new Set<ThingIndex>(),
+): boolean {
   if (bench.state.assumptions === 0 || seen.has(thing)) return false;
   seen.add(thing);
-  if (isAssumed(bench, thing, UNKNOWN)) return true;
+  if ((at(bench.state.assumed, thing) & UNKNOWN) !== 0) return true;
   const { model, machine } = bench;
   const under = isPart(model, thing)
     ? machine.hosts[thing]!

@@ -7,7 +7,7 @@ import { atPiece } from "../model/named-inside.ts";
 import type { Span } from "../findings/finding.ts";
 import { machineOf, type Machine } from "./machine.ts";
 import { A_DOUBT, NEVER, type State } from "./state.ts";
-import { joinsSlip, noteNever, type Slip } from "./slips.ts";
+import { joinsSlip, noteAstray, noteNever, type Slip } from "./slips.ts";
 import type { Around, Event, EventKind, Performed, Problem, Reason, RefitNote, StepRun } from "./trace.ts";
 import { at, set } from "./vector.ts";
 
@@ -175,7 +175,11 @@ export function refuse(
   const reasons = obstacles.map((o) => o.reason);
   if (!joinsSlip(bench, around, reasons) && !joinsSameLack(bench, reasons, around)) {
     report(bench, act.at, about, reasons, act, around);
-    if (!bench.quiet) noteNever(bench, around, bench.problems[bench.problems.length - 1]!);
+    if (!bench.quiet) {
+      const problem = bench.problems[bench.problems.length - 1]!;
+      noteNever(bench, around, problem);
+      noteAstray(bench, around, thing, problem);
+    }
   }
   for (const obstacle of obstacles) obstacle.assume?.();
   assume(bench, thing, A_DOUBT);

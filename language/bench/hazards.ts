@@ -200,9 +200,31 @@ export function restore(bench: Bench, act: Act, thing: ThingIndex, around: Aroun
       act,
       around,
     );
+  proofBefore(bench, hazard, standing, act, around);
   guardsOn(bench, hazard, act, around);
   lapse(bench, hazard, standing, act, around);
   forget(bench, thing, A_HAZARD);
+}
+
+/** Power is given back that was taken away, and the proof that belongs between was never made: what was done there was done without. */
+function proofBefore(bench: Bench, hazard: Hazard, standing: readonly number[], act: Act, around: Around): void {
+  const missing = hazard.precautions.filter((p) => isProof(p.kind) && !standing.includes(p.number));
+  if (missing.length === 0 || standing.length === 0 || isAssumed(bench, hazard.index, A_HAZARD)) return;
+  report(
+    bench,
+    act.at,
+    [hazard.index],
+    [
+      reasonOf("hazard/order", {
+        thing: hazard.index,
+        words: ["before", ...missing.map((p) => p.kind)],
+        numbers: missing.map((p) => p.number),
+        at: hazard.at,
+      }),
+    ],
+    act,
+    around,
+  );
 }
 
 function lapse(bench: Bench, hazard: Hazard, standing: readonly number[], act: Act, around: Around): void {

@@ -9,7 +9,7 @@ import { tieOf } from "./machine.ts";
 import { lineUp } from "./marks.ts";
 import { leftOf } from "./smallest-set.ts";
 import { A_AWAY, A_DOUBT, A_ON, A_OUT, FINGER_TIGHT, NEVER, ON_BASE, TIGHT } from "./state.ts";
-import { joinsSlip, noteTwice, reportTwice } from "./slips.ts";
+import { joinsSlip, noteNever, noteTwice, reportTwice } from "./slips.ts";
 import { lumpOf } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set } from "./vector.ts";
@@ -46,7 +46,9 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
     const reasons = [reasonOf("refit/impossible", { thing: index, words: ["not in"], at: tie.at })];
     if (!joinsSlip(bench, around, reasons)) {
       report(bench, act.at, [index], reasons, act, around);
+      // It is the wrong name itself, or the one that an earlier line should have put in: what comes later tells.
       noteTwice(bench, around);
+      if (!bench.quiet) noteNever(bench, around, bench.problems[bench.problems.length - 1]!);
     }
     bench.state = { ...s, out: set(s.out, index, 0) };
     return assume(bench, index, A_ON);

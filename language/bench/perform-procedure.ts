@@ -7,6 +7,7 @@ import { asStart, settle } from "./as-start.ts";
 import { judgeEnd, leavesOf, takenTooEarly, type Leaves } from "./end-state.ts";
 import { withoutEchoes } from "./echo.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
+import { judgeFinished } from "./finished.ts";
 import type { Likeness } from "./likeness.ts";
 import { isTie, tieOf } from "./machine.ts";
 import { mover } from "./moved.ts";
@@ -272,7 +273,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
     judgeEnd(refit, start, leaves, procedure.at);
     questionWrittenSeals(refit);
     const written = refit.performed.slice(),
-      finished = finish(refit, procedure);
+      finished = finish(refit, procedure, leaves);
     judgeRepeats(
       refit,
       [
@@ -310,7 +311,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
   judgeEnd(refit, start, leaves, procedure.at);
   judgeLeftUntil(refit, procedure);
   questionSeals(bench, done);
-  const finished = finish(refit, procedure);
+  const finished = finish(refit, procedure, leaves);
   judgeRepeats(
     bench,
     [
@@ -361,12 +362,14 @@ function turnBack(bench: Bench, leaves: Leaves, start: State): string | undefine
   return due;
 }
 
-function finish(bench: Bench, procedure: Procedure): readonly Performed[] {
+function finish(bench: Bench, procedure: Procedure, leaves: Leaves): readonly Performed[] {
   const from = bench.performed.length;
   bench.phase = "refit";
   bench.computed = true;
   walk(bench, procedure.finish, aroundOf(procedure));
-  return bench.performed.slice(from);
+  const finished = bench.performed.slice(from);
+  judgeFinished(bench, leaves, finished);
+  return finished;
 }
 
 // --- a procedure that builds up ------------------------------------------------------------------------------------------------
@@ -398,7 +401,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     judgeEnd(bench, whole.state, leaves, procedure.at);
     judgeLeftUntil(bench, procedure);
   }
-  const finished = finish(bench, procedure);
+  const finished = finish(bench, procedure, leaves);
   judgeRepeats(
     bench,
     [...readingsIn(written, bench.events, "refit", true), ...readingsIn(finished, bench.events, "refit", false)],

@@ -22,7 +22,8 @@ interface Reading {
 
 /** `bench`: where to report. `known`: what performing the whole found: that is said already. */
 export function judgeRepeats(bench: Bench, readings: readonly Reading[], known: readonly Problem[]): void {
-  const said = new Set(known.map(keyOf));
+  const said = new Set(known.map(keyOf)),
+    lacking = new Set(known.flatMap(({ reasons }) => reasons.map(lackOf)));
   for (const reading of readings)
     for (const name of targetsOf(reading.act)) {
       const units = unitsOf(bench, reading.around),
@@ -37,7 +38,7 @@ export function judgeRepeats(bench: Bench, readings: readonly Reading[], known: 
         continue;
       }
       const found = again(bench, reading, units.slice(from, here < 0 ? undefined : here + 1))
-        .filter((one) => !isDoneAlready(one) && !said.has(keyOf(one)))
+        .filter((one) => !isDoneAlready(one) && !said.has(keyOf(one)) && !isLackedAnyway(one, lacking))
         .toSorted((a, b) => Number(isOfHazard(b)) - Number(isOfHazard(a)));
       const [problem] = found;
       if (!problem) continue;
@@ -105,5 +106,13 @@ const isDoneAlready = ({ rule, reasons }: Problem): boolean =>
   rule === "sequence/already-undone" ||
   rule === "sequence/over-count" ||
   (rule === "refit/impossible" && ["already on", "already in"].includes(reasons[0]?.words[0] ?? ""));
+
+/** What stands against it stood against the first time too, and is said there. */
+const isLackedAnyway = ({ reasons }: Problem, lacking: ReadonlySet<string>): boolean =>
+  reasons.every((reason) => lacking.has(lackOf(reason)));
+
+/** Of a missing precaution it does not matter which of the things was touched. */
+const lackOf = ({ rule, thing, by, words }: Reason): string =>
+  `${rule} ${rule === "hazard/not-yet" ? "" : thing} ${by.join(" ")} ${words.join(" ")}`;
 
 const keyOf = ({ rule, at, about }: Problem): string => `${rule} ${at.file} ${at.start} ${about.join(" ")}`;

@@ -13,6 +13,8 @@ export interface Slip {
   readonly is: "twice" | "never";
   readonly phase: "strip" | "refit";
   readonly step: StepRun | undefined;
+  /** The one act that the other trace may stand in, by its number among those performed; undefined: any. */
+  readonly only?: number;
   readonly problem: Problem;
 }
 
@@ -41,12 +43,26 @@ export function reportTwice(
   }
   if (bench.doubled.has(thing)) return;
   bench.doubled.add(thing);
-  if (never) {
-    extend(bench, never.problem, [reason]);
+  const same = never?.problem ?? sameFirst(bench, act, reason);
+  if (same) {
+    extend(bench, same, [reason]);
     return;
   }
   report(bench, act.at, [thing], [reason], act, around);
   note(bench, "twice", around.step, bench.problems[bench.problems.length - 1]!);
+}
+
+/** What was said of another thing that the same earlier line did already: that line is to blame for both. Equal lines are merged later. */
+function sameFirst(bench: Bench, act: Act, { rule, at: first }: Reason): Problem | undefined {
+  const isFirst = (at: Reason["at"]): boolean => at?.start === first?.start && at?.file === first?.file;
+  return (
+    first &&
+    bench.problems.find(
+      (p) =>
+        (p.at.start !== act.at.start || p.at.file !== act.at.file) &&
+        p.reasons.some((reason) => reason.rule === rule && isFirst(reason.at)),
+    )
+  );
 }
 
 /** Takes reasons that name ties which nothing undid to the slip that they belong to; false where there is none, and they are reported. */
@@ -63,10 +79,18 @@ export function noteTwice(bench: Bench, around: Around): void {
   if (!bench.quiet && problem) note(bench, "twice", around.step, problem);
 }
 
-/** Remembers a problem that names ties which nothing undid: the wrong name may turn up later. */
+/** Remembers a problem that names ties which nothing undid or put in: the wrong name may turn up later. */
 export function noteNever(bench: Bench, around: Around, problem: Problem): void {
-  if (problem.phase === "strip" && problem.reasons.some((reason) => isNever(bench, reason)))
-    note(bench, "never", around.step, problem);
+  if (problem.reasons.some((reason) => isNever(bench, reason))) note(bench, "never", around.step, problem);
+}
+
+/**
+ * Remembers that a tie cannot be undone here, whatever stands against it: if the very next act finds another tie still in, that one was
+ * meant. No other act is asked, since two lines apart may as well be two mistakes.
+ */
+export function noteAstray(bench: Bench, around: Around, thing: ThingIndex, problem: Problem): void {
+  if (bench.phase === "strip" && isTie(bench.model, thing) && !problem.reasons.some((reason) => isNever(bench, reason)))
+    bench.slips.push({ is: "twice", phase: bench.phase, step: around.step, only: bench.performed.length + 1, problem });
 }
 
 function isNever(bench: Bench, reason: Reason): boolean {
@@ -89,7 +113,10 @@ function note(bench: Bench, is: Slip["is"], step: StepRun | undefined, problem: 
 
 /** Of its own step if there is one, else the last; in the refit what is missing shows at the end, outside any step. */
 function take(bench: Bench, is: Slip["is"], step: StepRun | undefined): Slip | undefined {
-  const fits = (slip: Slip): boolean => slip.is === is && slip.phase === bench.phase,
+  const fits = (slip: Slip): boolean =>
+      slip.is === is &&
+      slip.phase === bench.phase &&
+      (slip.only === undefined || (slip.only === bench.performed.length && slip.step === step)),
     near = bench.slips.findLastIndex((slip) => fits(slip) && slip.step === step);
   const i = near >= 0 ? near : bench.slips.findLastIndex(fits);
   return i < 0 ? undefined : bench.slips.splice(i, 1)[0];
@@ -112,4 +139,5 @@ function extend(bench: Bench, problem: Problem, reasons: readonly Reason[]): voi
 function drop(bench: Bench, problem: Problem): void {
   const i = bench.problems.indexOf(problem);
   if (i >= 0) bench.problems.splice(i, 1);
+  for (let k = bench.slips.length - 1; k >= 0; k--) if (bench.slips[k]!.problem === problem) bench.slips.splice(k, 1);
 }

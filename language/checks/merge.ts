@@ -17,6 +17,8 @@ export function mergeFindings(raw: readonly Raw[], buildsOf: (unit: string) => r
     if (list) list.push(one);
     else groups.set(key, [one]);
   }
+  // The line that is missing at the bench may be the one that would speak of what no line speaks of.
+  const isMissing = [...groups.values()].some(([one]) => /^(?:sequence|removal|refit)\//.test(one!.code));
   const missed = new Set<string>(),
     findings: Finding[] = [],
     lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [];
@@ -31,6 +33,7 @@ export function mergeFindings(raw: readonly Raw[], buildsOf: (unit: string) => r
       [...groups.values()].some(([other]) => other!.code.startsWith("hazard/") && isWithin(other!.at, restsOn))
     )
       continue;
+    if (first.code === "names/unused" && isMissing) continue;
     if (missedOnce.test(first.code)) {
       const about = list.flatMap((one) => one.about),
         isNew = about.length === 0 || about.some((id) => !missed.has(`${first.code} ${id}`));

@@ -222,6 +222,9 @@ function lackOf(problem: Problem, context: BenchContext): ReadonlySet<string> | 
           : `declared ${ids} ${words.join()}`;
       case "hazard/proof-out-of-reach":
         return `open ${ids}`;
+      // Too many in the one build are too few in the other.
+      case "sequence/over-count":
+        return thing === undefined ? undefined : `open ${idOf(thing)}`;
       case "refit/mark-unmade":
         return `mark ${context.model.unit} ${words[0] ?? ""}`;
       case "removal/missing":

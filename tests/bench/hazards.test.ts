@@ -318,3 +318,25 @@ test("no finding says safe, OK, passed, complies, dead or discharged of a state"
   expect(all.length).toBeGreaterThan(2);
   for (const text of all) expect(text).not.toMatch(/\b(?:safe|ok|passed|complies|is dead|discharged)\b/i);
 });
+
+test("power is not given back where the proof between was never made", () => {
+  expect(codes(stage(start, "step { isolate start lock-out start restore start }"))).toEqual(["hazard/order"]);
+  expect(codes(stage(start, "step { isolate start lock-out start try-start start restore start }"))).toEqual([]);
+  // Touched without it: said there.
+  expect(codes(stage(start, `step { isolate start lock-out start ${off} fit guard fit gs restore start }`))).toEqual([
+    "hazard/not-yet",
+  ]);
+});
+
+test("what `finish` puts up, opens or takes off it puts right itself, since no way back comes after it", () => {
+  const finish = (acts: string): string => stage(start, `step { note "Nothing." } finish { ${acts} }`);
+  expect(says(finish("isolate start lock-out start try-start start"))).toEqual([
+    "Isolate and lock-out for Fan can start still stand at the end",
+  ]);
+  expect(codes(finish("isolate start lock-out start try-start start restore start"))).toEqual([]);
+  const opened = "isolate start lock-out start try-start start undo gs remove guard";
+  expect(says(finish(`${opened} fit guard restore start`))).toEqual([
+    "Guard screws: 4 of 4 are not back in at the end",
+  ]);
+  expect(says(finish(`${opened} fit guard fit gs restore start`))).toEqual([]);
+});

@@ -177,3 +177,68 @@ test("a count in a refit block takes that many, the rest goes back by the revers
     codes(stage(lid, "step { undo screws remove lid refit { fit 1 of screws fit 2 of screws fit 1 of screws } }")),
   ).toEqual([]);
 });
+
+test("a tie that cannot be undone, and behind it the one that still holds: the wrong name was written", () => {
+  const facts = `positions flat, upside\n ${lid}\n part arm "Arm" { needs upside }\n fastener as screw "Arm screws" { count 2 needs upside joins arm to b }`;
+  const found = findings(stage(facts, "step { undo as remove lid }"));
+  expect(found.map(({ code }) => code)).toEqual(["sequence/wrong-position"]);
+  expect(found[0]!.because.map(({ says: text }) => text).join()).toContain("still held by 4 of 4 Screws");
+  // A line between them: two lines, two mistakes.
+  expect(codes(stage(facts, `step { undo as note "Look." remove lid }`))).toEqual([
+    "sequence/wrong-position",
+    "sequence/still-held",
+  ]);
+});
+
+test("a wrong name in a written refit: what it names is made twice, what it should have named is not in", () => {
+  const facts = `${lid}\n part arm "Arm"\n fastener arm-screws screw "Arm screws" { count 2 joins arm to b }`;
+  const strip = (refit: string): string =>
+    stage(facts, "step { undo screws remove lid undo arm-screws remove arm }", "aim lid off") +
+    `procedure q "Q" for u {\n aim all in\n needs p\n step { fit lid ${refit} } step { tighten screws } step { fit arm fit arm-screws } }\n`;
+  expect(codes(strip("fit screws finger-tight"))).toEqual([]);
+  expect(codes(strip("fit arm-screws finger-tight"))).toEqual(["refit/impossible"]);
+});
+
+test("a line that undid several too early is one mistake, in whatever lines they are undone again", () => {
+  const facts = `${lid}\n part cap "Cap" { pieces left, right }\n fastener bolts bolt "Bolts" { pieces left, right count 2 per cap joins cap to b }`;
+  const found = findings(
+    stage(facts, "step { undo bolts remove lid } step { repeat for left, right { undo bolts remove cap } }"),
+  );
+  expect(found.map(({ code }) => code)).toEqual(["sequence/still-held"]);
+  expect(found[0]!.because.map(({ says: text }) => text).join()).toContain("Bolts right are undone already");
+});
+
+test("what a step lacks the first time is not said again where it is done once more", () => {
+  const facts = `part fan "Fan" { rests on b }\n hazard start rotating danger "Fan can start" {\n on fan\n precaution lock-out "Lock it." back "Lock off."\n precaution try-start "Press start: nothing may turn."\n }`;
+  const text = (precautions: string): string =>
+    stage(
+      facts,
+      `step look { ${precautions} measure gap "Gap" 1..2 mm else repeat from look inspect dust on fan "Clean" otherwise { clean fan } set fan "Gap" 1..2 mm }`,
+      "aim none",
+    );
+  expect(codes(text("lock-out start try-start start"))).toEqual([]);
+  expect(codes(text("lock-out start"))).toEqual(["hazard/not-yet"]);
+});
+
+test("what sits on a part that was assumed out of the way is no load of the next one", () => {
+  const facts = `part motor "Motor" { mass 20 kg fits hub by slide-fit }\n part rotor "Rotor" { mass 20 kg fits motor by slide-fit }\n part hub "Hub" { mass 10 kg rests on b }\n part ring "Ring" { rests on b behind motor }\n no heavy "Lifted by gear."`;
+  expect(codes(stage(facts, "step { remove ring remove hub }", "aim none"))).toEqual(["sequence/blocked"]);
+});
+
+test("a count that is too many in one build and too few in the other is one mistake", () => {
+  const facts = `variants small, large\n part lid "Lid"\n fastener screws screw "Screws" { if small { count 4 } if large { count 6 } joins lid to b }`;
+  const found = findings(stage(facts, "step { undo 5 of screws remove lid }"));
+  expect(found.map(({ code }) => code)).toEqual(["sequence/over-count"]);
+  expect(found[0]!.because.map(({ says: text }) => text).join()).toContain("still held by 1 of 6 Screws");
+});
+
+test("that nothing speaks of a tool waits for the line that is missing", () => {
+  const all = (text: string): string[] =>
+    check(`tool sling "Sling"\n${text}`)
+      .findings.map(({ code }) => code)
+      .filter((code) => /^(?:sequence|names)\//.test(code));
+  const facts = `part case "Case" { rests on b }\n part shaft "Shaft" { rests on b behind case }`;
+  expect(all(stage(facts, "step { lift case with sling remove shaft }"))).toEqual([]);
+  expect(all(stage(facts, "step { remove shaft }"))).toEqual(["sequence/blocked"]);
+  expect(all(stage(facts, "step { remove case remove shaft }"))).toEqual(["names/unused"]);
+});

@@ -1,9 +1,12 @@
 // A load lifted by hand that is over the published guideline for the people at it.
 
+import { isUnknown } from "../../bench/access.ts";
 import { massOf } from "../../bench/load.ts";
+import { machineOf } from "../../bench/machine.ts";
 import { A_AWAY, HELD } from "../../bench/state.ts";
 import { at } from "../../bench/vector.ts";
 import { liftLimit, ONE_PERSON_BEST } from "../../figures/lift-limit.ts";
+import type { ThingIndex } from "../../model/model.ts";
 import { rounded, si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
 import { sumLines } from "../sums.ts";
@@ -46,10 +49,11 @@ export default check({
       if (event.kind !== "off" || event.assumed || event.act.tool) continue;
       // What was refused before it and assumed out of the way is no load of this act.
       if (event.things.some((thing) => (at(event.before.flags, thing) & HELD) !== 0)) continue;
-      const { kg, unknown } = massOf(
-          model,
-          event.moved.filter((part) => (at(event.before.assumed, part) & A_AWAY) === 0),
-        ),
+      // Nor is what sits on that.
+      const there = { model, machine: machineOf(model), state: event.before },
+        isLoad = (part: ThingIndex): boolean =>
+          (at(event.before.assumed, part) & A_AWAY) === 0 && (event.things.includes(part) || !isUnknown(there, part));
+      const { kg, unknown } = massOf(model, event.moved.filter(isLoad)),
         people = Math.max(event.act.people ?? 0, event.around.crew, 1);
       // At or under what one may be asked to lift at best, only a far reach could make it too much.
       if (

@@ -64,6 +64,7 @@ export function concernedBy(
     add(all, performance.procedure.at);
   }
   for (const performance of performances) besideIt(performance, all);
+  notOfTheUnit(all);
   return { lines: all.lines, isAskedFor: all.isAskedFor };
 }
 
@@ -230,13 +231,25 @@ function readings({ acts }: Changed, all: Gathered): void {
 }
 
 /** The same things in the procedures beside it: what one takes off the other puts on. */
-function besideIt({ model, strip, written, events, refit }: Performance, all: Gathered): void {
+function besideIt({ model, strip, written, finish, events, refit }: Performance, all: Gathered): void {
   const isSame = (things: readonly ThingIndex[]): boolean => things.some((thing) => all.ids.has(idOf(model, thing)));
   for (const { op } of refit) if (op.act && isSame(op.things)) add(all, op.act.at);
-  for (const { act, things } of [...strip, ...written]) if (isSame(things)) add(all, act.at);
+  for (const { act, things } of [...strip, ...written, ...finish]) if (isSame(things)) add(all, act.at);
   for (const { act } of written)
     if (act.verb === "align" && act.names.some((name) => all.labels.has(name.text))) add(all, act.at);
   for (const event of events) if (isSame(event.things)) add(all, firstOfStep(events, event).act.at);
+}
+
+/** Tools, consumables and temporary things that the line named are no things of the model: where they are declared, put on and taken off. */
+function notOfTheUnit({ mutant, texts, lines }: Gathered): void {
+  const line = texts
+      .get(mutant.file)!
+      .split("\n")
+      [mutant.line - 1]!.replaceAll(/"[^"]*"/g, ""),
+    named = new Set(line.match(/[\p{L}\d-]+/gu));
+  for (const [file, text] of texts)
+    for (const { index, groups } of text.matchAll(/^ *(?:tool|consumable|temporary|put|take) +(?<id>[\p{L}\d-]+)/gmu))
+      if (named.has(groups!.id!)) lines.add(`${file}:${lineAt(text, index + 1)}`);
 }
 
 /** The acts of a called procedure are its call's. */

@@ -20,6 +20,11 @@ export function turn(bench: Bench, act: Act, around: Around): void {
   const { model, state: s } = bench,
     to = (act.on[0] ?? act.names[0])?.text ?? "";
   if (to === s.position || to === "") return;
+  if (!model.positions.includes(to)) {
+    // No position of this unit: told at its name, and what rests on it is not.
+    bench.state = { ...s, position: "?" };
+    return;
+  }
   if (!bench.computed) {
     const loose = slidesOff(bench, to);
     if (loose?.words[0] === "rests") {

@@ -1,13 +1,13 @@
 // The one error of a token that does not fit its item, with the place of the shape to go on from, if one can be guessed, and a fix
 // where one is at hand. It never proposes a unit of torque, force, pressure, voltage, time or temperature.
 
-import { nearestUnits, type Dimension, type UnitGroup } from "../quantities/index.ts";
+import { findUnit, nearestUnits, unitWords, type Dimension, type UnitGroup } from "../quantities/index.ts";
 import { kindListNames, kinds, type KindList } from "../vocabulary/kinds.ts";
-import { linkWords } from "../tables/synonyms.ts";
+import { linkWords, turns, unitsInSpeech, type Turn } from "../tables/speech.ts";
 import { placesOf } from "../vocabulary/index.ts";
 import { step, type Leaf } from "./shapes.ts";
 import { suggestKind } from "./suggestions.ts";
-import { Num, Str, Word } from "./tokens.ts";
+import { Num, Piece, Str, Unit, Word } from "./tokens.ts";
 import type { SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { expected, likelyUnits, measureOf, named, oneOf, shown, unitDue, unitsOf } from "./wording.ts";
 
@@ -53,6 +53,8 @@ export function argumentError(misfit: Misfit): Mended {
   if (misfit.decimal || isDecimalLabel(misfit)) return decimalComma(misfit);
   const range = rangeByHyphen(misfit);
   if (range) return range;
+  const spoken = turnOfSpeech(misfit);
+  if (spoken) return { error: spoken, next: undefined };
   const unit = unitDue(state),
     afterUnit = unit && step(unit, token);
   if (unit && (afterUnit || token.tokenType !== Word || token.opensLine))
@@ -71,7 +73,11 @@ export function argumentError(misfit: Misfit): Mended {
   for (const due of likeliest(misfit)) {
     // one thing is missing before it
     const next = step(due, token);
-    if (!next) continue;
+    if (!next || (state.ends && due.is === "word" && !goesOnTo(next, after))) continue;
+    if (due.is === "kind" && kinds[due.text as KindList].has(last.text)) {
+      const says = `${last.text} is the ${kindListNames[due.text as KindList]}: a name of your own comes before it, as in ${word.text} ${word.text}-1 ${last.text}`;
+      return { error: at(last, "syntax/argument-missing", says), next };
+    }
     const end = endOf(last),
       what = named(due);
     const fix =
@@ -111,6 +117,66 @@ export function argumentError(misfit: Misfit): Mended {
     ? `${shown(token)} is out of place after ${shown(last)}${token.tokenType === Word && state.follow.some((leaf) => leaf.is === "string") ? ": what is printed stands in quotes" : token.tokenType === Num && state.follow.some((leaf) => leaf.is === "name") ? ": a name begins with a letter" : ""}`
     : `${shown(token)} is out of place: ${expected(state)} is due`;
   return { error: at(token, "syntax/unexpected", says), next: undefined };
+}
+
+/** What comes behind a guessed word fits too; else it was no such word that was left out. */
+const goesOnTo = (next: Leaf, after: Token): boolean =>
+  after.opensLine || (after.tokenType !== Num && after.tokenType !== Unit && after.tokenType !== Word)
+    ? next.ends
+    : step(next, after) !== undefined;
+
+/** What the trade says there, where the language has another way to say it. */
+function turnOfSpeech({ word, state, last, token, after }: Misfit): SyntaxError | undefined {
+  if (token.opensLine) return undefined;
+  if (token.tokenType === Piece && state.follow.some((leaf) => leaf.declares))
+    return at(
+      token,
+      "syntax/unexpected",
+      `${token.text} is no name here: pieces of one thing are declared together, pieces left, right in its block`,
+    );
+  if (kinds.precaution.has(token.text) && word.text === "on")
+    return at(token, "syntax/unexpected", `What is done against it is written precaution ${token.text} "…"`, {
+      title: `Write precaution ${token.text}`,
+      edits: [{ start: token.startOffset, end: token.startOffset, text: "precaution " }],
+      certain: false,
+    });
+  const act = isAct(word.text),
+    said = token.text.toLowerCase();
+  const found = turns.find(
+    (turn) =>
+      (turn.in === "act" ? act : turn.in.includes(word.text)) &&
+      (typeof turn.says === "string"
+        ? turn.says === said.slice(0, said.startsWith('"') ? 1 : undefined)
+        : turn.says.test(said)) &&
+      (turn.after === undefined || turn.after.test(last.text)) &&
+      (turn.then === undefined || (!after.opensLine && turn.then.test(after.text))) &&
+      !(token.tokenType === Num && turn.in === "act" && turn.then === undefined && isUnit(after)) &&
+      !(isConjunction(said) && state.follow.some((leaf) => leaf.text === ",")),
+  );
+  return (
+    found &&
+    at(
+      token,
+      "syntax/unexpected",
+      `${capital(shown(token))} is out of place: ${found.instead}`,
+      mended(found, last, token),
+    )
+  );
+}
+const isUnit = ({ tokenType, text, opensLine }: Token): boolean =>
+  tokenType === Unit || (!opensLine && findUnit(text) !== undefined);
+/** Between names it stands for a comma. */
+const isConjunction = (said: string): boolean => said === "and" || said === "plus";
+const capital = (text: string): string => text.replace(/^this/, "This");
+const isAct = (word: string): boolean =>
+  placesOf(word).some(({ place, shape }) => place === "step" && /<manner>|<reading>/.test(shape));
+function mended({ write }: Turn, last: Token, token: Token): SyntaxFix | undefined {
+  if (write === undefined) return undefined;
+  if (write === "")
+    return { title: "Take it out", edits: [{ start: endOf(last), end: endOf(token), text: "" }], certain: false };
+  if (write === ",")
+    return { title: "Write a comma", edits: [{ start: endOf(last), end: endOf(token), text: "," }], certain: false };
+  return replacing(token, write, `Write ${write}`, false);
 }
 
 /** `class 8,8`. */
@@ -267,7 +333,15 @@ export function unitMissing(word: Token, state: Leaf, last: Token, figure: Token
 function unknownUnit(word: Token, due: Leaf, token: Token): SyntaxError {
   const group = due.text as UnitGroup,
     measure = measureOf(group),
-    near = nearestUnits(token.text, measure === "" || group === "stage" ? undefined : (group as Dimension));
+    spoken = unitsInSpeech[token.text.toLowerCase()];
+  if (spoken !== undefined && unitWords[group === "stage" ? "any" : group].includes(spoken))
+    return at(
+      token,
+      "syntax/unit-unknown",
+      `${shown(token)} is no unit: here it is written ${spoken}`,
+      likelyUnits[group] === undefined ? undefined : replacing(token, spoken, `Write ${spoken}`, false),
+    );
+  const near = nearestUnits(token.text, measure === "" || group === "stage" ? undefined : (group as Dimension));
   const fix =
     near.length === 1 && likelyUnits[group] !== undefined
       ? replacing(token, near[0]!, `Write ${near[0]}`, false)

@@ -4,11 +4,21 @@
 import { EmbeddedActionsParser } from "chevrotain";
 import { allWords, placeNames, placesOf, reservedNames, wordsIn, type Entry } from "../vocabulary/index.ts";
 import { argumentError, unitMissing } from "./argument-errors.ts";
+import type { Elsewhere } from "../tables/speech.ts";
 import { startOf, step, type Leaf } from "./shapes.ts";
-import { phraseAmong, suggestWord, synonymAmong, wordMeantHere, type Suggestion } from "./suggestions.ts";
+import { kinds } from "../vocabulary/kinds.ts";
+import {
+  phraseAmong,
+  suggestDeclaration,
+  suggestWord,
+  synonymAmong,
+  wordMeantHere,
+  type Suggestion,
+} from "./suggestions.ts";
 import { allTokens, LBrace, Part, RBrace, SizeWord, Word } from "./tokens.ts";
 import type { Block, Item, SyntaxError, SyntaxFix, Token } from "./tree.ts";
-import { expected, oneOf, shown } from "./wording.ts";
+import { belongsBehind, replaced, saidBefore, unfinished } from "./word-errors.ts";
+import { oneOf, shown } from "./wording.ts";
 
 /** The block being read, and those around it. `guessed`: the word that opens it was not written so; what does not fit in it is no second mistake. */
 type Frame = {
@@ -155,7 +165,11 @@ export class StripRules extends EmbeddedActionsParser {
     };
     this.head = { word, item, state: undefined, silent: false, last: word };
     if (word.tokenType !== Word && word.tokenType !== SizeWord) {
-      this.fail(word, "syntax/word-due", `A word of the language is due here, not ${shown(word)}`);
+      this.fail(
+        word,
+        "syntax/word-due",
+        `A word of the language is due here, not ${shown(word)}${belongsBehind(word)}`,
+      );
       return item;
     }
     const here = this.frame.words.get(word.text);
@@ -217,7 +231,19 @@ export class StripRules extends EmbeddedActionsParser {
       where = placeNames[place] ?? "here";
     const misplaced = placesOf(word.text),
       meantHere = wordMeantHere(word.text, words);
-    if (misplaced.length > 0 && !meantHere) {
+    if (meantHere) return this.meantInstead(word, words.get(meantHere.is)!, meantHere, where);
+    if (misplaced.length > 0) {
+      if (words.has("precaution") && kinds.precaution.has(word.text))
+        return this.misplaced(
+          word,
+          misplaced[0]!,
+          `${word.text} cannot stand ${where}: what is done against it is written precaution ${word.text} "…"`,
+          {
+            title: `Write precaution ${word.text}`,
+            edits: [{ start: word.startOffset, end: word.startOffset, text: "precaution " }],
+            certain: false,
+          },
+        );
       // Where what follows it fits: `torque 9 N·m` belongs to a fastener, though a unit has a word torque too.
       const next = this.LA(1) as Token,
         takesIt = ({ shape }: Entry): boolean => next.opensLine || step(startOf(shape), next) !== undefined,
@@ -239,20 +265,18 @@ export class StripRules extends EmbeddedActionsParser {
         `${word.text} cannot stand ${where}: it stands ${oneOf(places.slice(0, 3))}`,
       );
     }
-    const further = meantHere ?? suggestWord(word.text, words) ?? this.meantAround(word.text);
+    const declares = suggestDeclaration(word.text, words);
+    if (declares) return this.kindAsWord(word, declares);
+    const further = suggestWord(word.text, words) ?? this.meantAround(word.text);
     if (!further) {
       this.fail(
         word,
         "syntax/word-unknown",
-        `Unknown word ${shown(word)}: every line begins with a word of the language`,
+        `Unknown word ${shown(word)}: ${word.tokenType === SizeWord ? "a thread stands behind its word, as in size M8x35" : "every line begins with a word of the language"}`,
       );
       return undefined;
     }
-    const fix: SyntaxFix = {
-      title: `Write ${further.word}`,
-      edits: [{ start: word.startOffset, end: word.endOffset! + 1, text: further.word }],
-      certain: false,
-    };
+    const fix = replaced(word, further.word);
     this.fail(
       word,
       "syntax/word-unknown",
@@ -261,9 +285,34 @@ export class StripRules extends EmbeddedActionsParser {
     );
     return words.get(further.word) ?? placesOf(further.word)[0];
   }
-  private misplaced(word: Token, entry: Entry, says: string): Entry {
-    this.fail(word, "syntax/word-misplaced", says);
+  private misplaced(word: Token, entry: Entry, says: string, fix?: SyntaxFix): Entry {
+    this.fail(word, "syntax/word-misplaced", says, fix);
     return entry;
+  }
+  /** A word of the language that here stands for another one. */
+  private meantInstead(word: Token, entry: Entry, { is, why, write }: Elsewhere, where: string): Entry {
+    const says = `${word.text} cannot stand ${where}: ${write === undefined ? why : `here it is called ${is} (${why})`}`;
+    const fix = write === undefined ? undefined : replaced(word, write);
+    return this.misplaced(word, entry, says, fix);
+  }
+  /** `nut castle-nut "Castle nut"`: read as what it declares. */
+  private kindAsWord(word: Token, { word: declares, kind }: { readonly word: string; readonly kind: string }): Entry {
+    const name = this.LA(1) as Token,
+      named = name.tokenType === Word && !name.opensLine,
+      right = `${declares} ${named ? name.text : "NAME"} ${kind}`;
+    this.fail(
+      word,
+      "syntax/word-unknown",
+      `Unknown word ${shown(word)}: it is a kind, and stands behind the name: ${right}`,
+      named
+        ? {
+            title: `Write ${right}`,
+            edits: [{ start: word.startOffset, end: name.endOffset! + 1, text: right }],
+            certain: false,
+          }
+        : undefined,
+    );
+    return this.frame.words.get(declares)!;
   }
   private meantAround(word: string): Suggestion | undefined {
     for (let frame = this.frame.outer; frame; frame = frame.outer) {
@@ -291,7 +340,9 @@ export class StripRules extends EmbeddedActionsParser {
     }
     if (isWord && (this.frame.words.has(token.text) || (startsLine && (!state || state.ends || silent)))) return false;
     // `mass 2 kg  under lid`: the trade's other word begins the next item as ours would.
-    if (isWord && state?.ends && !silent && synonymAmong(token.text, this.frame.words)) return false;
+    // Not of acts, since what stands behind them may be any name: `drain the oil`.
+    if (isWord && state?.ends && !silent && !this.frame.words.has("undo") && synonymAmong(token.text, this.frame.words))
+      return false;
     return true; // out of place: taken, and reported by `take`
   }
 
@@ -366,7 +417,7 @@ export class StripRules extends EmbeddedActionsParser {
     this.failAfter(
       last,
       "syntax/block-missing",
-      `${word.text} needs ${entry.itemWillDo ? "an item on its line, or " : ""}a block { }`,
+      `${word.text} needs ${entry.itemWillDo ? "an item on its line, or " : ""}a block { }${saidBefore(this.before, word, entry)}`,
     );
   }
 
@@ -417,19 +468,6 @@ export class StripRules extends EmbeddedActionsParser {
     if (!this.head.silent && this.mute === 0) this.found.push(error);
     this.head.silent = this.head.item.broken = true;
   }
-}
-
-/** The head ends where something must still come. */
-function unfinished(word: Token, state: Leaf, last: Token, { entry, arguments: given }: Item): SyntaxError {
-  const end = last.endOffset! + 1,
-    example = entry && entry.block === "" && given.length === 0 ? `, as in: ${entry.example}` : "";
-  return {
-    code: "syntax/argument-missing",
-    start: end,
-    end,
-    line: last.endLine,
-    says: `${word.text} needs ${expected(state)}${example === "" && last !== word ? ` after ${shown(last)}` : example}`,
-  };
 }
 
 /** A figure that has a unit to come: a comma in it without blanks is no list. */

@@ -3,6 +3,7 @@
 
 import type { TokenType } from "chevrotain";
 import { unitWords } from "../quantities/units.ts";
+import { signsOfSpeech } from "../tables/speech.ts";
 import { Junk, LBrace, Num, Piece, RBrace, Sign, Size, SizeWord, Str, TimeCode, Unit, Word } from "./tokens.ts";
 import type { Comment, Scan, SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { refusal } from "./unreadable.ts";
@@ -273,6 +274,25 @@ export function scan(text: string): Scan {
     comment();
   }
   function strange(): void {
+    const spoken = signsOfSpeech.find(({ says }) => text.startsWith(says, at));
+    if (spoken) {
+      const { says, instead, write } = spoken,
+        stop = at + says.length;
+      fail(
+        "syntax/strange-sign",
+        at,
+        stop,
+        instead,
+        write === undefined
+          ? undefined
+          : {
+              title: write === "" ? "Take it out" : `Write ${write}`,
+              edits: [{ start: at, end: stop, text: write }],
+              certain: false,
+            },
+      );
+      return add(Junk, stop);
+    }
     const end = at + (text.codePointAt(at)! > 0xffff ? 2 : 1),
       shown = text.slice(at, end);
     const says =

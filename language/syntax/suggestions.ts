@@ -1,6 +1,7 @@
 // What an unknown word may have meant: the trade's other word for ours, or a slip of the hand. Only proposes; asked on errors only.
 
-import { phrases, synonyms, wordsFromElsewhere, type SynonymOf } from "../tables/synonyms.ts";
+import { phrases, wordsFromElsewhere, type Elsewhere } from "../tables/speech.ts";
+import { synonyms, type SynonymOf } from "../tables/synonyms.ts";
 import { kinds, type KindList } from "../vocabulary/kinds.ts";
 import { editDistance, nearNames } from "./near-names.ts";
 
@@ -30,10 +31,25 @@ export const synonymAmong = (written: string, words: ReadonlyMap<string, unknown
   bySynonym(written, "word", (word) => words.has(word)) !== undefined;
 
 /** What a word that belongs elsewhere is meant for in this place: `torque` among actions. */
-export const wordMeantHere = (written: string, words: ReadonlyMap<string, unknown>): Suggestion | undefined => {
-  const word = wordsFromElsewhere[written];
-  return word !== undefined && words.has(word) ? { word, why: undefined, sure: true } : undefined;
-};
+export const wordMeantHere = (written: string, words: ReadonlyMap<string, unknown>): Elsewhere | undefined =>
+  wordsFromElsewhere.find(({ says, is }) => says === written && words.has(is));
+
+const declaredBy: readonly KindList[] = ["fastener", "part", "joint", "fluid"];
+
+/** A kind that stands as a word of its own, `nut castle-nut "…"`, and the word that declares things of it. */
+export function suggestDeclaration(
+  written: string,
+  words: ReadonlyMap<string, unknown>,
+): { readonly word: string; readonly kind: string } | undefined {
+  const lower = written.toLowerCase();
+  for (const one of [lower, lower.replace(/s$/, "")])
+    for (const word of declaredBy) {
+      if (!words.has(word)) continue;
+      const kind = kinds[word].has(one) ? one : bySynonym(one, word, () => true)?.word;
+      if (kind !== undefined) return { word, kind };
+    }
+  return undefined;
+}
 
 /** The word of this place that two words of speech stand for: `take off`. */
 export const phraseAmong = (written: string, words: ReadonlyMap<string, unknown>): string | undefined => {

@@ -52,7 +52,7 @@ test.each<[string, string, string]>([
   ],
   ["precaution cool", "precaution cool-down", "12: cool-down is no precaution: here it is called cool"],
   ["into body", "in to body", "11: in is out of place after N·m"],
-  ["count 6 ", "count six ", '9: six is out of place: how many or "unknown" is due'],
+  ["count 6 ", "count six ", "9: six is out of place: how many is written in figures: count 4"],
   ["10 N·m", "10 Nm2", "9: Nm2 is no unit: torque takes N·m, cN·m, lbf·ft, lbf·in or kgf·m"],
   [
     'step "Cover"',

@@ -45,7 +45,7 @@ const cases: readonly (readonly [what: string, place: string, text: string, find
     "a word of another place that is meant otherwise here",
     "refit",
     "torque lid-bolts\nclean lid\n",
-    "1: Unknown word torque: here it is called tighten",
+    "1: torque cannot stand in a refit block: here it is called tighten (its figure stands with the fastener, torque 9 N·m)",
     "tighten lid-bolts\nclean lid\n",
   ],
   [

@@ -109,8 +109,17 @@ function inProcedure(
         const before = thing
           ? { what: thing.word, at: { file: thing.source.path, start: thing.start, end: thing.end }, under: [] }
           : names.get(name.text);
-        if (before && together(before, now)) found.push(twice(name.text, now, before));
-        else names.set(name.text, now);
+        // Another word that is read as one of ours, and a line with an error, have been told already.
+        if (thing && (one.broken || file.tree.scan.tokens[one.first]!.text !== word)) continue;
+        if (before && together(before, now)) {
+          const said = twice(name.text, now, before);
+          // Who writes the part where the reading's own name is due means to measure on it.
+          found.push(
+            thing && word === "measure"
+              ? { ...said, says: `${said.says}: on it is written measure on ${name.text}` }
+              : said,
+          );
+        } else names.set(name.text, now);
       }
       // Readings on either side of a choice, or in the strip and in its refit, are one reading taken at two times.
       if (one.block) visit(one.block.items, branches.has(word ?? "") ? [...under, one] : under);

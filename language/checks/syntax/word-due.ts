@@ -10,7 +10,7 @@ export default check({
   fails: `
     part lid "Lid" {
       2 kg
-    # ^ A word of the language is due here, not 2
+    # ^ A word of the language is due here, not 2: a figure stands behind its word, as in mass 2 kg or count 4; steps and acts are numbered in print
       rests on frame
     }
   `,

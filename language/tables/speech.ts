@@ -1,0 +1,407 @@
+// Turns of speech, as data: what a hand in the trade writes where the language has another way to say it. Read by messages alone; none
+// of them compiles. Other words for ours stand in synonyms.ts.
+
+/** Small words of speech for one that joins the arguments of an item. */
+export const linkWords: Readonly<Record<string, string>> = { in: "into", using: "with", via: "with" };
+
+/** Two words of speech for one of ours. */
+export const phrases: Readonly<Record<string, string>> = {
+  "take off": "remove",
+  "take out": "remove",
+  "take away": "remove",
+  "pull off": "remove",
+  "pull out": "remove",
+  "knock out": "remove",
+  "drive out": "remove",
+  "tap out": "remove",
+  "push out": "remove",
+  "lift off": "lift",
+  "lift out": "lift",
+  "screw out": "undo",
+  "screw off": "undo",
+  "drill out": "undo",
+  "screw in": "fit",
+  "put on": "fit",
+  "put in": "fit",
+  "put back": "fit",
+  "throw away": "scrap",
+  "let out": "drain",
+  "top up": "fill",
+  "fill up": "fill",
+  "blow out": "clean",
+  "let cool": "cool",
+  "lock out": "lock-out",
+  "lock off": "lock-out",
+  "shut down": "shut-down",
+  "power down": "shut-down",
+  "switch off": "isolate",
+  "turn off": "isolate",
+  "let down": "let-down",
+  "try start": "try-start",
+  "prove dead": "prove-dead",
+  "test dead": "prove-dead",
+  "prove zero": "prove-zero",
+  "covered by": "behind",
+  "hidden by": "behind",
+  "blocked by": "behind",
+  "attached to": "fits",
+  "pressed on": "fits",
+  "pressed onto": "fits",
+  "pressed into": "fits",
+  "mounted on": "fits",
+};
+
+/** A word of another place of the language that a hand writes for ours here: where `is` may stand and `says` may not. */
+export type Elsewhere = {
+  readonly says: string;
+  readonly is: string;
+  readonly why: string;
+  /** What goes into its place, where that alone mends the line. */
+  readonly write?: string;
+};
+const warned = (says: string): Elsewhere => ({
+  says,
+  is: "warn",
+  why: `of a thing it is said in its block, ${says} "…", or with warn: warn ${says} "…" on THING`,
+  write: `warn ${says}`,
+});
+const toolBehind = (says: string): Elsewhere => ({
+  says,
+  is: "undo",
+  why: "a tool stands behind its action, undo X with TOOL",
+});
+export const wordsFromElsewhere: readonly Elsewhere[] = [
+  { says: "torque", is: "tighten", why: "its figure stands with the fastener, torque 9 N·m", write: "tighten" },
+  { says: "tighten", is: "torque", why: "the act stands in a step, the figure here", write: "torque" },
+  ...["danger", "warning", "caution", "notice"].map(warned),
+  { says: "capacity", is: "volume", why: "what is aboard", write: "volume" },
+  { says: "dry", is: "clean", why: 'how, in quotes: clean X "Wipe it dry."', write: "clean" },
+  { says: "drive", is: "press", why: "press X onto Y goes in; what is driven out is removed, remove X with TOOL" },
+  toolBehind("use"),
+  toolBehind("with"),
+  { says: "on", is: "fits", why: "fits HOST, or rests on HOST for what only lies there", write: "fits" },
+  { says: "note", is: "about", why: "what a reader has to know of it", write: "about" },
+  { says: "order", is: "sequence", why: "in which order they are tightened", write: "sequence" },
+  { says: "drain", is: "drains", why: "drains at PLUG; the act stands in a step", write: "drains" },
+];
+
+/** A turn of speech inside a line. */
+export type Turn = {
+  /** Words of the language whose lines it may stand in: those named, or all acts that take a manner (with, into, words in quotes). */
+  readonly in: readonly string[] | "act";
+  /** The token that does not fit, in small letters; /…/ for a form. */
+  readonly says: string | RegExp;
+  /** The token before it. */
+  readonly after?: RegExp;
+  /** The token behind it. */
+  readonly then?: RegExp;
+  /** What is written instead, as the second half of a sentence. */
+  readonly instead: string;
+  /** What goes into its place, where that alone mends the line; "" takes it out. */
+  readonly write?: string;
+};
+
+const readings = ["measure", "test", "set", "inspect", "precaution"],
+  number = /^(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)$/,
+  figure = /^\d+$/,
+  some = "how many of them comes first, in figures: 4 of X",
+  ordered = "in which order they are turned is said in their block: sequence star",
+  howDone = 'how it is done stands in quotes at the end of the line: "Gently."';
+
+export const turns: readonly Turn[] = [
+  { in: readings, says: /^min(?:imum)?$/, instead: "a lower limit is written at least 2.5 mm", write: "at least" },
+  { in: readings, says: /^max(?:imum)?$/, instead: "an upper limit is written at most 0.2 mm", write: "at most" },
+  { in: readings, says: /^(?:less|below|up|under)$/, instead: "an upper limit is written at most 0.2 mm" },
+  { in: readings, says: /^(?:more|above|over|greater)$/, instead: "a lower limit is written at least 2.5 mm" },
+  { in: readings, says: /^(?:not|no)$/, instead: "a limit is written at most 0.2 mm or at least 2.5 mm" },
+  { in: readings, says: "between", instead: "a range is written with two points: 0.1..0.2 mm" },
+  { in: ["inspect"], says: "for", instead: 'what is good stands in quotes: inspect disc "No cracks"' },
+  {
+    in: ["inspect"],
+    says: /^(?:that|turns|moves|is)$/,
+    instead: 'what is good stands in quotes: inspect disc "Turns freely"',
+  },
+  {
+    in: readings,
+    says: /^(?:ok|okay|good|fine|passes|yes)$/,
+    instead: 'what is good stands in the quotes: test "Runs freely"',
+  },
+  {
+    in: ["if", "unless"],
+    says: /^\p{L}/u,
+    instead:
+      'a condition is a variant, an option or a reading taken before: inspect bore on liner "No scores", then if bore fails',
+  },
+  {
+    in: ["loosen", "back-out"],
+    says: /^turns?$/,
+    after: figure,
+    instead: "how far is written without by: loosen X 2 turns",
+  },
+  { in: ["loosen", "back-out"], says: /^(?:half|quarter)$/, instead: "how far is written in figures: 1/2 turn" },
+  {
+    in: ["turn"],
+    says: /^(?:\d.*|clockwise|anticlockwise|counterclockwise|by)$/,
+    instead:
+      "turn brings the whole unit into another position; a screw is loosened, loosen X 2 turns, a shaft is rotated, rotate X",
+  },
+  { in: ["fill", "drain"], says: /^\d/, instead: "how much is aboard stands with the fluid: volume 1 L" },
+  { in: ["fill"], says: "to", instead: 'how far stands in quotes: fill X "To the mark."' },
+  { in: ["fit", "apply"], says: /^on(?:to)?$/, instead: "here it is called to", write: "to" },
+  { in: ["joins"], says: /^(?:on|onto|with)$/, instead: "what it hangs on stands behind to", write: "to" },
+  {
+    in: ["drains", "fills", "bleeds"],
+    says: /^(?:through|from|via|by|on)$/,
+    instead: "here it is called at",
+    write: "at",
+  },
+  {
+    in: ["support", "lift", "hold"],
+    says: /^(?:on|from|by)$/,
+    instead: "what holds it stands behind with",
+    write: "with",
+  },
+  { in: ["drain", "recover", "undo"], says: "to", instead: "here it is called into", write: "into" },
+  {
+    in: ["mark"],
+    says: "to",
+    instead: "what is marked together is parted by commas: mark lid, frame as M1",
+    write: ",",
+  },
+  {
+    in: ["mark"],
+    says: '"',
+    instead: 'a mark has a name, as M1, before its words: mark lid, frame as M1 "One punch mark."',
+  },
+  { in: ["tag"], says: /^\p{L}*\d+$/u, instead: "what is on the tag stands behind as: tag leads as L1, L2" },
+  { in: ["heat"], says: "with", instead: "the temperature comes first: heat X to 80 °C with TOOL" },
+  {
+    in: ["put", "set"],
+    says: "aside",
+    instead: "what is moved and stays attached is slid, slide X; what comes off is removed, remove X",
+  },
+  { in: ["put"], says: "back", instead: "what goes back is fitted: fit X" },
+  { in: ["refit"], says: "in", instead: "the way back is computed: only what differs from it stands in refit { … }" },
+  {
+    in: ["refit"],
+    says: /^\p{L}/u,
+    instead: "refit is the way back of a step, in a block; one part goes back by fit: fit X",
+  },
+  { in: ["repeat"], says: "step", instead: "a step is repeated by its name: repeat from NAME", write: "from" },
+  {
+    in: ["repeat"],
+    says: /^(?:\d+|\p{L}.*)$/u,
+    instead: "what is done again has a name: repeat from STEP, or for pieces repeat for left, right { … }",
+  },
+  {
+    in: ["renew"],
+    says: /^(?:when|if|always)$/,
+    instead: "for a part it is said once, in its block: renew when damaged",
+  },
+  {
+    in: ["wait"],
+    says: "until",
+    instead: 'a wait is a time; what has to be so first is a hold-point "Cool enough to touch."',
+  },
+  { in: ["aim"], says: /^(?:off|out)$/, after: /^all$/, instead: "of all it is written all apart", write: "apart" },
+  { in: ["aim"], says: /^(?:removed|out|away)$/, instead: "here it is called off", write: "off" },
+  { in: ["aim"], says: "but", instead: "here it is called except", write: "except" },
+  {
+    in: ["aim"],
+    says: /^\p{L}/u,
+    after: /^(?:change|renew|replace)$/,
+    instead: "an aim says what is off at the end: aim ring off",
+  },
+  { in: ["step"], says: figure, instead: "steps are numbered in print: leave the number out", write: "" },
+  { in: ["count"], says: number, instead: "how many is written in figures: count 4" },
+  { in: ["count"], says: /^(?:pcs|off|nos|x)$/, instead: "how many is a figure alone: count 4", write: "" },
+  {
+    in: ["part", "fastener", "joint"],
+    says: /^x?\d+$/,
+    after: /^"/,
+    instead: "what it is like and how many there are stands in its block: { mass 2 kg  count 2 }",
+  },
+  {
+    in: ["part", "fastener", "joint"],
+    says: figure,
+    instead: 'a name begins with a letter; a number of the maker stands in its block: part-no "6204"',
+  },
+  {
+    in: ["part", "fastener", "joint"],
+    says: "(",
+    after: /^"/,
+    instead: "what it is like stands in its block: { mass 2 kg }",
+  },
+  {
+    in: ["part", "fastener", "joint"],
+    says: ",",
+    instead: "each is declared on a line of its own; several alike are one with a count",
+  },
+  { in: ["mass", "size", "volume"], says: /^(?:×|x\d+)$/, instead: "how many there are is written count 3" },
+  { in: ["finish"], says: /^\p{L}/u, instead: 'what is done at the end stands in its block: finish { test "Runs" }' },
+  {
+    in: ["pattern"],
+    says: /^(?:star|cross|crosswise|diagonal)$/,
+    instead: "pattern tells where they sit; the order is written sequence star",
+  },
+  { in: ["size"], says: /^\d+\/\d+$/, instead: "an inch thread is written 1/4-20 UNC x 1 in" },
+  {
+    in: ["size"],
+    says: figure,
+    instead: "a thread is written with its letter, M8x35; the spanner stands in drive hex 13",
+  },
+  { in: ["size"], says: "mm", instead: "a metric size has no unit: M8x35", write: "" },
+  { in: ["drive"], says: /^(?:torx|tx|t)-?\d+$/, instead: "a six-lobe drive is written hexalobular 30" },
+  { in: ["drive"], says: /^hex\d+$/, instead: "a blank parts the kind and its size: drive hex 13" },
+  { in: ["torque"], says: /^(?:then|plus|and)$/, instead: "more than one stage is written stages 25 N·m, 90 deg" },
+  {
+    in: ["torque", "tighten"],
+    says: /^(?:lbs?|pounds?)$/,
+    after: /^(?:ft|foot|in|inch)$/,
+    instead: "foot-pounds are written ft-lb, inch-pounds in-lb",
+  },
+  {
+    in: ["torque", "measure", "set", "test"],
+    says: "±",
+    instead: "a tolerance stands before the unit, in that unit: 24 ± 2 N·m",
+  },
+  {
+    in: ["volume", "mass", "torque", "pressure", "voltage"],
+    says: /^(?:ca|circa|approx|approximately|around|roughly|some)$/,
+    instead: 'a figure stands alone; how sure it is is told in about "…"',
+  },
+  {
+    in: ["fit", "tighten"],
+    says: /^(?:hand|finger)(?:-?tight)?$/,
+    instead: "by hand only is written fit X finger-tight",
+  },
+  {
+    in: "act",
+    says: "hand",
+    after: /^by$/,
+    instead: 'how it is done stands in quotes at the end of the line: "By hand."',
+  },
+  { in: "act", says: "in", then: figure, instead: "how many passes is written passes 3" },
+  {
+    in: "act",
+    says: "in",
+    then: /^(?:star|circle|sequence|order|reverse|steps|stages|cross\p{L}*|diagonal\p{L}*)$/u,
+    instead: ordered,
+  },
+  { in: "act", says: /^(?:crosswise|criss-cross|diagonally|star|clockwise)$/, instead: ordered },
+  {
+    in: "act",
+    says: figure,
+    after: /^with$/,
+    then: /^(?:people|persons|men|helpers)$/,
+    instead: "how many do it is written by 2 people",
+  },
+  {
+    in: "act",
+    says: /^\d/,
+    after: /^with$/,
+    then: /./,
+    instead: "a tool has a name, and is declared at the top of a file: with spanner-13",
+  },
+  { in: "act", says: /^(?:and|plus)$/, instead: "a further tool has a with of its own", write: "with" },
+  { in: "act", says: /^(?:x|×|off|pcs|nos)$/, after: figure, instead: some, write: "of" },
+  { in: "act", says: /^x?\d+$/, after: /^[^"]/, instead: some },
+  { in: "act", says: /^\p{L}/u, after: number, instead: some },
+  { in: "act", says: /^(?:off|out|away)$/, instead: "the word alone says it: leave it out", write: "" },
+  {
+    in: "act",
+    says: /^(?:from|on|onto|at|of|holding|where)$/,
+    instead: "what it sits on or holds is known from its declaration: leave it out",
+  },
+  { in: "act", says: /^(?:\p{L}+ly|gradually|slow|one)$/u, instead: howDone },
+  { in: "act", says: "(", instead: "a remark stands in quotes at the end of the line" },
+  {
+    in: "act",
+    says: '"',
+    after: /^(?:tray|bag)$/,
+    instead: "a tray is told by its letter or figure alone: into tray A",
+  },
+  {
+    in: "act",
+    says: '"',
+    after: /^\p{L}/u,
+    instead: "things are called by their name, without quotes; what is printed stands at their declaration",
+  },
+];
+
+/** Units as they are spoken. A message names ours; a fix writes it only where a wrong one cannot hurt. */
+export const unitsInSpeech: Readonly<Record<string, string>> = {
+  minute: "min",
+  minutes: "min",
+  mins: "min",
+  second: "s",
+  seconds: "s",
+  sec: "s",
+  secs: "s",
+  hour: "h",
+  hours: "h",
+  hrs: "h",
+  hr: "h",
+  litre: "L",
+  litres: "L",
+  liter: "L",
+  liters: "L",
+  ltr: "L",
+  kilo: "kg",
+  kilos: "kg",
+  kgs: "kg",
+  kilogram: "kg",
+  kilograms: "kg",
+  gram: "g",
+  grams: "g",
+  gr: "g",
+  millimetre: "mm",
+  millimetres: "mm",
+  millimeter: "mm",
+  millimeters: "mm",
+  inch: "in",
+  inches: "in",
+  feet: "ft",
+  foot: "ft",
+  c: "°C",
+  celsius: "°C",
+  f: "°F",
+  fahrenheit: "°F",
+  vac: "V ac",
+  vdc: "V dc",
+  volt: "V",
+  volts: "V",
+  bars: "bar",
+  degree: "deg",
+};
+
+/** Signs of other notations. `write`: what goes into its place, "" for nothing. */
+export const signsOfSpeech: readonly { readonly says: string; readonly instead: string; readonly write?: string }[] = [
+  { says: "+-", instead: "A tolerance is written ± or +/-", write: "±" },
+  { says: "<=", instead: "An upper limit is written at most 0.2 mm" },
+  { says: ">=", instead: "A lower limit is written at least 2.5 mm" },
+  { says: "≤", instead: "An upper limit is written at most 0.2 mm" },
+  { says: "≥", instead: "A lower limit is written at least 2.5 mm" },
+  { says: "<", instead: "An upper limit is written at most 0.2 mm" },
+  { says: ">", instead: "A lower limit is written at least 2.5 mm" },
+  { says: "~", instead: 'A figure stands alone; how sure it is is told in about "…"', write: "" },
+  { says: ":", instead: "Nothing stands between a word and what belongs to it", write: "" },
+  { says: "=", instead: "Nothing stands between a word and what belongs to it", write: "" },
+  { says: "*", instead: "Nothing stands before an act; a size is written M8x35" },
+  {
+    says: ".",
+    instead: "No full stop stands in a line: acts are numbered in print, and words with one stand in quotes",
+    write: "",
+  },
+  { says: "+", instead: "Stages are written stages 25 N·m, 90 deg; a tolerance is written 24 ± 2 N·m" },
+  { says: "[", instead: "What belongs to a thing stands between { and }" },
+  { says: "]", instead: "What belongs to a thing stands between { and }" },
+  { says: "_", instead: "A name has letters, digits and single hyphens: lid-screws" },
+  { says: "/*", instead: "A comment begins with # and ends with its line" },
+  { says: "--", instead: "A comment begins with # and ends with its line" },
+  {
+    says: "-",
+    instead: "Nothing stands before an act; a range is written 0.1..0.2, a name has single hyphens",
+    write: "",
+  },
+];

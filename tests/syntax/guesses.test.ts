@@ -1,0 +1,231 @@
+// What somebody from the trade writes first, and what is said to it: one finding, with the word or the form that the language has.
+// Collected by writing a hand chain hoist, a reducer with shims, a cylinder and a compressor head without looking anything up.
+
+import { expect, test } from "vitest";
+import { phrases, signsOfSpeech, turns, unitsInSpeech, wordsFromElsewhere } from "../../language/tables/speech.ts";
+import { findUnit } from "../../language/quantities/index.ts";
+import { parse } from "../../language/syntax/index.ts";
+import { placesOf } from "../../language/vocabulary/index.ts";
+import { findings } from "../bench/refit/stage.ts";
+
+const machine = (facts: string, acts: string, head = "aim none"): string => `unit u "Hoist" {
+  base b
+  part b "Base"
+  part disc "Discs" { count 2  rests on b }
+  part shaft "Shaft" { fits b by slide-fit }
+  part ring o-ring "Ring" { fits b }
+  part lid "Lid"
+  fastener nuts nut "Nuts" { count 4  joins lid to b }
+  fluid gear-oil oil "Gear oil" { volume 1 L  drains at drain-plug  fills at drain-plug }
+  fastener drain-plug plug "Drain plug" { into b }
+  ${facts}
+}
+procedure p "P" for u {
+  ${head}
+  step s "S" {
+    ${acts}
+  }
+}
+`;
+const says = (text: string): string[] => findings(text).map((finding) => finding.says);
+const errors = (text: string): string[] => parse(text).errors.map((error) => error.says);
+
+test.each([
+  ["unscrew nuts", "here it is called undo"],
+  ["take off lid", "here it is called remove"],
+  ["replace disc", "here it is called renew (a new one; the old one put back is fit)"],
+  ["discard disc", "here it is called scrap (what is new each time says renew always in its block)"],
+  ["throw away disc", "here it is called scrap"],
+  ["grease disc", "here it is called apply (apply GREASE to PART)"],
+  ["oil ring", "here it is called apply (apply GREASE to PART)"],
+  ["torque nuts", "here it is called tighten (its figure stands with the fastener, torque 9 N·m)"],
+  ['repeat step "S"', "a step is repeated by its name: repeat from NAME"],
+  ["repeat 3 times", "what is done again has a name: repeat from STEP"],
+  ["go back", "here it is called repeat (repeat from STEP)"],
+  ["for left, right { }", "here it is called repeat (repeat for left, right { … })"],
+  ["select disc", "here it is called measure (measure … else choose SHIMS from 0.10, 0.20 mm)"],
+  ['wait until "cold"', "what has to be so first is a hold-point"],
+  ["wait 10 minutes", "minutes is no unit: here it is written min"],
+  ["heat lid to 80 C", "C is no unit: here it is written °C"],
+  ["heat lid with torch to 80 °C", "the temperature comes first: heat X to 80 °C with TOOL"],
+  ["remove lid using puller", "using is out of place: here it is called with"],
+  ["remove lid carefully", "how it is done stands in quotes at the end of the line"],
+  ["remove lid by hand", 'how it is done stands in quotes at the end of the line: "By hand."'],
+  ["remove lid with puller and drift", "a further tool has a with of its own"],
+  ["remove lid from b", "what it sits on or holds is known from its declaration: leave it out"],
+  ["lift lid off", "the word alone says it: leave it out"],
+  ["lift lid 2 people", "how many of them comes first"],
+  ["knock out shaft", "here it is called remove"],
+  ["tap shaft out", "here it is called remove (with what is said behind: remove X with TOOL)"],
+  ["use puller", "a tool stands behind its action, undo X with TOOL"],
+  ["undo nuts with 13 mm spanner", "a tool has a name, and is declared at the top of a file: with spanner-13"],
+  ["undo 4 x nuts", "how many of them comes first, in figures: 4 of X"],
+  ["undo nuts x4", "how many of them comes first, in figures: 4 of X"],
+  ["undo four nuts", "how many of them comes first, in figures: 4 of X"],
+  ["undo nuts in 3 passes", "how many passes is written passes 3"],
+  ["undo nuts in star order", "in which order they are turned is said in their block: sequence star"],
+  ["undo nuts diagonally", "in which order they are turned is said in their block: sequence star"],
+  ['undo nuts into tray "A"', "a tray is told by its letter or figure alone: into tray A"],
+  ["keep nuts in tray A", "here it is called undo (where they lie is said there: undo X into tray A)"],
+  ['remove "Lid"', "things are called by their name, without quotes"],
+  ["turn nuts 2 turns", "a screw is loosened, loosen X 2 turns, a shaft is rotated, rotate X"],
+  ["loosen nuts by 2 turns", "how far is written without by: loosen X 2 turns"],
+  ["loosen nuts half a turn", "how far is written in figures: 1/2 turn"],
+  ["tighten nuts 20 Nm", '"to" is missing before 20'],
+  ["tighten nuts hand-tight", "by hand only is written fit X finger-tight"],
+  ["fit lid onto b", "here it is called to"],
+  ["refit lid", "one part goes back by fit: fit X"],
+  ["put lid back", "what goes back is fitted: fit X"],
+  ["set lid aside", "what is moved and stays attached is slid, slide X"],
+  ["refit in reverse order", "the way back is computed"],
+  ["reassemble", "here it is called refit (the way back is computed; what differs stands in refit { … })"],
+  ["drain gear-oil to bucket", "here it is called into"],
+  ["fill 1 L gear-oil", "how much is aboard stands with the fluid: volume 1 L"],
+  ["fill gear-oil to level", 'how far stands in quotes: fill X "To the mark."'],
+  ["top up gear-oil", "here it is called fill"],
+  ["support lid on blocks", "what holds it stands behind with"],
+  ["mark lid to b", "what is marked together is parted by commas"],
+  ['mark lid, b "Punch."', "a mark has a name, as M1, before its words"],
+  ["tag nuts L1", "what is on the tag stands behind as"],
+  ["dry lid", "here it is called clean"],
+  ['measure gap on disc "Gap" max 0.2 mm', "an upper limit is written at most 0.2 mm"],
+  ['measure gap on disc "Gap" min 0.2 mm', "a lower limit is written at least 2.5 mm"],
+  ['measure gap on disc "Gap" <= 0.2 mm', "An upper limit is written at most 0.2 mm"],
+  ['measure gap on disc "Gap" not more than 0.2 mm', "a limit is written at most 0.2 mm or at least 2.5 mm"],
+  ['measure gap on disc "Gap" between 0.1 and 0.2 mm', "a range is written with two points: 0.1..0.2 mm"],
+  ['measure gap on disc "Gap" 0.05 to 0.10 mm', "A range is written with two points between: 0.05..0.10"],
+  ['measure gap on disc "Gap" 0.2 mm +/- 0.05', "a tolerance stands before the unit, in that unit"],
+  ['measure gap on disc "Gap" at most 0.2 mm or renew disc', "what follows a bad reading begins with else"],
+  ["inspect disc for cracks", 'what is good stands in quotes: inspect disc "No cracks"'],
+  ["inspect ring", "as in: inspect bore on liner"],
+  ['test "Runs" ok', 'what is good stands in the quotes: test "Runs freely"'],
+  ["renew ring if worn", "what it is asked for comes behind it, as in if worn renew disc"],
+  ["if ring worn { renew ring }", "a condition is a variant, an option or a reading taken before"],
+  ["lock lid", "here it is called lock-out"],
+  ["switch off lid", "here it is called isolate"],
+  ["1) remove shaft", "acts are numbered in print"],
+  ["* clean lid", "Nothing stands before an act"],
+  ["turn over", "over is not declared in Hoist: a position is due"],
+  ['measure disc "Thickness" at least 2.5 mm', "on it is written measure on disc"],
+  ["measure shaft diameter at least 2 mm", "is missing before diameter"],
+] as const)("in a step, one finding: %s", (act, said) => {
+  const all = says(machine("", act));
+  expect(all).toHaveLength(1);
+  expect(all[0]).toContain(said);
+});
+
+test.each([
+  ['nut castle-nut "Castle nut" { }', "it is a kind, and stands behind the name: fastener castle-nut nut"],
+  ['bolts lid-bolts "Bolts" { }', "it is a kind, and stands behind the name: fastener lid-bolts bolt"],
+  ['gasket seal-ring "Ring" { }', "it is a kind, and stands behind the name: part seal-ring gasket"],
+  ['connector plug "Plug" { }', "it is a kind, and stands behind the name: joint plug connector"],
+  ['part hub "Hub" { mass 2 kg  qty 2 }', "here it is called count"],
+  ['part hub "Hub" { mass 2 kg x3 }', "how many there are is written count 3"],
+  ['part hub "Hub" { 2 kg }', "a figure stands behind its word, as in mass 2 kg"],
+  ['part hub "Hub" { mass 3 kilos }', "kilos is no unit: here it is written kg"],
+  ['part hub "Hub" { mass ~3 kg }', "how sure it is is told in about"],
+  ['part hub "Hub" 2 off', "stands in its block: { mass 2 kg  count 2 }"],
+  ['part hub, hub-2 "Hubs"', "each is declared on a line of its own"],
+  ['part hub "Hub" { pieces 1-3 }', "A range is written with two points between: 1..3"],
+  ['part hub.left "Hub" { }', "pieces of one thing are declared together, pieces left, right in its block"],
+  ['part hub bearing 6204 "Bearing" { }', "a name begins with a letter"],
+  ['part hub "Hub" { on shaft }', "here it is called fits (fits HOST, or rests on HOST for what only lies there)"],
+  ['part hub "Hub" { inside b }', "here it is called fits"],
+  ['part hub "Hub" { covered by lid }', "here it is called behind"],
+  ['part hub "Hub" { one-time }', "here it is called renew (renew always)"],
+  ['part hub "Hub" { mass: 2 kg }', "Nothing stands between a word and what belongs to it"],
+  ['part hub "Hub" [ mass 2 kg ]', "What belongs to a thing stands between { and }"],
+  ['warning "Hot."', 'here it is called warn (of a thing it is said in its block, warning "…"'],
+  ['fluid oil oil "Oil" { capacity 3 L }', "here it is called volume (what is aboard)"],
+  ['fluid water "Water" { volume 2 litres }', "litres is no unit: here it is written L"],
+  ['hazard air compressed-air danger "Air" { on disc }', "here it is called pressure"],
+  ['hazard electrical "Mains" { on disc }', "electrical is the kind of hazard: a name of your own comes before it"],
+  ['hazard air pressure "Air" { on disc\n vent "Open." }', 'what is done against it is written precaution vent "…"'],
+  ['hazard air pressure "Air" { on disc vent "Open." }', 'What is done against it is written precaution vent "…"'],
+  ['fastener pin bolt "Pin" { torque 80 +- 5 N·m }', "A tolerance is written ± or +/-"],
+  ['fastener pin bolt "Pin" { torque 25 N·m then 90 deg }', "more than one stage is written stages 25 N·m, 90 deg"],
+  ['fastener pin bolt "Pin" { torque 25 ft lbs }', "foot-pounds are written ft-lb, inch-pounds in-lb"],
+  ['fastener pin bolt "Pin" { count four }', "how many is written in figures: count 4"],
+  ['fastener pin bolt "Pin" { spanner 13 }', "here it is called drive (drive hex 13)"],
+  ['fastener pin bolt "Pin" { drive T30 }', "a six-lobe drive is written hexalobular 30"],
+  ['fastener pin bolt "Pin" { M8x25 }', "a thread stands behind its word, as in size M8x35"],
+  ['fastener pin bolt "Pin" { size 1/4-20 }', "an inch thread is written 1/4-20 UNC x 1 in"],
+  ['fastener pin bolt "Pin" { pattern star }', "the order is written sequence star"],
+  ['fastener pin bolt "Pin" { tighten 25 N·m }', "here it is called torque"],
+  ['fastener pin bolt "Pin" { joins lid on b }', "what it hangs on stands behind to"],
+  ['fluid water "Water" { drains through drain-plug }', "through is out of place: here it is called at"],
+] as const)("in a unit, one error: %s", (fact, said) => {
+  const all = errors(machine(fact, "undo nuts"));
+  expect(all).toHaveLength(1);
+  expect(all[0]).toContain(said);
+});
+
+test.each([
+  ["aim lid removed", "here it is called off"],
+  ["aim all off", "of all it is written all apart"],
+  ["aim change ring", "an aim says what is off at the end: aim ring off"],
+  ['step 1 "Open" { }', "steps are numbered in print: leave the number out"],
+  ['safety "Gloves."', "here it is called hazard (what can hurt, with its precautions)"],
+  ['finish test "Runs"', "what is done at the end stands in its block"],
+] as const)("in a procedure, one error: %s", (head, said) => {
+  const all = errors(machine("", "undo nuts", head));
+  expect(all).toHaveLength(1);
+  expect(all[0]).toContain(said);
+});
+
+test("what is put into the place of a turn of speech mends its line", () => {
+  const mended = (text: string): string => {
+    const { errors: found } = parse(text, "step");
+    expect(found, text).toHaveLength(1);
+    return [...found[0]!.fix!.edits]
+      .sort((a, b) => b.start - a.start)
+      .reduce((whole, edit) => whole.slice(0, edit.start) + edit.text + whole.slice(edit.end), text);
+  };
+  for (const [text, right] of [
+    ['measure "Gap" max 0.2 mm', 'measure "Gap" at most 0.2 mm'],
+    ["undo 4 x nuts", "undo 4 of nuts"],
+    ["lift lid off", "lift lid"],
+    ["fit lid onto frame", "fit lid to frame"],
+    ["mark lid to frame as M1", "mark lid, frame as M1"],
+    ["support lid on blocks", "support lid with blocks"],
+    ["remove lid with puller and drift", "remove lid with puller with drift"],
+    ["repeat step open", "repeat from open"],
+  ] as const) {
+    expect(mended(text)).toBe(right);
+    expect(parse(right, "step").errors).toEqual([]);
+  }
+});
+
+test("what the tables of speech stand for is of the language, and what they take for speech is none of it there", () => {
+  for (const { says: word, is } of wordsFromElsewhere) {
+    expect(placesOf(word).length, word).toBeGreaterThan(0);
+    const places = new Set(placesOf(word).map(({ place }) => place));
+    expect(
+      placesOf(is).some(({ place }) => !places.has(place)),
+      `${word} for ${is}`,
+    ).toBe(true);
+  }
+  for (const meant of Object.values(phrases)) expect(placesOf(meant).length, meant).toBeGreaterThan(0);
+  for (const { in: words } of turns)
+    if (words !== "act")
+      for (const word of words) expect(placesOf(word).length > 0 || word === "precaution", word).toBe(true);
+  for (const [spoken, unit] of Object.entries(unitsInSpeech)) {
+    expect(findUnit(unit), unit).toBeDefined();
+    expect(findUnit(spoken), spoken).toBeUndefined();
+  }
+  for (const { says: sign } of signsOfSpeech)
+    expect(signsOfSpeech.find((one) => sign.startsWith(one.says))!.says, sign).toBe(sign);
+});
+
+test("no unit of a figure that can hurt is put in by a fix, though the message names it", () => {
+  for (const [text, place] of [
+    ["wait 10 minutes", "step"],
+    ["heat lid to 80 C", "step"],
+    ["voltage 230 VAC", "hazard"],
+    ["torque 25 ft lbs", "fastener"],
+  ] as const)
+    expect(
+      parse(text, place).errors.map((error) => error.fix),
+      text,
+    ).toEqual([undefined]);
+});

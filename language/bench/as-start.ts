@@ -45,7 +45,11 @@ export function settle(bench: Bench, procedure: Procedure): void {
       if (start.is === "drained") bench.state = { ...s, flags: set(s.flags, thing, at(s.flags, thing) | DRAINED) };
       else if (isPart(bench.model, thing)) bench.state = without(bench.model, s, thing);
       else if (isTie(bench.model, thing))
-        bench.state = { ...s, out: set(s.out, thing, start.count ?? tieOf(bench.model, thing).count) };
+        // Of what was taken apart before, these are some.
+        bench.state = {
+          ...s,
+          out: set(s.out, thing, Math.max(at(s.out, thing), start.count ?? tieOf(bench.model, thing).count)),
+        };
     }
   };
   for (const start of procedure.starts) one(start);

@@ -1,7 +1,7 @@
 // The end must be the start, or what `leaves` says. What is missing stands at the first act of the step whose strip took it off.
 
 import type { Span } from "../findings/finding.ts";
-import type { Procedure, ThingIndex } from "../model/model.ts";
+import type { Leave, Procedure, ThingIndex } from "../model/model.ts";
 import { precautions as kinds, kindIn } from "../tables/index.ts";
 import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, resolve, type Bench } from "./bench.ts";
@@ -36,14 +36,16 @@ export interface Leaves {
   readonly turned: string | undefined;
 }
 
-export function leavesOf(bench: Bench, procedure: Procedure): Leaves {
+/** What it promises itself, and what others promise of it. */
+export function leavesOf(bench: Bench, procedure: Procedure, more: readonly Leave[] = []): Leaves {
   const around = aroundOf(procedure),
+    all = [...procedure.leaves, ...more],
     of = (is: string): ThingIndex[] =>
-      procedure.leaves.filter((l) => l.is === is).flatMap((l) => [...resolve(bench, l.names, around)]);
+      all.filter((l) => l.is === is).flatMap((l) => [...resolve(bench, l.names, around)]);
   const out = new Map<ThingIndex, number | undefined>();
-  for (const leave of procedure.leaves)
+  for (const leave of all)
     if (leave.is === "out") for (const thing of resolve(bench, leave.names, around)) out.set(thing, leave.count);
-  const turned = procedure.leaves.find((l) => l.is === "turned")?.names[0]?.text;
+  const turned = all.find((l) => l.is === "turned")?.names[0]?.text;
   return {
     off: new Set(of("off")),
     out,
@@ -54,7 +56,7 @@ export function leavesOf(bench: Bench, procedure: Procedure): Leaves {
 }
 
 export function judgeEnd(bench: Bench, start: State, leaves: Leaves, blame: Span): void {
-  const missing = partsMissing(bench, start, leaves);
+  const missing = partsMissing(bench, start, leaves, blame);
   tiesMissing(bench, start, leaves, missing, blame);
   for (const fluid of bench.model.fluids) {
     const drained = (s: State): boolean => (at(s.flags, fluid.index) & DRAINED) !== 0;
@@ -119,20 +121,23 @@ function firstOfStep(bench: Bench, event: Event): Span {
   return bench.events.find((e) => e.around.step === step)?.act.at ?? event.act.at;
 }
 
-function partsMissing(bench: Bench, start: State, leaves: Leaves): Set<ThingIndex> {
+function partsMissing(bench: Bench, start: State, leaves: Leaves, blame: Span): Set<ThingIndex> {
   const { model, state: s } = bench,
     missing = new Set<ThingIndex>(),
     told = new Set<number>();
   for (const part of model.parts) {
     const lump = lumpOf(s, part.index);
-    if (lump <= ON_BASE) continue;
+    if (lump === ON_BASE) continue;
+    // One that came off before all that is known here has no event.
     const carrier = s.carriers.get(lump)?.carrier,
       event = bench.events[lump - 1];
-    if (carrier === undefined || !event || leaves.off.has(carrier) || lumpOf(start, carrier) !== ON_BASE) continue;
+    if (carrier === undefined || leaves.off.has(carrier) || lumpOf(start, carrier) !== ON_BASE) continue;
     missing.add(part.index);
     if (told.has(lump)) continue;
     told.add(lump);
-    if (!isDoubtful(bench, carrier)) say(bench, "refit/missing", carrier, firstOfStep(bench, event), ["off"]);
+    if (isDoubtful(bench, carrier)) continue;
+    if (event) say(bench, "refit/missing", carrier, firstOfStep(bench, event), ["off"]);
+    else say(bench, "refit/missing", carrier, blame, ["still off"]);
   }
   return missing;
 }

@@ -1,6 +1,6 @@
 // One procedure performed in one build: start, strip, aim, refit, end. The only entry for whoever wants to know what a procedure does.
 
-import type { Leave, Model, Procedure, Task, ThingIndex } from "../model/model.ts";
+import type { Model, Procedure, Task, ThingIndex } from "../model/model.ts";
 import { benchOf, prefixInside, reasonOf, report, resolve, type Bench, type Work } from "./bench.ts";
 import { judgeAim } from "./aim.ts";
 import { asStart, settle } from "./as-start.ts";
@@ -9,20 +9,19 @@ import { withoutEchoes } from "./echo.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
 import { judgeFinished } from "./finished.ts";
 import type { Likeness } from "./likeness.ts";
-import { isTie, tieOf } from "./machine.ts";
 import { mover } from "./moved.ts";
 import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
+import { judgeLeftUntil, leftUntil, neededBefore, promisedFor } from "./procedures-before.ts";
 import { orderOf } from "./refit/order.ts";
 import { judgeSets } from "./renewed-sets.ts";
 import { judgeRepeats, readingsIn, readingsOnTheWayBack } from "./repeats.ts";
 import { goOnFrom, stageOf, type Stage } from "./stages.ts";
-import { startState, TIGHT, type State } from "./state.ts";
+import { startState, type State } from "./state.ts";
 import { judgeTasks } from "./tasks.ts";
 import { judgeTurned } from "./turn.ts";
 import type { Entry } from "../model/model.ts";
 import type { Performance, Performed } from "./trace.ts";
-import { at } from "./vector.ts";
 import { aroundOf, conditionHolds, run, walk } from "./walk.ts";
 
 export interface PerformOptions {
@@ -140,56 +139,6 @@ function stateBefore(model: Model, procedure: Procedure, seen: Set<string>, work
   return bench;
 }
 
-/** What it says that it needs, what leaves something until it, and what it is the written refit of. */
-function neededBefore(model: Model, procedure: Procedure): readonly string[] {
-  const ids = procedure.needs.flatMap((need) => need.names).map((name) => name.text);
-  for (const other of model.procedures.values()) {
-    if (other === procedure || ids.includes(other.id)) continue;
-    if (other.refitBy?.text === procedure.id && ids.length === 0) ids.push(other.id);
-    else if (
-      leftUntil(other, procedure).length > 0 &&
-      !callsFor(other.body, procedure.id) &&
-      !callsFor(other.finish, procedure.id)
-    )
-      ids.push(other.id);
-  }
-  return ids;
-}
-
-const leftUntil = (one: Procedure, next: Procedure): readonly Leave[] =>
-  one.leaves.filter((leave) => leave.until?.text === next.id);
-
-const callsFor = (entries: readonly Entry[], id: string): boolean =>
-  entries.some((entry) =>
-    entry.is === "block" ? callsFor(entry.body, id) : entry.act.verb === "do" && entry.act.names[0]?.text === id,
-  );
-
-/** What another procedure left until this one is put right by this one. */
-function judgeLeftUntil(bench: Bench, procedure: Procedure): void {
-  const { model, state: s } = bench;
-  for (const other of model.procedures.values())
-    for (const leave of leftUntil(other, procedure)) {
-      if (!neededBefore(model, procedure).includes(other.id) || (leave.is !== "out" && leave.is !== "finger-tight"))
-        continue;
-      for (const thing of resolve(bench, leave.names, aroundOf(other))) {
-        if (!isTie(model, thing) || (at(s.out, thing) === 0 && at(s.slack, thing) === TIGHT)) continue;
-        report(
-          bench,
-          procedure.at,
-          [thing],
-          [
-            reasonOf("refit/missing", {
-              thing,
-              words: [at(s.out, thing) > 0 ? "out" : "finger-tight"],
-              numbers: [at(s.out, thing), tieOf(model, thing).count],
-              at: leave.at,
-            }),
-          ],
-        );
-      }
-    }
-}
-
 // --- strip and refit ---------------------------------------------------------------------------------------------------------
 
 /** Where an earlier performance is gone on with: the bench before each entry up to there, and what had been done at the last of them. */
@@ -274,6 +223,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
     questionWrittenSeals(refit);
     const written = refit.performed.slice(),
       finished = finish(refit, procedure, leaves);
+    judgeLeftUntil(refit, procedure);
     judgeRepeats(
       refit,
       [
@@ -309,9 +259,9 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
     done = performRefit(refit, order),
     endTurn = turnBack(refit, leaves, start);
   judgeEnd(refit, start, leaves, procedure.at);
-  judgeLeftUntil(refit, procedure);
   questionSeals(bench, done);
   const finished = finish(refit, procedure, leaves);
+  judgeLeftUntil(refit, procedure);
   judgeRepeats(
     bench,
     [
@@ -381,14 +331,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     bench.events.push(...before.events);
     for (const [label, where] of before.marksAt) bench.marksAt.set(label, where);
   }
-  let leaves = leavesOf(bench, procedure);
-  if (leaves.turned === undefined) {
-    const turned = procedure.needs
-      .flatMap((need) => need.names)
-      .flatMap((name) => model.procedures.get(name.text)?.leaves ?? [])
-      .find((leave) => leave.is === "turned")?.names[0]?.text;
-    leaves = { ...leaves, turned };
-  }
+  const leaves = leavesOf(bench, procedure, promisedFor(model, procedure));
   bench.phase = "refit";
   bench.willFit = fitsOf(bench, procedure);
   bench.builtOn = resolve(bench, procedure.bases, aroundOf(procedure));
@@ -399,9 +342,9 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     const whole = benchOf(model, startState(model));
     settle(whole, procedure);
     judgeEnd(bench, whole.state, leaves, procedure.at);
-    judgeLeftUntil(bench, procedure);
   }
   const finished = finish(bench, procedure, leaves);
+  if (before) judgeLeftUntil(bench, procedure);
   judgeRepeats(
     bench,
     [...readingsIn(written, bench.events, "refit", true), ...readingsIn(finished, bench.events, "refit", false)],

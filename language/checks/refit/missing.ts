@@ -64,6 +64,8 @@ export default benchCheck({
     switch (how) {
       case "off":
         return `${name} came off here and is not back on at the end`;
+      case "still off":
+        return `${name} is not back on at the end`;
       case "never fitted":
         return `${name} came off here and is never fitted`;
       case "out":

@@ -1,0 +1,181 @@
+// Procedures that rest on others: what one leaves, what the next begins with and must put right. Each rule on the smallest text that
+// meets it, beside one that differs in that alone.
+
+import { expect, test } from "vitest";
+import { findings, stage } from "./refit/stage.ts";
+
+const says = (text: string): string[] =>
+  findings(text).map((f) => `${f.code}: ${f.says} @ ${text.slice(f.at.start, f.at.end)}`);
+const more = (id: string, head: string, acts: string, finish = ""): string =>
+  `procedure ${id} "${id.toUpperCase()}" for u { ${head}\n step "S${id}" { ${acts} } finish { ${finish} } }\n`;
+
+const lid = `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`,
+  card = `${lid}\n part card "Card" { behind lid }\n fastener cs screw "Card screws" { count 2 joins card to b behind lid }`,
+  cup = `part cup "Cup" { rests on b }`,
+  oil = `fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug }`,
+  lidOff = "step { undo screws remove lid }",
+  idle = 'inspect edge on b "No burrs"';
+
+test("a needed procedure's end is this one's start, through several: parts, marks and all", () => {
+  const chain = (back: string): string[] =>
+    says(
+      stage(card, "step { mark lid, b as M1 undo screws remove lid }") +
+        more("q", "needs p", "undo cs remove card") +
+        more("r", "aim all in needs q", back),
+    );
+  expect(chain("fit card fit cs fit lid align M1 fit screws")).toEqual([]);
+  expect(chain("fit card fit cs fit lid fit screws")).toEqual([
+    "refit/mark-unused: M1 is not lined up before this @ fit screws",
+  ]);
+  expect(chain("fit card fit cs")).toEqual([
+    "refit/missing: Lid came off here and is not back on at the end @ undo screws",
+  ]);
+  expect(chain("fit lid align M1 fit screws")).toEqual([
+    "refit/missing: Card came off here and is not back on at the end @ undo cs",
+  ]);
+});
+
+test("what a needed procedure lacks is told there alone", () => {
+  const text =
+    stage(card, "step { remove lid }") +
+    more("q", "needs p", "undo cs remove card") +
+    more("r", "aim all in needs q", "fit card fit cs fit lid fit screws");
+  expect(says(text)).toEqual(["sequence/still-held: Lid cannot come off: still held by 4 of 4 Screws @ remove lid"]);
+});
+
+test("two needed procedures of which one needs the other, in either order, and a ring of needs", () => {
+  for (const needs of ["p, q", "q, p"])
+    expect(
+      says(
+        stage(card, lidOff) +
+          more("q", "needs p", "undo cs remove card") +
+          more("r", `aim all in needs ${needs}`, "fit card fit cs fit lid fit screws"),
+      ),
+    ).toEqual([]);
+  expect(says(stage(lid, lidOff, "needs q") + more("q", "needs p", idle))).toEqual([]);
+});
+
+const until = (facts: string, strip: string, leaves: string, head: string, acts: string, finish = ""): string[] =>
+  says(stage(facts, `step { ${strip} }`, `leaves ${leaves} until q`) + more("q", head, acts, finish));
+
+test("`leaves off X until P`: P puts it back", () => {
+  for (const head of ["aim none", "aim all in"])
+    expect(until(cup, "remove cup", "off cup", head, idle), head).toEqual([
+      "refit/missing: Cup is not back on at the end @ q",
+    ]);
+  expect(until(cup, "remove cup", "off cup", "aim all in", "fit cup")).toEqual([]);
+  expect(until(cup, "remove cup", "off cup", "aim none", idle, "fit cup")).toEqual([]);
+  // Its ties are part of the same finding.
+  expect(until(lid, "undo screws remove lid", "off lid", "aim all in", idle)).toEqual([
+    "refit/missing: Lid is not back on at the end @ q",
+  ]);
+  expect(until(lid, "undo screws remove lid", "off lid", "aim all in", "fit lid fit screws")).toEqual([]);
+});
+
+test("`leaves drained F until P`: P fills it", () => {
+  for (const head of ["aim none", "aim all in"]) {
+    expect(until(oil, "drain oil", "drained oil", head, idle), head).toEqual([
+      "refit/fluid-short: Oil is let out and not filled again @ q",
+    ]);
+    expect(until(oil, "drain oil", "drained oil", head, "fill oil"), head).toEqual([]);
+  }
+});
+
+test("`leaves out` and `leaves finger-tight … until P`: P fits and tightens, in its steps or when it finishes", () => {
+  const out = (head: string, acts: string, finish = ""): string[] =>
+      until(lid, "undo screws remove lid", 'out 1 of screws "With the cable."', head, acts, finish),
+    slack = (head: string, acts: string, finish = ""): string[] =>
+      until(lid, "undo screws remove lid", "finger-tight screws", head, acts, finish);
+  const missing = ["refit/missing: Screws: 1 of 4 are not back in at the end @ q"],
+    loose = ["refit/missing: Screws are left finger-tight at the end @ q"];
+  for (const head of ["aim none", "aim all in"]) {
+    expect(out(head, idle), head).toEqual(missing);
+    expect(slack(head, idle), head).toEqual(loose);
+    expect(slack(head, "tighten screws"), head).toEqual([]);
+  }
+  expect(slack("aim none", idle, "tighten screws")).toEqual([]);
+  expect(out("aim all in", "fit 1 of screws")).toEqual([]);
+  expect(out("aim none", idle, "fit 1 of screws")).toEqual([]);
+  // What its strip puts in, its own way back takes out again.
+  expect(out("aim none", "fit 1 of screws")).toEqual(missing);
+});
+
+test("a procedure that calls P itself is not begun with by P", () => {
+  expect(
+    says(
+      stage(lid, `${lidOff} finish { do q }`, "leaves finger-tight screws until q") +
+        more("q", "aim none", "tighten screws"),
+    ),
+  ).toEqual([]);
+  expect(
+    says(stage(cup, "step { remove cup } step { do q }", "leaves off cup until q") + more("q", "aim none", idle)),
+  ).toEqual([]);
+});
+
+test("a way back that is named with `refit by` ends as the strip promised, and the promise is written once", () => {
+  const by = (facts: string, leaves: string, back: string): string[] =>
+    says(stage(facts, lidOff, `${leaves} refit by q`) + more("q", "aim all in", back));
+  expect(by(lid, "", "fit lid fit screws")).toEqual([]);
+  expect(by(lid, "", "fit lid")).toEqual(["refit/missing: Screws: 4 of 4 are not back in at the end @ undo screws"]);
+  expect(by(lid, "leaves off lid", idle)).toEqual([]);
+  expect(by(lid, 'leaves out 1 of screws "Later."', "fit lid fit 3 of screws")).toEqual([]);
+  const turns = `positions flat, up\n${lid}`;
+  expect(by(turns, "leaves turned up", "fit lid fit screws turn up")).toEqual([]);
+  expect(by(turns, "", "fit lid fit screws turn up")).toEqual(["refit/position: The unit ends up and not flat @ p"]);
+  // Another that needs it puts all in.
+  expect(says(stage(lid, lidOff, "leaves off lid") + more("q", "aim all in needs p", idle))).toEqual([
+    "refit/missing: Lid came off here and is not back on at the end @ undo screws",
+  ]);
+});
+
+test("a way back that needs what nobody did is one finding", () => {
+  const text = (done: string): string =>
+    stage(`${lid}\n${cup}`, `${lidOff} ${done}`, "refit by q") +
+    more("q", "aim all in needs r", "fit lid fit screws fit cup") +
+    more("r", "aim none", "remove cup");
+  expect(says(text("step { do r }"))).toEqual([]);
+  expect(says(text(""))).toEqual(["sequence/needs: Q needs R done before it @ q"]);
+  // Of two that it is the way back of, it begins where the first ends.
+  expect(
+    says(
+      stage(lid, lidOff, "refit by q") +
+        more("r", "refit by q", "undo screws remove lid") +
+        more("q", "aim all in", "fit lid fit screws"),
+    ),
+  ).toEqual([]);
+});
+
+test("`leaves turned` of a needed procedure is where this one ends", () => {
+  const turned = (back: string): string[] =>
+    says(
+      stage(`positions flat, up\n${lid}`, lidOff, "leaves turned up") +
+        more("q", "aim all in needs p", `fit lid fit screws ${back}`),
+    );
+  expect(turned("turn up")).toEqual([]);
+  expect(turned("")).toEqual(["refit/position: The unit ends flat and not up @ q"]);
+});
+
+test("a written way back is turned with nothing loose in it, by whichever name it is called", () => {
+  const turns = `positions flat, up\n${lid}`,
+    back = "fit lid turn up turn flat fit screws",
+    found = "sequence/loose-when-turned: Lid is held by nothing any more, and the unit is turned to up @ turn up";
+  expect(says(stage(turns, lidOff, "refit by q") + more("q", "aim all in", back))).toEqual([found]);
+  expect(says(stage(turns, lidOff) + more("q", "aim all in needs p", back))).toEqual([found]);
+});
+
+test("what is fitted later in the same way back is not on yet; what never is, is missing", () => {
+  const back = (acts: string): string[] =>
+    says(stage(lid, lidOff) + more("q", "aim all in needs p", `fit screws ${acts}`) + more("r", "aim none", "fit lid"));
+  for (const later of ["fit lid", "repeat for 1 { fit lid }", "do r", "press lid onto b"])
+    expect(back(later), later).toEqual(["refit/impossible: Screws cannot go on: Lid is not on yet @ fit screws"]);
+  expect(back("")).toEqual(["refit/missing: Lid came off here and is never fitted @ remove lid"]);
+});
+
+test("`starts without` counts among what is out, and a way back may say it again", () => {
+  const strip = stage(lid, "step { undo 3 of screws remove lid }", "starts without 1 of screws");
+  expect(says(strip)).toEqual([]);
+  expect(says(strip + more("q", "aim all in starts without 1 of screws needs p", "fit lid fit 3 of screws"))).toEqual(
+    [],
+  );
+  expect(says(strip + more("q", "aim all in needs p", "fit lid fit screws"))).toEqual([]);
+});

@@ -3,7 +3,18 @@
 import type { Act } from "../model/act.ts";
 import type { Fluid, ThingIndex } from "../model/model.ts";
 import { hidden, cleared, lumpOfItem, wrongPosition } from "./access.ts";
-import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import {
+  assume,
+  eventOf,
+  forget,
+  happen,
+  isAssumed,
+  reasonOf,
+  refuse,
+  report,
+  type Bench,
+  type Obstacle,
+} from "./bench.ts";
 import { handsOn, touch } from "./hazards.ts";
 import { reachFillers } from "./filler.ts";
 import { openedBy } from "./handling.ts";
@@ -55,6 +66,28 @@ function isCapped(bench: Bench, opened: ThingIndex): boolean {
       has(bench, part, CAPPED),
     )
   );
+}
+
+/**
+ * At the end of a strip: what a fluid drains at was undone, and it was never drained. An opening that it is filled at as well may be
+ * above its level.
+ */
+export function judgeOpenDrains(bench: Bench): void {
+  const { model, state: s } = bench;
+  for (const fluid of model.fluids)
+    for (const plug of isAboard(bench, fluid.index) ? fluid.drainsAt : []) {
+      const event = eventOf(bench, at(s.outBy, plug));
+      if (!event || event.assumed || !isTie(model, plug) || !isOut(model, s, plug) || isCapped(bench, plug)) continue;
+      if (fluid.fillsAt.includes(plug)) continue;
+      report(
+        bench,
+        event.act.at,
+        [plug, fluid.index],
+        [reasonOf("sequence/fluid-aboard", { thing: plug, by: [fluid.index], at: fluid.at })],
+        event.act,
+        event.around,
+      );
+    }
 }
 
 /** `drain F`, `recover F`: opens what it drains at, and lets it out. */

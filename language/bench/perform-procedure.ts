@@ -6,6 +6,7 @@ import { judgeAim } from "./aim.ts";
 import { asStart, settle } from "./as-start.ts";
 import { judgeEnd, leavesOf, takenTooEarly, type Leaves } from "./end-state.ts";
 import { withoutEchoes } from "./echo.ts";
+import { judgeOpenDrains } from "./fluids.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
 import { judgeFinished } from "./finished.ts";
 import type { Likeness } from "./likeness.ts";
@@ -209,6 +210,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
   judgeLeftLoose(bench);
   judgeTurned(bench);
   judgeOldStays(bench);
+  judgeOpenDrains(bench);
   const stripEnd = bench.state,
     refit = benchAfter(bench, stripEnd);
   if (by) {

@@ -45,10 +45,18 @@ export default benchCheck({
     }
   `,
   fixes: (problem, context) => {
-    const fluid = problem.reasons.find((r) => r.rule === "sequence/fluid-aboard")!.by[0]!,
+    const reason = problem.reasons.find((r) => r.rule === "sequence/fluid-aboard")!,
+      fluid = reason.by[0]!,
       of = context.model.things[fluid]!,
       name = written(fluid, problem, context);
     const verb = of.is === "fluid" && of.recover ? "recover" : "drain";
+    // Draining opens what it drains at: instead of the act, not before it.
+    if (of.is === "fluid" && of.drainsAt.includes(reason.thing!)) {
+      const only = problem.act?.names.length === 1 ? problem.act.names[0] : undefined;
+      if (!only || name === undefined) return [];
+      const edit = { file: problem.at.file, start: problem.at.start, end: only.end, text: `${verb} ${name}` };
+      return [{ title: `Write ${verb} ${name}`, edits: [edit], certain: false }];
+    }
     return insertFix(problem, context, `Insert: ${verb} ${name ?? ""}`, [
       name === undefined ? undefined : `${verb} ${name}`,
     ]);

@@ -49,13 +49,37 @@ export function spills(
     if (!isAboard(bench, fluid) || bench.phase === "refit" || isCapped(bench, opened)) continue;
     obstacles.push({
       reason: reasonOf("sequence/fluid-aboard", { thing: opened, by: [fluid], at: fluidOf(bench, fluid)?.at }),
-      assume: () => {
-        flag(bench, fluid, DRAINED);
-        assume(bench, fluid, A_DRAINED);
-      },
+      assume: () => ranOut(bench, fluid),
     });
   }
   return obstacles;
+}
+
+function ranOut(bench: Bench, fluid: ThingIndex): void {
+  flag(bench, fluid, DRAINED);
+  assume(bench, fluid, A_DRAINED);
+}
+
+/** The unit is turned with something open that a fluid which is aboard runs out of. */
+export function runsOutWhenTurned(bench: Bench, to: string, act: Act, around: Around): void {
+  const { model, state: s } = bench,
+    isOpen = (thing: ThingIndex): boolean => isTie(model, thing) && at(s.out, thing) > 0 && !isCapped(bench, thing);
+  for (const { index, drainsAt, fillsAt, at: where } of model.fluids) {
+    if (!isAboard(bench, index)) continue;
+    const by =
+      [...drainsAt, ...fillsAt].find(isOpen) ??
+      model.ties.find((t) => t.opens.includes(index) && isOpen(t.index))?.index;
+    if (by === undefined) continue;
+    report(
+      bench,
+      act.at,
+      [index],
+      [reasonOf("sequence/loose-when-turned", { thing: index, by: [by], words: ["runs out", to], at: where })],
+      act,
+      around,
+    );
+    ranOut(bench, index);
+  }
 }
 
 function isCapped(bench: Bench, opened: ThingIndex): boolean {

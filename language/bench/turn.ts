@@ -7,7 +7,7 @@ import { hiders, isAside } from "./access.ts";
 import { assume, isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import { anchorsOf, holds, isLive, left, lumpOf, reach } from "./ties.ts";
 import { A_AWAY, A_DOUBT, A_OFF, A_OUT, A_SLACK, BACKED_OUT, HELD, ON_BASE } from "./state.ts";
-import { isAboard } from "./fluids.ts";
+import { runsOutWhenTurned } from "./fluids.ts";
 import { partOf } from "./machine.ts";
 import type { Around, Reason } from "./trace.ts";
 import { at } from "./vector.ts";
@@ -17,12 +17,11 @@ import { at } from "./vector.ts";
  * piece of its ties, and what would run out is a finding.
  */
 export function turn(bench: Bench, act: Act, around: Around): void {
-  const { model, state: s } = bench,
-    to = (act.on[0] ?? act.names[0])?.text ?? "";
-  if (to === s.position || to === "") return;
-  if (!model.positions.includes(to)) {
+  const to = (act.on[0] ?? act.names[0])?.text ?? "";
+  if (to === bench.state.position || to === "") return;
+  if (!bench.model.positions.includes(to)) {
     // No position of this unit: told at its name, and what rests on it is not.
-    bench.state = { ...s, position: "?" };
+    bench.state = { ...bench.state, position: "?" };
     return;
   }
   if (!bench.computed) {
@@ -31,20 +30,7 @@ export function turn(bench: Bench, act: Act, around: Around): void {
       report(bench, act.at, [loose.thing!], [loose], act, around);
       assume(bench, loose.thing!, A_OFF | A_DOUBT);
     } else if (loose) bench.turnedLoose.push({ act, around, reason: loose });
-    const runs = model.fluids.find(
-      (fluid) =>
-        isAboard(bench, fluid.index) &&
-        model.ties.some((tie) => at(s.out, tie.index) > 0 && tie.opens.includes(fluid.index)),
-    );
-    if (runs && bench.phase === "strip")
-      report(
-        bench,
-        act.at,
-        [runs.index],
-        [reasonOf("sequence/loose-when-turned", { thing: runs.index, words: ["runs out", to], at: runs.at })],
-        act,
-        around,
-      );
+    if (bench.phase === "strip") runsOutWhenTurned(bench, to, act, around);
   }
   bench.state = { ...bench.state, position: to };
 }

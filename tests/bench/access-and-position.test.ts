@@ -137,12 +137,22 @@ test("a cable, hose or loom hangs by one end; with nothing to hold it, it is tie
   expect(written("guard")).toEqual(["Loom hangs by Plug alone, and the unit is turned to upside"]);
 });
 
-test("turn with a fluid that would run out is a finding", () => {
-  const facts = `positions flat, upside\n part pipe "Pipe"\n joint union pipe-union "Union" { joins pipe to b opens oil }\n fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug path pipe }`;
-  expect(codes(stage(facts, "step { undo union turn to upside turn to flat drain oil remove pipe }"))).toContain(
-    "sequence/fluid-aboard",
-  );
-  expect(codes(stage(facts, "step { drain oil undo union remove pipe turn to upside turn to flat }"))).toEqual([]);
+test("turn with a fluid that would run out of what is open is a finding, once; what is capped lets nothing out", () => {
+  const facts = `positions flat, upside\n part pipe "Pipe"\n joint union pipe-union "Union" { joins pipe to b opens oil }\n fastener plug plug "Plug" { into b }\n fastener filler plug "Filler" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at filler path pipe }`,
+    turns = "turn to upside turn to flat",
+    says = (steps: string): string[] =>
+      findings(stage(facts, `step { ${steps} }`, "aim none")).map((f) => `${f.code}: ${f.says}`),
+    runs = (of: string): string[] => [
+      `sequence/loose-when-turned: Oil would run out of ${of} when the unit is turned to upside`,
+    ];
+  expect(says(turns)).toEqual([]);
+  expect(says(`undo filler ${turns}`)).toEqual(runs("Filler"));
+  expect(says(`undo filler ${turns} drain oil`)).toEqual(runs("Filler"));
+  expect(says(`undo plug ${turns}`)).toEqual(runs("Plug"));
+  expect(says(`undo filler drain oil ${turns}`)).toEqual([]);
+  expect(says(`cap pipe undo union remove pipe ${turns}`)).toEqual([]);
+  expect(says(`cap pipe undo union remove pipe uncap pipe ${turns}`)).toEqual(runs("Union"));
+  expect(codes(stage(facts, `step { drain oil undo union remove pipe ${turns} }`))).toEqual([]);
 });
 
 test("undoing a captive fastener is a finding, taken as loosened", () => {

@@ -40,7 +40,8 @@ export default benchCheck({
   reason: (reason, context) => {
     const [how, to] = reason.words,
       thing = context.name(reason.thing!);
-    if (how === "runs out") return `${thing} would run out when the unit is turned to ${to}`;
+    if (how === "runs out")
+      return `${thing} would run out of ${context.name(reason.by[0]!)} when the unit is turned to ${to}`;
     const turned = `and the unit is turned to ${to}`;
     if (how === "untied") return `${thing} is held by nothing any more, ${turned}`;
     if (how === "last") return `${thing} hangs by ${stillIn(reason, context)} alone, ${turned}`;

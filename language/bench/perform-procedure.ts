@@ -9,6 +9,7 @@ import { withoutEchoes } from "./echo.ts";
 import { judgeOpenDrains } from "./fluids.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
 import { judgeFinished } from "./finished.ts";
+import { togetherLeftOut } from "./left-out.ts";
 import type { Likeness } from "./likeness.ts";
 import { mover } from "./moved.ts";
 import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
@@ -241,7 +242,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
       written,
       finish: finished,
       end: refit.state,
-      problems: [...bench.problems, ...withoutEchoes(bench, refit.problems, bench.problems)],
+      problems: [...bench.problems, ...withoutEchoes(bench, togetherLeftOut(refit, refit.problems), bench.problems)],
     });
   }
   const order = orderOf(
@@ -274,7 +275,8 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
     [...bench.problems, ...order.problems, ...refit.problems],
   );
   judgeSets(bench, [...strip, ...refit.performed]);
-  judgeTasks(bench, procedure, [...bench.problems, ...refit.problems]);
+  const wayBack = togetherLeftOut(refit, [...order.problems, ...refit.problems]);
+  judgeTasks(bench, procedure, [...bench.problems, ...wayBack]);
   return result({
     stripEnd,
     order,
@@ -284,7 +286,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
     end: refit.state,
     problems: [
       ...stripProblems,
-      ...withoutEchoes(bench, [...order.problems, ...refit.problems], stripProblems),
+      ...withoutEchoes(bench, wayBack, stripProblems),
       ...bench.problems.slice(stripProblems.length),
     ],
   });
@@ -367,7 +369,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     finish: finished,
     endTurn: undefined,
     end: bench.state,
-    problems: withoutEchoes(bench, bench.problems, before?.problems ?? []),
+    problems: withoutEchoes(bench, togetherLeftOut(bench, bench.problems), before?.problems ?? []),
   };
 }
 

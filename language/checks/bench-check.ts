@@ -89,6 +89,19 @@ export function listed(items: readonly string[], last = "and"): string {
   return items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} ${last} ${items[items.length - 1]}`;
 }
 
+/** Of what was left out together: the first with its clause, the others by name. */
+export function firstAndOthers({ reasons, rule }: Problem, context: BenchContext): string {
+  const [first, ...rest] = reasons,
+    others = [...new Set(rest.map(({ thing, by }) => thing ?? by[0]))].filter((one) => one !== first!.thing),
+    names = others.flatMap((one) => (one === undefined ? [] : [context.name(one)]));
+  const says = context.because({ ...first!, rule }).says;
+  return names.length === 0 ? says : `${says}; left out with it: ${few(names)}`;
+}
+
+/** All of a few, the first five of many. */
+export const few = (names: readonly string[]): string =>
+  names.length > 6 ? `${names.slice(0, 5).join(", ")} and ${names.length - 5} more` : listed(names);
+
 /** "2 of 4 Lid screws", or the name alone for one. */
 export function stillIn(reason: Reason, context: BenchContext): string {
   return listed(
@@ -140,3 +153,7 @@ export function verbOf(thing: ThingIndex | undefined, context: BenchContext): "i
   const of = thing === undefined ? undefined : context.model.things[thing];
   return (of?.is === "tie" || of?.is === "part") && of.count > 1 ? "are" : "is";
 }
+
+/** The same of several things. */
+export const are = (things: readonly ThingIndex[], context: BenchContext): "is" | "are" =>
+  things.length > 1 ? "are" : verbOf(things[0], context);

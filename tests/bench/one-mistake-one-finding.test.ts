@@ -242,3 +242,43 @@ test("that nothing speaks of a tool waits for the line that is missing", () => {
   expect(all(stage(facts, "step { remove shaft }"))).toEqual(["sequence/blocked"]);
   expect(all(stage(facts, "step { remove case remove shaft }"))).toEqual(["names/unused"]);
 });
+
+const drained = `part case "Case"\n part ring "Ring" { rests on b behind case }\n fastener bolts bolt "Bolts" { count 4 joins case to b }\n fastener plug plug "Drain plug" { into case }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug }`;
+
+test("what a step took off and `instead` leaves out is one mistake, with all of it", () => {
+  const text = stage(
+    drained,
+    'step { drain oil undo bolts remove case remove ring refit { instead { note "As it was." } } }',
+  );
+  const found = findings(text);
+  expect(found.map(({ code }) => code)).toEqual(["refit/missing"]);
+  expect(found[0]!.says).toBe(
+    "Case came off here and is not back on at the end; left out with it: Ring, Drain plug and Oil",
+  );
+  expect(found[0]!.because.map(({ says: reason }) => reason)).toContain("Oil is let out and not filled again");
+});
+
+test("a line of the way back that waits for what nothing brings is the same mistake as that", () => {
+  const facts = `part hose "Hose" { rests on b }\n joint union pipe-union "Union" { joins hose to b opens oil }\n fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug }`;
+  const text = (refit: string): string => stage(facts, `step { drain oil } step { undo union remove hose ${refit} }`);
+  expect(codes(text(""))).toEqual([]);
+  expect(codes(text('refit { instead { note "As it was." } }'))).toEqual(["refit/missing"]);
+});
+
+test("what two steps leave out is two mistakes", () => {
+  const out = 'refit { instead { note "As it was." } }';
+  const text = stage(
+    `${lid}\n part fan "Fan" { rests on b }`,
+    `step { undo screws remove lid ${out} } step { remove fan ${out} }`,
+  );
+  expect(codes(text)).toEqual(["refit/missing", "refit/missing"]);
+});
+
+test("a task that leaves out what the whole leaves out is the same mistake", () => {
+  const text = stage(
+    drained,
+    'step first "First" { drain oil undo bolts remove case remove ring refit { instead { note "As it was." } } }',
+    'task short "Short" does first',
+  );
+  expect(codes(text)).toEqual(["refit/missing"]);
+});

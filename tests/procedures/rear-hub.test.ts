@@ -39,7 +39,7 @@ const at = testPublished({
     },
     f5: {
       edit: () => ({ refit: (text) => put(text, "renew shaft-lockwasher", "reuse shaft-lockwasher") }),
-      finds: /^refit:\d+ fastener\/one-time-reused: Lock washers under the axle shaft screws is to be new every time$/,
+      finds: /^refit:\d+ fastener\/one-time-reused: Lock washers under the axle shaft screws are to be new every time$/,
     },
     f6: {
       edit: () => ({ refit: (text) => moved(text, '"Axle shaft"', '"Outer nut"') }),

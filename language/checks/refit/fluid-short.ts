@@ -1,6 +1,6 @@
 // A fluid that is filled again by its declaration, and is missing at the end.
 
-import { benchCheck } from "../bench-check.ts";
+import { benchCheck, firstAndOthers } from "../bench-check.ts";
 
 export default benchCheck({
   code: "refit/fluid-short",
@@ -50,5 +50,6 @@ export default benchCheck({
     }
   `,
   subject: () => "",
+  first: firstAndOthers,
   reason: (reason, context) => `${context.name(reason.thing!)} is let out and not filled again`,
 });

@@ -1,6 +1,6 @@
 // An act of a written or corrected refit that the bench does not allow.
 
-import { benchCheck, listed, stillIn, verbOf } from "../bench-check.ts";
+import { are, benchCheck, listed, stillIn, verbOf } from "../bench-check.ts";
 
 export default benchCheck({
   code: "refit/impossible",
@@ -66,27 +66,27 @@ export default benchCheck({
       by = stillIn(reason, context);
     switch (reason.words[0]) {
       case "behind":
-        return `${name} belongs behind ${by}, which is on already`;
+        return `${name} belongs behind ${by}, which ${are(reason.by, context)} on already`;
       case "comes along":
-        return `${name}, which comes along, belongs behind ${by}, which is on already`;
+        return `${name}, which comes along, belongs behind ${by}, which ${are(reason.by, context)} on already`;
       case "covered":
-        return `${by} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of ${name}`;
+        return `${by} ${(reason.left[0] ?? 0) > 1 ? "are" : are(reason.by, context)} in front of ${name}`;
       case "filler off":
-        return `${name} is not on the unit yet: ${listed(reason.by.map((thing) => context.name(thing)))} is still off`;
+        return `${name} ${verbOf(reason.thing, context)} not on the unit yet: ${listed(reason.by.map((thing) => context.name(thing)))} ${are(reason.by, context)} still off`;
       case "closed":
         return `its joint is closed already by ${by}`;
       case "already on":
-        return `${name} is on already`;
+        return `${name} ${verbOf(reason.thing, context)} on already`;
       case "aside":
-        return `${name} never came off and is only aside: it is moved back, not fitted`;
+        return `${name} never came off and ${verbOf(reason.thing, context)} only aside: moved back, not fitted`;
       case "already in":
         return `${name} ${verbOf(reason.thing, context)} in already`;
       case "not in":
         return `${name} ${verbOf(reason.thing, context)} not in`;
       case "not on":
-        return `${listed(reason.by.map((thing) => context.name(thing)))} is not on yet`;
+        return `${listed(reason.by.map((thing) => context.name(thing)))} ${are(reason.by, context)} not on yet`;
       case "open":
-        return `${by} is still open`;
+        return `${by} ${are(reason.by, context)} still open`;
       case "evacuate":
         return "the circuit is evacuated before it is filled";
       case "stage":

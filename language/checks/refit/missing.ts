@@ -1,6 +1,6 @@
 // At the end of the refit something is off, out, loose or aside that was not so at the start.
 
-import { benchCheck, listed, verbOf } from "../bench-check.ts";
+import { benchCheck, firstAndOthers, listed, verbOf } from "../bench-check.ts";
 
 export default benchCheck({
   code: "refit/missing",
@@ -57,17 +57,18 @@ export default benchCheck({
     }
   `,
   subject: () => "",
+  first: firstAndOthers,
   reason: (reason, context) => {
     const name = context.name(reason.thing!),
       is = verbOf(reason.thing, context),
       [how, ...words] = reason.words;
     switch (how) {
       case "off":
-        return `${name} came off here and is not back on at the end`;
+        return `${name} came off here and ${is} not back on at the end`;
       case "still off":
-        return `${name} is not back on at the end`;
+        return `${name} ${is} not back on at the end`;
       case "never fitted":
-        return `${name} came off here and is never fitted`;
+        return `${name} came off here and ${is} never fitted`;
       case "out":
         return reason.numbers[1] === 1
           ? `${name} ${is} undone here and not back in at the end`
@@ -75,7 +76,7 @@ export default benchCheck({
       case "some":
         return `${name}: ${reason.numbers[0]} of ${reason.numbers[1]} went back on`;
       case "aside":
-        return `${name} is still aside at the end`;
+        return `${name} ${is} still aside at the end`;
       case "stands":
         return `${listed(words)} for ${name} still ${words.length > 1 ? "stand" : "stands"} at the end`;
       default:

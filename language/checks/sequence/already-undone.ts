@@ -47,19 +47,19 @@ export default benchCheck({
     const name = reason.thing === undefined ? (reason.words[1] ?? "it") : context.name(reason.thing);
     switch (reason.words[0]) {
       case "off":
-        return `${name} is off already`;
+        return `${name} ${verbOf(reason.thing, context)} off already`;
       case "loosened":
         return `${name} ${verbOf(reason.thing, context)} loose already`;
       case "drained":
-        return `${name} is not aboard any more`;
+        return `${name} ${verbOf(reason.thing, context)} not aboard any more`;
       case "not held":
-        return `${name} is not held by anything`;
+        return `${name} ${verbOf(reason.thing, context)} not held by anything`;
       case "not put":
         return `${name} was never put on`;
       case "capped":
-        return `${name} is capped already`;
+        return `${name} ${verbOf(reason.thing, context)} capped already`;
       case "not capped":
-        return `${name} is not capped`;
+        return `${name} ${verbOf(reason.thing, context)} not capped`;
       case "tag":
         return `${name} ${verbOf(reason.thing, context)} undone already, and an end is tagged while it is still made`;
       default:

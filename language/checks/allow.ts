@@ -41,6 +41,17 @@ export function allowsOf(file: SourceFile): Allow[] {
   return allows;
 }
 
+/** Does the author allow this code at this line? */
+export function allowedIn(files: ReadonlyMap<string, SourceFile>): (finding: Pick<Finding, "code" | "at">) => boolean {
+  return ({ code, at }) => {
+    const file = files.get(at.file),
+      allows = file ? allowsOf(file) : [];
+    if (!allows.some((allow) => allow.code === code)) return false;
+    const { line } = positionAt(linesOfFile(file!), at.start);
+    return allows.some((allow) => allow.code === code && allow.line === line);
+  };
+}
+
 export interface Allowed {
   readonly findings: Finding[];
   /** Those that applied, for the summary and the manual. */

@@ -5,7 +5,7 @@ import type { Fix, TextEdit } from "../findings/finding.ts";
 import type { Act } from "../model/act.ts";
 import { nameFrom } from "../model/named-inside.ts";
 import type { ThingIndex } from "../model/model.ts";
-import type { BenchContext, Check } from "./check.ts";
+import type { Answer, BenchContext, Check } from "./check.ts";
 
 type Facts = Pick<Check, "code" | "title" | "severity" | "why" | "fails" | "mended" | "source">;
 
@@ -18,11 +18,12 @@ export interface Wording extends Facts {
   readonly first?: (problem: Problem, context: BenchContext) => string;
   readonly fixes?: (problem: Problem, context: BenchContext) => readonly Fix[];
   readonly severityOf?: (problem: Problem) => Check["severity"];
+  readonly answer?: (problem: Problem, context: BenchContext) => Answer | undefined;
 }
 
 /** A check whose finding is one problem of the bench: subject, first reason, and all reasons with their places as the chain of facts. */
 export function benchCheck(wording: Wording): Check {
-  const { reason, subject, first: lead, fixes, severityOf, ...facts } = wording;
+  const { reason, subject, first: lead, fixes, severityOf, answer, ...facts } = wording;
   return {
     ...facts,
     reason,
@@ -35,6 +36,7 @@ export function benchCheck(wording: Wording): Check {
         says: capital(before === "" ? first : `${before}: ${first}`),
         because: problem.reasons.flatMap((r) => [context.because(r), ...chainOf(r, context)]),
         fixes: fixes?.(problem, context) ?? [],
+        answer: answer?.(problem, context),
         ...(severity === undefined || severity === "off" ? {} : { severity }),
       };
     },

@@ -17,6 +17,17 @@ export interface Draft {
   /** Where one code speaks at two weights; never above the check's own unless the settings raise it. */
   readonly severity?: Severity;
   readonly tag?: "unused";
+  /** One statement would answer it and all others of this code with the same text here: they are said at the first of them. */
+  readonly answer?: Answer | undefined;
+  /** Another finding that says this mistake already: this is one of its reasons then. */
+  readonly within?: Span | undefined;
+}
+
+export interface Answer {
+  /** Equal for all that it answers. */
+  readonly key: string;
+  /** The statement and the place that it belongs to, where it is not what each of them says already. */
+  readonly because?: Because;
 }
 
 /** What a check may ask beside its own argument. */

@@ -3,16 +3,30 @@
 import type { Build } from "../model/builds.ts";
 import type { Finding } from "../findings/finding.ts";
 import type { Raw } from "./run.ts";
-import { listed } from "./bench-check.ts";
+import { few, listed } from "./bench-check.ts";
 
 /** Missed by the aim, or at the end: the same thing missed by several procedures is said at the first. */
 const missedOnce = /^removal\/|^refit\/(?:missing|mark-unused|position|fluid-short)$/;
 
-export function mergeFindings(raw: readonly Raw[], buildsOf: (unit: string) => readonly Build[]): Finding[] {
+/** `isAllowed`: the author allows this code at its line, so that it stands for itself, unless all say the same. */
+export function mergeFindings(
+  raw: readonly Raw[],
+  buildsOf: (unit: string) => readonly Build[],
+  isAllowed: (one: Raw) => boolean = () => false,
+): Finding[] {
   const groups = new Map<string, Raw[]>();
+  const said = new Set(raw.filter(({ code }) => code.startsWith("names/")).map(({ at }) => `${at.file} ${at.start}`)),
+    reasons: Raw[] = [];
   for (const one of [...raw].sort(byPlace)) {
-    // A name that nothing has is one mistake, however often it is used: said at its first use, the others are among the reasons.
-    const key = one.code === "names/unknown" ? `${one.code} ${one.says}` : `${one.code} ${one.at.file} ${one.at.start}`,
+    if (one.within && said.has(`${one.within.file} ${one.within.start}`)) {
+      reasons.push(one);
+      continue;
+    }
+    // What one statement would answer is one mistake, however often it shows: said at the first, the others are among the reasons.
+    const key =
+        one.answer !== undefined && (one.answer.key === one.says || !isAllowed(one))
+          ? `${one.code} ${one.answer.key}`
+          : `${one.code} ${one.at.file} ${one.at.start}`,
       list = groups.get(key);
     if (list) list.push(one);
     else groups.set(key, [one]);
@@ -56,7 +70,18 @@ export function mergeFindings(raw: readonly Raw[], buildsOf: (unit: string) => r
     if (lack) lacks.push({ lack, place: findings.length });
     findings.push(merged(first, list, buildsOf));
   }
+  for (const one of reasons) addReason(findings, one);
   return findings;
+}
+
+/** Puts a finding among the reasons of the one that says its mistake already, at its place or at a later one of the same name. */
+function addReason(findings: Finding[], { within, says, at }: Raw): void {
+  const isThere = (place: Finding["because"][number]["at"]): boolean =>
+      place?.file === within!.file && place.start === within!.start,
+    i = findings.findIndex((one) => isThere(one.at) || one.because.some((because) => isThere(because.at))),
+    had = findings[i];
+  if (!had || had.because.some((one) => one.says === says)) return;
+  findings[i] = { ...had, because: [...had.because, { says, at }] };
 }
 
 function byPlace(a: Raw, b: Raw): number {
@@ -66,8 +91,18 @@ function byPlace(a: Raw, b: Raw): number {
 
 function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => readonly Build[]): Finding {
   const others = [...new Set(list.map((one) => one.who))].filter((who) => who !== first.who && who !== "");
-  const says = others.length === 0 ? first.says : `${first.says} (the same for ${listed(shortened(others))})`;
-  const { build: _build, unit, who: _who, about: _about, lack: _lack, restsOn: _restsOn, ...finding } = first;
+  const says = others.length === 0 ? first.says : `${first.says} (the same for ${few(shortened(others))})`;
+  const {
+    build: _build,
+    unit,
+    who: _who,
+    about: _about,
+    lack: _lack,
+    restsOn: _restsOn,
+    answer,
+    within: _within,
+    ...finding
+  } = first;
   const found = new Set(list.map((one) => one.build)),
     all = buildsOf(unit);
   const builds =
@@ -78,13 +113,17 @@ function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => re
     list
       .slice(1)
       .filter((one) => one.at.start !== first.at.start || one.at.file !== first.at.file)
-      .map((one) => [`${one.at.file} ${one.at.start}`, one.at]),
+      .map((one) => [`${one.at.file} ${one.at.start}`, one]),
   );
   return {
     ...finding,
     says,
     builds,
-    because: [...finding.because, ...[...places.values()].map((at) => ({ says: "used here too", at }))],
+    because: [
+      ...finding.because,
+      ...(places.size > 0 && answer?.because ? [answer.because] : []),
+      ...[...places.values()].map(({ at, says: too }) => ({ says: too === first.says ? "used here too" : too, at })),
+    ],
   };
 }
 

@@ -2,11 +2,14 @@
 // still holds. Such reasons are left out, so that one mistake is said once. Reasons of hazard, lifting and falling never are.
 
 import type { Problem, Reason } from "../bench/trace.ts";
+import type { Span } from "../findings/finding.ts";
+import type { Model } from "../model/model.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { eachItem, type Item } from "../syntax/index.ts";
 import type { Settings } from "../workspace/settings.ts";
 import { allowsOf } from "./allow.ts";
 import type { Due } from "./due-names.ts";
+import { nearestName } from "./near-names.ts";
 import { unitOfProcedure } from "./space-of-names.ts";
 import { surveyOf } from "./survey-of-names.ts";
 
@@ -57,6 +60,57 @@ export function withoutDoubt(project: Project, settings: Settings): (problem: Pr
     return reasons.length === problem.reasons.length ? problem : first && { ...problem, rule: first.rule, reasons };
   };
 }
+
+/**
+ * The unknown name of a procedure, or of the hazard itself, that may have been the one to take a missing precaution: what is said of the
+ * precaution is then a reason of that finding, an error as well, and is never left out.
+ */
+export function unknownCalls(
+  project: Project,
+  settings: Settings,
+): (problem: Problem, model: Model) => Span | undefined {
+  const asked = settings.severity[code];
+  if (asked !== undefined && asked !== "error") return () => undefined;
+  const found = [...project.files.values()].flatMap((file) => {
+    if (allowsOf(file).some((allow) => allow.code === code)) return [];
+    const calls = surveyOf(project, file).unknown.filter(({ due, is }) => is === undefined && callDue.has(due));
+    return calls.flatMap((call) => {
+      const { tokens } = file.tree.scan,
+        item = file.declarations.find(
+          (one) =>
+            one.word === "procedure" &&
+            tokens[one.item.first]!.startOffset <= call.start &&
+            tokens[one.item.last]!.endOffset! >= call.start,
+        )?.item;
+      const end = item && tokens[item.last]!.endOffset! + 1;
+      return end === undefined
+        ? []
+        : [
+            {
+              at: { file: file.path, start: call.start, end: call.end },
+              end,
+              hazard: call.due === "hazard" ? (nearestName(call.text, call.candidates) ?? "") : undefined,
+            },
+          ];
+    });
+  });
+  if (found.length === 0) return () => undefined;
+  return ({ at, reasons }, model) => {
+    const hazards = reasons.map(({ rule, by, thing }) =>
+      rule === "hazard/not-yet" ? by[0] : rule === "hazard/order" ? thing : undefined,
+    );
+    if (hazards.some((hazard) => hazard === undefined)) return undefined;
+    return found.find(
+      (call) =>
+        call.at.file === at.file &&
+        at.start > call.at.start &&
+        at.end <= call.end &&
+        (call.hazard === undefined || hazards.every((hazard) => model.things[hazard!]!.declared === call.hazard)),
+    )?.at;
+  };
+}
+
+const callDue: ReadonlySet<Due> = new Set<Due>(["procedure", "procedure or step", "hazard"]);
 
 /** What the bench stumbles over in a file: unknown names, unless the author has them allowed, and lines that could not be read. */
 function unknownIn(project: Project, file: SourceFile): readonly { readonly start: number; readonly end: number }[] {

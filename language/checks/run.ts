@@ -12,7 +12,7 @@ import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
 import { ringsIn } from "./rings.ts";
 import { severityOf } from "./severity.ts";
 import type { Settings } from "../workspace/settings.ts";
-import { withoutDoubt } from "./rests-on-unknown.ts";
+import { unknownCalls, withoutDoubt } from "./rests-on-unknown.ts";
 
 /** A finding on its way: what the merge has to know beside it. */
 export interface Raw extends Finding {
@@ -26,6 +26,8 @@ export interface Raw extends Finding {
   readonly lack: { readonly what: ReadonlySet<string>; readonly performed: ReadonlySet<string> } | undefined;
   /** The declaration that it finds something missing in: what is said there speaks for it. */
   readonly restsOn: Span | undefined;
+  readonly answer?: Draft["answer"];
+  readonly within?: Draft["within"];
 }
 
 export interface CheckTable {
@@ -97,6 +99,8 @@ function finish(
     about: of.about ?? [],
     lack: of.lack,
     restsOn: of.restsOn,
+    ...(draft.answer === undefined ? {} : { answer: draft.answer }),
+    ...(draft.within === undefined ? {} : { within: draft.within }),
   };
 }
 
@@ -148,12 +152,15 @@ export function checkModel(table: CheckTable, model: Model, context: CheckContex
 export function checkPerformance(table: CheckTable, performance: Performance, context: CheckContext): Raw[] {
   const found: Raw[] = [],
     bench = benchContext(table, context, performance.model);
-  const left = doubtsOf(context);
+  const { left, callOf } = doubtsOf(context);
   for (const problem of performance.problems) {
     const doubtless = left(problem),
       certain = doubtless && withoutRings(doubtless, performance.model, context.settings),
       remains = certain && gravestFirst(certain, performance.model);
-    if (remains) push(found, wordProblem(table, remains, bench, context.settings, performance));
+    if (!remains) continue;
+    const raw = wordProblem(table, remains, bench, context.settings, performance),
+      within = callOf(remains, performance.model);
+    push(found, raw && within ? { ...raw, within } : raw);
   }
   for (const check of table.ofPerformance)
     for (const draft of check.performance(performance, bench))
@@ -178,14 +185,18 @@ function withoutRings(problem: Problem, model: Model, settings: Settings): Probl
   return reasons.length === problem.reasons.length ? problem : first && { ...problem, rule: first.rule, reasons };
 }
 
-type Doubts = ReturnType<typeof withoutDoubt>;
+interface Doubts {
+  readonly left: ReturnType<typeof withoutDoubt>;
+  readonly callOf: ReturnType<typeof unknownCalls>;
+}
 const doubts = kept<CheckContext["project"], Map<Settings, Doubts>>();
 
-/** What is left of a problem once unknown names have cast doubt on its reasons; worked out once a project. */
+/** What unknown names cast doubt on; worked out once a project. */
 function doubtsOf({ project, settings }: CheckContext): Doubts {
   const known = doubts(project, () => new Map());
   let left = known.get(settings);
-  if (!left) known.set(settings, (left = withoutDoubt(project, settings)));
+  if (!left)
+    known.set(settings, (left = { left: withoutDoubt(project, settings), callOf: unknownCalls(project, settings) }));
   return left;
 }
 

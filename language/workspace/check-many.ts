@@ -1,7 +1,7 @@
 // Many files checked one after the other, each with what it uses, keeping only what a report needs: a repository of thousands of
 // procedures fits in the memory of a small machine. The findings are those of `checkProject`.
 
-import { allowsOf, applyAllows } from "../checks/allow.ts";
+import { allowedIn, allowsOf, applyAllows } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
 import type { Raw } from "../checks/run.ts";
 import { severityOf } from "../checks/severity.ts";
@@ -72,7 +72,7 @@ export function checkMany(world: World, roots: readonly string[], options: ManyO
     if (allowsOf(file).length > 0) allowing.set(path, file);
     if (asked.has(path) && file.tree.errors.length === 0) complete.add(path);
   }
-  const merged = mergeFindings(raw, (unit) => builds.get(unit) ?? []);
+  const merged = mergeFindings(raw, (unit) => builds.get(unit) ?? [], allowedIn(allowing));
   const allowed = applyAllows(merged, allowing, {
     check: allChecks().byCode,
     severity: (check) => severityOf(check, settings, undefined),

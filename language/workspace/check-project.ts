@@ -5,7 +5,7 @@ import type { Work } from "../bench/bench.ts";
 import { likeness } from "../bench/likeness.ts";
 import { rehearse, type Rehearsal } from "../bench/perform-procedure.ts";
 import type { Performance } from "../bench/trace.ts";
-import { applyAllows, type Allow } from "../checks/allow.ts";
+import { allowedIn, applyAllows, type Allow } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
 import { checks } from "../checks/registry.ts";
 import type { CheckContext } from "../checks/check.ts";
@@ -114,7 +114,7 @@ export function checkProject(world: World, roots: readonly string[], options: Ch
     units.push(...result.units);
     for (const [unit, list] of result.builds) builds.set(unit, list);
   }
-  const merged = mergeFindings(raw, (unit) => builds.get(unit) ?? []),
+  const merged = mergeFindings(raw, (unit) => builds.get(unit) ?? [], allowedIn(project.files)),
     asked = new Set(project.roots);
   const { findings, used } = applyAllows(merged, project.files, {
     check: allChecks().byCode,

@@ -282,3 +282,62 @@ test("a task that leaves out what the whole leaves out is the same mistake", () 
   );
   expect(codes(text)).toEqual(["refit/missing"]);
 });
+
+test("seals of which nothing is said are one question: a standing rule of the unit would answer it", () => {
+  const facts = `part cap "Cap" { rests on b }\n part ring o-ring "Ring" { between cap and b }\n part felt seal "Felt" { fits b behind cap }`;
+  const text = stage(facts, "step { remove cap\n remove ring\n remove felt }");
+  const [only, ...more] = findings(text);
+  expect(more).toEqual([]);
+  expect(only!.code).toBe("refit/seal-reused");
+  expect(only!.says).toBe("Nothing says whether Ring goes back new or used (the same for Felt)");
+  expect(only!.because.map(({ says: reason }) => reason)).toEqual([
+    "nothing says whether Ring goes back new or used",
+    "a standing rule of U would answer for each kind: renew always o-ring",
+    "Nothing says whether Felt goes back new or used",
+  ]);
+  // What the author allows at one of them is not allowed at the other.
+  const allowed = text.replace("\n remove ring", "\n # allow refit/seal-reused: new a week ago\n remove ring");
+  expect(findings(allowed).map(({ says: one }) => one)).toEqual(["Nothing says whether Felt goes back new or used"]);
+  const later = text.replace("\n remove felt", "\n # allow refit/seal-reused: new a week ago\n remove felt");
+  expect(findings(later).map(({ says: one }) => one)).toEqual(["Nothing says whether Ring goes back new or used"]);
+});
+
+test("a name declared twice and another that nothing has are one slip, at the second of the two", () => {
+  const twice = `part lid "Lid"\n part lid "Card" { behind lid }\n fastener screws screw "Screws" { count 4 joins lid to b }`;
+  const found = findings(stage(twice, "step { undo screws remove lid remove card }"));
+  expect(found.map(({ code }) => code)).toEqual(["names/duplicate"]);
+  expect(found[0]!.because.map(({ says: reason }) => reason).join()).toContain("card is not declared in U");
+  // Two names that nothing has: nobody can tell which of them it is.
+  expect(codes(stage(twice, "step { undo screws remove lid remove card remove cap }"))).toEqual([
+    "names/duplicate",
+    "names/unknown",
+    "names/unknown",
+  ]);
+});
+
+const start = `part guard guard "Guard" { rests on b }\n hazard start rotating danger "Fan can start" { on guard precaution lock-out "Lock it." back "Lock off." precaution try-start "Press start." }`;
+
+test("precautions that a misspelt procedure would have taken are reasons of that name, and never left out", () => {
+  const text = (call: string): string =>
+    stage(start, `${call} step { remove guard }`) +
+    `procedure still "Make still" for u {\n aim none\n step { lock-out start try-start start }\n}\n`;
+  expect(codes(text("do still"))).toEqual([]);
+  const found = findings(text("do stil"));
+  expect(found.map(({ code }) => code)).toEqual(["names/unknown"]);
+  expect(found[0]!.because.map(({ says: reason }) => reason)).toEqual([
+    "Guard must not be touched yet: Fan can start asks for lock-out and try-start first",
+  ]);
+  expect(codes(text("needs stil"))).toEqual(["names/unknown"]);
+  // Where the name is allowed, the hazard stands for itself.
+  const allowed = text("# allow names/unknown: stands in another book\n do stil\n");
+  expect(codes(allowed)).toContain("hazard/not-yet");
+});
+
+test("a precaution of a misspelt hazard is that slip; of another hazard it is another mistake", () => {
+  const acts = (first: string): string => stage(start, `step { ${first} lock-out start try-start start remove guard }`);
+  expect(codes(acts(""))).toEqual([]);
+  const found = findings(stage(start, "step { lock-out strat try-start start remove guard }"));
+  expect(found.map(({ code }) => code)).toEqual(["names/unknown"]);
+  expect(found[0]!.because.map(({ says: reason }) => reason)).toEqual(["Lock-out of Fan can start comes before this"]);
+  expect(codes(stage(start, "step { lock-out mains remove guard }"))).toEqual(["names/unknown", "hazard/not-yet"]);
+});

@@ -2,6 +2,7 @@
 
 import { synonyms } from "../../tables/index.ts";
 import { check } from "../check.ts";
+import { doubledFor } from "../doubled-names.ts";
 import { nearestName } from "../near-names.ts";
 import { listed } from "../bench-check.ts";
 import type { Due } from "../due-names.ts";
@@ -92,10 +93,14 @@ export default check({
       )
         continue;
       const at = { file: file.path, start: unknown.start, end: unknown.end },
-        near = meant(unknown);
+        near = meant(unknown),
+        says = wordsOf(unknown, near);
       yield {
         at,
-        says: wordsOf(unknown, near),
+        says,
+        // However often it is used.
+        answer: { key: says },
+        within: doubledFor(project, unknown),
         fixes: near === undefined ? [] : [{ title: `Write ${near}`, edits: [{ ...at, text: near }], certain: false }],
       };
     }

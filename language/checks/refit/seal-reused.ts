@@ -44,6 +44,17 @@ export default benchCheck({
     }
   `,
   subject: () => "",
+  // A standing rule of the unit would answer for all of them; a line with `reuse` is asked about for itself.
+  answer: ({ reasons: [first] }, { model }) =>
+    first!.words[1] === undefined
+      ? {
+          key: `${model.at.file} ${model.unit}`,
+          because: {
+            says: `a standing rule of ${model.title} would answer for each kind: renew always ${first!.words[0]}`,
+            at: model.at,
+          },
+        }
+      : undefined,
   reason: (reason, context) =>
     reason.words[1] === "secures"
       ? `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} used again, and ${verbOf(reason.thing, context) === "are" ? "they keep what they secure" : "it keeps what it secures"} from coming undone`

@@ -16,10 +16,11 @@ import {
 import { assumeOn, hiders, isAside, isUnknown, isWhereUnknown, wrongPosition } from "./access.ts";
 import { assume } from "./bench.ts";
 import { touch } from "./hazards.ts";
+import { matchedSets } from "./matched.ts";
 import { partOf } from "./machine.ts";
 import { tooFewPeople } from "./remove.ts";
 import { leftOf } from "./smallest-set.ts";
-import { A_AWAY, A_DOUBT, A_ON, NEVER, ON_BASE } from "./state.ts";
+import { A_AWAY, A_DOUBT, A_ON, NEVER, ON_BASE, RENEWED } from "./state.ts";
 import { holds, lumpOf, nameOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set, setAll } from "./vector.ts";
@@ -50,6 +51,7 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
   }
   if (act.count !== undefined) bench.partial.set(index, (bench.partial.get(index) ?? 0) + act.count);
   else bench.partial.delete(index);
+  ofOneSet(bench, act, part, around, onto);
   const target = whereTo(bench, part, own, onto);
   if (target === undefined || target === own) {
     if (
@@ -124,6 +126,18 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
   tooFewPeople(bench, act, index, around);
   refuse(bench, act, around, index, obstacles);
   meet(bench, act, index, own, target, moving, needs, hazards, around);
+}
+
+/** What is matched goes back to its own: fitted to one of another set it is said. A new one is of no set yet. */
+function ofOneSet(bench: Bench, act: Act, part: Part, around: Around, onto: readonly ThingIndex[]): void {
+  const sets = matchedSets(bench.model),
+    own = sets.get(part.index);
+  if (!own || (at(bench.state.flags, part.index) & RENEWED) !== 0) return;
+  const other = onto.find((host) => sets.get(host) !== undefined && sets.get(host) !== own);
+  if (other === undefined || (at(bench.state.flags, other) & RENEWED) !== 0) return;
+  const mates = own.filter((one) => one !== part).map(({ index }) => index);
+  const reason = reasonOf("refit/mismatched", { thing: part.index, by: [other, ...mates], at: part.at });
+  report(bench, act.at, [part.index], [reason], act, around);
 }
 
 /** The sub-assembly that it goes to; undefined where it has nothing to go to. */

@@ -3,10 +3,11 @@
 import type { Act, Name } from "../model/act.ts";
 import { kept } from "../model/kept.ts";
 import type { Entry, Model, Part, Procedure, ThingIndex, Tie } from "../model/model.ts";
+import { matchedSets } from "./matched.ts";
 import { reasonOf, report, resolve, type Bench } from "./bench.ts";
 import type { Around, Performance } from "./trace.ts";
 
-/** Things of one declaration that are renewed together. */
+/** Things of one declaration, or matched with each other, that are renewed together. */
 export interface RenewedTogether {
   readonly when: "as-a-set" | "by-pairs";
   readonly things: readonly (Part | Tie)[];
@@ -24,9 +25,19 @@ function groupsOf(model: Model): ReadonlyMap<ThingIndex, RenewedTogether> {
   const ruled = [...model.parts, ...model.ties].filter(
     ({ renew }) => renew?.when === "as-a-set" || renew?.when === "by-pairs",
   );
-  for (const things of Map.groupBy(ruled, ({ prefix, declared }) => prefix + declared).values()) {
+  const matched = matchedSets(model),
+    setOf = (one: Part | Tie): readonly (Part | Tie)[] | undefined =>
+      one.renew!.when === "as-a-set" ? matched.get(one.index) : undefined;
+  const declared = Map.groupBy(
+    ruled.filter((one) => !setOf(one)),
+    ({ prefix, declared: id }) => prefix + id,
+  );
+  for (const things of [
+    ...new Set(ruled.flatMap((one) => [setOf(one) ?? []].filter((set) => set.length > 0))),
+    ...declared.values(),
+  ]) {
     const group: RenewedTogether = {
-      when: things[0]!.renew!.when as RenewedTogether["when"],
+      when: things.some(({ renew }) => renew?.when === "as-a-set") ? "as-a-set" : "by-pairs",
       things,
       pieces: things.some(({ countUnknown }) => countUnknown)
         ? undefined
@@ -131,7 +142,7 @@ function one(
           by: group.things.filter((_, i) => counts[i] === 0).map(({ index }) => index),
           words: [group.when],
           numbers: [sum, group.pieces!],
-          at: thing.renew!.at,
+          at: group.things.find(({ renew }) => renew?.when === group.when)!.renew!.at,
         }),
       ],
       act,

@@ -92,6 +92,8 @@ export function newThings(performance: Performance): ReadonlyMap<ThingIndex, New
     if (group.when === "by-pairs" && group.things.length !== 2) continue;
     if (group.things.some(({ index }) => found.get(index)?.grade === "certain"))
       for (const { index } of group.things) put(index, "certain", group.when);
+    // Of a matched set only one may say the rule: it holds for all of them.
+    else if (group.when === "as-a-set") for (const { index } of group.things) put(index, "worn", group.when);
   }
   return found;
 }

@@ -114,7 +114,9 @@ function lotOf({ model }: Performance, item: Part | Tie): Use["lot"] {
   const group = renewedTogether(model).get(item.index);
   if (!group) return undefined;
   if (group.when === "by-pairs") return { is: "pair", of: 2 };
-  return group.pieces === undefined ? undefined : { is: "set", of: group.pieces };
+  // Of a set of several declarations each is a line of the bill: so many of this one go to a set.
+  const own = group.things.filter(({ declared, prefix }) => declared === item.declared && prefix === item.prefix);
+  return group.pieces === undefined ? undefined : { is: "set", of: own.reduce((sum, { count }) => sum + count, 0) };
 }
 
 /** The unit part that a thing is inside, in words: stores tell two alike spares of two sub-assemblies apart by it. */

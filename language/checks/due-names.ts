@@ -38,6 +38,7 @@ const rows: Readonly<Record<string, Due>> = {
   "unit warn": "kind or thing",
   "part fits": "part",
   "part rests": "part",
+  "part matched": "part",
   "part between": "part",
   "part behind": "thing",
   "part needs": "position",

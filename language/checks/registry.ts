@@ -55,6 +55,8 @@ import refitFluidShort from "./refit/fluid-short.ts";
 import refitImpossible from "./refit/impossible.ts";
 import refitMarkUnmade from "./refit/mark-unmade.ts";
 import refitMarkUnused from "./refit/mark-unused.ts";
+import refitMatchedAlike from "./refit/matched-alike.ts";
+import refitMismatched from "./refit/mismatched.ts";
 import refitMissing from "./refit/missing.ts";
 import refitNoTest from "./refit/no-test.ts";
 import refitOneWay from "./refit/one-way.ts";
@@ -177,6 +179,8 @@ export const checks: readonly Check[] = [
   refitImpossible,
   refitMarkUnmade,
   refitMarkUnused,
+  refitMatchedAlike,
+  refitMismatched,
   refitMissing,
   refitNoTest,
   refitOneWay,

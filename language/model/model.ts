@@ -66,6 +66,8 @@ export interface Part extends ThingBase {
   readonly hosts: readonly ThingIndex[];
   readonly fitsBy: string | undefined;
   readonly rests: readonly ThingIndex[];
+  /** `matched with`: as it is said at this part; the set that it makes, see bench/matched.ts. */
+  readonly matched: readonly ThingIndex[];
   readonly between: readonly [readonly ThingIndex[], readonly ThingIndex[]] | undefined;
   readonly behind: readonly ThingIndex[];
   readonly positions: readonly string[];

@@ -153,6 +153,10 @@ export function readPart(r: Reading, draft: Draft): Part {
       accept(c, "on");
       return takeNames(c);
     }),
+    matched: partRefs(r, draft, "matched", (c) => {
+      accept(c, "with");
+      return takeNames(c);
+    }),
     between: sides?.every((things) => things.length > 0) ? sides : undefined,
     behind: refs(draft, "behind").filter((i) => i !== draft.index || draft.piece === ""), // of several pieces the others
     positions: names(draft, "needs"),

@@ -82,6 +82,8 @@ export const wordsFromElsewhere: readonly Elsewhere[] = [
   { says: "on", is: "fits", why: "fits HOST, or rests on HOST for what only lies there", write: "fits" },
   { says: "note", is: "about", why: "what a reader has to know of it", write: "about" },
   { says: "order", is: "sequence", why: "in which order they are tightened", write: "sequence" },
+  { says: "set", is: "part", why: "parts of one set say so in the block of one of them, matched with PART" },
+  { says: "set", is: "matched", why: "parts of one set", write: "matched" },
   { says: "drain", is: "drains", why: "drains at PLUG; the act stands in a step", write: "drains" },
 ];
 

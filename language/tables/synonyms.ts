@@ -73,6 +73,7 @@ export const synonyms: readonly Synonym[] = [
   ...because("behind", "after inside-of", "what is in the way: behind lid"),
   ...because("with", "washer washers", "with WASHER, a part of its own"),
   ...because("joins", "from fixes attaches", "joins A to B"),
+  ...because("matched", "mated mates paired pairs pair belongs belong goes-with set-of", "matched with PART"),
   { says: "skill", of: "word", is: "role", why: "declared at the top of a file" },
   { says: "hydraulic", of: "hazard", is: "pressure", why: "the pressure is the hazard; the oil is a fluid" },
   { says: "pneumatic", of: "hazard", is: "pressure", why: "the pressure is the hazard" },

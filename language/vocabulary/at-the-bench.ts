@@ -177,6 +177,11 @@ const rows: Readonly<Record<string, Row>> = {
     "nothing of its own",
     "set down on it again",
   ),
+  matched: fact(
+    "one set with these, piece by piece of the same name; `renew as-a-set` on one of them holds for all; fitted to one of another set it is a finding",
+    "`Keep together:` where it comes off",
+    "`Together again:` where it goes back",
+  ),
   between: fact(
     "clamped while a tie holds between the two; afterwards it lies on the first",
     "nothing of its own",

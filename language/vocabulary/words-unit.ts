@@ -61,6 +61,12 @@ export const wordsUnit: readonly Entry[] = [
       `fits hub by press-fit`,
     ],
     ["rests", "on <items>", "Lies on these by its weight.", `rests on bracket`],
+    [
+      "matched",
+      "with <items>",
+      "Of one set with these: kept together, back together, and one set where it is renewed as a set.",
+      `matched with race`,
+    ],
     ["between", "<item> and <item>", "Lies in the joint of these two.", `between casing and bracket`],
     ["hangs", "", "Falls when its last tie goes.", `hangs`],
     [

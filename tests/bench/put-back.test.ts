@@ -191,7 +191,7 @@ test("what is aside is moved back: to fit it is one finding, to forget it anothe
   expect(says(facts, aside, "slide lid back tighten cable")).toEqual([]);
   expect(says(facts, aside, "tighten cable")).toEqual(["refit/missing: Lid is still aside at the end"]);
   expect(says(facts, aside, "fit lid tighten cable")).toEqual([
-    "refit/impossible: Lid cannot go on: Lid never came off and is only aside: it is moved back, not fitted",
+    "refit/impossible: Lid cannot go on: Lid never came off and is only aside: moved back, not fitted",
   ]);
 });
 

@@ -32,6 +32,7 @@ const part = thing.extend({
   hosts: ids,
   fitsBy: text.optional(),
   rests: ids,
+  matched: ids,
   between: z.tuple([ids, ids]).optional(),
   behind: ids,
   positions: texts,

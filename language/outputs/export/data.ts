@@ -47,6 +47,7 @@ export interface PartData extends ThingData {
   readonly hosts: readonly string[];
   readonly fitsBy?: string;
   readonly rests: readonly string[];
+  readonly matched: readonly string[];
   readonly between?: readonly [readonly string[], readonly string[]];
   readonly behind: readonly string[];
   readonly positions: readonly string[];
@@ -304,6 +305,7 @@ function unitData(context: LineContext, place: ReturnType<typeof placesIn>): Uni
       kind: part.kind,
       hosts: ids(part.hosts),
       rests: ids(part.rests),
+      matched: ids(part.matched),
       behind: ids(part.behind),
       positions: part.positions,
       hangs: part.hangs,

@@ -11,6 +11,7 @@ import { action, type ActionDraft, type Doing } from "./draft.ts";
 import { figureText, massText } from "./figures.ts";
 import { itemsOf } from "./items.ts";
 import type { Detail, LineTorque } from "./line.ts";
+import { setsOf } from "./matched.ts";
 import { fastenerDetails, tiePhrase } from "./say-strip.ts";
 import { torqueOf } from "./torque.ts";
 
@@ -152,6 +153,8 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
     if (part.alignBy) details.push({ sort: "mark", says: acts.alignBy(part.alignBy) });
   }
   if (!fresh && parts.some((part) => part.ownPlace)) details.push({ sort: "mark", says: acts.ownPlaceBack });
+  const sets = fresh ? [] : setsOf(context, parts);
+  if (sets.length > 0) details.push({ sort: "mark", says: acts.togetherAgain(sets) });
   if (parts.some((part) => part.dry)) details.push({ sort: "how", says: acts.goesOnDry });
   details.push(...marksMet(context, fitting));
   if (!fresh) details.push(...newDetails(context, indexes));

@@ -12,6 +12,7 @@ import { figureText, massText } from "./figures.ts";
 import { hangingOn } from "./hanging.ts";
 import { itemsOf } from "./items.ts";
 import type { Detail } from "./line.ts";
+import { setsOf } from "./matched.ts";
 import { spannerOf } from "./spanner.ts";
 
 /** Lines of `undo`, `loosen`, `back-out`. */
@@ -162,6 +163,11 @@ function removeLine(context: LineContext, doing: Doing, parts: readonly Part[], 
   if (told.length > 0) details.push({ sort: "comes-away", says: acts.comesAway(phrase(context, told)) });
   if (parts.some((part) => part.ownPlace && context.fresh.get(part.index)?.grade !== "certain"))
     details.push({ sort: "goes-to", says: acts.ownPlace });
+  const kept = setsOf(
+    context,
+    parts.filter((part) => context.fresh.get(part.index)?.grade !== "certain"),
+  );
+  if (kept.length > 0) details.push({ sort: "goes-to", says: acts.keepTogether(kept) });
   const moved = [...new Set([...indexes, ...parts.flatMap((part) => eventOf(part, events)?.moved ?? [])])],
     mass = massOf(context.model, moved);
   if (lifts || mass.kg >= sayMassFrom)

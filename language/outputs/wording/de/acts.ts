@@ -186,6 +186,8 @@ export const acts: Wording["acts"] = {
   reuseTimes: (times) => sentence(`Darf ${times}-mal wieder verwendet werden: mitzählen, danach neu`),
   ownPlace: "Jedes bei seinem Platz halten: Dorthin kommt es zurück.",
   ownPlaceBack: "Zurück an den eigenen Platz.",
+  keepTogether: (sets: readonly string[]) => sentence(`Zusammen halten: ${sets.join("; ")}`),
+  togetherAgain: (sets: readonly string[]) => sentence(`Wieder zusammen: ${sets.join("; ")}`),
   newWasher: (what) => sentence(`Neu dazu: ${what}`),
   discardOf: (what) => sentence(`Nicht aufheben: ${what}. Es kommt neu hinein`),
   discard: "Nicht aufheben: Es kommt neu hinein.",

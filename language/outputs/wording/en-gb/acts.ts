@@ -204,6 +204,8 @@ export const acts = {
     sentence(`May be used again ${times === 1 ? "once" : `${times} times`}: count it, then new`),
   ownPlace: "Keep each with its place: it goes back there.",
   ownPlaceBack: "Back in its own place.",
+  keepTogether: (sets: readonly string[]) => sentence(`Keep together: ${sets.join("; ")}`),
+  togetherAgain: (sets: readonly string[]) => sentence(`Together again: ${sets.join("; ")}`),
   newWasher: (what: string) => sentence(`With new ${what.replace(/^the /, "")}`),
   discardOf: (what: string) => sentence(`Do not keep ${what}: new goes back in`),
   discard: "Do not keep: a new one goes back in.",

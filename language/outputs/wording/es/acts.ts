@@ -181,6 +181,8 @@ export const acts: Wording["acts"] = {
     sentence(`Puede usarse de nuevo ${times === 1 ? "una vez" : `${times} veces`}: contarlo, luego nuevo`),
   ownPlace: "Guardar cada uno con su sitio: vuelve allí.",
   ownPlaceBack: "De vuelta a su propio sitio.",
+  keepTogether: (sets: readonly string[]) => sentence(`Mantener juntos: ${sets.join("; ")}`),
+  togetherAgain: (sets: readonly string[]) => sentence(`De nuevo juntos: ${sets.join("; ")}`),
   newWasher: (what) => told("Con nuevo", what),
   discardOf: (what) => told("No guardar", what, "se monta nuevo"),
   discard: "No guardar: se monta nuevo.",

@@ -189,6 +189,8 @@ export const acts: Wording["acts"] = {
   reuseTimes: (times) => sentence(`Peut servir encore ${times} fois\u00a0: compter, puis neuf`),
   ownPlace: "Garder chacun avec sa place\u00a0: il y retourne.",
   ownPlaceBack: "De retour à sa propre place.",
+  keepTogether: (sets: readonly string[]) => sentence(`Garder ensemble\u00a0: ${sets.join("; ")}`),
+  togetherAgain: (sets: readonly string[]) => sentence(`De nouveau ensemble\u00a0: ${sets.join("; ")}`),
   newWasher: (what) => told("Avec du neuf", what),
   discardOf: (what) => told("Ne pas garder", what, "du neuf sera posé"),
   discard: "Ne pas garder\u00a0: du neuf sera posé.",

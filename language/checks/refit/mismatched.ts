@@ -1,0 +1,49 @@
+// A part goes to one that belongs to another set.
+
+import { benchCheck, listed } from "../bench-check.ts";
+
+export default benchCheck({
+  code: "refit/mismatched",
+  title: "Fitted to a part of another set",
+  severity: "error",
+  why: "Matched parts are run in, lapped or measured together: with one of another set the clearance, the contact or the seal is lost.",
+  source: "common practice",
+  fails: `
+    unit head "Head" {
+      base block
+      part block "Block"
+      part seat "Seat" { pieces inlet, outlet  rests on block }
+      part valve "Valve" { pieces inlet, outlet  fits seat  matched with seat }
+    }
+    procedure valves "Valves out" for head {
+      aim valve off
+      step "Valves" {
+        remove valve
+        refit {
+          fit valve.inlet to seat.outlet
+    #     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ Valve inlet goes to Seat outlet, and is matched with Seat inlet
+        }
+      }
+    }
+  `,
+  mended: `
+    unit head "Head" {
+      base block
+      part block "Block"
+      part seat "Seat" { pieces inlet, outlet  rests on block }
+      part valve "Valve" { pieces inlet, outlet  fits seat  matched with seat }
+    }
+    procedure valves "Valves out" for head {
+      aim valve off
+      step "Valves" {
+        remove valve
+        refit {
+          fit valve.inlet to seat.inlet
+        }
+      }
+    }
+  `,
+  subject: () => "",
+  reason: ({ thing, by }, context) =>
+    `${context.name(thing!)} goes to ${context.name(by[0]!)}, and is matched with ${listed(by.slice(1).map((other) => context.name(other)))}`,
+});

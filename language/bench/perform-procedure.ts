@@ -36,16 +36,19 @@ export interface PerformOptions {
 export function performProcedure(model: Model, id: string, options: PerformOptions = {}): Performance {
   const whole = model.procedures.get(id)!;
   const perform = (procedure: Procedure): Performance =>
-    performAll(model, procedure, { acts: 0 }, new Set(options.asked)).performance;
+    performAll(model, procedure, { acts: 0 }, "once", new Set(options.asked)).performance;
   return options.task ? { ...perform(only(whole, options.task)), task: options.task } : perform(whole);
 }
 
 /** A performance that can be gone on with after an edit. */
 export interface Rehearsal {
   readonly performance: Performance;
-  /** The bench before each entry of the body, and behind the last; empty where the procedure builds up. */
+  /** The bench before each entry of the body, and behind the last; empty where the procedure builds up, and where nobody goes on. */
   readonly stages: readonly Stage[];
 }
+
+/** Is the bench kept as it stood between the entries of the body, for an edit to go on from? */
+export type Keeping = "once" | "stages";
 
 /**
  * The same as `performProcedure`, object by object, without doing again what an earlier reading of the texts did already: where all says
@@ -56,22 +59,23 @@ export function rehearse(
   model: Model,
   id: string,
   work: Work,
+  keeping: Keeping,
   earlier?: { readonly rehearsal: Rehearsal; readonly like: Likeness },
 ): Rehearsal {
   const procedure = model.procedures.get(id)!;
-  if (!earlier) return performAll(model, procedure, work);
+  if (!earlier) return performAll(model, procedure, work, keeping);
   const { rehearsal, like } = earlier,
     had = rehearsal.performance,
     unchanged = like.unchanged(had.model, model, id);
-  if (!unchanged) return performAll(model, procedure, work);
+  if (!unchanged) return performAll(model, procedure, work, keeping);
   const move = mover(like);
   // What contradicts itself is told with the words of the lines.
   if (unchanged.whole && !(like.proseChanged() && (had.order?.problems.length ?? 0) > 0))
     return { performance: move.performance(had, model), stages: rehearsal.stages.map(move.stage) };
   const stages = rehearsal.stages.slice(0, unchanged.entries + 1).map(move.stage),
     stage = stages[unchanged.entries];
-  if (!stage) return performAll(model, procedure, work);
-  return performStrip(benchOf(model, had.start, work), procedure, {
+  if (!stage) return performAll(model, procedure, work, keeping);
+  return performStrip(benchOf(model, had.start, work), procedure, keeping, {
     stages,
     done: {
       events: move.events(had.events.slice(0, stage.events)),
@@ -81,7 +85,13 @@ export function rehearse(
   });
 }
 
-function performAll(model: Model, procedure: Procedure, work: Work, asked: ReadonlySet<string> = new Set()): Rehearsal {
+function performAll(
+  model: Model,
+  procedure: Procedure,
+  work: Work,
+  keeping: Keeping,
+  asked: ReadonlySet<string> = new Set(),
+): Rehearsal {
   const buildsUp = procedure.aims.some((aim) => aim.is === "all-in"),
     before = stateBefore(model, procedure, new Set(asked), work),
     bench = benchOf(model, before?.state ?? startState(model), work);
@@ -89,7 +99,7 @@ function performAll(model: Model, procedure: Procedure, work: Work, asked: Reado
   settle(bench, procedure);
   if (buildsUp) return { performance: performBuild(bench, procedure, before), stages: [] };
   bench.state = asStart(model, bench.state);
-  return performStrip(bench, procedure);
+  return performStrip(bench, procedure, keeping);
 }
 
 /** The procedure with the steps of a task alone, by the title of that: what stands outside of steps is done as well. */
@@ -118,7 +128,7 @@ function stateBefore(model: Model, procedure: Procedure, seen: Set<string>, work
     if (!needed || seen.has(needed.id)) continue;
     // It leaves something until this procedure: this one begins where that one's way back ended.
     if (leftUntil(needed, procedure).length > 0 && needed.aims.every((aim) => aim.is !== "all-in")) {
-      bench = benchOf(model, asStart(model, performAll(model, needed, work, seen).performance.end));
+      bench = benchOf(model, asStart(model, performAll(model, needed, work, "once", seen).performance.end));
       bench.calls.add(needed.id);
       continue;
     }
@@ -149,12 +159,13 @@ interface From {
   readonly done: Parameters<typeof goOnFrom>[2];
 }
 
-function performStrip(bench: Bench, procedure: Procedure, from?: From): Rehearsal {
+function performStrip(bench: Bench, procedure: Procedure, keeping: Keeping, from?: From): Rehearsal {
   const start = bench.state,
     around = aroundOf(procedure),
     leaves = leavesOf(bench, procedure),
     stages: Stage[] = from ? [...from.stages] : [];
   run(bench, procedure, around, judgeAim, undefined, (here) => {
+    if (keeping === "once" && !from) return walk(bench, procedure.body, here, judgeAim);
     if (from) goOnFrom(bench, stages[stages.length - 1]!, from.done);
     else stages.push(stageOf(bench, undefined));
     for (const entry of procedure.body.slice(stages.length - 1)) {

@@ -3,7 +3,7 @@
 
 import type { Work } from "../bench/bench.ts";
 import { likeness } from "../bench/likeness.ts";
-import { rehearse, type Rehearsal } from "../bench/perform-procedure.ts";
+import { rehearse, type Keeping, type Rehearsal } from "../bench/perform-procedure.ts";
 import type { Performance } from "../bench/trace.ts";
 import { allowedIn, applyAllows, type Allow } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
@@ -106,7 +106,7 @@ export function checkProject(world: World, roots: readonly string[], options: Ch
     const result =
       kept && kept.settings === settings && isSame(kept.from, from)
         ? kept
-        : performFile(file, from, context, memo.work, kept);
+        : performFile(file, from, context, memo.work, options.memo ? "stages" : "once", kept);
     memo.files.set(file.path, result);
     for (const one of checkFile(allChecks(), file, context)) raw.push(one);
     for (const one of result.raw) raw.push(one);
@@ -139,7 +139,7 @@ export function checkOneFile(
   file: SourceFile,
   context: CheckContext,
 ): Pick<FileResult, "raw" | "rehearsals" | "units" | "builds"> {
-  const result = performFile(file, [], context, { acts: 0 });
+  const result = performFile(file, [], context, { acts: 0 }, "once");
   return { ...result, raw: [...checkFile(allChecks(), file, context), ...result.raw] };
 }
 
@@ -149,6 +149,7 @@ function performFile(
   from: readonly SourceFile[],
   context: CheckContext,
   work: Work,
+  keeping: Keeping,
   earlier?: FileResult,
 ): FileResult {
   const { project, settings } = context,
@@ -202,7 +203,7 @@ function performFile(
           ({ performance: { model: of, procedure } }) =>
             procedure.id === declaration.id && of.unit === model.unit && of.build === model.build,
         );
-        const rehearsal = rehearse(model, declaration.id, work, had && { rehearsal: had, like });
+        const rehearsal = rehearse(model, declaration.id, work, keeping, had && { rehearsal: had, like });
         rehearsals.push(rehearsal);
         raw.push(...checkPerformance(allChecks(), rehearsal.performance, context));
       }

@@ -192,7 +192,7 @@ export class StripRules extends EmbeddedActionsParser {
     const second = this.LA(1) as Token,
       third = this.LA(2) as Token;
     if (second.opensLine || second.tokenType !== Word || (!third.opensLine && third.tokenType !== Word)) return false;
-    const meant = phraseAmong(`${word.text} ${second.text}`, this.frame.words),
+    const meant = phraseAmong(word.text, second.text, this.frame.words),
       entry = meant === undefined ? undefined : this.frame.words.get(meant);
     if (!entry || (!third.opensLine && this.frame.words.has(third.text))) return false;
     this.head.item.entry = entry;

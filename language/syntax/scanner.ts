@@ -4,11 +4,10 @@
 import type { TokenType } from "chevrotain";
 import { unitWords } from "../quantities/units.ts";
 import { signsOfSpeech } from "../tables/speech.ts";
-import { Junk, LBrace, Num, Piece, RBrace, Sign, Size, SizeWord, Str, TimeCode, Unit, Word } from "./tokens.ts";
+import { Junk, LBrace, Num, Part, Piece, RBrace, Sign, Size, SizeWord, Str, TimeCode, Unit, Word } from "./tokens.ts";
 import type { Comment, Scan, SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { refusal } from "./unreadable.ts";
 
-const asciiWord = /[A-Za-z][A-Za-z0-9]*(?:-[A-Za-z0-9]+)*/y;
 const anyWord = /\p{L}[\p{L}\p{M}\p{N}]*(?:-[\p{L}\p{M}\p{N}]+)*/uy;
 const metric = /M\d+(?:\.\d+)?(?:[x×]\d+(?:\.\d+)?){0,2}(?:-(?:\d+(?:\.\d+)?|[AC]\d-\d+|LH))?(?![\p{L}\p{N}]|-\p{L})/uy;
 const pipe = /(?:G|Rp?|Rc)(?:\d+(?:\/\d+)?| \d+\/\d+)(?![\p{L}\p{N}]|-\p{L})|\d+(?:-\d+\/\d+|\/\d+)? +NP[TS]F?/uy;
@@ -29,6 +28,42 @@ const signedUnit = new RegExp(
   "uy",
 );
 
+/** First words of the units with a blank in them. */
+const beforeBlank: ReadonlySet<string> = new Set(
+  unitWords.any.filter((unit) => unit.includes(" ")).map((unit) => unit.split(" ")[0]!),
+);
+
+const LETTER = 1,
+  DIGIT = 2;
+/** ASCII letters and digits, by code. */
+const signs = Uint8Array.from({ length: 128 }, (_, code) => {
+  const one = String.fromCharCode(code);
+  return /[A-Za-z]/.test(one) ? LETTER : /[0-9]/.test(one) ? DIGIT : 0;
+});
+const isLetter = (code: number): boolean => code < 128 && signs[code] === LETTER;
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+const isAlphanumeric = (code: number): boolean => code < 128 && signs[code] !== 0;
+
+/**
+ * Words and names stand again and again: a short one is the same string wherever it stands, which tables need not hash again and which is
+ * equal to itself without a look at its letters. A place for each hash; what comes later takes it over. Longer ones would hold the whole
+ * text that they were cut from.
+ */
+const spellings = new Array<string | undefined>(4096).fill(undefined),
+  longestKept = 12;
+function spelling(text: string, from: number, end: number, hash: number): string {
+  const length = end - from;
+  if (length > longestKept) return text.slice(from, end);
+  const place = (hash ^ (hash >>> 12)) & 4095,
+    had = spellings[place];
+  if (had !== undefined && had.length === length) {
+    let i = 0;
+    while (i < length && had.charCodeAt(i) === text.charCodeAt(from + i)) i++;
+    if (i === length) return had;
+  }
+  return (spellings[place] = text.slice(from, end));
+}
+
 /** The tokens and comments of a text of any content. */
 export function scan(text: string): Scan {
   const refused = refusal(text);
@@ -42,11 +77,11 @@ export function scan(text: string): Scan {
     lineStart = at,
     opensLine = true,
     lastEnd = -1,
-    conflictLine = -1;
+    conflictLine = -1,
+    afterNumber = false;
 
   while (at < text.length) {
-    const c = text.charCodeAt(at),
-      afterNumber = tokens[tokens.length - 1]?.tokenType === Num;
+    const c = text.charCodeAt(at);
     let end = 0;
     if (c === 32 || c === 9) at++;
     else if (c === 10 || c === 13) lineEnd(c);
@@ -64,12 +99,14 @@ export function scan(text: string): Scan {
     else if (c === 34) quoted();
     else if (c === 0x201c || c === 0x201d || c === 0x201e) curlyQuoted();
     else if (c === 215 || (c === 120 && timesHere())) add(Sign, at + 1, "×");
-    else if (afterNumber && (end = match(signedUnit))) add(Unit, end);
+    else if (afterNumber && mayBeSignedUnit(c) && (end = match(signedUnit))) add(Unit, end);
     else if (c === 77 && (end = match(metric))) add(/[.×]/.test(text.slice(at, end)) ? Size : SizeWord, end);
     else if ((c >= 65 && c <= 90) || (c >= 97 && c <= 122)) {
       if ((c === 71 || c === 82) && (end = match(pipe))) add(/[ /]/.test(text.slice(at, end)) ? Size : SizeWord, end);
       else word();
-    } else if ((end = match(sign)) && !(c === 43 && text[at + 1] !== "/")) add(Sign, end, c === 43 ? "±" : undefined);
+    } else if (c === 44 || c === 40 || c === 41) add(Sign, at + 1);
+    else if (isDigit(c) && (end = plainNumber())) add(Num, end);
+    else if ((end = match(sign)) && !(c === 43 && text[at + 1] !== "/")) add(Sign, end, c === 43 ? "±" : undefined);
     else if (c >= 48 && c <= 57 && (end = match(timecode))) add(TimeCode, end);
     else if (c >= 48 && c <= 57 && ((end = match(unified)) || (end = match(pipe)))) add(Size, end);
     else if ((end = match(number))) add(Num, end);
@@ -90,14 +127,14 @@ export function scan(text: string): Scan {
   function fail(code: string, start: number, end: number, says: string, fix?: SyntaxFix): void {
     errors.push(fix ? { code, start, end, line, says, fix } : { code, start, end, line, says });
   }
-  function add(type: TokenType, end: number, as?: string): void {
-    const image = text.slice(at, end);
+  function add(type: TokenType, end: number, as?: string, image = text.slice(at, end)): void {
     tokens.push({
       image,
       startOffset: at,
       endOffset: end - 1,
       tokenType: type,
-      tokenTypeIdx: type.tokenTypeIdx!,
+      // To the rules all but braces is one: what a token is besides is asked of the vocabulary.
+      tokenTypeIdx: (type === LBrace || type === RBrace ? type : Part).tokenTypeIdx!,
       index: tokens.length,
       text: as ?? image,
       line,
@@ -108,6 +145,7 @@ export function scan(text: string): Scan {
       invented: false,
     } as Token);
     opensLine = false;
+    afterNumber = type === Num;
     at = lastEnd = end;
   }
   function lineEnd(c: number): void {
@@ -140,12 +178,22 @@ export function scan(text: string): Scan {
   }
   function word(): void {
     const from = at;
-    let end = match(asciiWord),
-      ascii = end > 0;
-    if (!ascii || text.charCodeAt(end) > 127) {
-      end = match(anyWord);
-      ascii = false;
+    let end = at,
+      hash = 0;
+    for (
+      let c = text.charCodeAt(end);
+      isAlphanumeric(c) || (c === 45 && end > from && isAlphanumeric(text.charCodeAt(end + 1)));
+    ) {
+      hash = (Math.imul(hash, 31) + c) | 0;
+      c = text.charCodeAt(++end);
     }
+    const beyond = text.charCodeAt(end);
+    if (end > from && !(beyond > 127) && beyond !== 46) {
+      const image = spelling(text, from, end, hash);
+      return add(Word, end, image, image);
+    }
+    const ascii = end > from && !(beyond > 127);
+    if (!ascii) end = match(anyWord);
     at = end;
     const withPiece = text.charCodeAt(end) === 46 ? match(piece) : 0;
     at = from;
@@ -154,6 +202,29 @@ export function scan(text: string): Scan {
       withPiece || end,
       ascii && !withPiece ? undefined : text.slice(from, withPiece || end).normalize("NFC"),
     );
+  }
+  /** Can a unit begin here that is no plain word: two words, or letters around a sign? */
+  function mayBeSignedUnit(c: number): boolean {
+    if (c > 127) return true;
+    if (!isLetter(c)) return false;
+    let end = at + 1;
+    while (isLetter(text.charCodeAt(end))) end++;
+    const next = text.charCodeAt(end);
+    return next > 127 || next === 46 || next === 47 || (next === 32 && beforeBlank.has(text.slice(at, end)));
+  }
+  /** The end of a plain figure, 12 or 2.5; 0 where it may go on as a fraction, a time or a thread. */
+  function plainNumber(): number {
+    let end = at + 1;
+    while (isDigit(text.charCodeAt(end))) end++;
+    if (text.charCodeAt(end) === 46 && isDigit(text.charCodeAt(end + 1))) {
+      end += 2;
+      while (isDigit(text.charCodeAt(end))) end++;
+    }
+    const next = text.charCodeAt(end);
+    if (next === 45 || next === 47 || next === 58) return 0;
+    let follows = end;
+    while (text.charCodeAt(follows) === 32) follows++;
+    return follows > end && text.charCodeAt(follows) === 78 ? 0 : end;
   }
   function quoted(): void {
     if (text.startsWith('"""', at)) return textBlock();

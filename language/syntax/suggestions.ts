@@ -51,9 +51,13 @@ export function suggestDeclaration(
   return undefined;
 }
 
-/** The word of this place that two words of speech stand for: `take off`. */
-export const phraseAmong = (written: string, words: ReadonlyMap<string, unknown>): string | undefined => {
-  const meant = phrases[written.toLowerCase()];
+const phraseStarts: ReadonlySet<string> = new Set(Object.keys(phrases).map((phrase) => phrase.split(" ")[0]!));
+
+/** The word of this place that two words of speech stand for: `take off`. Asked of every line: most words begin no phrase. */
+export const phraseAmong = (first: string, second: string, words: ReadonlyMap<string, unknown>): string | undefined => {
+  const begins = first.toLowerCase();
+  if (!phraseStarts.has(begins)) return undefined;
+  const meant = phrases[`${begins} ${second.toLowerCase()}`];
   return meant !== undefined && words.has(meant) ? meant : undefined;
 };
 

@@ -69,8 +69,9 @@ export function eachName(project: Project, file: SourceFile, visitor: NameVisito
     }
   }
 
-  /** The names of one head. */
+  /** The names of one head. Most heads hold none, only figures and texts. */
   function head(item: Item): void {
+    if (!item.arguments.some(isName)) return;
     const { word } = item.entry!,
       end = item.block ? item.block.first : item.last + 1;
     let context = word,
@@ -113,6 +114,9 @@ export function eachName(project: Project, file: SourceFile, visitor: NameVisito
     }
   }
 }
+
+const isName = ({ slot, declares }: Item["arguments"][number]): boolean =>
+  slot === "name" || slot === "item" || declares;
 
 function conditionDue(next: string | undefined, inHead: boolean): "reading" | "choice" | "thing" {
   return inHead && next === "fails" ? "reading" : inHead && next === "removed" ? "thing" : "choice";

@@ -13,7 +13,8 @@ import {
   type Quantity,
   type QuantityProblem,
 } from "../quantities/index.ts";
-import { eachItem, type Argument, type Item } from "../syntax/index.ts";
+import type { Argument, Item } from "../syntax/index.ts";
+import { itemsOf } from "./items-of.ts";
 
 export interface FigureSaid {
   readonly item: Item;
@@ -41,8 +42,8 @@ export function figuresIn(file: SourceFile): readonly FigureSaid[] {
 function read(file: SourceFile): FigureSaid[] {
   const found: FigureSaid[] = [],
     { tokens } = file.tree.scan;
-  eachItem(file.tree.items, (item) => {
-    if (!item.entry || item.broken) return;
+  for (const item of itemsOf(file)) {
+    if (!item.entry || item.broken) continue;
     for (const argument of item.arguments) {
       const due = dueBySlot.get(argument.slot);
       if (!due) continue;
@@ -52,7 +53,7 @@ function read(file: SourceFile): FigureSaid[] {
       const { made, dimension } = figureOf(text, file, argument);
       found.push({ item, argument, due, made, dimension, text, at: { file: file.path, start, end } });
     }
-  });
+  }
   return found;
 }
 

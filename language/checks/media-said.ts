@@ -3,8 +3,8 @@
 import type { Span } from "../findings/finding.ts";
 import type { SourceFile } from "../names/project.ts";
 import { textOf } from "../names/strings.ts";
-import { eachItem } from "../syntax/index.ts";
 import type { World } from "../workspace/world.ts";
+import { itemsOf } from "./items-of.ts";
 
 export interface MediaSaid {
   readonly written: string;
@@ -20,10 +20,10 @@ export function mediaIn(file: SourceFile, world: World): MediaSaid[] {
   if (!file.text.includes("photo") && !file.text.includes("video")) return [];
   const found: MediaSaid[] = [],
     { tokens } = file.tree.scan;
-  eachItem(file.tree.items, (item) => {
+  for (const item of itemsOf(file)) {
     const word = item.entry?.word,
       argument = item.arguments[0];
-    if ((word !== "photo" && word !== "video") || item.broken || argument?.slot !== "string") return;
+    if ((word !== "photo" && word !== "video") || item.broken || argument?.slot !== "string") continue;
     const token = tokens[argument.first]!,
       written = textOf(token),
       isAddress = address.test(written),
@@ -35,6 +35,6 @@ export function mediaIn(file: SourceFile, world: World): MediaSaid[] {
       inside: !isAddress && world.inside(path),
       at: { file: file.path, start: token.startOffset, end: token.endOffset! + 1 },
     });
-  });
+  }
   return found;
 }

@@ -132,12 +132,11 @@ interface Doubtful {
 
 function doubtsOf(project: Project): Doubt[] {
   const procedures: Doubtful[] = [],
-    doubtfulUnits = new Set<Declaration>();
-  let found = false;
-  for (const file of project.files.values()) {
-    const unknown = unknownIn(project, file),
-      seen = project.seen(file.path);
-    found ||= unknown.length > 0;
+    doubtfulUnits = new Set<Declaration>(),
+    unknownOf = new Map([...project.files.values()].map((file) => [file, unknownIn(project, file)]));
+  if ([...unknownOf.values()].every((unknown) => unknown.length === 0)) return [];
+  for (const [file, unknown] of unknownOf) {
+    const seen = project.seen(file.path);
     const named = (id: string, word: Declaration["word"]): Declaration | undefined =>
       seen.get(id)?.find((d) => d.word === word);
     for (const declaration of file.declarations) {
@@ -160,7 +159,6 @@ function doubtsOf(project: Project): Doubt[] {
       });
     }
   }
-  if (!found) return [];
   for (const one of procedures) if (one.unit && doubtfulUnits.has(one.unit)) one.from = one.start;
   // Who calls or needs a procedure in doubt is in doubt too.
   for (let changed = true; changed;) {

@@ -1,9 +1,11 @@
 // The texts of an author that speak of a danger: what a check of wording looks at, and no other line.
 
+import { kept } from "../model/kept.ts";
 import type { SourceFile } from "../names/project.ts";
 import { textOf } from "../names/strings.ts";
-import { eachItem, type Item } from "../syntax/index.ts";
+import type { Item } from "../syntax/index.ts";
 import { precautions, signals } from "../tables/index.ts";
+import { itemsOf } from "./items-of.ts";
 
 export interface SaidText {
   readonly start: number;
@@ -16,56 +18,62 @@ export interface SaidText {
 
 /** Every text of an item, in order. */
 export function textsOf(file: SourceFile, item: Item): SaidText[] {
-  const { tokens } = file.tree.scan;
-  return item.arguments
-    .filter(({ slot }) => slot === "string")
-    .map(({ first }) => {
-      const token = tokens[first]!;
-      return {
-        start: token.startOffset,
-        end: token.endOffset! + 1,
-        text: textOf(token),
-        word: item.entry?.word ?? "",
-        item,
-      };
+  const found: SaidText[] = [];
+  addTexts(file, item, found);
+  return found;
+}
+
+function addTexts(file: SourceFile, item: Item, to: SaidText[]): void {
+  for (const { slot, first } of item.arguments) {
+    if (slot !== "string") continue;
+    const token = file.tree.scan.tokens[first]!;
+    to.push({
+      start: token.startOffset,
+      end: token.endOffset! + 1,
+      text: textOf(token),
+      word: item.entry?.word ?? "",
+      item,
     });
+  }
 }
 
 /** All texts of a file. */
 export function allTexts(file: SourceFile): SaidText[] {
   const found: SaidText[] = [];
-  eachItem(file.tree.items, (item) => void found.push(...textsOf(file, item)));
+  for (const item of itemsOf(file)) addTexts(file, item, found);
   return found;
 }
 
+const beside = kept<SourceFile, readonly SaidText[]>();
+
 /** In a hazard, in a message with a signal word, at a precaution, and in a step that takes a precaution or gives one up. */
-export function textsBesideHazards(file: SourceFile): SaidText[] {
-  const seen = new Set<Item>(),
-    found: SaidText[] = [];
-  const take = (item: Item): void => {
-    if (seen.has(item)) return;
-    seen.add(item);
-    found.push(...textsOf(file, item));
-  };
-  eachItem(file.tree.items, (item) => {
-    const word = item.entry?.word ?? "";
-    if (isBeside(word) || isPrecaution(word)) take(item);
-    if (word === "hazard" || ((word === "step" || word === "finish") && takesPrecaution(item)))
-      eachItem(item.block?.items ?? [], take);
+export function textsBesideHazards(file: SourceFile): readonly SaidText[] {
+  return beside(file, () => {
+    const found: SaidText[] = [];
+    const look = (items: readonly Item[], all: boolean): void => {
+      for (const item of items) {
+        const word = item.entry?.word ?? "";
+        if (all || besideWords.has(word)) addTexts(file, item, found);
+        if (item.block)
+          look(
+            item.block.items,
+            all || word === "hazard" || ((word === "step" || word === "finish") && holdsPrecaution(item.block.items)),
+          );
+      }
+    };
+    look(file.tree.items, false);
+    return found;
   });
-  return found.sort((a, b) => a.start - b.start);
 }
 
-const isPrecaution = (word: string): boolean => word === "restore" || Object.hasOwn(precautions, word);
+const precautionWords: ReadonlySet<string> = new Set([...Object.keys(precautions), "restore"]);
 export const isSignal = (word: string): boolean => Object.hasOwn(signals, word);
 
 /** Lines that speak of a danger wherever they stand. */
-const isBeside = (word: string): boolean => word === "hazard" || word === "no" || word === "warn" || isSignal(word);
+const besideWords: ReadonlySet<string> = new Set([...precautionWords, ...Object.keys(signals), "hazard", "no", "warn"]);
 
-function takesPrecaution(step: Item): boolean {
-  let takes = false;
-  eachItem(step.block?.items ?? [], (item) => {
-    takes ||= isPrecaution(item.entry?.word ?? "");
-  });
-  return takes;
-}
+const holdsPrecaution = (items: readonly Item[]): boolean =>
+  items.some(
+    (item) =>
+      precautionWords.has(item.entry?.word ?? "") || (item.block !== undefined && holdsPrecaution(item.block.items)),
+  );

@@ -3,9 +3,9 @@
 import { isFriction, leastFriction, mostFriction } from "../../figures/assumptions.ts";
 import { isProblem, si, type Dimension } from "../../quantities/index.ts";
 import type { SourceFile } from "../../names/project.ts";
-import { eachItem } from "../../syntax/index.ts";
 import { check, type Draft } from "../check.ts";
 import { figuresIn } from "../figures-said.ts";
+import { holdsWord, itemsOf } from "../items-of.ts";
 
 /** The largest that any shop meets, in SI: 1 MN·m, 1000 t, 1000 m³. */
 const largest: Partial<Readonly<Record<Dimension, number>>> = { torque: 1e6, mass: 1e6, volume: 1e3 };
@@ -65,8 +65,9 @@ export default check({
 function frictions(file: SourceFile): Draft[] {
   const found: Draft[] = [],
     { tokens } = file.tree.scan;
-  eachItem(file.tree.items, (item) => {
-    if (item.entry?.word !== "friction" || item.broken) return;
+  if (!holdsWord(file, "friction")) return found;
+  for (const item of itemsOf(file)) {
+    if (item.entry?.word !== "friction" || item.broken) continue;
     for (const argument of item.arguments) {
       const token = tokens[argument.first]!;
       if (isFriction(Number(token.text))) continue;
@@ -76,7 +77,7 @@ function frictions(file: SourceFile): Draft[] {
         says: `a coefficient of friction of ${token.text} cannot be meant: from ${leastFriction} to ${mostFriction} is reckoned with`,
       });
     }
-  });
+  }
   return found;
 }
 
@@ -84,8 +85,8 @@ function frictions(file: SourceFile): Draft[] {
 function counts(file: SourceFile): Draft[] {
   const found: Draft[] = [],
     { tokens } = file.tree.scan;
-  eachItem(file.tree.items, (item) => {
-    if (!item.entry || item.broken) return;
+  for (const item of itemsOf(file)) {
+    if (!item.entry || item.broken) continue;
     for (const argument of item.arguments) {
       if (argument.slot !== "count") continue;
       const token = tokens[argument.first]!,
@@ -101,6 +102,6 @@ function counts(file: SourceFile): Draft[] {
             : "count whole ones";
       found.push({ at, says: `"${word}" cannot take ${token.text}: ${why}` });
     }
-  });
+  }
   return found;
 }

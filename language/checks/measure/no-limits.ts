@@ -1,8 +1,8 @@
 // A reading that nothing is held against.
 
-import { eachItem } from "../../syntax/index.ts";
 import { check, type Draft } from "../check.ts";
 import { figuresIn } from "../figures-said.ts";
+import { holdsWord, itemsOf } from "../items-of.ts";
 
 export default check({
   code: "measure/no-limits",
@@ -36,19 +36,20 @@ export default check({
     }
   `,
   *file(file) {
+    if (!holdsWord(file, "measure")) return;
     const limited = new Set(figuresIn(file).map((figure) => figure.item)),
       found: Draft[] = [],
       { tokens } = file.tree.scan;
-    eachItem(file.tree.items, (item) => {
-      if (item.entry?.word !== "measure" || item.broken || limited.has(item)) return;
-      for (let i = item.first; i <= item.last; i++) if (tokens[i]!.text === "found") return;
+    for (const item of itemsOf(file)) {
+      if (item.entry?.word !== "measure" || item.broken || limited.has(item)) continue;
+      if (tokens.slice(item.first, item.last + 1).some((token) => token.text === "found")) continue;
       const what = tokens[item.first]!,
         last = tokens[item.last]!;
       found.push({
         at: { file: file.path, start: what.startOffset, end: last.endOffset! + 1 },
         says: "No limits stand with this reading: write them, or as found where it is only recorded",
       });
-    });
+    }
     yield* found;
   },
 });

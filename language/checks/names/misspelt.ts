@@ -2,10 +2,10 @@
 
 import { takeLabel, takeNames, cursorOf } from "../../model/cursor.ts";
 import { editDistance } from "../../syntax/near-names.ts";
-import { eachItem } from "../../syntax/index.ts";
 import { protectiveEquipment } from "../../tables/protective-equipment.ts";
 import { toolKinds } from "../../tables/tool-kinds.ts";
 import { check } from "../check.ts";
+import { itemsOf } from "../items-of.ts";
 
 export default check({
   code: "names/misspelt",
@@ -41,9 +41,9 @@ export default check({
   *file(file, { project }) {
     const { tokens } = file.tree.scan,
       names: { readonly text: string; readonly start: number; readonly what: "wear" | "kind" }[] = [];
-    eachItem(file.tree.items, (item) => {
+    for (const item of itemsOf(file)) {
       const { entry } = item;
-      if (!entry || item.broken) return;
+      if (!entry || item.broken) continue;
       if (entry.word === "wear" && entry.place === "hazard")
         for (const name of takeNames(cursorOf({ item, source: file })))
           names.push({ text: name.text, start: name.start, what: "wear" });
@@ -51,7 +51,7 @@ export default check({
         const label = takeLabel(cursorOf({ item, source: file }));
         if (label !== undefined) names.push({ text: label, start: tokens[item.first + 1]!.startOffset, what: "kind" });
       }
-    });
+    }
     for (const { text, start, what } of names) {
       const usual = what === "wear" ? new Set(Object.keys(protectiveEquipment)) : toolKinds;
       // What the shop declares as a tool may be worn, whatever it is called.

@@ -1,7 +1,7 @@
 // A message for damage alone that speaks of an injury.
 
-import { eachItem } from "../../syntax/index.ts";
 import { check } from "../check.ts";
+import { itemsOf } from "../items-of.ts";
 import { textsOf } from "../texts-beside.ts";
 
 /** Words for a hurt person that no damage to a machine is told with; a denial in the same clause is left alone. */
@@ -45,22 +45,22 @@ export default check({
   `,
   *file(file) {
     const found: { start: number; end: number; word: string }[] = [];
-    eachItem(file.tree.items, (item) => {
-      const { tokens } = file.tree.scan,
-        word = item.entry?.word;
+    const { tokens } = file.tree.scan;
+    for (const item of itemsOf(file)) {
+      const word = item.entry?.word;
       const isNotice =
         word === "notice" ||
         ((word === "warn" || word === "hazard") &&
           item.arguments.some(
             ({ first }) => tokens[first]!.text === "notice" && tokens[first]!.text === tokens[first]!.image,
           ));
-      if (!isNotice) return;
+      if (!isNotice) continue;
       for (const { text, start, end } of textsOf(file, item)) {
         const match = injury.exec(text);
         if (match && !/\b(?:no|not|never|nobody)\b[^.:;]*$/i.test(text.slice(0, match.index)))
           found.push({ start, end, word: match[0] });
       }
-    });
+    }
     for (const { word, start, end } of found)
       yield {
         at: { file: file.path, start, end },

@@ -45,6 +45,7 @@ export default check({
     for (const { text, start, end, word } of textsBesideHazards(file)) {
       // Names of hazards and reasons why one is not there are no instructions.
       if (word === "hazard" || word === "no" || (word === "warn" && isSignal(text))) continue;
+      if (text.length < 2 * longest) continue; // a word and a blank are two signs
       const most = Math.max(...sentencesOf(text).map(wordsIn));
       if (most <= longest) continue;
       yield {

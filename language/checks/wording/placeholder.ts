@@ -40,6 +40,7 @@ export default check({
     }
   `,
   *file(file) {
+    if (!leftOver.test(file.text)) return;
     for (const { text, start, end } of allTexts(file)) {
       const [word] = leftOver.exec(text) ?? [];
       if (word === undefined) continue;

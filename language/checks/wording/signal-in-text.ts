@@ -3,6 +3,8 @@
 import { check, type Draft } from "../check.ts";
 import { allTexts, isSignal } from "../texts-beside.ts";
 
+/** In hardly any file, so that its texts need not be looked through one by one. */
+const anywhere = /(?:DANGER|WARNING|CAUTION|NOTICE|Danger|Warning|Caution|Notice)\s*[:!]/;
 const typed = /^\s*(DANGER|WARNING|CAUTION|NOTICE|Danger|Warning|Caution|Notice)\s*[:!]\s*/;
 
 export default check({
@@ -41,6 +43,7 @@ export default check({
     }
   `,
   *file(file) {
+    if (!anywhere.test(file.text)) return;
     const { tokens } = file.tree.scan;
     for (const { text, start, end, word, item } of allTexts(file)) {
       const [prefix, signal] = typed.exec(text) ?? [];

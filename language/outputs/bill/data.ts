@@ -53,12 +53,23 @@ export interface BillData {
   readonly lines: readonly BillRow[];
 }
 
+const reckoned = ({ performances }: Pick<OutputInput, "performances">, options: OutputOptions): Bill =>
+  billOf(performances, {
+    units: options.units ?? 1,
+    beadWaste: options.beadWaste ?? defaultAssumptions["bead-waste"],
+  });
+
+/** The lines alone, for a table among others. */
+export const billRows = (input: Pick<OutputInput, "performances" | "texts">, options: OutputOptions): BillRow[] =>
+  rowsOf(reckoned(input, options), input, options);
+
+function rowsOf({ lines }: Bill, { texts }: Pick<OutputInput, "texts">, options: OutputOptions): BillRow[] {
+  const place = placesIn(texts, options.showPath);
+  return lines.map((line) => rowOf(line, options, place));
+}
+
 export function billData(input: OutputInput, options: OutputOptions): BillData {
-  const bill = billOf(input.performances, {
-      units: options.units ?? 1,
-      beadWaste: options.beadWaste ?? defaultAssumptions["bead-waste"],
-    }),
-    place = placesIn(input.texts, options.showPath);
+  const bill = reckoned(input, options);
   return {
     format: "stripdown-bill",
     version: 1,
@@ -68,7 +79,7 @@ export function billData(input: OutputInput, options: OutputOptions): BillData {
       ...procedure,
       buildText: buildText(input.performances[i]!.model, options.wording),
     })),
-    lines: bill.lines.map((line) => rowOf(line, options, place)),
+    lines: rowsOf(bill, input, options),
   };
 }
 

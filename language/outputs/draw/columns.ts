@@ -18,37 +18,49 @@ export function columns(rows: readonly (readonly number[])[], slots: readonly Sl
     }
     for (const slot of row) xs[slot] = xs[slot]! - (x - gap) / 2;
   }
+  const runs = rows.map((row): Run => {
+    let offset = 0;
+    return row.map((slot, i) => {
+      if (i > 0) offset = offset + (slots[row[i - 1]!]!.width + slots[slot]!.width) / 2 + gap;
+      const { up, down } = slots[slot]!;
+      return { slot, offset, up, down, both: [...up, ...down] };
+    });
+  });
   for (let sweep = 0; sweep < 80; sweep++) {
-    for (const row of sweep % 2 === 0 ? rows : rows.toReversed()) {
-      const wanted = row.map((slot) => {
-        const { up, down } = slots[slot]!,
-          near = sweep < 4 ? (sweep % 2 === 0 ? up : down) : [...up, ...down];
-        return near.length > 0 ? near.reduce((sum, each) => sum + xs[each]!, 0) / near.length : xs[slot]!;
-      });
-      placed(row, wanted, slots, gap).forEach((x, i) => {
-        xs[row[i]!] = x;
-      });
-    }
+    const near = sweep >= 4 ? "both" : sweep % 2 === 0 ? "up" : "down";
+    for (let i = 0; i < runs.length; i++) place(runs[sweep % 2 === 0 ? i : runs.length - 1 - i]!, near, xs);
   }
   return xs;
 }
 
+/** A row from left to right; `offset` is how far a slot stands from the first where all are as near as they may. */
+type Run = readonly {
+  readonly slot: number;
+  readonly offset: number;
+  readonly up: readonly number[];
+  readonly down: readonly number[];
+  readonly both: readonly number[];
+}[];
+
 /** Least squares under the gaps: what would overlap stands together at its common mean (pool adjacent violators). */
-function placed(row: readonly number[], wanted: readonly number[], slots: readonly Slot[], gap: number): number[] {
-  const offsets: number[] = [];
-  row.forEach((slot, i) => {
-    offsets.push(i === 0 ? 0 : offsets[i - 1]! + (slots[row[i - 1]!]!.width + slots[slot]!.width) / 2 + gap);
-  });
-  const pools: { sum: number; count: number }[] = [];
-  wanted.forEach((x, i) => {
-    let pool = { sum: x - offsets[i]!, count: 1 };
-    for (let last = pools.at(-1); last && last.sum / last.count > pool.sum / pool.count; last = pools.at(-1)) {
-      pool = { sum: pool.sum + last.sum, count: pool.count + last.count };
-      pools.pop();
+function place(run: Run, by: "up" | "down" | "both", xs: number[]): void {
+  const sums: number[] = [],
+    counts: number[] = [];
+  for (const { slot, offset, [by]: near } of run) {
+    let sum = 0;
+    for (const each of near) sum += xs[each]!;
+    sum = (near.length > 0 ? sum / near.length : xs[slot]!) - offset;
+    let count = 1;
+    while (sums.length > 0 && sums[sums.length - 1]! / counts[counts.length - 1]! > sum / count) {
+      sum += sums.pop()!;
+      count += counts.pop()!;
     }
-    pools.push(pool);
-  });
-  return pools
-    .flatMap(({ sum, count }) => new Array<number>(count).fill(sum / count))
-    .map((mean, i) => mean + offsets[i]!);
+    sums.push(sum);
+    counts.push(count);
+  }
+  let at = 0;
+  for (let pool = 0; pool < sums.length; pool++) {
+    const mean = sums[pool]! / counts[pool]!;
+    for (const end = at + counts[pool]!; at < end; at++) xs[run[at]!.slot] = mean + run[at]!.offset;
+  }
 }

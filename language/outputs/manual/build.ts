@@ -7,7 +7,6 @@ import { hazardKinds } from "../../tables/index.ts";
 import { billData } from "../bill/data.ts";
 import { wordingFor } from "../wording/wording.ts";
 import { reviewLines } from "../wording/review.ts";
-import { provenanceOf } from "../draft.ts";
 import { pathsOf, stripOf } from "../draw/draw.ts";
 import type { Drawing } from "../draw/drawing.ts";
 import { addressOf } from "../base-address.ts";
@@ -32,8 +31,8 @@ import { toolsOf } from "./tools.ts";
 export function manualDocument(input: OutputInput, options: OutputOptions): ManualDocument {
   const { wording } = options,
     { manual: words, document } = wording,
-    provenance = provenanceOf(input),
     bill = billData(input, options),
+    { provenance } = bill,
     sections = sectionsFor(options.reader ?? "technician");
   const all = input.performances.map((performance, i, { length }) => ({
       performance,

@@ -9,7 +9,6 @@ import { toolName, type LineContext } from "../lines/context.ts";
 import { hangingOn } from "../lines/hanging.ts";
 import { type Units, bothSystems, figureText, massText } from "../lines/figures.ts";
 import type { Lines } from "../lines/groups.ts";
-import type { ActionLine } from "../lines/line.ts";
 import { spannerOf, type Spanner } from "../lines/spanner.ts";
 import type { OutputOptions } from "../output.ts";
 import { wrenchFor } from "../torque-sheet/wrench.ts";
@@ -116,11 +115,9 @@ function wrenches(
 function lifts({ performance, lines }: Done): LiftRow[] {
   const { context } = lines,
     { acts, manual: words } = context.wording,
+    labels = lineOfAct(lines.strip),
     rows: LiftRow[] = [];
-  const lineOf = (of: number): string =>
-    lines.strip
-      .flatMap((group) => group.lines)
-      .find((line): line is ActionLine => line.is === "action" && line.of.includes(of))?.id ?? "";
+  const lineOf = (of: number): string => labels.get(of) ?? "";
   performance.strip.forEach(({ act, things, from, to, before }, i) => {
     if (act.verb !== "lift" && act.verb !== "support") return;
     const off = performance.events.slice(from, to).flatMap((event) => event.moved);
@@ -157,6 +154,14 @@ function legsText({ legs, angle }: Tool, units: Units): string {
     : units.wording.manual.slingLegs(legs, angle && figureText(angle, units));
 }
 
+/** The number of the first line that says an act, by the number of the act. */
+function lineOfAct(groups: Lines["strip"]): ReadonlyMap<number, string> {
+  const found = new Map<number, string>();
+  for (const line of groups.flatMap((group) => group.lines))
+    if (line.is === "action") for (const of of line.of) if (!found.has(of)) found.set(of, line.id);
+  return found;
+}
+
 /** What acts and precautions name, spanners and wrenches apart; consumables stand in the bill. */
 function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
   const found = new Map<string, { name: string; note: string; for: string[] }>();
@@ -179,26 +184,27 @@ function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
   };
   for (const { performance, lines } of all) {
     const { context } = lines;
-    const label = (of: number, groups: Lines["strip"]): string =>
-      groups
-        .flatMap((group) => group.lines)
-        .find((line): line is ActionLine => line.is === "action" && line.of.includes(of))?.id ?? "";
+    const [inStrip, inRefit, inFinish] = [lines.strip, lines.refit, lines.finish].map(lineOfAct) as [
+      ReadonlyMap<number, string>,
+      ReadonlyMap<number, string>,
+      ReadonlyMap<number, string>,
+    ];
+    const label = (of: number, labels: ReadonlyMap<number, string>): string => labels.get(of) ?? "";
     performance.strip.forEach(({ act, things }, i) => {
-      if (act.tool) add(context, act.tool.text, label(i, lines.strip));
-      if (act.into?.kind === "container") add(context, act.into.label, label(i, lines.strip));
+      if (act.tool) add(context, act.tool.text, label(i, inStrip));
+      if (act.into?.kind === "container") add(context, act.into.label, label(i, inStrip));
       for (const thing of things) {
         const hazard = context.model.things[thing],
           precaution = hazard?.is === "hazard" ? hazard.precautions.find((each) => each.kind === act.verb) : undefined;
-        if (precaution?.tool) add(context, precaution.tool.text, label(i, lines.strip));
+        if (precaution?.tool) add(context, precaution.tool.text, label(i, inStrip));
       }
     });
-    for (const { op } of performance.refit)
-      if (op.act?.tool) add(context, op.act.tool.text, label(op.number, lines.refit));
+    for (const { op } of performance.refit) if (op.act?.tool) add(context, op.act.tool.text, label(op.number, inRefit));
     performance.written.forEach(({ act }, i) => {
-      if (act.tool) add(context, act.tool.text, label(i, lines.refit));
+      if (act.tool) add(context, act.tool.text, label(i, inRefit));
     });
     performance.finish.forEach(({ act }, i) => {
-      if (act.tool) add(context, act.tool.text, label(i, lines.finish));
+      if (act.tool) add(context, act.tool.text, label(i, inFinish));
     });
   }
   return [...found.values()].map((row) => ({ ...row, for: row.for.filter(Boolean) }));

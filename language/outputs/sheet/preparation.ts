@@ -1,7 +1,7 @@
 // Preparation: people, what was done before, tools, supplies, and what everybody has to know.
 
 import { hazardKinds } from "../../tables/index.ts";
-import { billData } from "../bill/data.ts";
+import { billRows } from "../bill/data.ts";
 import { toolName } from "../lines/context.ts";
 import { neededBefore } from "../lines/ends.ts";
 import { toolsOf } from "../manual/tools.ts";
@@ -17,7 +17,7 @@ export const preparationKind: SheetKind = {
       { model, procedure } = performance,
       { context } = lines,
       tools = toolsOf([{ performance, lines }], options),
-      bill = billData({ ...input, performances: [performance] }, options);
+      supplies = billRows({ texts: input.texts, performances: [performance] }, options);
     const crew = Math.max(1, procedure.crew, ...performance.strip.map(({ around }) => around.crew)),
       roles = new Set(
         [procedure.role, ...model.hazards.map(({ role }) => role)].flatMap((role) =>
@@ -66,7 +66,7 @@ export const preparationKind: SheetKind = {
         ]),
         list(
           preparation.supplies,
-          bill.lines.map((row) => [
+          supplies.map((row) => [
             [row.name, row.size, row.partNo, row.standard].filter(Boolean).join(", "),
             [row.total.text, row.grade === "worn" ? options.wording.bill.grades.worn : ""].filter(Boolean).join("; "),
           ]),

@@ -21,10 +21,13 @@ const entities: Readonly<Record<string, string>> = {
   "'": "&#39;",
 };
 
+const signs = /[&<>"']/,
+  escaped = (text: string): string => (signs.test(text) ? text.replace(/[&<>"']/g, (sign) => entities[sign]!) : text);
+
 function render(value: Value): string {
   if (value instanceof Markup) return value.source;
   if (value === undefined || value === false) return "";
-  if (typeof value === "string") return shown(value).replace(/[&<>"']/g, (sign) => entities[sign]!);
+  if (typeof value === "string") return escaped(shown(value));
   return typeof value === "number" ? String(value) : value.map(render).join("");
 }
 

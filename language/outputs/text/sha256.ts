@@ -28,6 +28,9 @@ function root(n: number, power: 2 | 3): number {
   return Number(low & 0xffffffffn);
 }
 
+/** The first 32 bits of the fractional parts of the square roots of the first eight primes. */
+const start = Uint32Array.from([2, 3, 5, 7, 11, 13, 17, 19], (prime) => root(prime, 2));
+
 const turn = (x: number, by: number): number => (x >>> by) | (x << (32 - by));
 
 /** The digest as 64 hexadecimal digits of the text's UTF-8. */
@@ -40,7 +43,7 @@ export function sha256(text: string): string {
   data[bytes.length] = 0x80;
   view.setUint32(length - 8, Math.floor(bytes.length / 0x20000000));
   view.setUint32(length - 4, (bytes.length * 8) >>> 0);
-  const h = Uint32Array.from([2, 3, 5, 7, 11, 13, 17, 19], (prime) => root(prime, 2)),
+  const h = start.slice(),
     w = new Uint32Array(64);
   for (let block = 0; block < length; block += 64) {
     for (let i = 0; i < 16; i++) w[i] = view.getUint32(block + i * 4);

@@ -53,7 +53,7 @@ export function printable(document: PrintDocument, has: (codePoint: number) => b
 }
 
 // Most texts: nothing in them is looked up.
-const isPlain = /^[ -~]*$/;
+const isPlain = /^[\n -~]*$/;
 
 /** Names and numbers for the template; what is only heard needs no font. */
 const notShown: ReadonlySet<string> = new Set(["is", "files", "file", "lang", "l", "id", "alt"]);

@@ -1,10 +1,17 @@
 // Text in a box of a drawing: how wide it will be about, and where it breaks. No font is at hand when a drawing is made, so widths are
 // taken a little too wide rather than too narrow.
 
-/** Widths as shares of the font's size, by classes of signs; measured on common sans-serif fonts and rounded up. */
+/** Found once for each sign of the usual scripts: tables for paper ask for every letter of every cell. */
+const found = new Float64Array(0x1100);
+
 function signWidth(sign: string): number {
   const code = sign.codePointAt(0)!;
   if (code >= 0x1100) return 1.05;
+  return (found[code]! ||= measured(sign));
+}
+
+/** Widths as shares of the font's size, by classes of signs; measured on common sans-serif fonts and rounded up. */
+function measured(sign: string): number {
   if (/[ijlI.,:;'|!()[\]{}`]/.test(sign)) return 0.34;
   if (/[ftr \-"/\\]/.test(sign)) return 0.42;
   if (/[mwMW@%—…]/.test(sign)) return 0.98;
@@ -12,8 +19,11 @@ function signWidth(sign: string): number {
 }
 
 /** In the unit of `size`. */
-export const textWidth = (text: string, size: number): number =>
-  [...text].reduce((sum, sign) => sum + signWidth(sign), 0) * size;
+export function textWidth(text: string, size: number): number {
+  let sum = 0;
+  for (const sign of text) sum += signWidth(sign);
+  return sum * size;
+}
 
 /** Lines of at most `width`; a word that is wider breaks inside. Nothing is cut away. */
 export function textLines(text: string, size: number, width: number): string[] {

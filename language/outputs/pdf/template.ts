@@ -27,6 +27,8 @@ export const template = String.raw`
 #let soft(s) = s.split(" ").map(x => if x.clusters().len() > 28 { x.clusters().join(h(0.001pt)) } else { x }).join(" ")
 #let w(x) = if type(x) == str { x } else { for r in x { run(r) } }
 
+// Asked once for all pages, not once a page.
+#let chapters() = query(heading.where(level: 1)).map(h => (h.location().page(), h.body))
 #let margins = (
   book: (inside: 25mm, outside: 18mm, top: 24mm, bottom: 22mm),
   narrow: (x: 12mm, top: 16mm, bottom: 14mm),
@@ -43,13 +45,13 @@ export const template = String.raw`
     let here-page = here().page()
     set text(8pt)
     if here-page > 1 or m.contents == "" {
-      let chapters = query(heading.where(level: 1)).filter(h => h.location().page() <= here-page)
+      let begun = chapters().filter(((page, _)) => page <= here-page)
       grid(
         columns: (1fr, auto, 1fr),
         column-gutter: 8pt,
         one-line(soft(m.title)),
         strong(m.draftMark),
-        one-line(align(right, if m.contents != "" and chapters.len() > 0 { chapters.last().body } else { soft(m.subtitle) })),
+        one-line(align(right, if m.contents != "" and begun.len() > 0 { begun.last().last() } else { soft(m.subtitle) })),
       )
       v(-0.5em)
       line(length: 100%, stroke: 0.5pt)
@@ -72,7 +74,6 @@ export const template = String.raw`
 #show title: set text(26pt)
 #show title: set par(leading: 0.4em)
 #set table(stroke: 0.5pt + luma(110), inset: 5pt)
-#show table.cell.where(y: 0): strong
 #show figure: set block(breakable: true)
 #show figure.where(kind: table): set figure.caption(position: top)
 #show figure.where(kind: table): set align(left)
@@ -187,8 +188,8 @@ export const template = String.raw`
     set table.cell(breakable: b.high)
     table(
       columns: b.widths.map(x => x * 1fr),
-      align: (x, y) => if b.aligns.at(x) == "right" { right } else { left },
-      table.header(..b.heads.map(h => w(h))),
+      align: b.aligns.map(a => if a == "right" { right } else { left }),
+      table.header(..b.heads.map(h => strong(w(h)))),
       ..b.rows.map(r => r.map(c => if c.len() == 0 { v(0.9em) } else { w(c) })).flatten(),
     )
   }
@@ -271,7 +272,13 @@ export const template = String.raw`
 #if m.contents != "" {
   show outline.entry.where(level: 1): set block(above: 0.9em)
   show outline.entry.where(level: 1): set text(weight: "bold")
-  outline(title: m.contents, depth: 2)
+  // Before any heading is known their lines hold the room, so that the next pass finds all pages at their places.
+  context if query(heading).len() > 0 { outline(title: m.contents, depth: 2) } else {
+    block(below: 0.9em, text(16pt, m.contents))
+    for b in m.blocks.filter(b => b.is == "heading" and b.listed) {
+      block(above: if b.level == 1 { 0.9em } else { 0.65em }, below: 0.65em, par(w(b.says)))
+    }
+  }
 }
 #for b in m.blocks { item(b) }
 `;

@@ -10,7 +10,7 @@ const longest = 28;
 /** One text. `most`: letters that fit in a line of its place, or whether a word is wider than that. */
 export function words(text: string, most: number | ((word: string) => boolean) = longest): Words {
   const plain = shownOnOneLine(text),
-    isWide = typeof most === "number" ? (word: string): boolean => [...word].length > most : most;
+    isWide = typeof most === "number" ? (word: string): boolean => word.length > most && [...word].length > most : most;
   if (!plain.split(" ").some(isWide)) return plain;
   return plain.split(/( )/).reduce<Run[]>((runs, piece) => {
     const cut = isWide(piece),

@@ -1,11 +1,12 @@
-// Which rules of the bench can be taken out without a test that fails: `node tests/bench/audit/audit.ts [parts of paths]`.
-// All mutants stand in one bundle; each is tried on the tests alone in which it makes a difference at all, the quickest first.
+// Which rules of the bench can be taken out without a test that fails: `node tests/bench/audit/audit.ts [parts of paths]`. With `rules`
+// instead of paths: each rule of `rules.ts` is taken out in its place, and the test that is named after it has to fail. All mutants stand in one bundle; each is tried on the tests alone in which it makes a difference at all, the quickest first.
 
 import { build, type Plugin } from "esbuild";
 import { globSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { pathToFileURL } from "node:url";
 import { withSwitches, type Mutant } from "./mutants.ts";
+import { rulePath, rules } from "../rules.ts";
 import type * as Switch from "./switch.ts";
 import type { Test } from "./vitest-shim.ts";
 
@@ -15,20 +16,28 @@ const root = join(import.meta.dirname, "../../.."),
   only = process.argv.slice(2);
 process.chdir(root);
 
-const suites = globSync([
-  "tests/bench/**/*.test.ts",
-  "tests/checks/**/*.test.ts",
-  "tests/real-machines/cases.test.ts",
-]).sort();
+const listed = Object.values(rules).flat(),
+  suites = [
+    ...new Set([
+      ...globSync(["tests/bench/**/*.test.ts", "tests/checks/**/*.test.ts", "tests/real-machines/cases.test.ts"]),
+      ...listed.map(([, tests]) => `tests/${tests}.test.ts`),
+    ]),
+  ].sort(),
+  places = new Set(listed.map(([place]) => rulePath(place)));
 const mutants: Mutant[] = [];
 const marked: Plugin = {
   name: "switches",
   setup({ onLoad, onResolve }) {
     onResolve({ filter: /^vitest$/ }, () => ({ path: join(here, "vitest-shim.ts") }));
-    onLoad({ filter: /language\/bench\/.*\.ts$/ }, ({ path }) => ({
-      loader: "ts",
-      contents: `import { $held, $kept } from ${JSON.stringify(join(here, "switch.ts"))};${withSwitches(relative(root, path), readFileSync(path, "utf8"), mutants)}`,
-    }));
+    onLoad({ filter: /language\/.*\.ts$/ }, ({ path }) => {
+      const file = relative(root, path).replaceAll("\\", "/");
+      if (!file.startsWith("language/bench/") && !places.has(file)) return undefined;
+      const switches = JSON.stringify(join(here, "switch.ts"));
+      return {
+        loader: "ts",
+        contents: `import { $held, $kept } from ${switches};${withSwitches(file, readFileSync(path, "utf8"), mutants)}`,
+      };
+    });
     // A test finds its texts beside itself, wherever the bundle lies.
     onLoad({ filter: /tests\/.*\.ts$/ }, ({ path }) => ({
       loader: "ts",
@@ -90,35 +99,66 @@ known.sort((a, b) => a.time - b.time);
 const total = known.reduce((sum, { time }) => sum + time, 0);
 console.log(`${mutants.length} mutants, ${known.length} tests in ${Math.round(total)} ms`);
 
-const survivors: (Mutant & { readonly seen: number })[] = [],
-  count = new Map<string, { all: number; killed: number }>();
-for (const [number, mutant] of mutants.entries()) {
-  if (only.length > 0 && !only.some((part) => mutant.file.includes(part))) continue;
-  const sum = count.get(mutant.file) ?? { all: 0, killed: 0 };
-  count.set(mutant.file, sum);
-  sum.all++;
-  const asking = known.filter(({ seen }) => seen.has(number));
-  let killer: string | undefined;
-  for (const { test, asked } of asking) {
+/** The first of these tests that fails with the mutant on. */
+async function killerOf(number: number, asking: readonly Known[]): Promise<Known | undefined> {
+  for (const one of asking)
     try {
-      await mutated(number, asked * 20 + 100_000, test.run);
+      await mutated(number, one.asked * 20 + 100_000, one.test.run);
     } catch {
-      killer = test.name;
-      break;
+      return one;
+    }
+  return undefined;
+}
+
+/** Each rule of the list taken out in its place; those that the named test does not miss. */
+async function auditRules(): Promise<void> {
+  let unheld = 0;
+  for (const [place, , name] of listed) {
+    const inside = place.split("#")[1],
+      // One of `test.each` has a number behind its name.
+      named = known.filter(({ test }) => test.name.replace(/ #\d+$/, "") === name);
+    let killed = 0;
+    for (const [number, mutant] of mutants.entries())
+      if (mutant.file === rulePath(place) && (inside === undefined || mutant.inside === inside))
+        if (
+          await killerOf(
+            number,
+            named.filter(({ seen }) => seen.has(number)),
+          )
+        )
+          killed++;
+    if (killed > 0) continue;
+    unheld++;
+    console.log(`${place}: nothing can be taken out that "${name}" misses`);
+  }
+  console.log(`${listed.length - unheld} of ${listed.length} rules are missed by the test that is named after them`);
+  if (unheld > 0) process.exitCode = 1;
+}
+
+async function auditFiles(): Promise<void> {
+  const survivors: (Mutant & { readonly seen: number })[] = [],
+    count = new Map<string, { all: number; killed: number }>();
+  for (const [number, mutant] of mutants.entries()) {
+    const { file, line, what, source } = mutant;
+    if (only.length > 0 ? !only.some((part) => file.includes(part)) : !file.startsWith("language/bench/")) continue;
+    const sum = count.get(file) ?? { all: 0, killed: 0 };
+    count.set(file, sum);
+    sum.all++;
+    const asking = known.filter(({ seen }) => seen.has(number));
+    if (await killerOf(number, asking)) sum.killed++;
+    else {
+      survivors.push({ ...mutant, seen: asking.length });
+      const shown = source.replace(/\s+/g, " ").slice(0, 160);
+      console.log(`${file}:${line} ${what} (${asking.length} tests see it): ${shown}`);
     }
   }
-  if (killer !== undefined) sum.killed++;
-  else {
-    const { file, line, what, source } = mutant;
-    survivors.push({ ...mutant, seen: asking.length });
-    console.log(
-      `${file}:${line} ${what} (${asking.length} tests see it): ${source.replace(/\s+/g, " ").slice(0, 160)}`,
-    );
-  }
+  for (const [file, { all, killed }] of [...count].sort()) console.log(`${file}: ${killed} of ${all}`);
+  const sums = [...count.values()],
+    unseen = survivors.filter(({ seen }) => seen === 0).length;
+  console.log(
+    `all: ${sums.reduce((sum, { killed }) => sum + killed, 0)} of ${sums.reduce((sum, { all }) => sum + all, 0)}, ${unseen} seen by no test`,
+  );
+  writeFileSync(join(out, "survivors.json"), JSON.stringify(survivors, undefined, 1));
 }
-for (const [file, { all, killed }] of [...count].sort()) console.log(`${file}: ${killed} of ${all}`);
-const sums = [...count.values()];
-console.log(
-  `all: ${sums.reduce((sum, { killed }) => sum + killed, 0)} of ${sums.reduce((sum, { all }) => sum + all, 0)}, ${survivors.filter(({ seen }) => seen === 0).length} seen by no test`,
-);
-writeFileSync(join(out, "survivors.json"), JSON.stringify(survivors, undefined, 1));
+
+await (only[0] === "rules" ? auditRules() : auditFiles());

@@ -8,6 +8,8 @@ import { parseSync } from "vite";
 export interface Mutant {
   readonly file: string;
   readonly line: number;
+  /** The function at top level that it stands in. */
+  readonly inside: string | undefined;
   readonly what: string;
   /** The source of what was changed. */
   readonly source: string;
@@ -23,8 +25,7 @@ interface Node {
 const isNode = (value: unknown): value is Node =>
   typeof value === "object" && value !== null && typeof (value as Node).type === "string";
 const children = (node: Node): Node[] => Object.values(node).flat().filter(isNode);
-const inside = (node: Node): Node =>
-  node.type === "ParenthesizedExpression" ? inside(node["expression"] as Node) : node;
+const bare = (node: Node): Node => (node.type === "ParenthesizedExpression" ? bare(node["expression"] as Node) : node);
 /** A list asked for some, each or none of its members, and what takes the test out. */
 const asks: Readonly<Record<string, boolean>> = { filter: true, every: true, some: false };
 
@@ -34,10 +35,12 @@ export function withSwitches(file: string, text: string, mutants: Mutant[]): str
   if (errors.length > 0) throw new Error(`${file}: ${errors[0]!.message}`);
   const opens: { at: number; end: number; text: string }[] = [],
     closes: { at: number; start: number; text: string }[] = [];
+  let inside: string | undefined;
   const add = (node: Node, what: string): number =>
     mutants.push({
       file,
       line: text.slice(0, node.start).split("\n").length,
+      inside,
       what,
       source: text.slice(node.start, node.end),
     }) - 1;
@@ -54,8 +57,8 @@ export function withSwitches(file: string, text: string, mutants: Mutant[]): str
     if (node.type === "LogicalExpression" && node["operator"] !== "??")
       for (const side of [node["left"], node["right"]] as Node[]) {
         // A chain of one operator is a list: each member is left out once.
-        const bare = inside(side);
-        if (bare.type !== "LogicalExpression" || bare["operator"] !== node["operator"])
+        const of = bare(side);
+        if (of.type !== "LogicalExpression" || of["operator"] !== node["operator"])
           held(side, [node["operator"] === "&&"]);
       }
     if (node.type === "CallExpression") {
@@ -63,7 +66,7 @@ export function withSwitches(file: string, text: string, mutants: Mutant[]): str
         value = asks[String((callee["property"] as Node | undefined)?.["name"])],
         of = (node["arguments"] as Node[])[0];
       if (callee.type === "MemberExpression" && value !== undefined && of?.type === "ArrowFunctionExpression")
-        if (inside(of["body"] as Node).type !== "BlockStatement") held(of["body"] as Node, [value]);
+        if (bare(of["body"] as Node).type !== "BlockStatement") held(of["body"] as Node, [value]);
     }
     if (node.type === "ExpressionStatement")
       wrap(node["expression"] as Node, `$kept(${add(node, "line taken out")}) && (`, ")");
@@ -75,7 +78,12 @@ export function withSwitches(file: string, text: string, mutants: Mutant[]): str
     }
     children(node).forEach(visit);
   };
-  visit(program as unknown as Node);
+  for (const line of (program as unknown as { readonly body: readonly Node[] }).body) {
+    const of = (line["declaration"] as Node | null | undefined) ?? line,
+      [first] = (of["declarations"] as Node[] | undefined) ?? [of];
+    inside = (first?.["id"] as { readonly name?: string } | null | undefined)?.name;
+    visit(line);
+  }
   // The outer one opens first and closes last.
   const edits = [
     ...closes.map((edit, n) => ({ ...edit, order: [0, -edit.start, -n] })),

@@ -2,6 +2,10 @@
 
 import { expect, test } from "vitest";
 import { billOf } from "../../language/bill/bill.ts";
+import { linesOf } from "../../language/outputs/lines/groups.ts";
+import { askedOf } from "../../language/outputs/record/asked.ts";
+import { torqueSheet } from "../../language/outputs/torque-sheet/torque-sheet.ts";
+import { compiledText, options } from "../outputs/outputs-of.ts";
 import { codes, findings, firstRefusedLine, perform, refit, stage } from "./refit/stage.ts";
 
 const machine = (filler = "", more = ""): string => `positions flat, upside
@@ -122,4 +126,33 @@ test("what seals the filler is asked for, or bought, like that of any plug that 
   expect(performance.problems).toEqual([]);
   const bill = billOf([performance], { units: 2, beadWaste: 0 });
   expect(bill.lines.find(({ name }) => name === "Filler washer")?.total.pieces).toBe(2);
+});
+
+test("of several fillers each is closed to its own torque: in the line, in the torque sheet, in the record", () => {
+  const text = stage(
+    `fastener plug plug "Drain plug" { into b }
+ fastener front plug "Front filler" { into b  drive hex 17  torque 20 N·m }\n fastener rear plug "Rear filler" { into b  drive hex 22  torque 35 N·m }
+ fluid oil oil "Oil" { volume 1 L drains at plug fills at front, rear }`,
+    "step { drain oil }",
+    "aim none",
+  );
+  const input = compiledText(text),
+    lines = linesOf(input.performances[0]!, options).refit.flatMap((group) => group.lines),
+    fill = lines.find((line) => line.is === "action" && line.verb === "fill");
+  if (fill?.is !== "action") throw new Error("no fill");
+  expect(fill.torque?.text).toBe("Front filler: 20 N·m (15 lbf·ft); Rear filler: 35 N·m (26 lbf·ft)");
+  expect(fill.details.filter(({ sort }) => sort === "torque").map(({ says: told }) => told)).toEqual([
+    "Torque: 20 N·m (15 lbf·ft).",
+    "Torque: 35 N·m (26 lbf·ft).",
+  ]);
+  expect(
+    torqueSheet
+      .data(input, options)
+      .procedures[0]!.rows.filter(({ id }) => id !== "plug")
+      .map(({ id, metric }) => [id, ...metric]),
+  ).toEqual([
+    ["front", "20 N·m"],
+    ["rear", "35 N·m"],
+  ]);
+  expect(askedOf(fill, input.performances[0]!.model).torques.map(({ item }) => item)).toEqual(["front", "rear"]);
 });

@@ -6,12 +6,12 @@ import type { ActionDraft, Doing, LineDraft } from "./draft.ts";
 import { action } from "./draft.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Name } from "../../model/act.ts";
-import type { Fluid, Hazard, Precaution, ThingIndex } from "../../model/model.ts";
+import type { Fluid, Hazard, Precaution, ThingIndex, Tie } from "../../model/model.ts";
 import { isKindOf, precautions, signals } from "../../tables/index.ts";
 import { nameText, namesText, phrase, thingOf, toolName, type LineContext } from "./context.ts";
 import { clock, figureText, seconds, timeText, toldSeconds } from "./figures.ts";
 import { itemsOf } from "./items.ts";
-import type { Detail } from "./line.ts";
+import type { Detail, LineTorque } from "./line.ts";
 import { limitsText, readingOf, stepTitle } from "./reading.ts";
 import { makeLine } from "./say-refit.ts";
 import { discards, fastenerDetails, holdLines } from "./say-strip.ts";
@@ -329,11 +329,10 @@ export function fillLine(context: LineContext, doing: Doing, fluid: Fluid, amoun
   if (fluid.uses)
     details.push({ sort: "with", says: context.wording.lines.withConsumable(toolName(context, fluid.uses.text)) });
   const opened = doing.before ? openedInPassing(context.model, doing.before, fluid) : [];
-  // A line holds one torque: of several fillers that of the first, as a line of several ties does.
-  let torque: ActionDraft["torque"];
+  const closings: { readonly tie: Tie; readonly torque: LineTorque }[] = [];
   for (const tie of opened) {
     const closed = makeLine(context, doing, [tie], { how: "fit", count: tie.count, stage: undefined });
-    torque ??= closed.torque;
+    if (closed.torque) closings.push({ tie, torque: closed.torque });
     details.push(
       { sort: "how", says: acts.opens(acts.the(tie.name)) },
       ...fastenerDetails(context, tie),
@@ -344,8 +343,20 @@ export function fillLine(context: LineContext, doing: Doing, fluid: Fluid, amoun
   return action(doing, "fill", acts.fill(what, amount ?? volumeText(context, fluid), at), {
     items: itemsOf(context, [fluid.index, ...opened.map((tie) => tie.index)], undefined),
     details,
-    torque,
+    torque: torqueOfAll(context, closings),
   });
+}
+
+/** Several that are closed again in one line, each by its name with its own torque. */
+function torqueOfAll(
+  context: LineContext,
+  closings: readonly { readonly tie: Tie; readonly torque: LineTorque }[],
+): LineTorque | undefined {
+  const [first] = closings,
+    whole = ({ text, passes }: LineTorque): string => [text, passes].filter(Boolean).join(", ");
+  if (!first || closings.length === 1) return first?.torque;
+  const each = closings.map(({ tie, torque }) => context.wording.document.titled(tie.name, whole(torque)));
+  return { text: each.join("; "), passes: "", sequence: "", order: [], rounds: 1 };
 }
 
 /** Of the last of these names: the number of the parts list, or the next letter for what is no part. */

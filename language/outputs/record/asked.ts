@@ -44,7 +44,7 @@ export function askedOf(line: ActionLine, { ties }: Pick<Model, "ties">): Asked 
       )
     : [];
   const turned =
-    line.torque === undefined || !moving.has(line.verb)
+    line.torque === undefined || !(moving.has(line.verb) || line.verb === "fill")
       ? []
       : line.items.flatMap((item) => {
           const tie = ties.find(({ id }) => id === item.id);

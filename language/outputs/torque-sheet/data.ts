@@ -12,6 +12,7 @@ import { buildText } from "../lines/build-text.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { spannerOf } from "../lines/spanner.ts";
+import { torqueOf } from "../lines/torque.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 import { figureData } from "../torque-data.ts";
 import { turnsOf } from "../draw/places.ts";
@@ -119,7 +120,7 @@ function rowOf(context: LineContext, tie: Tie, line: ActionLine, step: string, c
     metric: values.map(({ metric }) => metric),
     us: values.map(({ us }) => us),
     passes: passesOf(tie, context),
-    sequence: line.torque?.sequence ?? "",
+    sequence: torqueOf(tie, count ?? tie.count, context)?.sequence ?? "",
     order: whole ? turnsOf(tie) : [],
     tool: spannerOf(tie, context)?.says ?? "",
     wrenches: [...new Set(wrenches)],

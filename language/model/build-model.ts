@@ -9,6 +9,7 @@ import {
   cursorOf,
   firstOf,
   headSpan,
+  linesByWord,
   takeLabel,
   takeName,
   takeNames,
@@ -16,7 +17,7 @@ import {
   takeString,
   wordOf,
 } from "./cursor.ts";
-import type { Cursor, Line } from "./cursor.ts";
+import type { Cursor } from "./cursor.ts";
 import { draftThings, indexesOf } from "./draft.ts";
 import type { UnitDraft } from "./draft.ts";
 import { readPlate } from "./instructions.ts";
@@ -47,7 +48,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
     fluids = drafts.fluid.map((draft) => readFluid(reading, draft)),
     hazards = drafts.hazard.map((draft) => readHazard(reading, draft));
   const things: Thing[] = [...parts, ...ties, ...fluids, ...hazards];
-  const of = (word: string): Line[] => top.lines.filter((l) => wordOf(l) === word),
+  const of = linesByWord(top.lines),
     first = <T>(word: string, take: (c: Cursor) => T | undefined): T | undefined => firstOf(of(word), take);
   return {
     unit: unitId,

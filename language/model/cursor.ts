@@ -54,6 +54,19 @@ export function linesIn(line: Line): Line[] {
   return lines;
 }
 
+/** The lines by their word, those of one word in order: for who asks for many words, most of which no line has. */
+export function linesByWord(lines: readonly Line[]): (word: string) => readonly Line[] {
+  const words = new Map<string, Line[]>();
+  for (const line of lines) {
+    const word = wordOf(line),
+      list = words.get(word);
+    if (list) list.push(line);
+    else words.set(word, [line]);
+  }
+  return (word) => words.get(word) ?? noLines;
+}
+const noLines: readonly Line[] = [];
+
 /** From the word to the last argument of the head. */
 export function headSpan({ item, source }: Line): Span {
   const { tokens } = source.tree.scan,

@@ -48,8 +48,8 @@ export function declareThing(line: Line, choice: Choice, types: TypeFinder): Dec
     first = item.arguments[0]!,
     token = tokens[first.first]!;
   const argument = (slot: string): string => {
-    const one = item.arguments.find((a) => a.slot === slot);
-    return one ? textOf(tokens[one.first]!) : "";
+    for (const one of item.arguments) if (one.slot === slot) return textOf(tokens[one.first]!);
+    return "";
   };
   const word = item.entry!.word,
     pieces = new Map<string, Map<string, readonly Line[]>>(),
@@ -59,7 +59,7 @@ export function declareThing(line: Line, choice: Choice, types: TypeFinder): Dec
     word,
     id: token.text,
     name: argument("string"),
-    kind: kindOf(line, choice, types, [item]),
+    kind: kindOf(line, lines.get("like")?.[0], choice, types, [item]),
     signal: argument("kind:signal"),
     at: { file: source.path, start: token.startOffset, end: token.endOffset! + 1 },
     whole: wholeSpan(line),
@@ -86,15 +86,22 @@ function messagesOf(lines: ReadonlyMap<string, readonly Line[]>): readonly Messa
 }
 
 /** The kind that its head names, else that of what it is like. */
-function kindOf(line: Line, choice: Choice, types: TypeFinder, seen: readonly Item[]): string {
+function kindOf(line: Line, like: Line | undefined, choice: Choice, types: TypeFinder, seen: readonly Item[]): string {
   const { item, source } = line,
     word = item.entry!.word,
-    own = item.arguments.find((a) => a.slot === `kind:${word}`);
-  if (own) return source.tree.scan.tokens[own.first]!.text;
-  const like = holdingLines(linesIn(line), choice).find((l) => wordOf(l) === "like"),
-    type = like && typeOf(like, word, types);
-  return type && !seen.includes(type.item) ? kindOf(type, choice, types, [...seen, type.item]) : "";
+    slot = kindSlots.get(word) ?? "";
+  for (const one of item.arguments) if (one.slot === slot) return source.tree.scan.tokens[one.first]!.text;
+  const type = like && typeOf(like, word, types);
+  return type && !seen.includes(type.item)
+    ? kindOf(type, likeIn(type, choice), choice, types, [...seen, type.item])
+    : "";
 }
+
+const kindSlots: ReadonlyMap<string, string> = new Map(
+  ["part", "fastener", "joint", "fluid", "hazard"].map((word) => [word, `kind:${word}`]),
+);
+const likeIn = (line: Line, choice: Choice): Line | undefined =>
+  holdingLines(linesIn(line), choice).find((l) => wordOf(l) === "like");
 
 function typeOf(like: Line, word: string, types: TypeFinder): Line | undefined {
   const name = takeName(cursorOf(like));

@@ -9,6 +9,7 @@ import {
   cursorOf,
   headSpan,
   isNumber,
+  linesByWord,
   linesIn,
   peek,
   peekText,
@@ -87,7 +88,7 @@ function read(declaration: Declaration, source: SourceFile, choice: Choice): Pro
   const line: Line = { item: declaration.item, source },
     lines = linesIn(line),
     head = headLines(lines, choice);
-  const of = (word: string): Line[] => head.filter((l) => wordOf(l) === word),
+  const of = linesByWord(head),
     first = (word: string): Line | undefined => of(word)[0];
   const text = (word: string): string | undefined => {
     const l = first(word);

@@ -360,7 +360,9 @@ export class StripRules extends EmbeddedActionsParser {
     item.last = token.index;
     head.state = next;
     if (!next || next.slot === "") return;
-    const argument = item.arguments[item.arguments.length - 1];
+    // At -1 an array is asked for a property of that name, which takes as long as all the rest here.
+    const had = item.arguments.length,
+      argument = had > 0 ? item.arguments[had - 1] : undefined;
     if (argument && !next.opens && argument.slot === next.slot && argument.last === before.index)
       argument.last = token.index;
     else item.arguments.push({ slot: next.slot, first: token.index, last: token.index, declares: next.declares });

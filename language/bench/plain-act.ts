@@ -2,7 +2,5 @@
 
 import { bareAct, type Act } from "../model/act.ts";
 
-export const plainAct = (verb: string, like: Act, more: Partial<Act> = {}): Act => ({
-  ...bareAct(verb, like.at, like.wordEnd),
-  ...more,
-});
+export const plainAct = (verb: string, like: Act, more: Partial<Act> = {}): Act =>
+  Object.assign(bareAct(verb, like.at, like.wordEnd), more);

@@ -4,7 +4,7 @@ import type { Span } from "../findings/finding.ts";
 import type { SourceFile } from "../names/project.ts";
 import { textOf } from "../names/strings.ts";
 import type { World } from "../workspace/world.ts";
-import { itemsOf } from "./items-of.ts";
+import { holdsWord, itemsOf } from "./items-of.ts";
 
 export interface MediaSaid {
   readonly written: string;
@@ -17,7 +17,7 @@ export interface MediaSaid {
 const address = /^[a-z][a-z0-9+.-]+:/i;
 
 export function mediaIn(file: SourceFile, world: World): MediaSaid[] {
-  if (!file.text.includes("photo") && !file.text.includes("video")) return [];
+  if (!holdsWord(file, "photo") && !holdsWord(file, "video")) return [];
   const found: MediaSaid[] = [],
     { tokens } = file.tree.scan;
   for (const item of itemsOf(file)) {

@@ -51,13 +51,15 @@ export function readText(path: string): ReturnType<World["read"]> {
   return decode(bytes);
 }
 
+const utf8 = new TextDecoder("utf-8", { fatal: true });
+
 export function decode(bytes: Uint8Array): ReturnType<World["read"]> {
   const encoding =
     bytes[0] === 0xff && bytes[1] === 0xfe ? "utf-16le" : bytes[0] === 0xfe && bytes[1] === 0xff ? "utf-16be" : "utf-8";
   if (encoding === "utf-8" && bytes.includes(0))
     return { problem: "unreadable", says: "it is no text file (it holds a byte of value 0)" };
   try {
-    return { text: new TextDecoder(encoding, { fatal: true }).decode(bytes) };
+    return { text: (encoding === "utf-8" ? utf8 : new TextDecoder(encoding, { fatal: true })).decode(bytes) };
   } catch {
     return { problem: "unreadable", says: "it is no UTF-8 text: save it as UTF-8" };
   }

@@ -16,7 +16,7 @@ import {
   type Suggestion,
 } from "./suggestions.ts";
 import { allTokens, LBrace, Part, RBrace, SizeWord, Word } from "./tokens.ts";
-import type { Block, Item, SyntaxError, SyntaxFix, Token } from "./tree.ts";
+import type { Argument, Block, Item, SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { belongsBehind, replaced, saidBefore, unfinished } from "./word-errors.ts";
 import { oneOf, shown } from "./wording.ts";
 
@@ -35,6 +35,10 @@ const unknownPlace = "";
 const everyWord: ReadonlyMap<string, Entry> = new Map(allWords.map((word) => [word, placesOf(word)[0]!]));
 /** `if a if b …` on one line: more of it than this is no condition any more, and must not use up the stack. */
 const longestChain = 8;
+
+/** While Chevrotain records its grammar nothing is read. */
+const unread: Item = { entry: undefined, arguments: [], block: undefined, first: 0, last: 0, broken: false },
+  nowhere: Block = { place: unknownPlace, items: [], first: 0, last: 0 };
 
 export class StripRules extends EmbeddedActionsParser {
   /** The errors of the last text, at most one a head. */
@@ -75,27 +79,28 @@ export class StripRules extends EmbeddedActionsParser {
 
   arguments = this.RULE("arguments", () => {
     this.MANY(this.argument);
-    this.ACTION(() => this.closeHead());
+    if (!this.RECORDING_PHASE) this.closeHead();
   });
 
   block = this.RULE("block", () => {
-    const open = this.CONSUME(LBrace) as Token;
-    const block = this.ACTION(() => this.enter(open));
+    const open = this.CONSUME(LBrace) as Token,
+      block = this.RECORDING_PHASE ? nowhere : this.enter(open);
     this.MANY(() => {
       const item = this.SUBRULE(this.item);
-      this.ACTION(() => block.items.push(item));
+      if (!this.RECORDING_PHASE) block.items.push(item);
     });
     const close = this.CONSUME(RBrace) as Token;
-    this.ACTION(() => this.leave(block, close));
+    if (!this.RECORDING_PHASE) this.leave(block, close);
   });
 
-  // The insides of the two rules above are made once: made anew for each token they would be a tenth of all that a check allocates.
+  // The insides of the two rules above are made once, and what is done is asked for without `ACTION`, which takes a function made for
+  // the call: made anew for each token and item they would be a tenth of all that a check allocates.
 
   private kindsOfItem = [
     {
       ALT: (): Item => {
         const word = this.CONSUME(Part) as Token,
-          item = this.ACTION(() => this.begin(word));
+          item = this.RECORDING_PHASE ? unread : this.begin(word);
         this.SUBRULE(this.arguments);
         this.OPTION(this.ownBlock);
         if (this.RECORDING_PHASE || item.entry?.itemWillDo) this.oneItem(item);
@@ -106,8 +111,8 @@ export class StripRules extends EmbeddedActionsParser {
       ALT: (): Item => {
         // a block without a word
         const brace = this.LA(1) as Token,
-          item = this.ACTION(() => this.begin(brace));
-        this.ACTION(() => this.closeHead());
+          item = this.RECORDING_PHASE ? unread : this.begin(brace);
+        if (!this.RECORDING_PHASE) this.closeHead();
         this.SUBRULE1(this.block);
         return item;
       },
@@ -365,7 +370,12 @@ export class StripRules extends EmbeddedActionsParser {
       argument = had > 0 ? item.arguments[had - 1] : undefined;
     if (argument && !next.opens && argument.slot === next.slot && argument.last === before.index)
       argument.last = token.index;
-    else item.arguments.push({ slot: next.slot, first: token.index, last: token.index, declares: next.declares });
+    else {
+      const begun: Argument = { slot: next.slot, first: token.index, last: token.index, declares: next.declares };
+      // Most heads have one or two: an array that begins empty makes room for seventeen.
+      if (had === 0) item.arguments = [begun];
+      else item.arguments.push(begun);
+    }
     if (next.declares && reservedNames.has(token.text)) this.refuseName(token);
   }
 

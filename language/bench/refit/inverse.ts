@@ -102,7 +102,7 @@ export function cancelled(events: readonly Event[]): Set<number> {
       open.set(`${event.kind} ${event.thing}`, event);
       continue;
     }
-    if (event.kind !== "out" && event.kind !== "off") continue;
+    if (open.size === 0 || (event.kind !== "out" && event.kind !== "off")) continue;
     for (const thing of event.things) {
       const made = open.get(`${event.kind === "out" ? "in" : "met"} ${thing}`);
       if (!made || made.count !== event.count) continue;

@@ -4,6 +4,7 @@ import type { Project, SourceFile } from "../../names/project.ts";
 import { eachItem, type Item } from "../../syntax/index.ts";
 import { accept, cursorOf, takeName } from "../../model/cursor.ts";
 import { check } from "../check.ts";
+import { holdsWord } from "../items-of.ts";
 import { unitNames } from "../space-of-names.ts";
 
 export default check({
@@ -31,7 +32,7 @@ export default check({
   `,
   *file(file, { project }) {
     // Most files speak of neither, and then nothing has to be walked.
-    if (!/\b(?:like|is\s+unit)\b/.test(file.text)) return;
+    if (!holdsWord(file, "like") && !holdsWord(file, "is")) return;
     for (const { word, item, at, id } of file.declarations) {
       if (word === "unit") {
         yield* rings([...unitNames(file, item).things.values()].flat(), file, project, item);

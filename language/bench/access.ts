@@ -72,8 +72,13 @@ export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, a
 /** It was assumed away itself, or what it sits on was: what stands before it then is unknown too. */
 export function isWhereUnknown(bench: Bench, item: Part | Tie): boolean {
   if (bench.state.assumptions === 0) return false;
-  const under = item.is === "part" ? [item.index, ...hostsOf(bench, item)] : item.lowers;
-  return under.some((part) => !bench.machine.isBase(part) && isAssumed(bench, part, A_AWAY | A_OFF));
+  const seen = new Set<ThingIndex>(),
+    isAway = (part: ThingIndex): boolean => {
+      if (seen.has(part) || bench.machine.isBase(part)) return false;
+      seen.add(part);
+      return isAssumed(bench, part, A_AWAY | A_OFF) || bench.machine.hosts[part]!.some(isAway);
+    };
+  return item.is === "part" ? isAway(item.index) : item.lowers.some(isAway);
 }
 
 /** The least that makes the hider no hider: a tie is out; a part is out of the way, nobody knows how; of what plays the base, that the host is off. */

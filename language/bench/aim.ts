@@ -30,11 +30,21 @@ function named(bench: Bench, aim: Aim, except: ReadonlySet<ThingIndex>, around: 
   for (const thing of resolve(bench, aim.names, around)) {
     if (except.has(thing)) continue;
     if (isPart(bench.model, thing)) {
+      if (aim.is === "off" && bench.machine.isBase(thing) && around.prefix === "") {
+        baseStays(bench, aim, thing, around);
+        continue;
+      }
       const on = aim.is === "apart" ? isWhole(bench, thing) : isOn(bench, thing);
       if (!on || isUnknown(bench, thing)) continue;
       missing(bench, aim, partOf(bench.model, thing), around);
     } else if (isTie(bench.model, thing)) neverUndone(bench, aim, tieOf(bench.model, thing), around);
   }
+}
+
+/** The base is what the rest comes off: it never is off itself. */
+function baseStays(bench: Bench, aim: Aim, thing: ThingIndex, around: Around): void {
+  const { at: declared } = partOf(bench.model, thing);
+  report(bench, aim.at, [thing], [reasonOf("sequence/base-stays", { thing, at: declared })], undefined, around);
 }
 
 /** `X apart`: something that hung on it still does. */

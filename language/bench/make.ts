@@ -2,7 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { ThingIndex, Tie } from "../model/model.ts";
-import { assumeOn, hiders, lumpOfItem, wrongPosition } from "./access.ts";
+import { assumeOn, hiders, isWhereUnknown, lumpOfItem, wrongPosition } from "./access.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
 import { touch } from "./hazards.ts";
 import { tieOf } from "./machine.ts";
@@ -83,7 +83,7 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
   const sides = [...tie.lowers, ...tie.uppers];
   if (isFit && sides.some((p) => lumpOf(s, p) !== lumpOf(s, sides[0]!)))
     obstacles.push(...sidesApart(bench, tie, sides, act, around));
-  for (const hider of hiders(bench, tie.behind, lump, [])) {
+  for (const hider of isWhereUnknown(bench, tie) ? [] : hiders(bench, tie.behind, lump, [])) {
     if (isAssumed(bench, hider, A_ON)) continue;
     obstacles.push({
       reason: reasonOf("refit/impossible", {

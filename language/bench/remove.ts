@@ -9,7 +9,7 @@ import { touch } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import { freeing, lookAt, type Look } from "./removal.ts";
 import { chainToBase, leftOf } from "./smallest-set.ts";
-import { A_AWAY, A_OFF, A_ON, A_OUT, A_SLACK, HELD, NEVER, ON_BASE } from "./state.ts";
+import { A_AWAY, A_DOUBT, A_OFF, A_ON, A_OUT, A_SLACK, HELD, NEVER, ON_BASE } from "./state.ts";
 import { anchorsOf, clampOf, lumpOf, partingOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set, setAll } from "./vector.ts";
@@ -139,6 +139,9 @@ function isStillOn(bench: Bench, act: Act, part: ThingIndex, asked: readonly Thi
     forget(bench, part, A_OFF);
     return false;
   }
+  // Taken off before by an act that was refused: what was wrong there is said there.
+  if (isAssumed(bench, part, A_DOUBT) && bench.problems.some((p) => p.act !== undefined && p.about[0] === part))
+    return false;
   const before = bench.events[at(s.lumpBy, part)];
   if (!before || before.around.step !== around.step || before.things.includes(part)) {
     report(

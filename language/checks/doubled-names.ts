@@ -2,9 +2,9 @@
 
 import type { Span } from "../findings/finding.ts";
 import { kept } from "../model/kept.ts";
-import type { Project } from "../names/project.ts";
+import type { Project, SourceFile } from "../names/project.ts";
 import type { Due } from "./due-names.ts";
-import { unitNames } from "./space-of-names.ts";
+import { unitNames, type Named } from "./space-of-names.ts";
 import { surveyOf, type Unknown } from "./survey-of-names.ts";
 
 /** What may bear a name that is due. */
@@ -15,6 +15,17 @@ const bearers: Partial<Record<Due, readonly string[]>> = {
   "step or thing": ["part", "fastener", "joint"],
   fluid: ["fluid"],
   hazard: ["hazard"],
+};
+
+/** The second of any two in a unit that share a name and whose builds both have them. */
+export const doubledIn = (file: SourceFile): readonly Named[] =>
+  file.declarations.flatMap(({ word, item }) =>
+    word === "unit" ? [...unitNames(file, item).things.values()].flatMap((list) => together(list).slice(1)) : [],
+  );
+
+const together = (list: readonly Named[]): readonly Named[] => {
+  const always = list.filter(({ under }) => under.length === 0);
+  return always.length > 1 ? always : [];
 };
 
 const known = kept<Project, ReadonlyMap<string, Span>>();
@@ -32,11 +43,8 @@ function doubled(project: Project): ReadonlyMap<string, Span> {
   for (const file of project.files.values())
     for (const { word, item, name, id } of file.declarations) {
       if (word !== "unit") continue;
-      const twice = [...unitNames(file, item).things.values()].filter(
-          (list) => list.filter(({ under }) => under.length === 0).length > 1,
-        ),
-        second = twice[0]?.filter(({ under }) => under.length === 0)[1];
-      if (twice.length !== 1 || !second) continue;
+      const [second, ...more] = [...unitNames(file, item).things.values()].flatMap((list) => together(list).slice(1));
+      if (!second || more.length > 0) continue;
       const lost = unknown.filter(
         (one) => one.unit === (name || id) && one.is === undefined && bearers[one.due]?.includes(second.word),
       );

@@ -12,10 +12,12 @@ const missedOnce = /^removal\/|^refit\/(?:missing|mark-unused|position|fluid-sho
 export function mergeFindings(
   raw: readonly Raw[],
   buildsOf: (unit: string) => readonly Build[],
-  isAllowed: (one: Raw) => boolean = () => false,
+  isAllowed: (one: Pick<Finding, "code" | "at">) => boolean = () => false,
 ): Finding[] {
   const groups = new Map<string, Raw[]>();
-  const said = new Set(raw.filter(({ code }) => code.startsWith("names/")).map(({ at }) => `${at.file} ${at.start}`)),
+  const said = new Set(
+      raw.filter(({ within, severity }) => !within && severity === "error").map(({ at }) => `${at.file} ${at.start}`),
+    ),
     reasons: Raw[] = [];
   for (const one of [...raw].sort(byPlace)) {
     if (one.within && said.has(`${one.within.file} ${one.within.start}`)) {
@@ -71,7 +73,53 @@ export function mergeFindings(
     findings.push(merged(first, list, buildsOf));
   }
   for (const one of reasons) addReason(findings, one);
-  return findings;
+  return sameCause(findings, isAllowed);
+}
+
+/**
+ * Families that one cause at one place shows in: a figure that is wrong, an act that was refused. The first of each speaks where several
+ * weigh the same.
+ */
+const causes = [
+  [
+    "figure/implausible",
+    "fastener/torque-over-yield",
+    "fastener/torque-too-low",
+    "figure/pair-disagrees",
+    "tool/wrench-range",
+  ],
+  ["hazard/", "sequence/", "removal/", "refit/impossible", "lift/over-guideline"],
+] as const;
+const weights: readonly Finding["severity"][] = ["error", "warning", "question", "hint"];
+
+/** At the very same place, from one cause: the gravest speaks, the others are among its reasons. What the author allows stands for itself. */
+function sameCause(findings: readonly Finding[], isAllowed: (one: Pick<Finding, "code" | "at">) => boolean): Finding[] {
+  const causeOf = ({ code }: Finding): number => causes.findIndex((codes) => codes.some((one) => code.startsWith(one)));
+  const rank = (one: Finding): number => {
+    const codes = causes[causeOf(one)]!;
+    return weights.indexOf(one.severity) * codes.length + codes.findIndex((code) => one.code.startsWith(code));
+  };
+  // By file, cause and place: what stands within the place of another is at it too.
+  const groups: { readonly cause: number; readonly at: Finding["at"]; readonly list: Finding[] }[] = [];
+  for (const one of findings) {
+    const cause = causeOf(one);
+    if (cause < 0 || isAllowed(one)) continue;
+    const { at } = one,
+      group = groups.find(
+        (had) => had.cause === cause && had.at.file === at.file && had.at.start < at.end && at.start < had.at.end,
+      );
+    if (group) group.list.push(one);
+    else groups.push({ cause, at, list: [one] });
+  }
+  const joined = new Map<Finding, Finding | undefined>();
+  for (const { list } of groups) {
+    if (list.length < 2) continue;
+    const [first, ...others] = list.toSorted((a, b) => rank(a) - rank(b));
+    const reasons = others.flatMap(({ says, at, because }) => [{ says, at }, ...because.filter((one) => one.at)]);
+    joined.set(first!, { ...first!, because: [...first!.because, ...reasons] });
+    for (const one of others) joined.set(one, undefined);
+  }
+  return findings.flatMap((one) => (joined.has(one) ? (joined.get(one) ?? []) : [one]));
 }
 
 /** Puts a finding among the reasons of the one that says its mistake already, at its place or at a later one of the same name. */

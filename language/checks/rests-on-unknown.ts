@@ -6,9 +6,11 @@ import type { Span } from "../findings/finding.ts";
 import type { Model } from "../model/model.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { eachItem, type Item } from "../syntax/index.ts";
+import { isKindOf, precautions } from "../tables/index.ts";
 import type { Settings } from "../workspace/settings.ts";
 import { allowsOf } from "./allow.ts";
 import type { Due } from "./due-names.ts";
+import { doubledIn } from "./doubled-names.ts";
 import { nearestName } from "./near-names.ts";
 import { unitOfProcedure } from "./space-of-names.ts";
 import { surveyOf } from "./survey-of-names.ts";
@@ -62,7 +64,7 @@ export function withoutDoubt(project: Project, settings: Settings): (problem: Pr
 }
 
 /**
- * The unknown name of a procedure, or of the hazard itself, that may have been the one to take a missing precaution: what is said of the
+ * The unknown name of a procedure, or of the hazard itself, or the misspelt precaution that may have been the one that is missing: what is said of the
  * precaution is then a reason of that finding, an error as well, and is never left out.
  */
 export function unknownCalls(
@@ -73,8 +75,13 @@ export function unknownCalls(
   if (asked !== undefined && asked !== "error") return () => undefined;
   const found = [...project.files.values()].flatMap((file) => {
     if (allowsOf(file).some((allow) => allow.code === code)) return [];
-    const calls = surveyOf(project, file).unknown.filter(({ due, is }) => is === undefined && callDue.has(due));
-    return calls.flatMap((call) => {
+    const calls = surveyOf(project, file).unknown.filter(({ due, is }) => is === undefined && callDue.has(due)),
+      misspelt = file.tree.errors.flatMap(({ start, end, fix }) =>
+        fix?.edits.length === 1 && isKindOf(precautions, fix.edits[0]!.text)
+          ? [{ start, end, due: undefined, kind: fix.edits[0]!.text }]
+          : [],
+      );
+    return [...calls, ...misspelt].flatMap((call) => {
       const { tokens } = file.tree.scan,
         item = file.declarations.find(
           (one) =>
@@ -90,6 +97,7 @@ export function unknownCalls(
               at: { file: file.path, start: call.start, end: call.end },
               end,
               hazard: call.due === "hazard" ? (nearestName(call.text, call.candidates) ?? "") : undefined,
+              kind: "kind" in call ? call.kind : undefined,
             },
           ];
     });
@@ -105,6 +113,7 @@ export function unknownCalls(
         call.at.file === at.file &&
         at.start > call.at.start &&
         at.end <= call.end &&
+        (call.kind === undefined || reasons.every(({ words }) => words.includes(call.kind!))) &&
         (call.hazard === undefined || hazards.every((hazard) => model.things[hazard!]!.declared === call.hazard)),
     )?.at;
   };
@@ -112,11 +121,11 @@ export function unknownCalls(
 
 const callDue: ReadonlySet<Due> = new Set<Due>(["procedure", "procedure or step", "hazard"]);
 
-/** What the bench stumbles over in a file: unknown names, unless the author has them allowed, and lines that could not be read. */
+/** What the bench stumbles over in a file: unknown names, unless the author has them allowed, doubled ones, and lines that could not be read. */
 function unknownIn(project: Project, file: SourceFile): readonly { readonly start: number; readonly end: number }[] {
   const unknown = surveyOf(project, file).unknown.filter((one) => !noMatter.has(one.due)),
     isAllowed = unknown.length > 0 && allowsOf(file).some((allow) => allow.code === code);
-  return [...(isAllowed ? [] : unknown), ...file.tree.errors].sort((a, b) => a.start - b.start);
+  return [...(isAllowed ? [] : unknown), ...file.tree.errors, ...doubledIn(file)].sort((a, b) => a.start - b.start);
 }
 
 interface Doubtful {

@@ -3,6 +3,9 @@
 import { jointKinds, kindIn, partKinds } from "../../tables/index.ts";
 import type { Act } from "../../model/act.ts";
 import type { Entry, Model, Thing } from "../../model/model.ts";
+import type { Span } from "../../findings/finding.ts";
+import type { SourceFile } from "../../names/project.ts";
+import { eachItem } from "../../syntax/index.ts";
 import { check } from "../check.ts";
 import { hazardSkeleton } from "../hazard-skeleton.ts";
 
@@ -39,6 +42,7 @@ export default check({
       yield {
         at: thing.at,
         says: `${thing.name} ${asked.why}, and no hazard of kind ${asked.kind} is declared or dismissed`,
+        within: unreadOn(project.files.get(model.at.file), thing),
         fixes: hazardSkeleton(project.files.get(thing.at.file), thing, asked.kind),
       };
     }
@@ -56,6 +60,24 @@ export default check({
     };
   },
 });
+
+/** A hazard on this very thing whose kind could not be read: which kind was meant is said there. */
+function unreadOn(file: SourceFile | undefined, thing: Thing): Span | undefined {
+  const errors = file?.tree.errors.filter((error) => error.code === "syntax/kind-unknown") ?? [];
+  if (!file || errors.length === 0) return undefined;
+  let found: Span | undefined;
+  eachItem(file.tree.items, (item) => {
+    if (item.entry?.word !== "hazard" || !item.block) return;
+    const { tokens } = file.tree.scan,
+      from = tokens[item.first]!.startOffset,
+      to = tokens[item.block.first]!.startOffset;
+    const error = errors.find((one) => one.start >= from && one.end <= to),
+      on = item.block.items.filter((line) => line.entry?.word === "on").flatMap((line) => line.arguments);
+    if (error && on.some((name) => tokens[name.first]!.text === thing.declared))
+      found ??= { file: file.path, start: error.start, end: error.end };
+  });
+  return found;
+}
 
 /** The first act that heats something, in any procedure of this unit: the work itself makes it dangerous to touch. */
 function heatingIn(model: Model): Act | undefined {

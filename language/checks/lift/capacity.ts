@@ -76,12 +76,15 @@ export default check({
         else if (tension > limit)
           yield {
             at: event.act.at,
+            answer: { key: `${name} ${tool.id}` },
             says: `${name}: ${load} pulls each leg of ${tool.name} with ${rounded(tension, 3)} kg at ${tool.angle.written}, over its ${capacity.written}`,
             because: sumLines(sum, tool.at),
           };
       } else if (kg > limit) {
         yield {
           at: event.act.at,
+          // Held by it first and then lifted with it.
+          answer: { key: `${name} ${tool.id}` },
           says: `${name} weighs ${load}, over the ${capacity.written} of ${tool.name}`,
           because: sumLines(
             {

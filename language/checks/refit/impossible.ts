@@ -66,7 +66,7 @@ export default benchCheck({
       by = stillIn(reason, context);
     switch (reason.words[0]) {
       case "behind":
-        return `${name} belongs behind ${by}, which ${are(reason.by, context)} on already`;
+        return `${name} ${verbOf(reason.thing, context) === "are" ? "belong" : "belongs"} behind ${by}, which ${are(reason.by, context)} on already`;
       case "comes along":
         return `${name}, which comes along, belongs behind ${by}, which ${are(reason.by, context)} on already`;
       case "covered":

@@ -44,7 +44,10 @@ export default benchCheck({
   `,
   subject: () => "",
   reason: (reason, context) => {
-    const name = reason.thing === undefined ? (reason.words[1] ?? "it") : context.name(reason.thing);
+    const name =
+      reason.thing === undefined
+        ? (context.model.temporaries.get(reason.words[1] ?? "")?.name ?? reason.words[1] ?? "it")
+        : context.name(reason.thing);
     switch (reason.words[0]) {
       case "off":
         return `${name} ${verbOf(reason.thing, context)} off already`;

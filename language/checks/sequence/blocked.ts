@@ -49,7 +49,7 @@ export default benchCheck({
     if (reason.words[0] === "not together")
       return `${listed(reason.by.map((thing) => context.name(thing)))} ${reason.by.length > 1 ? "are" : "is"} not in one sub-assembly with it, so they cannot come off together`;
     if (reason.words[0] === "between")
-      return `it lies between ${context.name(reason.by[0]!)} and ${context.name(reason.by[1]!)}, which are still together`;
+      return `${verbOf(reason.thing, context) === "are" ? "they lie" : "it lies"} between ${context.name(reason.by[0]!)} and ${context.name(reason.by[1]!)}, which are still together`;
     if (reason.words[0] === "filler off")
       return `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} off with ${listed(reason.by.map((thing) => context.name(thing)))}`;
     if (reason.words[0] === "covered")

@@ -53,8 +53,13 @@ export default check({
           return high >= range.low && low <= range.high && !(low === high && wrenchFinding(low, range));
         });
         if (met) continue;
+        const ranges = wrenches.map((wrench) => si(wrench.range!));
         yield {
           at: torque.at,
+          // One more wrench would set all that lie in the same gap.
+          answer: {
+            key: `${Math.max(0, ...ranges.map((range) => range.high).filter((most) => most <= low))} ${Math.min(...ranges.map((range) => range.low).filter((least) => least >= high))}`,
+          },
           says: `${tie.name}: no torque wrench of the shop sets ${torque.value.written}`,
           because: [
             ...wrenches.map((wrench) => ({ says: `${wrench.name}: ${wrench.range!.written}`, at: wrench.at })),

@@ -1,0 +1,101 @@
+// One slip of a tired hand that shows in several checks: one finding, the gravest in front, the others among its reasons.
+
+import { expect, test } from "vitest";
+import { check, codes, findings, stage } from "../bench/refit/stage.ts";
+
+const all = (text: string, family: RegExp): string[] =>
+  check(text)
+    .findings.map(({ code }) => code)
+    .filter((code) => family.test(code));
+const figures = /^(?:fastener|figure|tool|lift)\//;
+
+const screws = (torque: string): string =>
+  `tool wrench "Wrench" { kind torque-wrench range 5..25 N·m }\n` +
+  stage(
+    `part lid "Lid"\n fastener screws screw "Screws" { count 4 size M8x20 class 8.8 drive hex 13 torque ${torque} joins lid to b }`,
+    "step { undo screws remove lid }",
+  );
+
+test("a figure that is wrong is one finding at its place, the gravest in front", () => {
+  expect(all(screws("20 N·m (15 lb-ft)"), figures)).toEqual([]);
+  expect(all(screws("45 lb-ft (33 N·m)"), figures)).toEqual(["fastener/torque-over-yield"]);
+  expect(all(screws("2.4 N·m"), figures)).toEqual(["tool/wrench-range"]);
+  const found = check(screws("45 lb-ft (33 N·m)")).findings.find(({ code }) => code === "fastener/torque-over-yield");
+  expect(found!.because.map(({ says }) => says)).toContain("45 lb-ft is 61.0 N·m, the bracket says 33 N·m");
+});
+
+test("what the author allows at that place does not take the other with it", () => {
+  const text = (code: string): string =>
+    screws("2.4 N·m").replace(" torque 2.4", `\n # allow ${code}: as the maker says\n torque 2.4`);
+  expect(all(text("tool/wrench-range"), figures)).toEqual(["fastener/torque-too-low"]);
+  expect(all(text("fastener/torque-too-low"), figures)).toEqual(["tool/wrench-range"]);
+});
+
+test("torques in the same gap of the shop's wrenches want one more wrench", () => {
+  const text = (second: string): string =>
+    `tool small "Small" { kind torque-wrench range 5..25 N·m }\n tool large "Large" { kind torque-wrench range 60..200 N·m }\n` +
+    stage(
+      `part lid "Lid"\n fastener one screw "One" { torque 30 N·m joins lid to b }\n fastener two screw "Two" { torque ${second} joins lid to b }`,
+      "step { undo one undo two remove lid }",
+    );
+  expect(all(text("40 N·m"), /^tool/)).toEqual(["tool/wrench-range"]);
+  expect(all(text("300 N·m"), /^tool/)).toEqual(["tool/wrench-range", "tool/wrench-range"]);
+});
+
+test("gear that is too weak is told once for what it holds and then lifts", () => {
+  const text = `tool hoist "Hoist" { kind hoist capacity 20 kg }\n${stage(
+    `part motor "Motor" { mass 28 kg rests on b }\n no heavy "By gear."`,
+    "step { support motor with hoist lift motor with hoist }",
+  )}`;
+  expect(all(text, figures)).toEqual(["lift/capacity"]);
+});
+
+test("an act that is refused is not weighed as well with what it should have left behind", () => {
+  const facts = `part motor "Motor" { mass 28 kg }\n part cover "Cover" { mass 6 kg }\n fastener mb bolt "Motor bolts" { count 4 joins motor to cover }\n joint plug connector "Motor plug" { joins motor to b }\n fastener cs screw "Cover screws" { joins cover to b }\n no heavy "By gear."`;
+  const found = findings(stage(facts, "step { undo cs remove cover }"));
+  expect(found.map(({ code }) => code)).toEqual(["sequence/still-held"]);
+  expect(found[0]!.because.map(({ says }) => says).join()).toContain("over the guideline");
+});
+
+const mains = (kind: string, act: string): string =>
+  stage(
+    `part motor motor "Motor" { supply 400 V ac rests on b }\n hazard mains ${kind} danger "Mains" { on motor source mains voltage 400 V ac precaution isolate "Open it." back "Close it." precaution prove-dead "Test it." }`,
+    `step { ${act} mains\n prove-dead mains\n remove motor }`,
+  );
+
+test("a precaution that is misspelt is that slip, with what it leaves open among the reasons", () => {
+  expect(codes(mains("electrical", "isolate"))).toEqual([]);
+  const found = findings(mains("electrical", "isolat"));
+  expect(found.map(({ code }) => code)).toEqual(["syntax/word-unknown"]);
+  expect(found[0]!.because.map(({ says }) => says)).toEqual(["Isolate of Mains comes before this"]);
+});
+
+test("a hazard whose kind is misspelt is not missed as well on the thing that it is on", () => {
+  expect(codes(mains("electric", "isolate"))).toEqual(["syntax/kind-unknown"]);
+});
+
+test("what two of one name show at the bench is that slip", () => {
+  const facts = `part cap "Cap"\n part lid "Lid"\n part ring o-ring "Ring" { between cap and b renew always }\n part ring o-ring "Other ring" { between lid and b renew always }\n fastener cs screw "Cs" { joins cap to b }\n fastener ls screw "Ls" { joins lid to b }`;
+  expect(codes(stage(facts, "step { undo cs remove cap remove ring undo ls remove lid remove other-ring }"))).toEqual([
+    "names/duplicate",
+  ]);
+});
+
+test("what was taken off by an act that was refused is not off twice", () => {
+  const facts = `part pump "Pump"\n fastener screws screw "Screws" { count 2 joins pump to b }`;
+  expect(codes(stage(facts, "step { undo pump }  step { remove pump }"))).toEqual(["sequence/still-held"]);
+  expect(codes(stage(facts, "step { undo screws remove pump } step { remove pump }"))).toEqual([
+    "sequence/already-undone",
+  ]);
+});
+
+test("what hangs on a part that was assumed away is as unknown, however far out", () => {
+  const facts = `part cover "Cover"\n part ring gasket "Ring" { between cover and b renew always }\n part bell "Bell"\n part pump "Pump" { behind b }\n fastener cs screw "Cover screws" { joins cover to b }\n fastener bs screw "Bell screws" { joins bell to cover }\n fastener ps screw "Pump screws" { joins pump to bell behind b }`;
+  expect(codes(stage(facts, "step { undo cs remove cover remove ring undo ps remove pump }"))).toEqual([]);
+  expect(codes(stage(facts, "step { undo cs remove ring undo ps remove pump }"))).toEqual(["sequence/blocked"]);
+});
+
+test("the base is no aim", () => {
+  const text = stage(`part lid "Lid" { rests on b }`, "step { remove lid }", "aim lid, b off");
+  expect(findings(text).map(({ says }) => says)).toEqual(["Base stays on the stand: it is the base of this unit"]);
+});

@@ -1,9 +1,10 @@
 // Bundles what people run into dist/: the command line, the language server and the editor's extension, each minified, since
 // loading is most of what a short run costs.
 
-import { chmodSync, existsSync, rmSync } from "node:fs";
+import { chmodSync, existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { asAscii } from "./ascii.mjs";
 import { project, setUp } from "./setup.mjs";
 
 export async function buildAll({ only } = {}) {
@@ -67,7 +68,9 @@ export async function buildAll({ only } = {}) {
     if (only !== undefined && name !== only) continue;
     if (!existsSync(join(project, Object.values(options.entryPoints)[0]))) continue;
     if (options.splitting) rmSync(join(project, options.outdir), { recursive: true, force: true }); // old chunks
-    await build(options);
+    const { metafile } = await build({ ...options, metafile: true });
+    for (const path of Object.keys(metafile.outputs).map((one) => join(project, one)))
+      writeFileSync(path, asAscii(readFileSync(path, "utf8")));
     if (options.splitting) chmodSync(join(project, options.outdir, "stripdown.mjs"), 0o755); // run by its name
     made.push(name);
   }

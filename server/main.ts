@@ -2,6 +2,8 @@
 
 import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
 import { disk } from "./disk.ts";
+import { keepSmall } from "./memory.ts";
 import { serve } from "./server.ts";
 
+keepSmall();
 serve(createConnection(ProposedFeatures.all), disk);

@@ -1,6 +1,6 @@
 // The published shape of a sheet of questions and of its answers. It is the source of the JSON Schema; what it does not describe is not read.
 
-import { z } from "zod";
+import * as z from "zod";
 
 const given = z.union([z.string(), z.number()]);
 

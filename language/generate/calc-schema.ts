@@ -1,6 +1,6 @@
 // The JSON Schema of the sheets that `calc --json` reads and writes, made from their one description.
 
-import { z } from "zod";
+import * as z from "zod";
 import { answerSheetShape, questionSheet, singleAnswer } from "../calc/sheet.ts";
 
 /** Path and text of the published schema: questions and answers as two definitions of one file. */

@@ -1,6 +1,6 @@
 // The JSON Schema of what `stripdown check --json` prints.
 
-import { z } from "zod";
+import * as z from "zod";
 import { checkSchema } from "../outputs/findings/schema.ts";
 
 export function generate(): { readonly path: string; readonly text: string } {

@@ -1,7 +1,7 @@
 // The JSON Schema of `stripdown.json`: from the shape that reads it, with every check by name, so that an editor offers the codes
 // and says what each may be set to.
 
-import { z } from "zod";
+import * as z from "zod";
 import { checks } from "../checks/registry.ts";
 import { isGuarded, weight } from "../checks/severity.ts";
 import type { Severity } from "../findings/finding.ts";

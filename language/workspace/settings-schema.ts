@@ -1,6 +1,6 @@
 // `stripdown.json` checked, with the JSON Schema published from the same shape.
 
-import { z } from "zod";
+import * as z from "zod";
 import type { CheckTable } from "../checks/run.ts";
 import { isGuarded, weight } from "../checks/severity.ts";
 import type { Finding } from "../findings/finding.ts";

@@ -1,6 +1,6 @@
 // What `stripdown bill --json` prints.
 
-import { z } from "zod";
+import * as z from "zod";
 import { place, provenance } from "./common.ts";
 
 const need = z.strictObject({

@@ -1,6 +1,6 @@
 // Shapes that several outputs share, as zod: their JSON Schemas are published from here. Only generation and tests load them.
 
-import { z } from "zod";
+import * as z from "zod";
 
 export const place = z.strictObject({
   file: z.string().describe("Path as shown to the user, with slashes."),

@@ -1,6 +1,6 @@
 // What `stripdown draw … --json` prints.
 
-import { z } from "zod";
+import * as z from "zod";
 import { provenance, torque } from "./common.ts";
 
 const text = z.string();

@@ -1,6 +1,6 @@
 // What `stripdown export` prints: the whole model.
 
-import { z } from "zod";
+import * as z from "zod";
 import { figure, place, provenance, torque } from "./common.ts";
 import { refitProcedure } from "./refit.ts";
 

@@ -1,6 +1,6 @@
 // The record file that a manual saves and `stripdown record` reads.
 
-import { z } from "zod";
+import * as z from "zod";
 import { troubles } from "../../outputs/record/record.ts";
 
 const text = z.string(),

@@ -1,6 +1,6 @@
 // What `stripdown refit --json` prints.
 
-import { z } from "zod";
+import * as z from "zod";
 import { place, provenance, torque } from "./common.ts";
 
 const item = z.strictObject({

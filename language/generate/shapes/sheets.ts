@@ -1,6 +1,6 @@
 // What `stripdown labels`, `sheet torque`, `sheet layout` and `record` print with --as json.
 
-import { z } from "zod";
+import * as z from "zod";
 import { provenance } from "./common.ts";
 
 const text = z.string(),

@@ -1,6 +1,6 @@
 // The shape of `check --json`, as zod; its JSON Schema is published from here.
 
-import { z } from "zod";
+import * as z from "zod";
 
 const position = z.strictObject({
   line: z.int().min(1).describe("From 1."),

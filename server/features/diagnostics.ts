@@ -23,6 +23,8 @@ const severities = {
   question: DiagnosticSeverity.Information,
   hint: DiagnosticSeverity.Hint,
 } as const;
+/** In ms. */
+const longestWait = 40;
 /** So many links of a chain are shown beside the finding. */
 const mostRelated = 20;
 
@@ -109,10 +111,11 @@ export default feature({
       return id;
     };
 
-    // Keys that come in one burst are answered once: as long as a check takes, and no longer than the eye sees.
+    // Keys that come in one burst are answered once: as long as a check takes, and no longer than the eye sees. Where findings are pulled
+    // nothing of the open text waits for this, so that what the client asks behind a key goes first and needs no check if it asks for names.
     session.onChange.push(() => {
       clearTimeout(timer);
-      timer = setTimeout(() => void settle(), Math.min(40, took));
+      timer = setTimeout(() => void settle(), pulls(session) ? longestWait : Math.min(longestWait, took));
     });
 
     async function settle(): Promise<void> {
@@ -124,7 +127,7 @@ export default feature({
             const project = session.projectOf(document.path);
             push(project, project.best(), document.path);
           }
-        took = pulls(session) ? 0 : performance.now() - from;
+        took = performance.now() - from;
         await Promise.all(
           session.projects().map(async (project) => {
             await shownWhenLong(session, project.complete());

@@ -1,6 +1,6 @@
 // What must not end a server: a fault in one feature, questions taken back, texts that are none of ours, a client that can do little.
 
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { CancellationTokenSource, type CompletionItem } from "vscode-languageserver/node";
 import { feature } from "../../server/feature.ts";
 import { features } from "../../server/features/index.ts";
@@ -118,5 +118,20 @@ test("texts come from the client where the server has no disk", async () => {
     files: [{ uri: c.uri("lib.strip"), text: "torque-table dry { size M6 9 N·m }\n" }],
   });
   expect((await c.findings("main.strip")).map((one) => one.code)).not.toContain("names/import-missing");
+  await c.close();
+});
+
+test("what is asked behind a key about the text alone is answered before its check, and the check comes by itself", async () => {
+  const c = await client(winch("undo cover-sc<|>rews\n    remove cover")),
+    [project] = c.session.projects();
+  await c.findings("main.strip");
+  for (const method of ["foldingRange", "semanticTokens/full", "documentLink"]) {
+    const before = project!.last();
+    await c.change("main.strip", `${c.text("main.strip")}\n`);
+    await c.request(`textDocument/${method}`, { textDocument: c.at.textDocument });
+    expect(project!.last(), method).toBe(before);
+    await vi.waitFor(() => expect(project!.whole()).toBeDefined(), 5000);
+    expect(project!.last()).not.toBe(before);
+  }
   await c.close();
 });

@@ -28,10 +28,12 @@ export function performRefit(bench: Bench, order: RefitOrder, line: readonly num
   const done: RefitPerformed[] = [];
   for (const number of line) {
     const op = order.ops[number]!,
-      before = bench.state;
+      before = bench.state,
+      acts = bench.performed.length;
     bench.turnedTo = undefined;
     performOp(bench, op);
-    done.push({ op, turn: bench.turnedTo, before, after: bench.state });
+    const handled = bench.performed.slice(acts).flatMap((each) => each.handled);
+    done.push({ op, handled, turn: bench.turnedTo, before, after: bench.state });
   }
   return done;
 }

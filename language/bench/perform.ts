@@ -29,11 +29,13 @@ export function perform(bench: Bench, act: Act, around: Around): void {
     problems = bench.problems.length;
   bench.work.acts++;
   judgeAbsent(bench, act, around);
+  const handled = handle(bench, act, things, around);
   apply(bench, act, things, around);
   bench.performed.push({
     act,
     around,
     things,
+    handled,
     from,
     to: bench.events.length,
     before,
@@ -42,15 +44,15 @@ export function perform(bench: Bench, act: Act, around: Around): void {
   });
 }
 
-function handle(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
+function handle(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): readonly ThingIndex[] {
   const handled = handledBy(act, things, (names) => resolve(bench, names, around));
-  if (handled.length === 0) return;
+  if (handled.length === 0) return handled;
   if (cannotReachPast(act)) for (const thing of handled) reachable(bench, act, thing, around);
   handsOn(bench, act, handled, around);
+  return handled;
 }
 
 function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
-  handle(bench, act, things, around);
   const each = (one: (thing: ThingIndex) => void): void => {
     for (const thing of things) one(thing);
   };

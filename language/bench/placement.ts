@@ -27,7 +27,7 @@ export interface Placement {
 
 /** What an act does, as far as warnings ask. */
 interface Touch {
-  /** Things that it names or moves, with hazards that it is a precaution of. */
+  /** Things that it names, moves or handles, with hazards that it is a precaution of. */
   readonly things: readonly ThingIndex[];
   /** Hazards that the bench asked about. */
   readonly hazards: readonly ThingIndex[];
@@ -68,7 +68,7 @@ const handling: ReadonlySet<string> = new Set([
 
 function ofPerformed(
   model: Model,
-  { act, things, around, from, to, before }: Performed,
+  { act, things, handled, around, from, to, before }: Performed,
   events: readonly Event[],
 ): Touch {
   const own = events.slice(from, to).filter((event) => !event.assumed),
@@ -76,7 +76,7 @@ function ofPerformed(
   const opened = act.verb === "fill" ? fillersOf(model, things, before) : [];
   const all = [...new Set([...things, ...own.flatMap((event) => event.things), ...opened])];
   return {
-    things: isToldOnly(act.verb) ? [] : all,
+    things: isToldOnly(act.verb) ? handled : [...all, ...handled],
     hazards: own.flatMap((event) => event.hazards),
     handled: handles ? all : opened,
     step: around.step,
@@ -90,19 +90,19 @@ const fillersOf = (model: Model, things: readonly ThingIndex[], before: State): 
     return fluid?.is === "fluid" ? openedInPassing(model, before, fluid).map((tie) => tie.index) : [];
   });
 
-function ofRefit(model: Model, { op, before }: RefitPerformed): Touch {
+function ofRefit(model: Model, { op, handled, before }: RefitPerformed): Touch {
   const isAct = op.verb !== "written",
     verb = op.act?.verb ?? "";
   const opened = op.verb === "fill" || (!isAct && verb === "fill") ? fillersOf(model, op.things, before) : [];
   return {
-    things: !isAct && isToldOnly(verb) ? [] : [...op.things, ...opened],
+    things: !isAct && isToldOnly(verb) ? handled : [...op.things, ...opened, ...handled],
     hazards: op.event?.hazards ?? [],
     handled: isAct || handling.has(verb) ? [...op.things, ...opened] : opened,
     step: op.around.step,
   };
 }
 
-/** Readings, words and pictures touch nothing by the bench's rules. */
+/** Readings, words and pictures name things without touching them; what one of them handles is said by the act as performed. */
 export const isToldOnly = (verb: string): boolean =>
   [
     "measure",

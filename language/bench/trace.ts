@@ -138,6 +138,8 @@ export interface Performed {
   readonly act: Act;
   readonly around: Around;
   readonly things: readonly ThingIndex[];
+  /** Things that hands or a tool are on though nothing is undone: the part that grease is applied to, that is cleaned or marked. */
+  readonly handled: readonly ThingIndex[];
   /** The events that it made: from, up to and without `to`. */
   readonly from: number;
   readonly to: number;
@@ -214,6 +216,8 @@ export interface RefitOrder {
 
 export interface RefitPerformed {
   readonly op: RefitOp;
+  /** As in `Performed`. */
+  readonly handled: readonly ThingIndex[];
   /** The unit is turned to this position before it. */
   readonly turn: string | undefined;
   readonly before: State;

@@ -7,8 +7,9 @@ import { linesOf } from "../../language/outputs/lines/groups.ts";
 import { mustStand } from "../../language/outputs/lines/hazard-facts.ts";
 import { compiledText, options } from "./outputs-of.ts";
 
-const press = (steps: string, more = ""): ReturnType<typeof linesOf> => {
+const press = (steps: string, more = "", library = ""): ReturnType<typeof linesOf> => {
   const [performance] = compiledText(`
+${library}
 unit press "Press" {
   base bed
   positions up, down
@@ -122,4 +123,28 @@ test("before a precaution is taken back nobody is told that it must stand", () =
   // Told at the screws that it is on, where it does stand; and only at the taking back, where it no longer does.
   expect(asked(`${safe} step { undo lid-screws  remove lid  undo ram-screws  remove ram }`)).toEqual([true]);
   expect(asked(`${safe} step { undo lid-screws  remove lid }`)).toEqual([false]);
+});
+
+test("what is handled without being undone calls for its hazard too: the part that grease goes on, that is worked, that is measured", () => {
+  for (const act of [
+    `apply ram-grease to ram`,
+    `work ram "Stone the face."`,
+    `measure wear on ram "Width of the ram" at least 20 mm`,
+  ]) {
+    const { refit } = press(
+      `
+    step "Vent" { vent oil-pressure  prove-zero oil-pressure }
+    step "Lid" { undo lid-screws  remove lid }
+    step "Ram" { undo ram-screws  remove ram  refit {
+      ${act}
+      reverse
+    } }
+  `,
+      "",
+      `consumable ram-grease "Ram grease"`,
+    );
+    const lines = told(refit);
+    expect(lines[0], act).toBe("! Pressure");
+    expect(lines[1], act).toMatch(/^(Apply|At the ram|Measure)/);
+  }
 });

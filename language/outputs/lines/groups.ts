@@ -389,6 +389,7 @@ const emptyPerformed = ({ act, around }: Doing, before: Performed["before"], aft
   act,
   around,
   things: [],
+  handled: [],
   from: 0,
   to: 0,
   before,

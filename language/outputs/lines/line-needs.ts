@@ -42,7 +42,8 @@ export function lineNeeds({ context, strip, refit, finish }: Lines): ReadonlyMap
     [refit, (line: ActionLine) => (performance.refit.length > 0 ? ofOps(line) : ofActs(line, performance.written, []))],
     [finish, (line: ActionLine) => ofActs(line, performance.finish, [])],
   ] as const;
-  const machine = machineOf(model);
+  const machine = machineOf(model),
+    handledByOp = new Map(performance.refit.map(({ op, handled }) => [op.number, handled]));
   const hazardsOn = (things: readonly ThingIndex[]): ThingIndex[] =>
     things.flatMap((thing) => [
       ...(machine.hazardsOn[thing] ?? []).map(({ index }) => index),
@@ -57,7 +58,7 @@ export function lineNeeds({ context, strip, refit, finish }: Lines): ReadonlyMap
     for (const number of line.of) {
       const performed = acts[number];
       if (!performed) continue;
-      const { act, things, from, to } = performed,
+      const { act, things, handled, from, to } = performed,
         own = events.slice(from, to).filter((event) => !event.assumed);
       if (isKindOf(precautionKinds, act.verb)) {
         for (const hazard of model.hazards.filter(({ id }) => line.items.some((item) => item.id === id))) {
@@ -73,7 +74,7 @@ export function lineNeeds({ context, strip, refit, finish }: Lines): ReadonlyMap
         for (const hazard of event.hazards) hazards.add(hazard);
         if (event.kind === "lapses") end.push(...event.precautions);
       }
-      if (!isToldOnly(act.verb)) for (const hazard of hazardsOn(things)) hazards.add(hazard);
+      for (const hazard of hazardsOn(isToldOnly(act.verb) ? handled : [...things, ...handled])) hazards.add(hazard);
     }
     return { hazards, stand, end, earlier: [] };
   }
@@ -89,6 +90,7 @@ export function lineNeeds({ context, strip, refit, finish }: Lines): ReadonlyMap
       for (const hazard of [
         ...(op.event?.hazards ?? []),
         ...(op.verb === "written" && isToldOnly(op.act?.verb ?? "") ? [] : hazardsOn(op.things)),
+        ...hazardsOn(handledByOp.get(number) ?? []),
       ])
         hazards.add(hazard);
       if (op.verb === "stand") stand.push(...(op.event?.precautions ?? []));

@@ -74,7 +74,8 @@ export const template = String.raw`
 #show title: set text(26pt)
 #show title: set par(leading: 0.4em)
 #set table(stroke: 0.5pt + luma(110), inset: 5pt)
-#show figure: set block(breakable: true)
+// A table may go over a page's end; a picture and what stands under it may not part.
+#show figure.where(kind: table): set block(breakable: true)
 #show figure.where(kind: table): set figure.caption(position: top)
 #show figure.where(kind: table): set align(left)
 #show figure.caption: it => block(sticky: true, width: 100%, above: 0pt, align(left, text(9pt, weight: "bold", it.body)))
@@ -196,16 +197,13 @@ export const template = String.raw`
   if b.caption.len() == 0 { block(above: 1em, below: 1.4em, breakable: not b.whole, body) } else { show figure: set block(breakable: not b.whole); figure(kind: table, supplement: none, caption: w(b.caption), body) }
 }
 
-#let index-of(b) = {
-  let half = calc.ceil(b.rows.len() / 2)
-  let column(rows) = for r in rows {
-    par(hanging-indent: 1em, {
-      w(r.name); h(0.6em)
-      r.lines.map(l => link(label(l.id), l.line)).join(", ")
-    })
-  }
-  grid(columns: (1fr, 1fr), column-gutter: 8mm, column(b.rows.slice(0, half)), column(b.rows.slice(half)))
-}
+// Down a page's first column, then its second: a name is looked up page by page.
+#let index-of(b) = columns(2, gutter: 8mm, for r in b.rows {
+  par(hanging-indent: 1em, {
+    w(r.name); h(0.6em)
+    r.lines.map(l => link(label(l.id), l.line)).join(", ")
+  })
+})
 
 #let places(b) = grid(
   columns: (1fr,) * 4, gutter: 3mm,

@@ -1,0 +1,56 @@
+// What stands on which page: a picture with what is said under it, and an index that is looked up page by page.
+
+import { expect, test } from "vitest";
+import { pdfOf } from "../../../language/cli/pdf/pdf.ts";
+import { manualDocument } from "../../../language/outputs/manual/build.ts";
+import { manualPrint } from "../../../language/outputs/pdf/manual-print.ts";
+import { par } from "../../../language/outputs/pdf/pieces.ts";
+import type { Block, Index, PrintDocument } from "../../../language/outputs/pdf/print.ts";
+import { compiledExample, options } from "../outputs-of.ts";
+import { readPdf } from "./pdf-text.ts";
+
+const { front: _, ...manual } = manualPrint(
+    manualDocument(compiledExample("valve-actuator/actuator.strip"), options),
+    options,
+  ),
+  pagesOf = async (blocks: readonly Block[]) =>
+    (
+      await readPdf(
+        (await pdfOf({ ...manual, contents: "", front: [], blocks, files: [dot] } satisfies PrintDocument)).bytes,
+      )
+    ).pages;
+
+/** One grey dot, as PNG. */
+const dot = {
+  name: "dot.png",
+  shownAs: "dot.png",
+  base64: "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==",
+};
+
+const begins = (says: string): Block => ({ is: "heading", level: 1, says, page: true, listed: false });
+
+test("a picture and what is said under it stand on one page, wherever the page ends", async () => {
+  const pages = await pagesOf(
+    Array.from({ length: 14 }, (__, i): Block[] => [
+      begins(`Chapter ${i + 1}`),
+      ...Array.from({ length: 20 + i }, (___, k) => par(`Line ${k + 1}.`)),
+      { is: "picture", file: "dot.png", alt: `Seen ${i + 1}.`, caption: `Said ${i + 1}.`, points: [] },
+    ]).flat(),
+  );
+  for (let i = 1; i <= 14; i++) {
+    const seen = pages.findIndex(({ tagged }) => tagged.includes(`Seen ${i}.`));
+    expect(seen, `Seen ${i}`).toBeGreaterThanOrEqual(0);
+    expect(pages[seen]!.painted, `picture ${i}`).toContain(`Said ${i}.`);
+  }
+  expect(pages.length, "some of them go over to the next page").toBeGreaterThan(15);
+});
+
+test("an index over several pages runs down each page's columns, then on", async () => {
+  const line = manual.blocks.find((block) => block.is === "actions")!,
+    { id } = line.rows[0]!,
+    names = Array.from({ length: 240 }, (__, i) => `Thing ${String(i).padStart(3, "0")}`);
+  const index: Index = { is: "index", rows: names.map((name) => ({ name, lines: [{ id, line: "1.1" }] })) },
+    pages = await pagesOf([line, begins("Index"), index]);
+  expect(pages.length).toBeGreaterThan(3);
+  expect(pages.flatMap(({ painted }) => painted.match(/Thing \d{3}/g) ?? [])).toEqual(names);
+});

@@ -22,7 +22,7 @@ test("of a part of several pieces no more go on than are off, and all of them", 
     "sequence/over-count: 2 of Pins are asked for, and only 1 of 2 are out",
   ]);
   expect(pin("fit 1 of pin")).toEqual(["refit/missing: Pins: 1 of 2 went back on"]);
-  expect(pin("")).toEqual(["refit/missing: Pins came off here and is not back on at the end"]);
+  expect(pin("")).toEqual(["refit/missing: Pins came off here and are not back on at the end"]);
 });
 
 test("of a fastener no more go in than are out, and no more are tightened than there are", () => {

@@ -273,6 +273,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ],
     ["end-state.ts#judgeEnd", back, "nothing temporary stays on: neither what was put on nor a cap, from either half"],
     ["end-state.ts#judgeEnd", back, "the unit ends in the position in which it began"],
+    [
+      "finished.ts#judgeFinished",
+      hazards,
+      "what `finish` puts up, opens or takes off it puts right itself, since no way back comes after it",
+    ],
     ["refit/inverse.ts#staysOff", order, "what `leaves` names is not put back"],
     ["procedures-before.ts#judgeLeftUntil", ends, "`leaves off X until P`: P puts it back"],
     ["procedures-before.ts#stillLeft", ends, "`leaves drained F until P`: P fills it"],
@@ -299,6 +304,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["new-parts.ts#questionSeals", written, "by kind alone it is a question"],
     ["new-parts.ts#questionWrittenSeals", written, "in a written refit as well, where it goes back in"],
     ["renewed-sets.ts#judgeSets", sets, "one of a set is not renewed without the others"],
+    [
+      "matched.ts#matchedSets",
+      "bench/matched",
+      "fitted to a part of another set it is found; to its own, to one of no set, or new, it is not",
+    ],
     ["renewed-sets.ts#isWhole", sets, "of pairs an even number, or both of two"],
   ],
   "One mistake, one finding": [
@@ -322,6 +332,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["aim.ts#judgeAim", once, "the aim of a called procedure is judged at its end, and what it misses is then assumed"],
     ["walk.ts#neededFirst", once, "a needed procedure that was not done is one finding, then assumed done"],
     ["slips.ts#reportTwice", once, "a wrong name leaves two traces, and is one finding with both"],
+    [
+      "left-out.ts#togetherLeftOut",
+      once,
+      "what a step took off and `instead` leaves out is one mistake, with all of it",
+    ],
     ["slips.ts#reportTwice", once, "the wrong name may be one that was undone before"],
     ["echo.ts#withoutEchoes", once, "what the way back finds amiss with a thing refused on the way apart is an echo"],
     [

@@ -2,7 +2,7 @@
 
 import { renewedTogether } from "../../bench/renewed-sets.ts";
 import { openedInPassing } from "../../bench/filler.ts";
-import type { ActionDraft, Doing, LineDraft } from "./draft.ts";
+import type { Doing, LineDraft } from "./draft.ts";
 import { action } from "./draft.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Name } from "../../model/act.ts";

@@ -60,7 +60,7 @@ export function undo(bench: Bench, act: Act, things: readonly ThingIndex[], arou
     if (act.verb === "undo" && !isCaptive(tie)) takeOut(bench, act, tie, count, needs, hazards, around);
     else {
       const before = bench.events[slackBy];
-      if (act.verb === "undo" && before) {
+      if (act.verb === "undo" && before && before.act.verb !== "loosen") {
         reportTwice(
           bench,
           act,
@@ -73,7 +73,8 @@ export function undo(bench: Bench, act: Act, things: readonly ThingIndex[], arou
       }
       if (act.verb === "undo")
         report(bench, act.at, [thing], [reasonOf("sequence/captive", { thing, at: tie.at })], act, around);
-      const backed = act.verb === "back-out";
+      // A captive one is undone when it is backed out: that is what was meant.
+      const backed = act.verb !== "loosen";
       // Looser still: the one tightening of the refit answers both, and nothing comes after the first that the second did not ask for.
       if (
         bench.phase === "strip" &&

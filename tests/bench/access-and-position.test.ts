@@ -1,7 +1,7 @@
 // Access and position: each rule of the bench on a small stage, named after the rule.
 
 import { expect, test } from "vitest";
-import { codes, findings, perform, stage } from "./refit/stage.ts";
+import { codes, findings, perform, refit, stage } from "./refit/stage.ts";
 
 const says = (text: string): string[] => findings(text).map((f) => f.says);
 const lidAndCard = `part lid "Lid"\n part card "Card" { rests on b behind lid }\n fastener screws screw "Screws" { count 4 joins lid to b }`;
@@ -155,10 +155,20 @@ test("turn with a fluid that would run out of what is open is a finding, once; w
   expect(codes(stage(facts, `step { drain oil undo union remove pipe ${turns} }`))).toEqual([]);
 });
 
-test("undoing a captive fastener is a finding, taken as loosened", () => {
+test("undoing a captive fastener is a finding, once, taken as backed out, whether it was loosened before or not", () => {
   const facts = `part lid "Lid"\n fastener captives captive-screw "Captive screws" { count 4 joins lid to b }`;
   expect(codes(stage(facts, "step { undo captives }", "aim none"))).toEqual(["sequence/captive"]);
-  expect(codes(stage(facts, "step { back-out captives remove lid }"))).toEqual([]);
+  for (const before of ["", "loosen captives"]) {
+    expect(codes(stage(facts, `step { ${before} back-out captives remove lid }`))).toEqual([]);
+    expect(codes(stage(facts, `step { ${before} undo captives remove lid }`))).toEqual(["sequence/captive"]);
+  }
+  expect(codes(stage(facts, "step { back-out captives undo captives remove lid }"))).toEqual([
+    "sequence/already-undone",
+  ]);
+  expect(refit(stage(facts, "step { loosen captives back-out captives remove lid }"))).toEqual([
+    "fitting Lid",
+    "tightening Captive screws",
+  ]);
 });
 
 test("a ring of behind is found in the declarations, with each link", () => {

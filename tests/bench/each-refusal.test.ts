@@ -108,3 +108,123 @@ test("together come off only parts of one sub-assembly", () => {
     "sequence/blocked: Card cannot come off: Lid is not in one sub-assembly with it, so they cannot come off together",
   ]);
 });
+
+// --- declarations and procedures that rest on one another ----------------------------------------------------------------------
+
+test("only what is made safe after a proof is declared after it: earth, screen, barrier, and what no rule knows", () => {
+  const declares = (last: string): string[] =>
+    says(
+      `part x "X" { rests on b }\n hazard h electrical danger "H" { on x source mains voltage 230 V ac precaution isolate "A." precaution prove-dead "P." precaution ${last} "L." }`,
+      "",
+    ).filter((line) => line.startsWith("hazard/"));
+  for (const last of ["earth", "screen", "barrier", "other"]) expect(declares(last), last).toEqual([]);
+  for (const last of ["block", "cool", "ventilate"])
+    expect(declares(last)).toEqual([`hazard/order: H declares ${last} after prove-dead, and it belongs before it`]);
+});
+
+test("two orders of the unit that say the opposite are found in the declarations, once", () => {
+  const orders = (list: string): string[] =>
+    says(
+      `part x "X" { rests on b }\n part y "Y" { rests on b }\n part z "Z" { rests on b }\n ${list}`,
+      "step { remove x remove y }",
+    );
+  expect(orders("order x after y order x after y")).toEqual([]);
+  expect(orders("order x after y order y after z")).toEqual([]);
+  const found = ["refit/contradiction: Y goes after x here, and before it in another statement (the same for X)"];
+  for (const list of [
+    "order x after y order y after x",
+    "order x after y order x before y",
+    "order x after y, z order y after x",
+  ])
+    expect(orders(list), list).toEqual(found);
+});
+
+test("a procedure that starts on the bench is done on a part that is there, in both halves", () => {
+  const facts = `${lid}\n part card "Card"\n fastener cs screw "Card screws" { count 2 joins card to lid }`,
+    more = (id: string, head: string, acts: string): string =>
+      `procedure ${id} "${id.toUpperCase()}" for u { ${head} step { ${acts} } }\n`;
+  const strip = (before: string): string[] =>
+    findings(
+      stage(facts, `step { ${before} do q on lid }`, "aim none") + more("q", "starts on bench", "undo cs remove card"),
+    ).map((f) => f.says);
+  expect(strip("undo screws remove lid")).toEqual([]);
+  expect(strip("")).toEqual(["Lid cannot be worked on: Q starts on the bench, and it is still on the unit"]);
+  const back = (acts: string): string[] =>
+    findings(
+      stage(facts, "step { undo screws remove lid undo cs remove card }", "refit by r") +
+        more("r", "aim all in", acts) +
+        more("q", "starts on bench", "fit card fit cs"),
+    ).map((f) => f.says);
+  expect(back("do q on lid fit lid fit screws")).toEqual([]);
+  expect(back("fit lid fit screws do q on lid")).toEqual([
+    "Lid cannot be worked on: Q starts on the bench, and it is on the unit",
+  ]);
+});
+
+test("what a procedure of the way back needs is done before it there, too", () => {
+  const text = (before: string): string =>
+    stage(lid, "step { undo screws remove lid }", "refit by r") +
+    `procedure r "R" for u { aim all in step { ${before} do q fit lid fit screws } }\n` +
+    `procedure q "Q" for u { needs s step { inspect x on b "Clean" } }\n` +
+    `procedure s "S" for u { aim none step { inspect y on b "Clean" } }\n`;
+  expect(findings(text("do s"))).toEqual([]);
+  expect(findings(text("")).map((f) => f.says)).toEqual(["Q needs S done before it"]);
+});
+
+// --- one slip, two traces -------------------------------------------------------------------------------------------------------
+
+test("of two things with like names one done twice and the other never is one finding, wherever the second trace turns up", () => {
+  const hoods = `${lid}\n part hood "Hood"\n fastener hs screw "Hood screws" { count 2 joins hood to b }`,
+    strip = "undo screws remove lid undo hs remove hood";
+  const back = (acts: string): string[] =>
+    findings(`${stage(hoods, `step { ${strip} }`)}procedure q "Q" for u { aim all in needs p step { ${acts} } }\n`).map(
+      (f) => `${f.code} ${f.says}`,
+    );
+  expect(back("fit lid fit screws fit hood fit hs")).toEqual([]);
+  expect(back("fit lid fit screws fit hood fit screws")).toHaveLength(1);
+  expect(back("fit lid fit screws fit hood tighten screws")).toHaveLength(1);
+  expect(back("fit lid tighten screws fit hood fit hs")).toEqual([
+    "refit/impossible Screws cannot be tightened: Screws are not in",
+  ]);
+  for (const acts of [
+    "undo screws undo screws undo screws remove lid",
+    "undo screws remove lid undo screws undo screws",
+    "undo screws remove lid remove hood undo screws",
+    "remove hood undo screws remove lid undo screws",
+  ])
+    expect(says(hoods, `step { ${acts} }`), acts).toHaveLength(1);
+});
+
+test("`align X` names a mark, or a part that says what it is aligned by", () => {
+  const back = (facts: string): string[] =>
+    findings(
+      `${stage(facts, "step { undo screws remove lid }")}procedure q "Q" for u { aim all in needs p step { fit lid align lid fit screws } }\n`,
+    ).map((f) => f.says);
+  expect(back(lid.replace(`"Lid"`, `"Lid" { align by "Arrow to the front." }`))).toEqual([]);
+  expect(back(lid)).toEqual(["Lid was never marked"]);
+});
+
+test("an end is tagged while it is made", () => {
+  expect(says(lid, 'step { tag screws "One" undo screws remove lid }')).toEqual([]);
+  expect(says(lid, 'step { undo screws tag screws "One" remove lid }')).toEqual([
+    "sequence/already-undone: Screws are undone already, and an end is tagged while it is still made",
+  ]);
+});
+
+test("a plug hides what is behind it until it is out, or the part that it sits in is away", () => {
+  const facts = `${lid}\n fastener plug plug "Plug" { into lid }\n part pin "Pin" { rests on b behind plug }`;
+  expect(says(facts, "step { remove pin }")).toEqual(["sequence/blocked: Pin cannot come off: Plug is in front of it"]);
+  expect(says(facts, "step { undo plug remove pin }")).toEqual([]);
+  expect(says(facts, "step { undo screws remove lid remove pin }")).toEqual([]);
+});
+
+test("what was loosened and then undone or backed out is tightened once on the way back", () => {
+  const way = (acts: string): string[] => refit(stage(lid, `step { ${acts} remove lid }`));
+  expect(way("loosen screws back-out screws")).toEqual(["fitting Lid", "tightening Screws"]);
+  expect(way("back-out screws loosen screws")).toEqual(["fitting Lid", "tightening Screws"]);
+  expect(way("loosen 2 of screws undo screws")).toEqual([
+    "fitting Lid",
+    "fitting finger-tight Screws",
+    "tightening Screws",
+  ]);
+});

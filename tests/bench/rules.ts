@@ -28,12 +28,12 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
   "What holds a part": [
     ["ties.ts#holds", ties, "a tie holds while one of its fasteners is in"],
     ["ties.ts#holds", ties, "a tie that is only loosened holds, one that is backed out does not"],
-    ["machine.ts#machineOf", ties, "A hangs on each of B and C"],
-    ["removal.ts#lookAt", ties, "fits lets go in passing"],
+    ["removal.ts#lookAt", ties, "A hangs on each of B and C"],
+    ["remove.ts#stillHeld", ties, "fits lets go in passing"],
     ["removal.ts#lookAt", ties, "rests on is no tie: the upper goes with the lower"],
     ["removal.ts#lookAt", ties, "what rests holds the lower only where it is fixed elsewhere itself"],
     ["ties.ts#clampOf", ties, "what lies between is clamped while any tie holds between the two"],
-    ["machine.ts#machineOf", ties, "a fastener through a third part names it, and holds all of them"],
+    ["removal.ts#lookAt", ties, "a fastener through a third part names it, and holds all of them"],
     [
       "removal.ts#lookAt",
       ties,
@@ -103,7 +103,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       access,
       "turn with a fluid that would run out of what is open is a finding, once; what is capped lets nothing out",
     ],
-    ["undo.ts#undo", access, "undoing a captive fastener is a finding, taken as loosened"],
+    [
+      "undo.ts#undo",
+      access,
+      "undoing a captive fastener is a finding, once, taken as backed out, whether it was loosened before or not",
+    ],
     ["undo.ts#alreadyLoose", refusal, "loosened twice is a finding at the second"],
     ["checks/sequence/cycle.ts", access, "a ring of behind is found in the declarations, with each link"],
     ["checks/sequence/cycle.ts", access, "a ring may run through a fastener"],
@@ -143,12 +147,12 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ],
     ["fluids.ts#fill", hazards, "filling touches what the fluid is filled at, in a written refit"],
     [
-      "hazards.ts#isWeight",
+      "hazards.ts#touch",
       hazards,
       "what guards against a weight is not asked for by handling, only by what moves or frees it",
     ],
     ["hazards.ts#stand", hazards, "in the author's order"],
-    ["hazards.ts#assumeStanding", hazards, "said once: then they are assumed to stand"],
+    ["bench.ts#refuse", hazards, "said once: then they are assumed to stand"],
     ["hazards.ts#stand", precaution, "a proof is done when what it is behind is off, aside or out: not loose"],
     [
       "hazards.ts#touch",
@@ -230,13 +234,18 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
   ],
   "The way back": [
     ["refit/rules.ts#afterMeetings", order, "a tie after every meeting on the way between its sides"],
-    ["refit/rules.ts#inPlaceBefore", order, "a part in its place, by all meetings on its way, before what hides it"],
-    ["refit/rules.ts#betweenBefore", order, "what lies between is in before the first tie between its sides"],
+    ["access.ts#cleared", order, "a part in its place, by all meetings on its way, before what hides it"],
+    ["refit/graph.ts#edge", order, "what lies between is in before the first tie between its sides"],
     ["refit/inverse.ts#cancelled", order, "make then undo with nothing between that needed it cancels"],
     ["refit/inverse.ts#inverseOf", order, "a fit in the strip that stays inverts to undo and remove"],
-    ["refit/rules.ts#gripBefore", order, "a holder stays until the last of what asked for it is made"],
+    ["hold.ts#support", order, "a holder stays until the last of what asked for it is made"],
+    [
+      "refit/rules.ts#gripBefore",
+      order,
+      "what was kept from turning while it was undone is kept from turning while it is made",
+    ],
     ["refit/statements.ts#addStatements", order, "`after`, `before`, `first`, `last` at an act"],
-    ["refit/statements.ts#addStatements", order, "`order` moves a whole step"],
+    ["refit/statements.ts#opsOf", order, "`order` moves a whole step"],
     ["refit/statements.ts#addStatements", order, "`order` at unit level is a fact of the machine"],
     [
       "refit/statements.ts#besideReverse",
@@ -264,8 +273,13 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["fit.ts#fit", back, "of a part of several pieces no more go on than are off, and all of them"],
     ["make.ts#stageReached", back, "stages of tightening: none is skipped, none is made up, and the last is reached"],
     ["marks.ts#lineUp", written, "a mark is lined up before the first tie made after its parts meet"],
-    ["marks.ts#isKnownAlignment", written, "a mark that nobody made is not lined up"],
-    ["end-state.ts#partsMissing", order, "missing stands where the strip took it off"],
+    ["marks.ts#align", written, "a mark that nobody made is not lined up"],
+    ["end-state.ts#tiesMissing", order, "missing stands where the strip took it off"],
+    [
+      "end-state.ts#partsMissing",
+      ends,
+      "a needed procedure's end is this one's start, through several: parts, marks and all",
+    ],
     [
       "end-state.ts#tiesMissing",
       back,
@@ -278,7 +292,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       hazards,
       "what `finish` puts up, opens or takes off it puts right itself, since no way back comes after it",
     ],
-    ["refit/inverse.ts#staysOff", order, "what `leaves` names is not put back"],
+    ["refit/inverse.ts#inverseOf", order, "what `leaves` names is not put back"],
     ["procedures-before.ts#judgeLeftUntil", ends, "`leaves off X until P`: P puts it back"],
     ["procedures-before.ts#stillLeft", ends, "`leaves drained F until P`: P fills it"],
     [
@@ -319,7 +333,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       once,
       "of a hider it is assumed that it is out of the way: its own removal is not refused again",
     ],
-    ["access.ts#isUnknown", once, "what hung on an assumed part is unknown too"],
+    ["access.ts#isWhereUnknown", once, "what hung on an assumed part is unknown too"],
     ["access.ts#assumeOutOfTheWay", once, "if the base hides it, its host is assumed off"],
     ["aside.ts#moveAside", once, "of a slide it is assumed that its tie is loose"],
     ["access.ts#wrongPosition", once, "of a position it is assumed that it is any"],
@@ -338,7 +352,6 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       "what a step took off and `instead` leaves out is one mistake, with all of it",
     ],
     ["slips.ts#reportTwice", once, "the wrong name may be one that was undone before"],
-    ["echo.ts#withoutEchoes", once, "what the way back finds amiss with a thing refused on the way apart is an echo"],
     [
       "refit/order.ts#orderOf",
       order,
@@ -348,7 +361,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
   "Going back to a step": [
     ["repeats.ts#isDoneAlready", again, "what is off, undone or on already is nothing to do"],
     ["repeats.ts#judgeRepeats", again, "on the way back, the step to go back to is one that can be reached from there"],
-    ["repeats.ts#isHazard", again, "a missing precaution leads, whatever else stands in the way"],
+    ["repeats.ts#judgeRepeats", again, "a missing precaution leads, whatever else stands in the way"],
     ["repeats.ts#targetsOf", again, "a later step is none to repeat from"],
     ["again.ts#doAgain", again, "what follows finds the bench as it is after the second time"],
   ],
@@ -363,9 +376,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
 
 /** Files of the bench that hold no rule: what they hold instead, each with the tests that would miss it. */
 export const noRules: Readonly<Record<string, string>> = {
+  "echo.ts": "what the way back repeats of a refusal, left out: mutation/mutation",
   "load.ts": "mass of a part, bare hands: bench/holding-and-fluids",
   "likeness.ts": "what an edit left the same: bench/rehearse",
   "lumps.ts": "sub-assemblies as a value: bench/rehearse",
+  "machine.ts": "the declarations as tables of what is tied to what: bench/ties-and-removal",
   "moved.ts": "a performance with new places: bench/rehearse",
   "perform-refit.ts": "each act of the way back, performed: bench/refit/lines",
   "placement.ts": "where warnings stand in print: outputs",
@@ -376,6 +391,5 @@ export const noRules: Readonly<Record<string, string>> = {
   "trace.ts": "types of what a performance leaves",
   "vector.ts": "a vector that is never changed: bench/rehearse",
   "refit/freedom.ts": "which acts may swap: bench/refit/freedom",
-  "refit/graph.ts": "needs between acts as a graph: bench/refit/lines",
   "refit/line.ts": "a line of the order: bench/refit/lines",
 };

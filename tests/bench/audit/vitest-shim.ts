@@ -43,6 +43,9 @@ export const describe = (name: string, run: () => void): void => {
 };
 export const onTestFinished = (run: () => void): void => void after.push(run);
 
+/** What was expected is not so. */
+export class Unmet extends Error {}
+
 class Like {
   readonly fits: (value: unknown) => boolean;
   constructor(fits: (value: unknown) => boolean) {
@@ -108,7 +111,7 @@ const judge = (value: unknown, wanted: boolean): object =>
     Object.entries(matchers).map(([name, fits]) => [
       name,
       (...of: never[]) => {
-        if (fits(value as never, ...of) !== wanted) throw new Error(name);
+        if (fits(value as never, ...of) !== wanted) throw new Unmet(name);
       },
     ]),
   );

@@ -61,6 +61,8 @@ test("a part in its place, by all meetings on its way, before what hides it", ()
   const text = stage(facts, "step { undo screws remove cover remove shaft remove pin }");
   expect(refit(text)).toEqual(["fitting Pin", "fitting Shaft", "fitting Cover", "fitting Screws"]);
   anyLine(text);
+  // The shaft alone would go past the cover: not with the pin in it.
+  anyLine(text.replace("by slide-fit behind cover", "by slide-fit"));
 });
 
 test("a tie with what was on the base then and left it since, by itself, waits for that", () => {
@@ -88,6 +90,13 @@ test("what lies between is in before the first tie between its sides", () => {
   const facts = `part cover "Cover"\n part ring o-ring "Ring" { between cover and b renew always }\n fastener screws screw "Screws" { joins cover to b }`;
   const text = stage(facts, "step { undo screws remove cover remove ring }");
   expect(refit(text)).toEqual(["fitting Ring", "fitting Cover", "fitting Screws"]);
+  anyLine(text);
+});
+
+test("what was only assumed undone, so that it came out, is made again after it is in", () => {
+  const facts = `part cover "Cover"\n part ring o-ring "Ring" { between cover and b renew always }\n fastener screws screw "Screws" { joins cover to b }`;
+  const text = stage(facts, "step { remove ring }", "aim none");
+  expect(codes(text)).toEqual(["sequence/still-held"]);
   anyLine(text);
 });
 
@@ -182,6 +191,19 @@ test("a holder stays until the last of what asked for it is made", () => {
   const facts = `part motor "Motor" { hangs }\n fastener bolts bolt "Bolts" { count 4 joins motor to b }`;
   const line = refit(stage(facts, "step { support motor with jack undo bolts remove motor }"));
   expect(line).toEqual(["fitting Motor", "fitting Bolts", "letting go Motor"]);
+});
+
+test("what was kept from turning while it was undone is kept from turning while it is made", () => {
+  const facts = `part rotor "Rotor" { fits b }\n part pulley "Pulley" { fits rotor }\n fastener nut nut "Nut" { joins pulley to rotor }`;
+  const text = stage(facts, "step { hold rotor with strap undo nut remove pulley }", "aim none");
+  expect(refit(text)).toEqual(["fitting Pulley", "holding Rotor", "fitting Nut"]);
+  anyLine(text);
+  // In another step it was held for something else.
+  expect(refit(stage(facts, "step { hold rotor with strap } step { undo nut remove pulley }", "aim none"))).toEqual([
+    "fitting Pulley",
+    "fitting Nut",
+    "holding Rotor",
+  ]);
 });
 
 test("make then undo with nothing between that needed it cancels", () => {

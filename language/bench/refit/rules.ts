@@ -15,7 +15,8 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
     assemblies = subAssemblies(model, events, strip.stripEnd);
   const needs = needsPastGaps(events, opOf),
     last = new Map<ThingIndex, number>(),
-    outs = new Map<ThingIndex, number[]>();
+    outs = new Map<ThingIndex, number[]>(),
+    met = events.filter(({ kind }) => kind === "met");
   /** What the strip did later the refit does earlier. */
   const mirrored = (later: number, earlier: number, why: string): void => {
     if (later > earlier) edge(graph, opOf[later], opOf[earlier], why);
@@ -64,7 +65,7 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
       for (const thing of events[need]!.things) if (!event.things.includes(thing)) asks(event, thing);
     for (const hazard of event.hazards) if (!event.things.includes(hazard)) asks(event, hazard);
     if (event.kind === "out" || event.kind === "slack")
-      afterMeetings(graph, opOf, assemblies, event, tieOf(model, event.thing));
+      afterMeetings(met, graph, opOf, assemblies, event, tieOf(model, event.thing));
     if (event.kind === "off")
       for (const thing of event.things) {
         const part = partOf(model, thing);
@@ -139,8 +140,12 @@ function needsPastGaps(events: readonly Event[], opOf: readonly (RefitOp | undef
   return past;
 }
 
-/** A tie after every meeting on the way between its sides, whenever they parted. */
+/**
+ * A tie after every meeting on the way between its sides, whenever they parted; not after one that the strip itself had undone before (a
+ * trial assembly): then the sides were together when the tie was undone, and come together for it by a later one.
+ */
 function afterMeetings(
+  met: readonly Event[],
   graph: Graph,
   opOf: readonly (RefitOp | undefined)[],
   assemblies: SubAssemblies,
@@ -152,9 +157,15 @@ function afterMeetings(
   for (const sides of [tie.lowers, tie.uppers])
     for (const side of sides) {
       for (const meeting of assemblies.between(first, side))
-        if (meeting !== event.index) edge(graph, opOf[meeting], opOf[event.index], "its two sides meet first");
+        if (meeting !== event.index && !metSince(met, opOf[meeting]?.event, event.index))
+          edge(graph, opOf[meeting], opOf[event.index], "its two sides meet first");
     }
 }
+
+/** What parted there was put together again before that later act. `met`: the few times that a strip put parts together. */
+const metSince = (met: readonly Event[], parting: Event | undefined, until: number): boolean =>
+  parting !== undefined &&
+  met.some(({ index, thing }) => index > parting.index && index < until && parting.things.includes(thing));
 
 /** What lies in a joint is in before the first tie between its sides; where they are held in passing only, before they meet. */
 function betweenBefore(

@@ -356,3 +356,15 @@ test("missing stands where the strip took it off", () => {
   expect(found.map((f) => f.code)).toEqual(["refit/missing"]);
   expect(text.split("\n")[text.slice(0, found[0]!.at.start).split("\n").length - 1]).toMatch(/undo lid-screws/);
 });
+
+test("a tie that the strip undid after a trial assembly comes after the meeting for it, not after one that was undone before", () => {
+  const lid = `part lid "Lid"\n fastener ls screw "Lid screws" { count 4 joins lid to b }`;
+  for (const again of ["fit ls undo 2 of ls undo rest of ls", "fit 3 of ls undo 2 of ls undo rest of ls"]) {
+    const text = stage(lid, `step "S" { undo ls remove lid fit lid ${again} remove lid }`, "aim lid off");
+    expect(codes(text), again).toEqual([]);
+    const line = refit(text);
+    expect(line.at(0)).toBe("fitting Lid");
+    expect(line.at(-1)).toBe("fitting Lid screws");
+    expect(firstRefusedLine(perform(text), 200), again).toBeUndefined();
+  }
+});

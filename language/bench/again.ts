@@ -58,9 +58,9 @@ export function doAgain(bench: Bench, act: Act, around: Around): void {
     done = bench.performed.length,
     notes = bench.notes.length;
   bench.quiet = true;
-  bench.again = true;
+  bench.again = bench.performed.slice();
   for (const unit of units.slice(from, to + 1)) walk(bench, [unit.entry], unit.around);
-  bench.again = false;
+  bench.again = undefined;
   bench.quiet = quiet;
   bench.performed.length = done;
   bench.notes.length = notes;

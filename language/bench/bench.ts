@@ -20,8 +20,8 @@ export interface Bench {
   computed: boolean;
   /** Facts that were assumed are not reported, but the acts go on. */
   quiet: boolean;
-  /** Steps are done a second time (`repeat from`): readings are good, and a step is the same one. */
-  again: boolean;
+  /** Steps are done a second time (`repeat from`), with what was done the first time: readings are good, and a step is the same one. */
+  again: readonly Performed[] | undefined;
   readonly problems: Problem[];
   /** Halves of slips that wait for their other half. */
   readonly slips: Slip[];
@@ -74,7 +74,7 @@ export function benchOf(model: Model, state: State, work: Work = { acts: 0 }): B
     phase: "strip",
     computed: false,
     quiet: false,
-    again: false,
+    again: undefined,
     problems: [],
     slips: [],
     doubled: new Set(),

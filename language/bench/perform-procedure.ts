@@ -243,7 +243,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
       [
         ...readingsIn(strip, bench.events, "strip", true),
         ...readingsIn(written, refit.events, "refit", true),
-        ...readingsIn(finished, refit.events, "strip", false),
+        ...readingsIn(finished, refit.events, "strip", false, strip),
       ],
       [...bench.problems, ...refit.problems],
     );
@@ -280,8 +280,8 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
     bench,
     [
       ...readingsIn(strip, bench.events, "strip", true),
-      ...readingsOnTheWayBack(done, refit.events),
-      ...readingsIn(finished, refit.events, "strip", false),
+      ...readingsOnTheWayBack(done, refit.events, strip),
+      ...readingsIn(finished, refit.events, "strip", false, strip),
     ],
     [...bench.problems, ...order.problems, ...refit.problems],
   );
@@ -362,7 +362,10 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
   if (before) judgeLeftUntil(bench, procedure);
   judgeRepeats(
     bench,
-    [...readingsIn(written, bench.events, "refit", true), ...readingsIn(finished, bench.events, "refit", false)],
+    [
+      ...readingsIn(written, bench.events, "refit", true),
+      ...readingsIn(finished, bench.events, "refit", false, written),
+    ],
     bench.problems,
   );
   judgeSets(bench, bench.performed);

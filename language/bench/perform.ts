@@ -5,6 +5,7 @@ import type { ThingIndex } from "../model/model.ts";
 import { isKindOf, precautions } from "../tables/index.ts";
 import { judgeAbsent } from "./absent.ts";
 import { hidden, lumpOfItem } from "./access.ts";
+import { stillToDo } from "./still-to-do.ts";
 import { moveAside, moveBack } from "./aside.ts";
 import { reasonOf, refuse, report, resolve, type Bench } from "./bench.ts";
 import { cap, drain, evacuate, fill } from "./fluids.ts";
@@ -30,7 +31,12 @@ export function perform(bench: Bench, act: Act, around: Around): void {
   bench.work.acts++;
   judgeAbsent(bench, act, around);
   const handled = handle(bench, act, things, around);
-  apply(bench, act, things, around);
+  if (bench.again && act.count !== undefined) {
+    for (const thing of things) {
+      const count = stillToDo(bench, act, thing, around);
+      if (count !== 0) apply(bench, { ...act, count: count ?? act.count }, [thing], around);
+    }
+  } else apply(bench, act, things, around);
   bench.performed.push({
     act,
     around,

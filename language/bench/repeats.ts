@@ -14,6 +14,8 @@ interface Reading {
   readonly around: Around;
   readonly state: Performed["after"];
   readonly events: readonly Event[];
+  /** What was done of those lines the first time. */
+  readonly done: readonly Performed[];
   /** Goes on in the strip, or in the refit that the author wrote out. */
   readonly phase: Bench["phase"];
   /** The reading stands in the half that it goes back in: done again is only what is up to it. */
@@ -64,6 +66,7 @@ export const readingsIn = (
   events: readonly Event[],
   phase: Bench["phase"],
   within: boolean,
+  strip: readonly Performed[] = [],
 ): Reading[] =>
   performed
     .filter(({ act }) => targetsOf(act).length > 0)
@@ -72,22 +75,27 @@ export const readingsIn = (
       around,
       state: after,
       events: within && phase === "strip" ? events.slice(0, to) : events,
+      done: within ? performed : strip,
       phase,
       within,
     }));
 
 /** Readings of a computed refit: from there the strip is done again. */
-export const readingsOnTheWayBack = (refit: readonly RefitPerformed[], events: readonly Event[]): Reading[] =>
+export const readingsOnTheWayBack = (
+  refit: readonly RefitPerformed[],
+  events: readonly Event[],
+  strip: readonly Performed[],
+): Reading[] =>
   refit.flatMap(({ op, after }) =>
     op.act && targetsOf(op.act).length > 0
-      ? [{ act: op.act, around: op.around, state: after, events, phase: "strip" as const, within: false }]
+      ? [{ act: op.act, around: op.around, state: after, events, done: strip, phase: "strip" as const, within: false }]
       : [],
   );
 
 function again(bench: Bench, reading: Reading, units: readonly Unit[]): readonly Problem[] {
   const next = benchOf(bench.model, reading.state);
   next.phase = reading.phase;
-  next.again = true;
+  next.again = reading.done;
   next.events.push(...reading.events);
   for (const [label, where] of bench.marksAt) next.marksAt.set(label, where);
   for (const call of bench.calls) next.calls.add(call);

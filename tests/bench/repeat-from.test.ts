@@ -115,3 +115,27 @@ test("it prints the step to go back to, in both halves", () => {
   expect(told).toContain("If not: repeat from step 1, Open.");
   expect(told).toContain("If not: repeat from step 1, Close.");
 });
+
+test("some of several are the same ones the second time: those that are out already are not undone once more", () => {
+  const reading = 'measure gap on lid "Gap" at most 0.2 mm otherwise { repeat from slack }';
+  const trial = (first: string, then: string): string[] =>
+    says(
+      stage(
+        `${box}\n part shim "Shims" { count 3  rests on b }`,
+        `step slack "Slack" { ${first} ${reading} } step apart "Apart" { ${then} }`,
+      ),
+    );
+  // Two of four screws: the other two are still in afterwards, and come out by their own line.
+  expect(trial("undo 2 of ls", "undo rest of ls remove lid")).toEqual([]);
+  expect(trial("undo 2 of ls", "undo 2 of ls remove lid")).toEqual([]);
+  expect(trial("undo 2 of ls", "remove lid")).toEqual([
+    "sequence/still-held Lid cannot come off: still held by 2 of 4 Lid screws",
+  ]);
+  expect(trial("remove 1 of shim", "remove 2 of shim undo ls remove lid")).toEqual([]);
+  // Put in again before the reading, they are undone again.
+  expect(trial("undo 2 of ls fit 2 of ls", "undo ls remove lid")).toEqual([]);
+  expect(trial("undo 2 of ls fit 1 of ls", "undo 3 of ls remove lid")).toEqual([]);
+  expect(trial("undo 3 of ls undo rest of ls remove lid fit lid fit 3 of ls", "undo rest of ls remove lid")).toEqual(
+    [],
+  );
+});

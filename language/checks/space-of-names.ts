@@ -216,16 +216,17 @@ function unitInside(
   return undefined;
 }
 
-/** Things inside the parts that are units, as they are named from here: `gearbox.lid`. */
+/** Things inside the parts that are units, as they are named from here: `gearbox.lid`; of several, `gearbox.left.lid` as well. */
 export function namesInside(
   project: Project,
   names: UnitNames,
 ): readonly { readonly path: string; readonly list: readonly Named[] }[] {
   return [...names.things].flatMap(([part, things]) => {
     const inner = unitInside(project, things);
-    return inner === undefined || inner === "unknown"
-      ? []
-      : [...inner.names.things].map(([id, list]) => ({ path: `${part}.${id}`, list }));
+    if (inner === undefined || inner === "unknown") return [];
+    return [part, ...[...(piecesOf(names, part) ?? [])].map((piece) => `${part}.${piece}`)].flatMap((outer) =>
+      [...inner.names.things].map(([id, list]) => ({ path: `${outer}.${id}`, list })),
+    );
   });
 }
 

@@ -208,3 +208,27 @@ procedure strip "Strip the brake" for winch {
   ${finish}
 }
 `;
+
+/** Two alike gearboxes in one drive, and a step of a procedure on the drive. */
+export const drives = (body: string): string => `
+#- unit.strip
+unit gear "Gearbox" {
+  base case
+  part case "Gearbox case" { mass 6 kg }
+  part lid "Gearbox lid" { mass 1 kg }
+  fastener lid-screws screw "Gearbox lid screws" { count 4  size M6x20  class 8.8  drive hex 10  torque 9 N·m  joins lid to case }
+}
+#- main.strip
+use "unit.strip"
+unit drive "Drive" {
+  base frame
+  part frame "Frame" { mass 30 kg }
+  part gearbox "Gearbox" { is unit gear  pieces left, right  rests on frame }
+}
+procedure strip "Strip" for drive {
+  aim none
+  step out "Lids off" {
+    ${body}
+  }
+}
+`;

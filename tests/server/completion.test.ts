@@ -2,7 +2,7 @@
 
 import { expect, test, vi } from "vitest";
 import type { CompletionItem } from "vscode-languageserver/node";
-import { client, winch, type Client } from "./client.ts";
+import { client, drives, winch, type Client } from "./client.ts";
 
 async function proposed(text: string): Promise<{ items: CompletionItem[]; labels: string[]; c: Client }> {
   const c = await client(text);
@@ -111,4 +111,14 @@ test("typing in a line performs nothing: the bench before it is that of the last
   // Not so when something before it changed, which the last check did not see.
   expect(await ask('note "none"\n    undo p')).toContain("cover-screws");
   await c.close();
+});
+
+test("what is inside a unit that is used several times is proposed by the part that it is", async () => {
+  const { items, labels } = await proposed(drives("remove <|>"));
+  expect(labels).toContain("gearbox.left.lid");
+  expect(labels).toContain("gearbox.right.lid");
+  expect(items.find((one) => one.label === "gearbox.left.lid")!.detail).toContain("Gearbox lid");
+  const screws = await proposed(drives("undo gearbox.left.lid-screws\n    undo <|>"));
+  expect(screws.labels).toContain("gearbox.right.lid-screws");
+  expect(screws.labels).not.toContain("gearbox.left.lid-screws");
 });

@@ -9,7 +9,7 @@ import type {
   WorkspaceEdit,
   WorkspaceSymbol,
 } from "vscode-languageserver/node";
-import { client, edited, editsOf, winch } from "./client.ts";
+import { client, drives, edited, editsOf, winch } from "./client.ts";
 
 const line = ({ uri, range }: Location): string => `${uri.slice("file:///shop/".length)}:${range.start.line + 1}`;
 
@@ -123,5 +123,18 @@ test("a file that gets another name takes its use lines along", async () => {
     files: [{ oldUri: c.uri("main.strip"), newUri: c.uri("jobs/main.strip") }],
   });
   expect(edited(c.text("main.strip"), editsOf(folder).get("main.strip")!)).toContain('use "../unit.strip"');
+  await c.close();
+});
+
+test("a thing inside one of several alike units: told, found where it is declared, and renamed in both files", async () => {
+  const c = await client(drives("undo gearbox.left.lid-screws\n    remove gearbox.left.l<|>id"));
+  const hover = await c.request<{ contents: { value: string } }>("textDocument/hover", c.at);
+  expect(hover.contents.value).toContain("Gearbox lid");
+  expect((await c.request<Location[]>("textDocument/definition", c.at)).map(line)).toEqual(["unit.strip:4"]);
+  expect(await c.request("textDocument/prepareRename", c.at)).toMatchObject({ placeholder: "lid" });
+  const edits = editsOf(await c.request<WorkspaceEdit>("textDocument/rename", { ...c.at, newName: "top-cover" }));
+  expect(edited(c.text("main.strip"), edits.get("main.strip")!)).toContain("remove gearbox.left.top-cover");
+  expect(edited(c.text("unit.strip"), edits.get("unit.strip")!)).toContain('part top-cover "Gearbox lid"');
+  expect(edited(c.text("unit.strip"), edits.get("unit.strip")!)).toContain("joins top-cover to case");
   await c.close();
 });

@@ -25,25 +25,36 @@ export interface Lumps {
 
 /** `before`: those of earlier procedures, by negative numbers. */
 export function lumps(before: ReadonlyMap<number, Lump> = new Map()): Lumps {
-  return table([], before);
+  return new Table([], before);
 }
 
-function table(rows: readonly (readonly (Lump | undefined)[])[], before: ReadonlyMap<number, Lump>): Lumps {
-  return {
-    get: (lump) => (lump < 0 ? before.get(lump) : rows[lump >> ROW]?.[lump & MASK]),
-    with(lump, is) {
-      if (lump < 0) return table(rows, new Map(before).set(lump, is));
-      const next = rows.slice();
-      while (next.length <= lump >> ROW) next.push([]);
-      const row = next[lump >> ROW]!.slice();
-      row[lump & MASK] = is;
-      next[lump >> ROW] = row;
-      return table(next, before);
-    },
-    *entries() {
-      for (const [lump, is] of [...before].sort((a, b) => a[0] - b[0])) yield [lump, is] as const;
-      for (const [i, row] of rows.entries())
-        for (const [k, is] of row.entries()) if (is) yield [i * SIZE + k, is] as const;
-    },
-  };
+/** A class, since each parting and each meeting makes one: an object with functions of its own would make those anew each time. */
+class Table implements Lumps {
+  readonly #rows: readonly (readonly (Lump | undefined)[])[];
+  readonly #before: ReadonlyMap<number, Lump>;
+
+  constructor(rows: readonly (readonly (Lump | undefined)[])[], before: ReadonlyMap<number, Lump>) {
+    this.#rows = rows;
+    this.#before = before;
+  }
+
+  get(lump: number): Lump | undefined {
+    return lump < 0 ? this.#before.get(lump) : this.#rows[lump >> ROW]?.[lump & MASK];
+  }
+
+  with(lump: number, is: Lump): Lumps {
+    if (lump < 0) return new Table(this.#rows, new Map(this.#before).set(lump, is));
+    const next = this.#rows.slice();
+    while (next.length <= lump >> ROW) next.push([]);
+    const row = next[lump >> ROW]!.slice();
+    row[lump & MASK] = is;
+    next[lump >> ROW] = row;
+    return new Table(next, this.#before);
+  }
+
+  *entries(): Generator<readonly [number, Lump]> {
+    for (const [lump, is] of [...this.#before].sort((a, b) => a[0] - b[0])) yield [lump, is] as const;
+    for (const [i, row] of this.#rows.entries())
+      for (const [k, is] of row.entries()) if (is) yield [i * SIZE + k, is] as const;
+  }
 }

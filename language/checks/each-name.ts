@@ -71,53 +71,47 @@ export function eachName(project: Project, file: SourceFile, visitor: NameVisito
 
   /** The names of one head. Most heads hold none, only figures and texts. */
   function head(item: Item): void {
-    if (!item.arguments.some(isName)) return;
+    const { arguments: given } = item;
+    let named = false;
+    for (const { slot, declares } of given) named ||= declares || slot === "name" || slot === "item";
+    if (!named) return;
     const { word } = item.entry!,
       end = item.block ? item.block.first : item.last + 1;
     let context = word,
       earlier = "",
-      next = 0;
-    for (let i = item.first + 1; i < end; i++) {
-      while (next < item.arguments.length && item.arguments[next]!.last < i) next++;
-      const argument = item.arguments[next];
-      if (argument === undefined || argument.first > i) {
-        const text = tokens[i]!.text;
-        if (
-          text !== "," &&
-          text !== "of" &&
-          text !== "and" &&
-          text !== "or" &&
-          text !== "fails" &&
-          text !== "removed"
-        ) {
-          earlier = context;
-          context = text;
-        }
-        continue;
+      i = item.first + 1;
+    for (const argument of given) {
+      const { slot, declares, first, last } = argument;
+      // What stands between two arguments tells what the next one is due to be.
+      for (; i < first; i++) {
+        const { text } = tokens[i]!;
+        if (joining.has(text)) continue;
+        earlier = context;
+        context = text;
       }
-      i = argument.last;
-      if (argument.declares) visitor.declares?.(tokens[argument.first]!, item);
-      if (argument.declares || (argument.slot !== "name" && argument.slot !== "item")) {
-        if (argument.slot === "string") {
+      i = last + 1;
+      const token = tokens[first]!;
+      if (declares) visitor.declares?.(token, item);
+      if (declares || (slot !== "name" && slot !== "item")) {
+        if (slot === "string") {
           earlier = context;
           context = word;
         }
         continue;
       }
-      const token = tokens[argument.first]!,
-        due = dueOf(item.entry!, context, earlier);
-      if (word === "inspect" && context === "inspect" && tokens[i + 1]?.text === "on" && i + 1 < end) {
+      const due = dueOf(item.entry!, context, earlier),
+        next = i < end ? tokens[i]?.text : undefined;
+      if (word === "inspect" && context === "inspect" && next === "on") {
         visitor.declares?.(token, item);
         continue;
       }
-      visitor.name(token, due === "condition" ? conditionDue(tokens[i + 1]?.text, i + 1 < end) : due, item);
+      visitor.name(token, due === "condition" ? conditionDue(next) : due, item);
     }
   }
 }
 
-const isName = ({ slot, declares }: Item["arguments"][number]): boolean =>
-  slot === "name" || slot === "item" || declares;
+const joining: ReadonlySet<string> = new Set([",", "of", "and", "or", "fails", "removed"]);
 
-function conditionDue(next: string | undefined, inHead: boolean): "reading" | "choice" | "thing" {
-  return inHead && next === "fails" ? "reading" : inHead && next === "removed" ? "thing" : "choice";
+function conditionDue(next: string | undefined): "reading" | "choice" | "thing" {
+  return next === "fails" ? "reading" : next === "removed" ? "thing" : "choice";
 }

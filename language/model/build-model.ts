@@ -113,9 +113,13 @@ function choicesOf(units: readonly UnitDraft[]): ReadonlyMap<string, string> {
 }
 
 function scopeOf(unit: UnitDraft): Scope {
-  return new Map(
-    [...unit.names].map(([name, drafts]): [string, ThingIndex[]] => [name, drafts.map((draft) => draft.index)]),
-  );
+  const scope = new Map<string, ThingIndex[]>();
+  for (const [name, drafts] of unit.names)
+    scope.set(
+      name,
+      drafts.map((draft) => draft.index),
+    );
+  return scope;
 }
 
 /** The procedures as they stand in one build: those whose head depends on a condition are read for it. */

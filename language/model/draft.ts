@@ -185,8 +185,8 @@ function nameFromOutside(unit: UnitDraft, part: Draft, opened: UnitDraft): void 
 
 /** Things by name; pieces of the same name pair up with the piece at hand. */
 export function indexesOf(unit: UnitDraft, name: string, piece: string): ThingIndex[] {
-  const found = (piece === "" ? undefined : atPiece(unit.names, name, piece)) ?? unit.names.get(name) ?? [];
-  return found.map((draft) => draft.index);
+  const found = (piece === "" ? undefined : atPiece(unit.names, name, piece)) ?? unit.names.get(name);
+  return found ? found.map((draft) => draft.index) : [];
 }
 
 const declaredBy = (line: Line): { readonly id: string; readonly name: string } | undefined => {

@@ -51,14 +51,35 @@ export interface Reading {
   readonly precautions: Precaution[];
 }
 
+// Made once: most things say none of these, and would make a function for nothing.
+const takeMass = takeOf("mass"),
+  takeVoltage = takeOf("voltage"),
+  takeLength = takeOf("length"),
+  takeForce = takeOf("force"),
+  takeVolume = takeOf("volume");
+const takeAlign = (c: Cursor): string | undefined => {
+  accept(c, "by");
+  return takeString(c);
+};
+const takeUnit = (c: Cursor): string | undefined => {
+  accept(c, "unit");
+  return takeName(c)?.text;
+};
+const takeRests = (c: Cursor): readonly Name[] => {
+  accept(c, "on");
+  return takeNames(c);
+};
+const takeMatched = (c: Cursor): readonly Name[] => {
+  accept(c, "with");
+  return takeNames(c);
+};
+
 function refs(draft: Draft, word: string, take: (c: Cursor) => readonly Name[] = takeNames): ThingIndex[] {
-  const lines = linesOf(draft.thing, word, draft.piece);
-  if (lines.length === 0) return [];
-  return [
-    ...new Set(
-      lines.flatMap((l) => take(cursorOf(l))).flatMap((name) => indexesOf(draft.unit, name.text, draft.piece)),
-    ),
-  ];
+  const found: ThingIndex[] = [];
+  for (const one of linesOf(draft.thing, word, draft.piece))
+    for (const name of take(cursorOf(one)))
+      for (const index of indexesOf(draft.unit, name.text, draft.piece)) if (!found.includes(index)) found.push(index);
+  return found;
 }
 function one<T>(draft: Draft, word: string, take: (c: Cursor) => T | undefined): T | undefined {
   return firstOf(linesOf(draft.thing, word, draft.piece), take);
@@ -78,7 +99,8 @@ function stations(draft: Draft, word: string): ThingIndex[] {
     .filter((thing, i, all) => thing !== all[i - 1]);
 }
 function partRefs(r: Reading, draft: Draft, word: string, take?: (c: Cursor) => readonly Name[]): ThingIndex[] {
-  return refs(draft, word, take).filter((index) => isPartIndex(r, index));
+  const found = refs(draft, word, take);
+  return found.length === 0 ? found : found.filter((index) => isPartIndex(r, index));
 }
 
 /**
@@ -88,13 +110,15 @@ function partRefs(r: Reading, draft: Draft, word: string, take?: (c: Cursor) => 
 function base(r: Reading, draft: Draft) {
   const { thing, piece, unit, index, id } = draft,
     name = thing.name === "" ? thing.id : thing.name;
-  const said = r.standing.filter(
-    (s) =>
+  const of = placeOf(r, unit),
+    messages = [...thing.messages, ...messagesOfPiece(thing, piece)];
+  for (const s of r.standing)
+    if (
       (s.name === thing.kind && thing.kind !== "") ||
       (s.prefix === unit.prefix && s.name === thing.id) ||
-      (s.prefix === unit.prefix && piece !== "" && s.name === `${thing.id}.${piece}`),
-  );
-  const of = placeOf(r, unit);
+      (s.prefix === unit.prefix && piece !== "" && s.name === `${thing.id}.${piece}`)
+    )
+      messages.push(s.message);
   return {
     index,
     id,
@@ -105,7 +129,7 @@ function base(r: Reading, draft: Draft) {
     at: thing.at,
     whole: thing.whole,
     about: thing.about,
-    messages: [...thing.messages, ...messagesOfPiece(thing, piece), ...said.map((s) => s.message)],
+    messages,
   };
 }
 /** Of one of several alike units inside parts: the part that it is, so that its things are told from those of the others. */
@@ -114,6 +138,11 @@ function placeOf(r: Reading, unit: UnitDraft): string {
   const { thing, piece } = unit.host,
     name = thing.name === "" ? thing.id : thing.name;
   return piece === "" ? name : `${name} ${piece}`;
+}
+/** What it is behind; of several pieces the others. */
+function behindOf(draft: Draft): ThingIndex[] {
+  const found = refs(draft, "behind");
+  return found.length === 0 || draft.piece === "" ? found : found.filter((index) => index !== draft.index);
 }
 function renewOf(draft: Draft, kind: string): RenewRule | undefined {
   return line(draft, "renew", readRenew) ?? (kind === "" ? undefined : draft.unit.renewKinds.get(kind));
@@ -149,39 +178,27 @@ export function readPart(r: Reading, draft: Draft): Part {
     ownPlace: pieces !== undefined && headText(pieces).endsWith("own-place"),
     hosts: fits ? fits.hosts.flatMap((name) => side(name)) : [],
     fitsBy: fits?.by,
-    rests: partRefs(r, draft, "rests", (c) => {
-      accept(c, "on");
-      return takeNames(c);
-    }),
-    matched: partRefs(r, draft, "matched", (c) => {
-      accept(c, "with");
-      return takeNames(c);
-    }),
+    rests: partRefs(r, draft, "rests", takeRests),
+    matched: partRefs(r, draft, "matched", takeMatched),
     between: sides?.every((things) => things.length > 0) ? sides : undefined,
-    behind: refs(draft, "behind").filter((i) => i !== draft.index || draft.piece === ""), // of several pieces the others
+    behind: behindOf(draft),
     positions: names(draft, "needs"),
     hangs: linesOf(thing, "hangs", piece).length > 0,
     into: refs(draft, "into")[0],
     renew: renewOf(draft, thing.kind),
     liftPeople: lift?.people,
     liftWith: lift?.tool,
-    mass: one(draft, "mass", takeOf("mass")),
+    mass: one(draft, "mass", takeMass),
     size,
-    supply: one(draft, "supply", takeOf("voltage")),
-    groove: one(draft, "groove", takeOf("length")),
-    reach: one(draft, "reach", takeOf("length")),
+    supply: one(draft, "supply", takeVoltage),
+    groove: one(draft, "groove", takeLength),
+    reach: one(draft, "reach", takeLength),
     dry: linesOf(thing, "dry", piece).length > 0,
-    alignBy: one(draft, "align", (c) => {
-      accept(c, "by");
-      return takeString(c);
-    }),
+    alignBy: one(draft, "align", takeAlign),
     partNo: one(draft, "part-no", takeString),
     standard: one(draft, "standard", takeString),
     photos: linesOf(thing, "photo", piece).map(readPhoto),
-    unit: one(draft, "is", (c) => {
-      accept(c, "unit");
-      return takeName(c)?.text;
-    }),
+    unit: one(draft, "is", takeUnit),
   };
 }
 
@@ -253,7 +270,7 @@ export function readTie(r: Reading, draft: Draft): Tie {
     into,
     passing: joint?.parts === "in passing",
     oneWay: joint?.remade === "never",
-    behind: refs(draft, "behind").filter((i) => i !== draft.index || draft.piece === ""), // of several pieces the others
+    behind: behindOf(draft),
     positions: names(draft, "needs"),
     opens: opensOf(r, draft, joint?.opens === "fluid", lowers, uppers),
     renew: renewOf(draft, kind),
@@ -268,7 +285,7 @@ export function readTie(r: Reading, draft: Draft): Tie {
     size: thread,
     propertyClass: one(draft, "class", takeLabel) ?? thread?.propertyClass,
     grade: one(draft, "grade", takeLabel),
-    strengthAt: [...linesOf(thing, "class", piece), ...linesOf(thing, "grade", piece)].map(headSpan)[0],
+    strengthAt: line(draft, "class", headSpan) ?? line(draft, "grade", headSpan),
     drive: line(draft, "drive", readDrive),
     torques,
     stages: line(draft, "stages", readStages) ?? [],
@@ -279,7 +296,7 @@ export function readTie(r: Reading, draft: Draft): Tie {
     threadLocker: one(draft, "thread-locker", takeName),
     lubricant: one(draft, "lubricant", takeName),
     how: one(draft, "how", takeString),
-    force: one(draft, "force", takeOf("force")),
+    force: one(draft, "force", takeForce),
     uses: linesOf(thing, "uses", piece).flatMap((l) => takeNames(cursorOf(l))),
     bead: line(draft, "bead", readBead),
     partNo: one(draft, "part-no", takeString),
@@ -336,7 +353,7 @@ export function readFluid(r: Reading, draft: Draft): Fluid {
     ...base(r, draft),
     is: "fluid",
     kind: thing.kind,
-    volume: one(draft, "volume", takeOf("volume")),
+    volume: one(draft, "volume", takeVolume),
     amount: one(draft, "amount", takeQuantity),
     drainsAt: refs(draft, "drains", at),
     fillsAt: refs(draft, "fills", at),

@@ -9,7 +9,8 @@ let client: LanguageClient | undefined;
 
 export async function activate(context: ExtensionContext): Promise<Api> {
   const module = Uri.joinPath(context.extensionUri, "dist", "server.cjs").fsPath;
-  // A check leaves much behind that is thrown away at once: with little room for that the process stays at half its size, no slower.
+  // A check leaves much behind that is thrown away at once. The server keeps the room for that small by itself, but for the largest that
+  // the part for new objects may become: the engine asks that once, when a process begins.
   const server = { module, transport: TransportKind.ipc, options: { execArgv: ["--max-semi-space-size=8"] } };
   client = new LanguageClient("stripdown", "Stripdown", { run: server, debug: server }, clientOptions());
   return await begin(context, client, false);

@@ -2,8 +2,9 @@
 
 import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
 import { disk } from "./disk.ts";
-import { keepSmall } from "./memory.ts";
+import { roomByTexts } from "./memory.ts";
 import { serve } from "./server.ts";
 
-keepSmall();
-serve(createConnection(ProposedFeatures.all), disk);
+const room = roomByTexts(),
+  session = serve(createConnection(ProposedFeatures.all), room.counting(disk));
+session.onChange.push(() => room.open(session.documents));

@@ -1,38 +1,64 @@
 // How much room the engine leaves for what is thrown away. Left to itself it lets a heap of 20 MB grow to 130 MB before it collects, since
-// a check leaves much behind; what a check keeps is small. So the room goes by what is kept: little of it costs next to nothing to
-// collect where little is kept, and would cost the time of an answer where much is.
+// a check leaves much behind. Collecting costs by what is kept, and that goes by the texts: where they are short the room is small.
 
-import { constants, PerformanceObserver } from "node:perf_hooks";
-import { getHeapStatistics, setFlagsFromString } from "node:v8";
+import { setFlagsFromString } from "node:v8";
+import type { Files } from "./files.ts";
 
-/** `kept`: up to so many MB of it. `percent`: room on top of it. `young`: by how much the room for new objects may grow at a time. */
-interface Room {
-  readonly kept: number;
+export interface Room {
+  /** For texts of up to so many characters. */
+  readonly texts: number;
+  /** Room on top of what is kept. */
   readonly percent: number;
+  /** By how much the room for new objects may grow at a time. */
   readonly young: 1 | 2;
 }
 
-const rooms: readonly Room[] = [
-  { kept: 25, percent: 40, young: 1 },
-  { kept: 45, percent: 100, young: 2 },
-  { kept: Infinity, percent: 150, young: 2 },
+export const rooms: readonly Room[] = [
+  { texts: 20_000, percent: 40, young: 1 },
+  { texts: 100_000, percent: 150, young: 2 },
+  { texts: Infinity, percent: 200, young: 2 },
 ];
 
-/** Takes the smallest room, and a larger one as the texts ask for it, for as long as the process runs. */
-export function keepSmall(): void {
-  let now: Room | undefined;
-  const take = (megabytes: number): void => {
-    const next = rooms.find(({ kept }) => megabytes <= kept)!;
-    if (next === now) return;
-    now = next;
-    setFlagsFromString(`--heap-growing-percent=${next.percent}`);
-    setFlagsFromString(`--semi-space-growth-factor=${next.young}`);
+export interface Rooms {
+  /** The same files; what is read of them counts. */
+  readonly counting: (files: Files) => Files;
+  /** Counts the open texts as they are now. */
+  readonly open: (documents: ReadonlyMap<string, { readonly text: string }>) => void;
+}
+
+/** Takes the smallest room, and others as more or less is read, for as long as the process runs. */
+export function roomByTexts(take: (room: Room) => void = takeRoom): Rooms {
+  const read = new Map<string, number>();
+  let now: Room | undefined,
+    opened = 0,
+    total = 0;
+  const choose = (): void => {
+    const next = rooms.find(({ texts }) => total + opened <= texts)!;
+    if (next !== now) take((now = next));
   };
-  take(0);
-  new PerformanceObserver((list) => {
-    const full = list
-      .getEntries()
-      .some((one) => (one as { detail?: { kind?: number } }).detail?.kind === constants.NODE_PERFORMANCE_GC_MAJOR);
-    if (full) take(getHeapStatistics().used_heap_size / 1e6);
-  }).observe({ entryTypes: ["gc"] });
+  choose();
+  return {
+    counting: (files) => ({
+      ...files,
+      read(path) {
+        const got = files.read(path),
+          length = "text" in got ? got.text.length : 0;
+        total += length - (read.get(path) ?? 0);
+        read.set(path, length);
+        choose();
+        return got;
+      },
+    }),
+    open(documents) {
+      opened = 0;
+      for (const [path, { text }] of documents) opened += text.length - (read.get(path) ?? 0);
+      choose();
+    },
+  };
+}
+
+/** Both are asked by the engine whenever it has collected, and so may change while it runs; other flags of its heap may not. */
+function takeRoom({ percent, young }: Room): void {
+  setFlagsFromString(`--heap-growing-percent=${percent}`);
+  setFlagsFromString(`--semi-space-growth-factor=${young}`);
 }

@@ -40,6 +40,8 @@ export interface Project {
   touch(path: string): void;
   /** Files came or went, or changed on disk. */
   forget(paths: readonly string[]): void;
+  /** Reads the folder again, whatever was told of it or not. Did anything in it change? */
+  reread(): boolean;
   /** Findings of stripdown.json itself, with its text; undefined where there is none. */
   settingsFile():
     | {
@@ -51,6 +53,8 @@ export interface Project {
     | undefined;
   /** How often files were read from outside, for tests that count the work. */
   readonly reads: () => number;
+  /** How many acts were performed, for the same. */
+  readonly work: () => number;
 }
 
 export interface ProjectHost {
@@ -201,11 +205,40 @@ export function newProject(folder: string, host: ProjectHost): Project {
       nearTexts = allTexts = undefined;
       near = whole = undefined;
     },
+    reread() {
+      const paths = host.files.list(folder, ".strip");
+      let differs = listed !== undefined && listed.join("\n") !== paths.join("\n");
+      for (const [path, had] of texts) {
+        readCount++;
+        const now = host.files.read(path);
+        if ("text" in had && "text" in now ? had.text === now.text : JSON.stringify(had) === JSON.stringify(now))
+          continue;
+        texts.set(path, now);
+        changed.add(path);
+        differs = true;
+        if (path.endsWith("/stripdown.json")) settings = undefined;
+      }
+      for (const [path, had] of exists) {
+        if ((host.document(path) !== undefined || host.files.isFile(path)) === had) continue;
+        differs = true;
+        // Whether pictures are there is not asked again of what is kept.
+        if (!path.endsWith(".strip")) memo = newMemo();
+      }
+      listed = paths;
+      if (!differs) return false;
+      generation++;
+      insides.clear();
+      exists.clear();
+      nearTexts = allTexts = undefined;
+      near = whole = undefined;
+      return true;
+    },
     settingsFile() {
       void project.settings;
       return settingsFile;
     },
     reads: () => readCount,
+    work: () => memo.work.acts,
   };
   return project;
 }

@@ -16,6 +16,8 @@ export default feature({
           const folder = pathOf(uri).replace(/(?<=.)\/$/, ""),
             project = session.projects().find((one) => one.folder === folder);
           if (!project) return null;
+          // What was written by another program a moment ago has not been told of yet.
+          if (project.reread()) session.changed();
           while (!project.whole() && !token.isCancellationRequested) await project.complete();
           const checked = project.whole(),
             settings = project.settingsFile();

@@ -15,7 +15,7 @@ import { changedNotification, checkScheme } from "../../shared/protocol.ts";
 import { feature } from "../feature.ts";
 import type { Project } from "../project.ts";
 import type { Session } from "../session.ts";
-import { uriOf } from "../uris.ts";
+import { isBelow, uriOf } from "../uris.ts";
 
 const severities = {
   error: DiagnosticSeverity.Error,
@@ -133,8 +133,10 @@ export default feature({
             await shownWhenLong(session, project.complete());
             const checked = project.whole();
             if (!checked || session.ended) return;
-            if (!pulls(session)) for (const path of checked.project.files.keys()) push(project, checked, path);
-            else if (session.client.workspace?.diagnostics?.refreshSupport && changedUnseen(project, checked))
+            if (!pulls(session)) {
+              for (const path of checked.project.files.keys()) push(project, checked, path);
+              for (const path of gone(project, checked)) push(project, checked, path);
+            } else if (session.client.workspace?.diagnostics?.refreshSupport && changedUnseen(project, checked))
               await connection.sendRequest(DiagnosticRefreshRequest.type);
             await connection.sendNotification(changedNotification);
           }),
@@ -145,6 +147,18 @@ export default feature({
             `findings: ${error instanceof Error ? `${error.message}\n${error.stack ?? ""}` : String(error)}`,
           );
       }
+    }
+
+    /** Files of the folder that something was told of and that are there no more. */
+    function gone(project: Project, checked: Checked): string[] {
+      const settings = project.settingsFile()?.path;
+      return [...told.keys()].filter(
+        (path) =>
+          isBelow(path, project.folder) &&
+          path !== settings &&
+          !checked.project.files.has(path) &&
+          !session.documents.has(path),
+      );
     }
 
     /** Does an open file have other findings than the client was last told? */
@@ -185,6 +199,7 @@ export default feature({
     connection.languages.diagnostics.onWorkspace(
       answer("Findings of the folder", async ({ previousResultIds }, token) => {
         const before = new Map(previousResultIds.map(({ uri, value }) => [uri, value])),
+          reported = new Set<string>(),
           items: WorkspaceDocumentDiagnosticReport[] = [];
         for (const project of session.projects()) {
           while (!project.whole() && !token.isCancellationRequested) await project.complete();
@@ -197,11 +212,19 @@ export default feature({
               list = diagnosticsFor(session, project, checked, path),
               resultId = idOf(path, list),
               version = document?.version ?? null;
+            reported.add(uri);
             items.push(
               before.get(uri) === resultId
                 ? { kind: DocumentDiagnosticReportKind.Unchanged, uri, version, resultId }
                 : { kind: DocumentDiagnosticReportKind.Full, uri, version, resultId, items: list },
             );
+          }
+          // A client keeps what it was told of a file until it is told something else.
+          for (const path of gone(project, checked)) {
+            told.delete(path);
+            const uri = uriOf(path);
+            if (!reported.has(uri))
+              items.push({ kind: DocumentDiagnosticReportKind.Full, uri, version: null, items: [] });
           }
         }
         return { items };

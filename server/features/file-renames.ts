@@ -1,9 +1,17 @@
 // A file or folder that gets another name: every `use`, photo and video that names it follows, and so do the paths of a file that moves.
 
-import { FileOperationPatternKind, type WorkspaceEdit } from "vscode-languageserver";
+import {
+  DidCreateFilesNotification,
+  DidDeleteFilesNotification,
+  DidRenameFilesNotification,
+  FileOperationPatternKind,
+  type WorkspaceEdit,
+} from "vscode-languageserver";
 import { eachItem, relativeTo, textOf, type TextEdit } from "../../language/index.ts";
 import { feature } from "../feature.ts";
 import { isBelow, pathOf, resolvePath } from "../uris.ts";
+
+const folders = { filters: [{ pattern: { glob: "**/*", matches: FileOperationPatternKind.folder } }] };
 
 export default feature({
   name: "file renames",
@@ -21,10 +29,24 @@ export default feature({
             { pattern: { glob: "**/*", matches: FileOperationPatternKind.folder } },
           ],
         },
+        didCreate: folders,
+        didRename: folders,
+        didDelete: folders,
       },
     },
   }),
   start(session, answer) {
+    // Of a folder that came, went or moved the watcher of files may tell nothing.
+    const again = (): void => {
+      const changed = session.projects().filter((project) => project.reread());
+      if (changed.length > 0) session.changed();
+    };
+    for (const type of [
+      DidCreateFilesNotification.type,
+      DidRenameFilesNotification.type,
+      DidDeleteFilesNotification.type,
+    ])
+      session.connection.onNotification(type.method, again);
     session.connection.workspace.onWillRenameFiles(
       answer("File renames", ({ files }): WorkspaceEdit | null => {
         const moves = files.map(({ oldUri, newUri }) => [pathOf(oldUri), pathOf(newUri)] as const);

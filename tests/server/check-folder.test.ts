@@ -40,3 +40,23 @@ test("questions end it with 1 only where that is asked for; a folder that is not
   expect(await c.request("stripdown/checkFolder", { uri: "file:///elsewhere", strict: false })).toBeNull();
   await c.close();
 });
+
+test("a file that another program wrote, changed or took away, and nobody told of, is seen", async () => {
+  const c = await client(winch("undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack"));
+  expect((await check(c))!.code).toBe(0);
+  const acts = c.session.projects()[0]!.work();
+  expect((await check(c))!.code).toBe(0);
+  expect(c.session.projects()[0]!.work(), "nothing is performed again where nothing changed").toBe(acts);
+  c.disk.put(
+    "/shop/late.strip",
+    'use "unit.strip"\nprocedure late "Late" for winch {\n  aim none\n  step "S" {\n    remove pack\n  }\n}\n',
+  );
+  expect(plain((await check(c))!.text)).toMatch(/^late\.strip:5:5: error /m);
+  c.disk.put("/shop/late.strip", 'use "unit.strip"\nprocedure late "Late" for winch { aim none }\n');
+  expect((await check(c))!.code).toBe(0);
+  c.disk.put("/shop/late.strip", "procedure");
+  expect((await check(c))!.code).toBe(1);
+  c.disk.remove("/shop/late.strip");
+  expect((await check(c))!.code).toBe(0);
+  await c.close();
+});

@@ -1,13 +1,15 @@
 // Findings over the wire: pulled or pushed, never both; with the chain of facts, the page of the check, and the data of the remedy.
 
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import {
   CancellationTokenSource,
   type CodeAction,
   type Diagnostic,
+  type TextEdit,
   type WorkspaceDiagnosticReport,
+  type WorkspaceEdit,
 } from "vscode-languageserver/node";
-import { client, everything, winch } from "./client.ts";
+import { client, edited, editsOf, everything, winch } from "./client.ts";
 
 const settled = (ms = 120): Promise<void> =>
   new Promise((resolve) => {
@@ -110,6 +112,51 @@ test("workspace diagnostics speak of closed files: a library edit shows in a pro
     c.text("unit.strip").replace("behind cover }\n  part drum", "behind cover, drum }\n  part drum"),
   );
   expect((await codes())[c.uri("closed/main.strip")]).toEqual(["sequence/blocked"]);
+  await c.close();
+});
+
+/** The procedure in a folder of its own, with one finding, and closed. */
+const closed = winch("undo cover-screws\n    remove cover\n    remove pack")
+  .replace("#- main.strip", "#- closed/main.strip")
+  .replace('use "unit.strip"', 'use "../unit.strip"');
+
+test('a folder that is renamed takes its findings along, and its "use" lines lead where they led', async () => {
+  const c = await client(closed),
+    from = c.uri("closed/main.strip"),
+    to = c.uri("jobs/spring/main.strip"),
+    files = [{ oldUri: c.uri("closed"), newUri: c.uri("jobs/spring") }];
+  let previousResultIds: { uri: string; value: string }[] = [];
+  const codes = async (): Promise<Record<string, unknown>> => {
+    const { items } = await c.request<WorkspaceDiagnosticReport>("workspace/diagnostic", { previousResultIds });
+    previousResultIds = items.flatMap(({ uri, resultId }) =>
+      resultId === undefined ? [] : [{ uri, value: resultId }],
+    );
+    return Object.fromEntries(
+      items.map((one) => [one.uri, "items" in one ? one.items.map((item) => item.code) : one.kind]),
+    );
+  };
+  expect((await codes())[from]).toEqual(["sequence/still-held"]);
+  const edit = await c.request<WorkspaceEdit>("workspace/willRenameFiles", { files }),
+    [[uri, edits]] = [...editsOf(edit)] as [[string, TextEdit[]]];
+  expect([uri, edits.map(({ newText }) => newText)]).toEqual(["closed/main.strip", ['"../../unit.strip"']]);
+  // The client puts it in, moves the folder, and tells.
+  c.disk.put("/shop/jobs/spring/main.strip", edited(c.text("closed/main.strip"), edits));
+  c.disk.remove("/shop/closed/main.strip");
+  await c.rpc.sendNotification("workspace/didRenameFiles", { files });
+  const after = await codes();
+  expect(after[to]).toEqual(["sequence/still-held"]);
+  expect(after[from]).toEqual([]);
+  expect(await codes()).not.toHaveProperty(from);
+  await c.close();
+});
+
+test("pushed findings of a folder that is deleted are taken back", async () => {
+  const c = await client(closed, { ...everything, textDocument: { publishDiagnostics: {} } }),
+    uri = c.uri("closed/main.strip");
+  await vi.waitFor(() => expect(c.pushed.get(uri)).toHaveLength(1), 5000);
+  c.disk.remove("/shop/closed/main.strip");
+  await c.rpc.sendNotification("workspace/didDeleteFiles", { files: [{ uri: c.uri("closed") }] });
+  await vi.waitFor(() => expect(c.pushed.get(uri)).toEqual([]), 5000);
   await c.close();
 });
 

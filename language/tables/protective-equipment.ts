@@ -15,7 +15,7 @@ const gloves = "M009",
   breath = "M017",
   clothing = "M010";
 
-export const protectiveEquipment: Readonly<Record<string, ProtectiveEquipment>> = {
+const table = {
   gloves: { title: "Gloves", sign: gloves },
   "leather-gloves": { title: "Leather gloves", sign: gloves },
   "cut-gloves": { title: "Gloves against cuts", sign: gloves },
@@ -44,4 +44,7 @@ export const protectiveEquipment: Readonly<Record<string, ProtectiveEquipment>> 
   "protective-clothing": { title: "Protective clothing", sign: clothing },
   "arc-flash-clothing": { title: "Clothing against arc flash", sign: clothing },
   harness: { title: "Safety harness", sign: "M018" },
-};
+} satisfies Record<string, ProtectiveEquipment>;
+
+export type ProtectiveEquipmentName = keyof typeof table;
+export const protectiveEquipment: Readonly<Record<ProtectiveEquipmentName, ProtectiveEquipment>> = table;

@@ -105,6 +105,14 @@ export function toolName({ model }: LineContext, id: string): string {
   );
 }
 
+/** What is worn: as the author declares it, else the usual name in the language of the page, else the word itself. */
+export const wearName = (context: LineContext, id: string): string => {
+  const { tools, consumables } = context.model.library;
+  return tools.has(id) || consumables.has(id)
+    ? toolName(context, id)
+    : (context.wording.kinds.wear(id) ?? toolName(context, id));
+};
+
 /** The printed verb of a tie, from its kind. */
 export const tieVerb = ({ wording }: LineContext, tie: Tie, half: "strip" | "refit"): string =>
   tie.fastener ? wording.kinds.fastenerVerb(tie.kind, half) : wording.kinds.jointVerb(tie.kind, half);

@@ -2,7 +2,7 @@
 
 import type { Before } from "../../bench/placement.ts";
 import type { Hazard, ThingIndex } from "../../model/model.ts";
-import { phrase, thingOf, toolName, type LineContext } from "./context.ts";
+import { phrase, thingOf, toolName, wearName, type LineContext } from "./context.ts";
 import type { Doing, LineDraft } from "./draft.ts";
 import { figureText } from "./figures.ts";
 import type { HazardText } from "./line.ts";
@@ -58,7 +58,7 @@ export function hazardText(context: LineContext, hazard: Hazard): HazardText {
       .map(([word, quantity]) => document.hazardFigure(kinds.hazardFigure(word), figureText(quantity, context))),
     source: hazard.source ? kinds.source(hazard.source) : "",
     keepOut: keepOut ? figureText(keepOut, context, "up") : "",
-    wear: hazard.wear.map((name) => toolName(context, name.text)),
+    wear: hazard.wear.map((name) => wearName(context, name.text)),
     who: hazard.role ? toolName(context, hazard.role.text) : "",
     pushes: hazard.pushes.length > 0 ? phrase(context, hazard.pushes) : "",
     precautions: hazard.precautions.map((precaution) => ({

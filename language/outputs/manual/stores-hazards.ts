@@ -2,7 +2,7 @@
 
 import type { Model } from "../../model/model.ts";
 import type { BillRow } from "../bill/data.ts";
-import { toolName, type LineContext } from "../lines/context.ts";
+import { wearName, type LineContext } from "../lines/context.ts";
 import { rank } from "../lines/warnings.ts";
 import type { ManualDocument } from "./document.ts";
 
@@ -41,7 +41,7 @@ export function storesHazards(
           figures: [],
           source: "",
           keepOut: "",
-          wear: type.wear.map((one) => toolName(context, one.text)),
+          wear: type.wear.map((one) => wearName(context, one.text)),
           who: "",
           pushes: "",
           precautions: type.precautions.map(({ kind, text }) => ({

@@ -5,7 +5,7 @@ import { massOf } from "../../bench/load.ts";
 import type { Performance } from "../../bench/trace.ts";
 import type { Tie, Tool } from "../../model/model.ts";
 import { si } from "../../quantities/index.ts";
-import { toolName, type LineContext } from "../lines/context.ts";
+import { toolName, wearName, type LineContext } from "../lines/context.ts";
 import { hangingOn } from "../lines/hanging.ts";
 import { type Units, bothSystems, figureText, massText } from "../lines/figures.ts";
 import type { Lines } from "../lines/groups.ts";
@@ -214,6 +214,6 @@ function wear(all: readonly Done[]): string[] {
   const found = new Set<string>();
   for (const { lines } of all)
     for (const hazard of lines.context.model.hazards)
-      for (const name of hazard.wear) found.add(toolName(lines.context, name.text));
+      for (const name of hazard.wear) found.add(wearName(lines.context, name.text));
   return [...found];
 }

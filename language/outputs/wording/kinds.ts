@@ -15,6 +15,7 @@ import {
   type SignalName,
   type SourceName,
 } from "../../tables/index.ts";
+import type { ProtectiveEquipmentName } from "../../tables/protective-equipment.ts";
 import type { hazardFigures } from "../../model/read-hazard.ts";
 
 type Half = "strip" | "refit";
@@ -51,6 +52,7 @@ export interface KindWords {
     Record<FluidKindName, { readonly title: string; readonly container: string; readonly waste: string }>
   >;
   readonly sources: Readonly<Record<SourceName, { readonly title: string }>>;
+  readonly wear: Readonly<Record<ProtectiveEquipmentName, { readonly title: string }>>;
   readonly drives: Readonly<Record<DriveName, { readonly title: string; readonly tool: string }>>;
   readonly sequences: Readonly<Record<SequenceName, { readonly title: string }>>;
   /** The word as the standards print it, and what it means. */
@@ -78,6 +80,8 @@ export const kindsOf = (words: KindWords) => ({
   fluidContainer: (kind: string): string | undefined => kindIn(words.fluids, kind)?.container,
   jointUse: (use: string): string => kindIn(words.uses, use) ?? use,
   source: (kind: string): string => kindIn(words.sources, kind)?.title ?? kind,
+  /** Undefined for a name of the shop's own. */
+  wear: (name: string): string | undefined => kindIn(words.wear, name)?.title,
   drive: (kind: string): string => kindIn(words.drives, kind)?.title ?? kind,
   driveTool: (kind: string): string => kindIn(words.drives, kind)?.tool ?? kind,
   sequence: (kind: string): string => kindIn(words.sequences, kind)?.title ?? kind,

@@ -12,6 +12,7 @@ import {
   signals,
   sources,
 } from "../../../tables/index.ts";
+import { protectiveEquipment } from "../../../tables/protective-equipment.ts";
 import { kindsOf, type KindWords } from "../kinds.ts";
 
 export const kindWords: KindWords = {
@@ -44,6 +45,7 @@ export const kindWords: KindWords = {
   anyPrecaution: "Precaution",
   fluids: fluidKinds,
   sources,
+  wear: protectiveEquipment,
   drives,
   sequences,
   signals: {

@@ -360,6 +360,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
   ],
   "Going back to a step": [
     ["repeats.ts#isDoneAlready", again, "what is off, undone or on already is nothing to do"],
+    [
+      "still-to-do.ts#stillToDo",
+      again,
+      "some of several are the same ones the second time: those that are out already are not undone once more",
+    ],
     ["repeats.ts#judgeRepeats", again, "on the way back, the step to go back to is one that can be reached from there"],
     ["repeats.ts#judgeRepeats", again, "a missing precaution leads, whatever else stands in the way"],
     ["repeats.ts#targetsOf", again, "a later step is none to repeat from"],

@@ -69,7 +69,6 @@ function missing(bench: Bench, aim: Aim, part: Part, around: Around): void {
 function neverUndone(bench: Bench, aim: Aim, tie: Tie, around: Around): void {
   if (
     tie.passing ||
-    tie.uppers.length === 0 ||
     isAssumed(bench, tie.index, A_OUT) ||
     left(bench.model, bench.state, tie.index) === 0 ||
     at(bench.state.slack, tie.index) === BACKED_OUT
@@ -95,8 +94,11 @@ function neverUndone(bench: Bench, aim: Aim, tie: Tie, around: Around): void {
 
 function allApart(bench: Bench, procedure: Procedure, aim: Aim, except: ReadonlySet<ThingIndex>, around: Around): void {
   const { model, machine } = bench;
-  for (const tie of model.ties)
-    if (!except.has(tie.index) && tie.prefix.startsWith(around.prefix)) neverUndone(bench, aim, tie, around);
+  for (const tie of model.ties) {
+    // What sits in one part alone parts nothing, and what holds a part that is to stay on stays as well.
+    if (tie.uppers.length === 0 || except.has(tie.index) || tie.lowers.some((part) => except.has(part))) continue;
+    if (tie.prefix.startsWith(around.prefix)) neverUndone(bench, aim, tie, around);
+  }
   for (const part of model.parts) {
     if (
       except.has(part.index) ||

@@ -59,6 +59,47 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["remove.ts#reachForSome", ties, "a few pieces of a part can be reached and touched as all of them can"],
     ["remove.ts#someOf", refusal, "of a part of several pieces no more come off, and no more go on, than there are"],
     [
+      "remove.ts#isStillOn",
+      ties,
+      "what came along is off: silent in the same step, said twice where it was named itself, still held by what is undone",
+    ],
+    [
+      "removal.ts#comesAlong",
+      ties,
+      "what is bolted to a part and held by the rest only in passing comes along with it, and is off with it",
+    ],
+    [
+      "remove.ts#clampedBy",
+      ties,
+      "what lies in a joint: still clamped by what is in, then between the two, then free; refused once",
+    ],
+    [
+      "aside.ts#givesWay",
+      ties,
+      "on a hinge, a cable or a hose it swings; by any other tie it has to be loose, and a nut on a cable is one",
+    ],
+    [
+      "aim.ts#named",
+      ties,
+      "aims: a part off, apart, a fastener out; of all apart what is excepted stays, with what holds it",
+    ],
+    [
+      "aim.ts#neverUndone",
+      ties,
+      "aims: a part off, apart, a fastener out; of all apart what is excepted stays, with what holds it",
+    ],
+    [
+      "aim.ts#allApart",
+      ties,
+      "aims: a part off, apart, a fastener out; of all apart what is excepted stays, with what holds it",
+    ],
+    ["aim.ts#allApart", ties, "a unit inside is all apart when its own things are"],
+    [
+      "as-start.ts#settle",
+      ties,
+      "a part that is not there at the start is off, hides nothing, and its fasteners are out",
+    ],
+    [
       "bench.ts#resolveName",
       "bench/named-inside",
       "of several units each has its own: by the piece, or by the piece at hand",
@@ -163,6 +204,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["declared.ts#hazardProblems", hazards, "for a spring a block that stands will do"],
     ["declared.ts#hazardProblems", hazards, "a hazard without any precaution is a finding"],
     ["declared.ts#hazardProblems", hazards, "isolate before lock-out, the proof after all of these"],
+    [
+      "declared.ts#hazardProblems",
+      refusal,
+      "only what is made safe after a proof is declared after it: earth, screen, barrier, and what no rule knows",
+    ],
     ["declared.ts#hazardProblems", hazards, "`other` satisfies no rule of order or proof"],
     ["checks/hazard/wait-too-short.ts", hazards, "a wait is at least the computed one"],
     ["hazards.ts#restore", hazards, "a proof ends with restore, and all its precautions lapse"],
@@ -312,6 +358,17 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       ends,
       "what is fitted later in the same way back is not on yet; what never is, is missing",
     ],
+    [
+      "declared.ts#contradictions",
+      refusal,
+      "two orders of the unit that say the opposite are found in the declarations, once",
+    ],
+    [
+      "walk.ts#onBench",
+      refusal,
+      "a procedure that starts on the bench is done on a part that is there, in both halves",
+    ],
+    ["walk.ts#neededFirst", refusal, "what a procedure of the way back needs is done before it there, too"],
     ["as-start.ts#settle", ends, "`starts without` counts among what is out, and a way back may say it again"],
     ["new-parts.ts#reuse", written, "a spent part that must be new is not used again"],
     ["new-parts.ts#judgeOldStays", written, "what must be new every time does not stay in a joint that was opened"],

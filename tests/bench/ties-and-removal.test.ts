@@ -154,3 +154,116 @@ test("a few pieces of a part can be reached and touched as all of them can", () 
   expect(codes(stage(caps, "step { remove 2 of cap remove hood remove rest of cap }"))).toEqual(["sequence/blocked"]);
   expect(codes(stage(caps, "step { remove hood remove 2 of cap remove rest of cap }"))).toEqual([]);
 });
+
+// --- the least that is said, and what follows from it ----------------------------------------------------------------------------
+
+const said = (facts: string, steps: string): string[] =>
+  findings(stage(facts, `step { ${steps} }`, "aim none")).map((f) => `${f.code}: ${f.says}`);
+
+test("what came along is off: silent in the same step, said twice where it was named itself, still held by what is undone", () => {
+  const facts = `part a "A"\n fastener as screw "As" { count 2 joins a to b }\n part c "C"\n fastener cs screw "Cs" { count 2 joins c to a }\n part r "R" { rests on a }`,
+    off = (thing: string): string[] => [`sequence/already-undone: ${thing} is off already`];
+  expect(said(facts, "undo as remove a remove r")).toEqual([]);
+  expect(said(facts, "undo as remove a remove r remove r")).toEqual(off("R"));
+  expect(said(facts, "undo as remove a remove a")).toEqual(off("A"));
+  expect(said(facts, "undo as remove a } step { remove a")).toEqual(off("A"));
+  expect(said(facts, "undo as remove a undo cs remove c")).toEqual([]);
+  expect(said(facts, "undo as remove a remove c")).toEqual([
+    "sequence/still-held: C cannot come off: still held by 2 of 2 Cs",
+  ]);
+  expect(said(facts, "remove b")).toEqual([
+    "sequence/base-stays: Base stays on the stand: it is the base of this unit",
+  ]);
+});
+
+test("what is bolted to a part and held by the rest only in passing comes along with it, and is off with it", () => {
+  const facts = (gear = ""): string =>
+    `part pump "Pump"\n fastener ps screw "Pump screws" { count 2 joins pump to b }\n part gear "Gear" { fits b ${gear} }\n fastener gs screw "Gear screw" { joins gear to pump }\n part hood "Hood" { rests on b }`;
+  expect(said(facts(), "undo ps remove pump")).toEqual([]);
+  expect(said(facts("behind hood"), "undo ps remove pump")).toEqual([
+    "sequence/blocked: Pump cannot come off: Gear, which comes along, is behind Hood",
+  ]);
+  // Not with it where its screw is out.
+  expect(said(facts("behind hood"), "undo ps, gs remove pump")).toEqual([]);
+});
+
+test("what lies in a joint: still clamped by what is in, then between the two, then free; refused once", () => {
+  const facts = `part lid "Lid"\n part ring o-ring "Ring" { between lid and b renew when worn }\n fastener screws screw "Screws" { count 4 joins lid to b }`,
+    clamped = (count: number): string[] => [
+      `sequence/still-held: Ring cannot come off: still clamped by ${count} of 4 Screws`,
+    ],
+    between = ["sequence/blocked: Ring cannot come off: it lies between Lid and Base, which are still together"];
+  expect(said(facts, "remove ring")).toEqual(clamped(4));
+  expect(said(facts, "undo 2 of screws remove ring")).toEqual(clamped(2));
+  expect(said(facts, "remove ring undo screws remove lid")).toEqual(clamped(4));
+  expect(said(facts, "undo screws remove ring")).toEqual(between);
+  expect(said(facts, "undo screws remove ring remove lid")).toEqual(between);
+  for (const free of ["remove lid remove ring", "remove lid, ring together", "slide lid remove ring"])
+    expect(said(facts, `undo screws ${free}`), free).toEqual([]);
+});
+
+test("on a hinge, a cable or a hose it swings; by any other tie it has to be loose, and a nut on a cable is one", () => {
+  const door = (kind: string): string =>
+      `part door "Door"\n part arm ${kind} "Arm" { fits b }\n joint j connector "J" { joins door to arm }\n fastener catch bolt "Catch" { count 2 joins door to b }`,
+    held = (by: string): string[] => [`sequence/still-held: Door cannot be swung aside: still held by ${by}`];
+  for (const kind of ["hinge", "cable", "hose"]) {
+    for (const free of ["loosen", "undo"]) expect(said(door(kind), `${free} catch swing door`), kind).toEqual([]);
+    expect(said(door(kind), "swing door"), kind).toEqual(held("2 of 2 Catch"));
+  }
+  expect(said(door(""), "undo catch swing door")).toEqual(held("J"));
+  expect(said(door(""), "undo catch, j swing door")).toEqual([]);
+  const lead = (tie: string): string => `part lead cable "Lead"\n ${tie} "End" { joins lead to b }`;
+  expect(said(lead("joint end connector"), "slide lead")).toEqual([]);
+  expect(said(lead("fastener end nut"), "slide lead")).toEqual([
+    "sequence/still-held: Lead cannot be slid aside: still held by End",
+  ]);
+});
+
+test("aims: a part off, apart, a fastener out; of all apart what is excepted stays, with what holds it", () => {
+  const facts = `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }\n part cup "Cup" { fits lid }\n part pin "Pin" { rests on b }\n fastener plug plug "Plug" { into b }\n joint seal sealant "Seal" { joins lid to b }`;
+  const ends = (aim: string, steps: string): string[] =>
+      findings(stage(facts, `step { ${steps} }`, `aim ${aim}`)).map((f) => `${f.code}: ${f.says}`),
+    on = (thing: string, how = "off"): string[] => [`removal/missing: ${thing} is not ${how} at the end`],
+    lidOff = "undo screws remove lid";
+  expect(ends("lid off", "undo screws")).toEqual(on("Lid"));
+  expect(ends("cup off", lidOff)).toEqual(on("Cup"));
+  expect(ends("lid apart", lidOff)).toEqual(on("Lid", "apart"));
+  expect(ends("lid apart", `${lidOff} remove cup`)).toEqual([]);
+  for (const [of, says] of [
+    ["screws", "Screws are"],
+    ["plug", "Plug is"],
+  ] as const) {
+    expect(ends(`${of} off`, `undo ${of} ${of === "screws" ? "remove lid" : ""}`)).toEqual([]);
+    expect(ends(`${of} off`, "remove pin")).toEqual([`removal/never-undone: ${says} never undone`]);
+  }
+  expect(ends("screws off", `undo 2 of screws`)).toEqual(["removal/never-undone: Screws are never undone"]);
+  expect(ends("screws off", "back-out screws remove lid")).toEqual([]);
+  // Refused before: the end is not judged again.
+  for (const aim of ["lid off", "screws off"])
+    expect(ends(aim, "remove lid")).toEqual(["sequence/still-held: Lid cannot come off: still held by 4 of 4 Screws"]);
+  expect(ends("all apart", `${lidOff} remove cup, pin`)).toEqual([]);
+  expect(ends("all apart", `${lidOff} remove cup`)).toEqual(on("Pin"));
+  expect(ends("all apart", `remove cup, pin`)).toEqual(["removal/never-undone: Screws are never undone"]);
+  expect(ends("all apart except cup", `${lidOff} remove pin`)).toEqual([]);
+  expect(ends("all apart except cup, screws", "remove pin")).toEqual([]);
+  expect(ends("all apart except lid", "remove cup, pin")).toEqual([]);
+  expect(ends("all apart except lid", "remove pin")).toEqual(on("Cup"));
+});
+
+test("a unit inside is all apart when its own things are", () => {
+  const text = (acts: string): string =>
+    `unit g "G" { base c part c "Case" part x "X"\n fastener xs screw "Xs" { joins x to c } }\nprocedure gs "GS" for g { aim all apart step { ${acts} } }\n${stage(`part gb "Gear box" { is unit g }\n fastener bolts bolt "Bolts" { count 2 joins gb to b }`, "step { do gs on gb }", "aim none")}`;
+  expect(codes(text("undo xs remove x"))).toEqual([]);
+  expect(codes(text("undo xs"))).toEqual(["removal/missing"]);
+});
+
+test("a part that is not there at the start is off, hides nothing, and its fasteners are out", () => {
+  const facts = `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }\n part card "Card" { fits b behind lid }`;
+  const starts = (steps: string): string[] =>
+    findings(stage(facts, `step { ${steps} }`, "aim none starts without lid")).map((f) => f.says);
+  expect(starts("remove card")).toEqual([]);
+  expect(starts("undo screws")).toEqual(["Screws are undone already"]);
+  expect(starts("remove lid")).toEqual(["Lid is off already"]);
+  expect(starts("fit lid fit screws remove card")).toEqual(["Card cannot come off: Lid is in front of it"]);
+  expect(refit(stage(facts, "step { remove card }", "aim none starts without lid"))).toEqual(["fitting Card"]);
+});

@@ -204,3 +204,10 @@ test("what was opened by a drain and by a line of its own is closed after what l
     "filling Oil",
   ]);
 });
+
+test("a proof that was never done does not end as well: what is turned afterwards is no second finding", () => {
+  const facts = `${magnets("leads, rotor, vice")}`;
+  expect(says(facts, "isolate pm remove leads rotate rotor 1 turn remove vice")).toEqual([
+    "hazard/not-yet: Leads must not be touched yet: Magnets turn asks for prove-dead first @ remove leads",
+  ]);
+});

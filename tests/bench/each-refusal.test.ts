@@ -228,3 +228,12 @@ test("what was loosened and then undone or backed out is tightened once on the w
     "tightening Screws",
   ]);
 });
+
+test("a fastener that is removed is undone, and a part that is undone is removed: the trade says either", () => {
+  expect(says(lid, "step { remove screws, lid }")).toEqual([]);
+  expect(says(lid, "step { undo screws, lid }")).toEqual([]);
+  expect(says(lid, "step { undo lid }")).toEqual([
+    "sequence/still-held: Lid cannot be undone: still held by 4 of 4 Screws",
+  ]);
+  expect(refit(stage(lid, "step { remove screws, lid }"))).toEqual(["fitting Lid", "fitting Screws"]);
+});

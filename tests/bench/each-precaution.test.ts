@@ -211,3 +211,11 @@ test("a proof that was never done does not end as well: what is turned afterward
     "hazard/not-yet: Leads must not be touched yet: Magnets turn asks for prove-dead first @ remove leads",
   ]);
 });
+
+test("a hazard that is on a fluid is touched by whatever lets it out", () => {
+  const facts = `${pipe}\n hazard hot-oil hot warning "Hot oil" { on oil precaution cool "Let it stand." back "Sign off." }`;
+  expect(says(facts, "cool hot-oil drain oil undo union remove pipe")).toEqual([]);
+  expect(says(facts, "drain oil undo union remove pipe")).toEqual([
+    "hazard/not-yet: Oil must not be touched yet: Hot oil asks for cool first @ drain oil",
+  ]);
+});

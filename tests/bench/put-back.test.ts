@@ -242,3 +242,22 @@ test("fitted again in the strip: what hangs on that is undone first on the way b
     "fitting Screws",
   ]);
 });
+
+test("without a word of it the unit's base goes to the largest of what is built up", () => {
+  const facts = `part cap "Cap"\n fastener cs screw "Cap screws" { joins cap to b }\n part jar "Jar"\n fastener js screw "Jar screws" { joins jar to b }\n part lid "Lid"\n fastener ls screw "Lid screws" { joins lid to jar }`,
+    apart = "undo cs remove cap undo ls remove lid undo js remove jar";
+  expect(says(facts, apart, "fit lid fit ls fit b fit js fit cap fit cs")).toEqual([]);
+  expect(says(facts, apart, "fit lid fit ls fit b fit cs fit cap fit js")).not.toEqual([]);
+});
+
+test("what was refused on the way apart, or before on the way back, is made without a second word", () => {
+  const held = "sequence/still-held: Lid cannot come off: still held by 4 of 4 Screws";
+  for (const back of ["fit lid fit screws", "fit lid tighten screws"])
+    expect(says(lid, "remove lid", back), back).toEqual([held]);
+  const card = `${lid}\n part card "Card"\n fastener cs screw "Card screws" { count 2 joins card to b behind lid }`,
+    behind = "refit/impossible: Card screws cannot go on: Card screws belong behind Lid, which is on already";
+  for (const twice of ["fit cs", "fit cs finger-tight fit cs"])
+    expect(says(card, "undo screws remove lid undo cs remove card", `fit card fit lid fit screws ${twice}`)).toEqual([
+      behind,
+    ]);
+});

@@ -63,12 +63,14 @@ export default benchCheck({
   `,
   reason: (reason, context) => {
     const name = reason.thing === undefined ? "it" : context.name(reason.thing),
-      by = stillIn(reason, context);
+      by = stillIn(reason, context),
+      isMany = verbOf(reason.thing, context) === "are",
+      behind = `${isMany ? "belong" : "belongs"} behind ${by}, which ${are(reason.by, context)} on already`;
     switch (reason.words[0]) {
       case "behind":
-        return `${name} ${verbOf(reason.thing, context) === "are" ? "belong" : "belongs"} behind ${by}, which ${are(reason.by, context)} on already`;
+        return `${name} ${behind}`;
       case "comes along":
-        return `${name}, which comes along, belongs behind ${by}, which ${are(reason.by, context)} on already`;
+        return `${name}, which ${isMany ? "come" : "comes"} along, ${behind}`;
       case "covered":
         return `${by} ${(reason.left[0] ?? 0) > 1 ? "are" : are(reason.by, context)} in front of ${name}`;
       case "filler off":

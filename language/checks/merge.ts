@@ -34,7 +34,9 @@ export function mergeFindings(
     else groups.set(key, [one]);
   }
   // The line that is missing at the bench may be the one that would speak of what no line speaks of.
-  const isMissing = [...groups.values()].some(([one]) => /^(?:sequence|removal|refit)\//.test(one!.code));
+  const isMissing = [...groups.values()].some(([one]) =>
+    /^(?:sequence|removal|refit)\/|^hazard\/never-touched$/.test(one!.code),
+  );
   const missed = new Set<string>(),
     findings: Finding[] = [],
     lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [];
@@ -76,28 +78,31 @@ export function mergeFindings(
   return sameCause(findings, isAllowed);
 }
 
+const figureCodes = [
+  "figure/implausible",
+  "fastener/torque-over-yield",
+  "fastener/torque-too-low",
+  "figure/pair-disagrees",
+  "tool/wrench-range",
+];
 /**
- * Families that one cause at one place shows in: a figure that is wrong, an act that was refused. The first of each speaks where several
- * weigh the same.
+ * What one cause at one place shows as: a figure that is wrong, an act that was refused with what should have been off already. Others
+ * that stand at one place are mistakes of their own.
  */
-const causes = [
-  [
-    "figure/implausible",
-    "fastener/torque-over-yield",
-    "fastener/torque-too-low",
-    "figure/pair-disagrees",
-    "tool/wrench-range",
-  ],
-  ["hazard/", "sequence/", "removal/", "refit/impossible", "lift/over-guideline"],
-] as const;
+const causes: readonly { readonly leads: readonly string[]; readonly follows: readonly string[] }[] = [
+  { leads: figureCodes, follows: figureCodes },
+  { leads: ["sequence/still-held", "sequence/blocked"], follows: ["lift/over-guideline", "refit/impossible"] },
+];
 const weights: readonly Finding["severity"][] = ["error", "warning", "question", "hint"];
 
 /** At the very same place, from one cause: the gravest speaks, the others are among its reasons. What the author allows stands for itself. */
 function sameCause(findings: readonly Finding[], isAllowed: (one: Pick<Finding, "code" | "at">) => boolean): Finding[] {
-  const causeOf = ({ code }: Finding): number => causes.findIndex((codes) => codes.some((one) => code.startsWith(one)));
+  const causeOf = ({ code }: Finding): number =>
+    causes.findIndex(({ leads, follows }) => leads.includes(code) || follows.includes(code));
   const rank = (one: Finding): number => {
-    const codes = causes[causeOf(one)]!;
-    return weights.indexOf(one.severity) * codes.length + codes.findIndex((code) => one.code.startsWith(code));
+    const { leads } = causes[causeOf(one)]!,
+      place = leads.indexOf(one.code);
+    return (place < 0 ? 1 : 0) * 100 + weights.indexOf(one.severity) * 10 + place;
   };
   // By file, cause and place: what stands within the place of another is at it too.
   const groups: { readonly cause: number; readonly at: Finding["at"]; readonly list: Finding[] }[] = [];
@@ -113,8 +118,10 @@ function sameCause(findings: readonly Finding[], isAllowed: (one: Pick<Finding, 
   }
   const joined = new Map<Finding, Finding | undefined>();
   for (const { list } of groups) {
-    if (list.length < 2) continue;
-    const [first, ...others] = list.toSorted((a, b) => rank(a) - rank(b));
+    const [first, ...rest] = list.toSorted((a, b) => rank(a) - rank(b)),
+      { leads, follows } = causes[causeOf(first!)]!,
+      others = leads.includes(first!.code) ? rest.filter(({ code }) => follows.includes(code)) : [];
+    if (others.length === 0) continue;
     const reasons = others.flatMap(({ says, at, because }) => [{ says, at }, ...because.filter((one) => one.at)]);
     joined.set(first!, { ...first!, because: [...first!.because, ...reasons] });
     for (const one of others) joined.set(one, undefined);

@@ -20,6 +20,7 @@ import figureWrongDimension from "./figure/wrong-dimension.ts";
 import hazardDismissed from "./hazard/dismissed.ts";
 import hazardGuardOff from "./hazard/guard-off.ts";
 import hazardLapsed from "./hazard/lapsed.ts";
+import hazardNeverTouched from "./hazard/never-touched.ts";
 import hazardNoPrecaution from "./hazard/no-precaution.ts";
 import hazardNoProof from "./hazard/no-proof.ts";
 import hazardNotRecovered from "./hazard/not-recovered.ts";
@@ -62,6 +63,7 @@ import refitNoTest from "./refit/no-test.ts";
 import refitOneWay from "./refit/one-way.ts";
 import refitPosition from "./refit/position.ts";
 import refitSealReused from "./refit/seal-reused.ts";
+import refitSecondBlock from "./refit/second-block.ts";
 import refitSetBroken from "./refit/set-broken.ts";
 import refitTemporaryLeft from "./refit/temporary-left.ts";
 import removalJoinsNothing from "./removal/joins-nothing.ts";
@@ -144,6 +146,7 @@ export const checks: readonly Check[] = [
   hazardDismissed,
   hazardGuardOff,
   hazardLapsed,
+  hazardNeverTouched,
   hazardNoPrecaution,
   hazardNoProof,
   hazardNotRecovered,
@@ -186,6 +189,7 @@ export const checks: readonly Check[] = [
   refitOneWay,
   refitPosition,
   refitSealReused,
+  refitSecondBlock,
   refitSetBroken,
   refitTemporaryLeft,
   removalJoinsNothing,

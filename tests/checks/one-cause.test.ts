@@ -99,3 +99,56 @@ test("the base is no aim", () => {
   const text = stage(`part lid "Lid" { rests on b }`, "step { remove lid }", "aim lid, b off");
   expect(findings(text).map(({ says }) => says)).toEqual(["Base stays on the stand: it is the base of this unit"]);
 });
+
+const hazardOn = (on: string, acts: string, more = ""): string[] =>
+  all(
+    stage(
+      `part lid "Lid" { rests on b }\n part vent "Vent"\n fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { drains at plug }\n hazard heat hot warning "Hot oil" { on ${on} precaution cool "Let it stand." }\n ${more}`,
+      `step { cool heat ${acts} }`,
+    ),
+    /^hazard\/never-touched/,
+  );
+
+test("a hazard on things that no line touches is told; drained, opened or named it is near", () => {
+  expect(hazardOn("b", "remove lid")).toEqual(["hazard/never-touched"]);
+  expect(hazardOn("lid", "remove lid")).toEqual([]);
+  expect(hazardOn("plug", "drain oil remove lid")).toEqual([]);
+  expect(hazardOn("vent, lid", "clean lid")).toEqual([]);
+  // A line that cannot be read may be the one that touches it.
+  expect(hazardOn("b", "remove ldi")).toEqual([]);
+});
+
+const signal = (kind: string, figures: string): string[] =>
+  check(stage(`hazard h ${kind} "H" { on b ${figures} precaution other "So." }`, 'step { note "Nothing." }'))
+    .findings.filter(({ code }) => code === "hazard/signal-too-low")
+    .map(({ severity }) => severity);
+
+// ANSI Z535.6: the word goes by the worst injury. Directive 2014/68/EU, Article 1: pressure equipment from 0.5 bar on (from memory).
+test("caution on a pressure of more than half a bar is a question, on a load overhead a warning", () => {
+  expect(signal("pressure caution", "pressure 10 bar")).toEqual(["question"]);
+  expect(signal("pressure warning", "pressure 10 bar")).toEqual([]);
+  expect(signal("pressure caution", "pressure 0.5 bar")).toEqual([]);
+  expect(signal("pressure caution", "")).toEqual([]);
+  expect(signal("overhead caution", "")).toEqual(["warning"]);
+});
+
+test("a second refit block in one step is told, and one for another build is none", () => {
+  const blocks = (text: string): string[] =>
+    all(stage(`option long "Long"\n part lid "Lid" { rests on b }`, `step { remove lid ${text} }`), /^refit\/second/);
+  expect(blocks('refit { note "Dry." } refit { clean b }')).toEqual(["refit/second-block"]);
+  expect(blocks('refit { note "Dry." } refit { clean b } refit { clean lid }')).toHaveLength(2);
+  expect(blocks('if long { refit { note "Dry." } } refit { clean b }')).toEqual([]);
+});
+
+test("mistakes of their own that stand at one place are told each", () => {
+  const text = stage(
+    `hazard h pressure caution "H" { on b pressure 10 bar precaution other "So." }`,
+    "step { clean b }",
+  );
+  expect(all(text, /^hazard\/(?:no-proof|signal)/)).toEqual(["hazard/no-proof", "hazard/signal-too-low"]);
+  const aims = `part lid "Lid"\n part fan "Fan" { fits b }\n fastener screws screw "Screws" { joins lid to b }`;
+  expect(codes(stage(aims, 'step { note "Nothing." }', "aim screws, fan off"))).toEqual([
+    "removal/missing",
+    "removal/never-undone",
+  ]);
+});

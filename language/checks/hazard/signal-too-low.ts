@@ -4,12 +4,15 @@ import { voltageClass } from "../../figures/voltage-limits.ts";
 import { si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
 
+/** Pressure over that of the air around from which equipment counts as under pressure, Pa. Source: Directive 2014/68/EU, Article 1 (from memory). */
+const PRESSURE_EQUIPMENT = 0.5e5;
+
 export default check({
   code: "hazard/signal-too-low",
   title: "The signal word is too low",
   severity: "warning",
   why: "Notice speaks of damage to the machine only, caution of minor injury. What can maim or kill is a warning or a danger.",
-  source: "ANSI Z535.6; ISO 3864-2",
+  source: "ANSI Z535.6; ISO 3864-2; Directive 2014/68/EU, Article 1 (its limit from memory)",
   fails: `
     unit box "Box" {
       base foot
@@ -40,8 +43,27 @@ export default check({
           at: hazard.at,
           says: `${hazard.name}: notice is for damage to the machine only, and a hazard can hurt someone`,
         };
+      if (hazard.signal !== "caution") continue;
+      if (hazard.kind === "overhead")
+        yield {
+          at: hazard.at,
+          says: `${hazard.name}: a load overhead can kill, and caution speaks of minor injury`,
+          because: [{ says: "source: ANSI Z535.6, the word goes by the worst injury that could be" }],
+        };
+      const pressure = hazard.figures.get("pressure");
+      if (hazard.kind === "pressure" && pressure && si(pressure).high > PRESSURE_EQUIPMENT)
+        yield {
+          at: hazard.at,
+          severity: "question",
+          says: `${hazard.name}: ${pressure.written} can throw parts and cut with its jet, and caution speaks of minor injury: is it no more?`,
+          because: [
+            {
+              says: "source: Directive 2014/68/EU counts pressure equipment from 0.5 bar over the air around; ANSI Z535.6",
+            },
+          ],
+        };
       const voltage = hazard.figures.get("voltage");
-      if (hazard.kind !== "electrical" || hazard.signal !== "caution" || !voltage) continue;
+      if (hazard.kind !== "electrical" || !voltage) continue;
       if (voltageClass(si(voltage).high, voltage.unit === "V ac" ? "ac" : "dc") === "A") continue;
       yield {
         at: hazard.at,

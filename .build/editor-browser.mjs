@@ -51,9 +51,9 @@ async function look(page, file) {
   }
 }
 
-/** Opens the workbench on a folder; `exit` resolves when the tests end, if there are any. */
+/** Opens the workbench on a folder; `exit` resolves when the tests end, if there are any. With `trust` a folder has to be trusted by a person. */
 export async function inPage(
-  { folder, extensions = [], payload, settings = {}, size = { width: 1400, height: 900 } },
+  { folder, extensions = [], payload, settings = {}, size = { width: 1400, height: 900 }, trust = false },
   work,
 ) {
   const { chromium } = await import("playwright-core");
@@ -71,7 +71,7 @@ export async function inPage(
   );
   // Installed as they are; one that is under development can only be one.
   for (const path of extensions) cpSync(path, join(data, "extensions", basename(path)), { recursive: true });
-  const server = startServer(data);
+  const server = startServer(data, trust);
   let browser;
   try {
     const port = await server.port,
@@ -103,7 +103,7 @@ export async function inPage(
 }
 
 /** Not the front that code-server adds: VS Code's own server under it, since only that takes --enable-smoke-test-driver. */
-function startServer(data) {
+function startServer(data, trust) {
   const child = spawn(
     process.execPath,
     [
@@ -118,7 +118,7 @@ function startServer(data) {
       data,
       "--telemetry-level",
       "off",
-      "--disable-workspace-trust",
+      ...(trust ? [] : ["--disable-workspace-trust"]),
       "--enable-smoke-test-driver", // without it a built VS Code ignores the payload of the address
     ],
     { stdio: ["ignore", "pipe", verbose ? "inherit" : "ignore"] },

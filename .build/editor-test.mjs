@@ -4,7 +4,9 @@
 // Without EDITOR_HOST: browser where .editor/ is there, else desktop.
 //   EDITOR_TEST_ONLY     only the tests whose name this matches, and no other editors
 
-import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { inflateRawSync } from "node:zlib";
 import { makePackage } from "./editor-package.mjs";
 import { root, serverHome, testModule, testResult, unpacked } from "./editor-paths.mjs";
@@ -44,19 +46,22 @@ const code = await run({ workspace }).catch((error) => {
 });
 
 const { vscode = "?", results = [] } = existsSync(testResult) ? JSON.parse(readFileSync(testResult, "utf8")) : {};
-if (results.length === 0)
-  results.push({ name: "the extension host reports", error: `no result (${host}, exit ${code})` });
 const others = process.env.EDITOR_TEST_ONLY === undefined;
+if (others && results.length === 0)
+  results.push({ name: "the extension host reports", error: `no result (${host}, exit ${code})` });
 if (others) {
   const { neovimTest } = await import("./editor-neovim.mjs");
   results.push(...(await neovimTest()));
 }
 if (host === "browser" && (others || /no disk/.test(process.env.EDITOR_TEST_ONLY)))
   results.push(...(await virtualTest()));
+if (host === "browser" && (others || /nobody trusts/.test(process.env.EDITOR_TEST_ONLY)))
+  results.push(...(await untrustedTest()));
 if (others && host === "browser") {
   const { webTest } = await import("./editor-web.mjs");
   results.push(...(await webTest()));
 }
+if (results.length === 0) results.push({ name: process.env.EDITOR_TEST_ONLY, error: "no test is called so" });
 for (const { name, error } of results) console.log(error ? `not ok  ${name}\n${error}` : `ok      ${name}`);
 const failed = results.filter((one) => one.error).length;
 console.log(`VS Code ${vscode}, ${host}, ${((performance.now() - started) / 1000).toFixed(1)} s`);
@@ -100,6 +105,50 @@ async function virtualTest() {
   return existsSync(testResult)
     ? JSON.parse(readFileSync(testResult, "utf8")).results
     : [{ name: "a folder that is no disk", error: why }];
+}
+
+/**
+ * The tests in a folder that nobody trusts. A test host counts as trusted whatever the folder is, so that ours is installed as people have
+ * it, with another extension beside it that looks at what it does.
+ */
+async function untrustedTest() {
+  const looker = `${root}/out/untrusted-looker`,
+    place = mkdtempSync(join(tmpdir(), "untrusted-")),
+    name = "a folder that nobody trusts";
+  await build({
+    entryPoints: [`${root}/tests/editor/untrusted.ts`],
+    outfile: `${looker}/extension.cjs`,
+    bundle: true,
+    platform: "node",
+    format: "cjs",
+    target: "node22",
+    external: ["vscode"],
+    logLevel: "warning",
+  });
+  writeFileSync(
+    `${looker}/package.json`,
+    JSON.stringify({
+      name: "untrusted-looker",
+      publisher: "stripdown",
+      version: "0.0.1",
+      engines: { vscode: "^1.91.0" },
+      main: "./extension.cjs",
+      activationEvents: ["onStartupFinished"],
+      capabilities: { untrustedWorkspaces: { supported: true } },
+    }),
+  );
+  cpSync(`${root}/tests/editor/untrusted`, place, { recursive: true });
+  rmSync(testResult, { force: true });
+  const { inPage } = await import("./editor-browser.mjs"),
+    ended = async () => {
+      while (!existsSync(testResult)) await new Promise((resolve) => setTimeout(resolve, 100));
+    };
+  let why = "no result";
+  await inPage({ folder: join(place, "shop"), extensions: [unpacked, looker], trust: true }, ended).catch((error) => {
+    why = String(error.message ?? error);
+  });
+  rmSync(place, { recursive: true, force: true });
+  return existsSync(testResult) ? JSON.parse(readFileSync(testResult, "utf8")).results : [{ name, error: why }];
 }
 
 /** A .vsix is a zip: its directory stands at the end, and each entry is stored or deflated. */

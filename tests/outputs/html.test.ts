@@ -104,3 +104,7 @@ test("a picture is shown only where the caller gives it, and why not stands in i
     write(manual, "html", input, { ...options, picture: () => ({ problem: "it lies outside the project" }) }),
   ).toContain("is not shown: it lies outside the project.");
 });
+
+test.each([...pages])("%s: no cell begins with the sign that parts two texts, one of which is missing", (_, html) => {
+  expect(html).not.toMatch(/<td[^>]*>(<[^>]+>)*\s*:/);
+});

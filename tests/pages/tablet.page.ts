@@ -273,6 +273,12 @@ test("what is touched is 44 px high or more, and nothing is wider than the scree
     );
     expect(small).toEqual([]);
     expect(await open.page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+    // Sentences beside empty columns for a pen are not left one word a line: the table is moved sideways.
+    const sentences = await open.page.evaluate(() =>
+      [...document.querySelectorAll("td.prose")].map((each) => each.getBoundingClientRect().width),
+    );
+    expect(sentences.length).toBeGreaterThan(20);
+    expect(Math.min(...sentences)).toBeGreaterThanOrEqual(200);
     await open.close();
   }
 });

@@ -282,12 +282,10 @@ function billBody({ bill, units }: ManualDocument, options: OutputOptions): Mark
     { head: words.packs, cell: (row) => (row.packs ? billWords.packsOf(row.packs.text, row.pack ?? "") : "") },
     {
       head: words.why,
-      cell: (row) =>
-        own(
-          row.usedAt.some(({ on }) => on !== "")
-            ? document.titled(row.why, [...new Set(row.usedAt.map(({ on }) => on).filter(Boolean))].join("; "))
-            : row.why,
-        ),
+      cell: (row) => {
+        const on = [...new Set(row.usedAt.map((use) => use.on).filter(Boolean))].join("; ");
+        return own(row.why !== "" && on !== "" ? document.titled(row.why, on) : row.why || on);
+      },
     },
   ];
   return html`<p>${billWords.forUnits(units)}</p>${(["certain", "worn"] as const).map((grade) => {

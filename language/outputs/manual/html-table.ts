@@ -1,6 +1,9 @@
 // One way to make a table with heads, a caption and a head cell in every row. Columns that are empty throughout are left out.
 
-import { html, type Markup, type Value } from "../text/markup.ts";
+import { html, Markup, type Value } from "../text/markup.ts";
+
+/** On a screen a wide table is moved sideways; paper has no more room than it has. */
+export const tableStyle = "@media screen{td.prose{min-width:13rem}}";
 
 export interface Column<Row> {
   readonly head: string;
@@ -10,6 +13,11 @@ export interface Column<Row> {
   /** It names the row. */
   readonly isHead?: true;
 }
+
+/** Signs from which a text is sentences: beside empty columns for a pen it would be left one word a line. */
+const prose = 60;
+const lengthOf = (value: Value): number =>
+  typeof value === "string" ? value.length : value instanceof Markup ? value.source.replace(/<[^>]*>/g, "").length : 0;
 
 /** A table of so few rows stays on one page. */
 const shortest = 8;
@@ -29,10 +37,12 @@ export function table<Row>(
         return value !== "" && value !== undefined && value !== false;
       }),
   );
-  const cell = (column: Column<Row>, row: Row): Markup =>
-    column.isHead
-      ? html`<th scope="row">${column.cell(row)}</th>`
-      : html`<td${column.is !== undefined && html` class="${column.is}"`}>${column.cell(row)}</td>`;
+  const cell = (column: Column<Row>, row: Row): Markup => {
+    const value = column.cell(row);
+    if (column.isHead) return html`<th scope="row">${value}</th>`;
+    const className = column.is ?? (lengthOf(value) > prose ? "prose" : undefined);
+    return html`<td${className !== undefined && html` class="${className}"`}>${value}</td>`;
+  };
   return html`<div class="scroll${rows.length <= shortest && html` short`}" role="group" tabindex="0" aria-label="${caption}"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${shown.map(({ head }) => html`<th scope="col">${head}</th>`)}</tr></thead>
 <tbody>${rows.map(
     (row) => html`<tr>${shown.map((column) => cell(column, row))}</tr>

@@ -1,6 +1,7 @@
 // The style of the HTML manual, for screen and paper. Words, shapes and frames carry every meaning; colour only repeats it, so that it
 // reads in black and white. Signal colours: ISO 3864, RAL 3001, RAL 2010, RAL 1003, RAL 5005.
 
+import { tableStyle } from "./html-table.ts";
 import { layoutStyle } from "../layout-sheet/layout-sheet.ts";
 import { torqueStyle } from "../torque-sheet/torque-sheet.ts";
 
@@ -95,7 +96,7 @@ ${torqueStyle}
 @page lies{size:A4 landscape}
 .lies{page:lies}
 svg.code{float:right;width:22mm;height:22mm;margin:.2rem 0 .4rem .8rem}.lines{clear:both}
-.pen{display:inline-block;min-width:3rem;min-height:1.3rem}
+.pen{display:inline-block;min-width:3rem;min-height:1.3rem}${tableStyle}
 .given{font-style:italic}
 figure{margin:.6rem 0 .6rem 6.5rem;break-inside:avoid}
 figure svg.photo{max-width:100%;height:auto}figure img{max-width:100%;max-height:26rem;border:1px solid var(--line)}

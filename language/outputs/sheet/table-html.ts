@@ -1,6 +1,6 @@
 // A table of a sheet for the browser: what is known, and empty columns for a pen.
 
-import { table, type Column } from "../manual/html-table.ts";
+import { table, tableStyle, type Column } from "../manual/html-table.ts";
 import { html, type Markup } from "../text/markup.ts";
 import type { SheetOf, SheetTable } from "./table-sheet.ts";
 
@@ -24,4 +24,4 @@ export const sheetHtml = ({ notes, tables }: Pick<SheetOf, "notes" | "tables">):
   html`${notes.map((note) => html`<p>${note}</p>`)}${tables.map((each) => sheetTableHtml(each, tables.length > 1))}`;
 
 /** For the page that such a table stands in. */
-export const penStyle = ".pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}tbody th{font-weight:600}";
+export const penStyle = `.pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}tbody th{font-weight:600}${tableStyle}`;

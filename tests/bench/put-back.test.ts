@@ -261,3 +261,18 @@ test("what was refused on the way apart, or before on the way back, is made with
       behind,
     ]);
 });
+
+test("a mark on what came off is lined up by the end; one on what never parted need not be", () => {
+  const back = "fit lid fit screws";
+  expect(says(lid, `mark lid as M ${lidOff}`, `fit lid align M fit screws`)).toEqual([]);
+  expect(says(lid, `mark lid as M ${lidOff}`, back)).toEqual(["refit/mark-unused: M is never lined up"]);
+  expect(says(`${lid}\n part cup "Cup" { rests on b }`, `mark cup, b as M ${lidOff}`, back)).toEqual([]);
+  // Of what is missing altogether that alone is said.
+  expect(says(lid, `mark lid as M ${lidOff}`, "")).toEqual([
+    "refit/missing: Lid came off here and is not back on at the end",
+  ]);
+});
+
+test("taken off before it is put on is one finding, where it is taken off", () => {
+  expect(says(lid, lidOff, "fit lid take felt off put felt on lid fit screws")).toHaveLength(1);
+});

@@ -34,8 +34,8 @@ export function mergeFindings(
     else groups.set(key, [one]);
   }
   // The line that is missing at the bench may be the one that would speak of what no line speaks of.
-  const isMissing = [...groups.values()].some(([one]) =>
-    /^(?:sequence|removal|refit)\/|^hazard\/never-touched$/.test(one!.code),
+  const isMissing = [...groups.values()].some(
+    ([one]) => /^(?:sequence|removal|refit)\//.test(one!.code) && one!.severity === "error",
   );
   const missed = new Set<string>(),
     findings: Finding[] = [],
@@ -51,7 +51,7 @@ export function mergeFindings(
       [...groups.values()].some(([other]) => other!.code.startsWith("hazard/") && isWithin(other!.at, restsOn))
     )
       continue;
-    if (first.code === "names/unused" && isMissing) continue;
+    if (isMissing && (first.code === "names/unused" || first.code === "hazard/never-touched")) continue;
     if (missedOnce.test(first.code)) {
       const about = list.flatMap((one) => one.about),
         isNew = about.length === 0 || about.some((id) => !missed.has(`${first.code} ${id}`));

@@ -114,6 +114,10 @@ test("a hazard on things that no line touches is told; drained, opened or named 
   expect(hazardOn("lid", "remove lid")).toEqual([]);
   expect(hazardOn("plug", "drain oil remove lid")).toEqual([]);
   expect(hazardOn("vent, lid", "clean lid")).toEqual([]);
+  // The line that is missing may be the one that touches it.
+  const held = `fastener screws screw "Screws" { joins vent to b }`;
+  expect(hazardOn("b", "undo screws remove vent", held)).toEqual(["hazard/never-touched"]);
+  expect(hazardOn("b", "remove vent", held)).toEqual([]);
   // A line that cannot be read may be the one that touches it.
   expect(hazardOn("b", "remove ldi")).toEqual([]);
 });

@@ -149,13 +149,3 @@ export function insertFix(
   const edit = lineBefore(problem.act, lines.join(`\n${indent}`), context);
   return edit ? [{ title, edits: [edit], certain: false }] : [];
 }
-
-/** "is" or "are", by how many the declaration has. */
-export function verbOf(thing: ThingIndex | undefined, context: BenchContext): "is" | "are" {
-  const of = thing === undefined ? undefined : context.model.things[thing];
-  return (of?.is === "tie" || of?.is === "part") && of.count > 1 ? "are" : "is";
-}
-
-/** The same of several things. */
-export const are = (things: readonly ThingIndex[], context: BenchContext): "is" | "are" =>
-  things.length > 1 ? "are" : verbOf(things[0], context);

@@ -1,5 +1,6 @@
 // Runs every check over a project, its models and its performances, and makes one finding of one mistake.
 
+import { agreed } from "./agreement.ts";
 import { gravestFirst } from "./gravest-first.ts";
 import { wasReadWhole } from "./read-whole.ts";
 import type { Performance, Problem, Reason } from "../bench/trace.ts";
@@ -145,7 +146,7 @@ export function checkModel(table: CheckTable, model: Model, context: CheckContex
   for (const problem of declaredProblems(model)) push(found, wordProblem(table, problem, bench, context.settings));
   for (const check of table.ofModel)
     for (const draft of check.model(model, bench))
-      push(found, finish(check, draft, context.settings, { build: model.build, unit: model.unit }));
+      push(found, finish(check, agreed(draft, model), context.settings, { build: model.build, unit: model.unit }));
   return found;
 }
 
@@ -166,7 +167,10 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
     for (const draft of check.performance(performance, bench))
       push(
         found,
-        finish(check, draft, context.settings, { build: performance.model.build, unit: performance.model.unit }),
+        finish(check, agreed(draft, performance.model), context.settings, {
+          build: performance.model.build,
+          unit: performance.model.unit,
+        }),
       );
   return found;
 }
@@ -270,7 +274,7 @@ function wordProblem(
       : undeclared;
   if (declared && !wasReadWhole(context.project, declared)) return undefined;
   const things = problem.about.map((thing) => context.model.things[thing]!);
-  return finish(check, check.problem(problem, context), settings, {
+  return finish(check, agreed(check.problem(problem, context), context.model), settings, {
     build: context.model.build,
     unit: context.model.unit,
     who: things[0] ? things[0].name : "",

@@ -49,6 +49,6 @@ test("a missing precaution leads a refusal that has other reasons too", () => {
 
 test("without a hazard the first reason stays what it was", () => {
   expect(errors(machine("loosen lid-screws", 'no electrical "None."'))).toEqual([
-    "sequence/blocked: Lid screws cannot be loosened: Cover is in front of it",
+    "sequence/blocked: Lid screws cannot be loosened: Cover is in front of them",
   ]);
 });

@@ -22,7 +22,7 @@ const at = testPublished({
     },
     f3: {
       edit: () => ({ strip: (text) => swapped(text, "plates-off", "lining-off") }),
-      finds: /sequence\/blocked: Friction lining cannot come off: Retaining plates is in front of it$/,
+      finds: /sequence\/blocked: Friction lining cannot come off: Retaining plates are in front of it$/,
     },
     f4: {
       edit: () => ({ strip: (text) => put(text, "96 lb-in (11 N·m)", "96 lb-ft (11 N·m)") }),

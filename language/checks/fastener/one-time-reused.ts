@@ -1,6 +1,6 @@
 // `reuse` of a thing that must be new.
 
-import { benchCheck, verbOf } from "../bench-check.ts";
+import { benchCheck } from "../bench-check.ts";
 
 export default benchCheck({
   code: "fastener/one-time-reused",
@@ -47,5 +47,5 @@ export default benchCheck({
   `,
   subject: () => "",
   reason: (reason, context) =>
-    `${context.name(reason.thing!)} ${reason.words[1] === "scrap" ? `${verbOf(reason.thing, context) === "are" ? "were" : "was"} scrapped before` : `${verbOf(reason.thing, context)} to be new every time`}`,
+    `${context.name(reason.thing!)} ${reason.words[1] === "scrap" ? `was scrapped before` : `is to be new every time`}`,
 });

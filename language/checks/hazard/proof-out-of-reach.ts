@@ -1,6 +1,6 @@
 // A precaution that is behind something is done before that is away.
 
-import { benchCheck, verbOf } from "../bench-check.ts";
+import { benchCheck } from "../bench-check.ts";
 
 export default benchCheck({
   code: "hazard/proof-out-of-reach",
@@ -59,5 +59,5 @@ export default benchCheck({
   `,
   subject: () => "",
   reason: (reason, context) =>
-    `${context.name(reason.by[0]!)} ${verbOf(reason.by[0], context)} still in front of the place where ${reason.words[0]} for ${context.name(reason.thing!)} is done`,
+    `${context.name(reason.by[0]!)} is still in front of the place where ${reason.words[0]} for ${context.name(reason.thing!)} is done`,
 });

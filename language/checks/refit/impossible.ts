@@ -1,6 +1,6 @@
 // An act of a written or corrected refit that the bench does not allow.
 
-import { are, benchCheck, listed, stillIn, verbOf } from "../bench-check.ts";
+import { benchCheck, listed, stillIn } from "../bench-check.ts";
 
 export default benchCheck({
   code: "refit/impossible",
@@ -64,31 +64,30 @@ export default benchCheck({
   reason: (reason, context) => {
     const name = reason.thing === undefined ? "it" : context.name(reason.thing),
       by = stillIn(reason, context),
-      isMany = verbOf(reason.thing, context) === "are",
-      behind = `${isMany ? "belong" : "belongs"} behind ${by}, which ${are(reason.by, context)} on already`;
+      behind = `belongs behind ${by}, which is on already`;
     switch (reason.words[0]) {
       case "behind":
         return `${name} ${behind}`;
       case "comes along":
-        return `${name}, which ${isMany ? "come" : "comes"} along, ${behind}`;
+        return `${name}, which comes along, ${behind}`;
       case "covered":
-        return `${by} ${(reason.left[0] ?? 0) > 1 ? "are" : are(reason.by, context)} in front of ${name}`;
+        return `${by} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of ${name}`;
       case "filler off":
-        return `${name} ${verbOf(reason.thing, context)} not on the unit yet: ${listed(reason.by.map((thing) => context.name(thing)))} ${are(reason.by, context)} still off`;
+        return `${name} is not on the unit yet: ${listed(reason.by.map((thing) => context.name(thing)))} ${reason.by.length > 1 ? "are" : "is"} still off`;
       case "closed":
         return `its joint is closed already by ${by}`;
       case "already on":
-        return `${name} ${verbOf(reason.thing, context)} on already`;
+        return `${name} is on already`;
       case "aside":
-        return `${name} never came off and ${verbOf(reason.thing, context)} only aside: moved back, not fitted`;
+        return `${name} never came off and is only aside: moved back, not fitted`;
       case "already in":
-        return `${name} ${verbOf(reason.thing, context)} in already`;
+        return `${name} is in already`;
       case "not in":
-        return `${name} ${verbOf(reason.thing, context)} not in`;
+        return `${name} is not in`;
       case "not on":
-        return `${listed(reason.by.map((thing) => context.name(thing)))} ${are(reason.by, context)} not on yet`;
+        return `${listed(reason.by.map((thing) => context.name(thing)))} ${reason.by.length > 1 ? "are" : "is"} not on yet`;
       case "open":
-        return `${by} ${are(reason.by, context)} still open`;
+        return `${by} is still open`;
       case "evacuate":
         return "the circuit is evacuated before it is filled";
       case "stage":

@@ -1,6 +1,6 @@
 // At the end of the refit something is off, out, loose or aside that was not so at the start.
 
-import { benchCheck, firstAndOthers, listed, verbOf } from "../bench-check.ts";
+import { benchCheck, firstAndOthers, listed } from "../bench-check.ts";
 
 export default benchCheck({
   code: "refit/missing",
@@ -60,27 +60,26 @@ export default benchCheck({
   first: firstAndOthers,
   reason: (reason, context) => {
     const name = context.name(reason.thing!),
-      is = verbOf(reason.thing, context),
       [how, ...words] = reason.words;
     switch (how) {
       case "off":
-        return `${name} came off here and ${is} not back on at the end`;
+        return `${name} came off here and is not back on at the end`;
       case "still off":
-        return `${name} ${is} not back on at the end`;
+        return `${name} is not back on at the end`;
       case "never fitted":
-        return `${name} came off here and ${is} never fitted`;
+        return `${name} came off here and is never fitted`;
       case "out":
         return reason.numbers[1] === 1
-          ? `${name} ${is} undone here and not back in at the end`
+          ? `${name} is undone here and not back in at the end`
           : `${name}: ${reason.numbers[0]} of ${reason.numbers[1]} are not back in at the end`;
       case "some":
         return `${name}: ${reason.numbers[0]} of ${reason.numbers[1]} went back on`;
       case "aside":
-        return `${name} ${is} still aside at the end`;
+        return `${name} is still aside at the end`;
       case "stands":
         return `${listed(words)} for ${name} still ${words.length > 1 ? "stand" : "stands"} at the end`;
       default:
-        return `${name} ${is} left ${how} at the end`;
+        return `${name} is left ${how} at the end`;
     }
   },
 });

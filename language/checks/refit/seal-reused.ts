@@ -1,6 +1,6 @@
 // A thing of a kind that is mostly renewed goes back, and nothing says that it is new.
 
-import { benchCheck, listed, verbOf } from "../bench-check.ts";
+import { benchCheck, listed } from "../bench-check.ts";
 
 export default benchCheck({
   code: "refit/seal-reused",
@@ -57,10 +57,10 @@ export default benchCheck({
       : undefined,
   reason: (reason, context) =>
     reason.words[1] === "secures"
-      ? `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} used again, and ${verbOf(reason.thing, context) === "are" ? "they keep what they secure" : "it keeps what it secures"} from coming undone`
+      ? `${context.name(reason.thing!)} is used again, and it keeps what it secures from coming undone`
       : reason.words[1] === "hazard"
-        ? `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} used again, and ${listed(reason.by.map((thing) => context.name(thing)))} is on it`
+        ? `${context.name(reason.thing!)} is used again, and ${listed(reason.by.map((thing) => context.name(thing)))} is on it`
         : reason.words[1] === "no reason"
-          ? `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} used again, and nothing says why`
-          : `nothing says whether ${context.name(reason.thing!)} ${verbOf(reason.thing, context) === "are" ? "go" : "goes"} back new or used`,
+          ? `${context.name(reason.thing!)} is used again, and nothing says why`
+          : `nothing says whether ${context.name(reason.thing!)} goes back new or used`,
 });

@@ -1,6 +1,6 @@
 // A temporary thing or a cap that is still on at the end.
 
-import { benchCheck, verbOf } from "../bench-check.ts";
+import { benchCheck } from "../bench-check.ts";
 
 export default benchCheck({
   code: "refit/temporary-left",
@@ -48,6 +48,6 @@ export default benchCheck({
   subject: () => "",
   reason: (reason, context) =>
     reason.words[0] === "cap"
-      ? `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} still capped at the end`
+      ? `${context.name(reason.thing!)} is still capped at the end`
       : `${context.model.temporaries.get(reason.words[0] ?? "")?.name ?? reason.words[0]} is put on here and never taken off`,
 });

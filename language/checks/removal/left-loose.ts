@@ -1,6 +1,6 @@
 // A part that lost its last tie and stays in place.
 
-import { benchCheck, verbOf } from "../bench-check.ts";
+import { benchCheck } from "../bench-check.ts";
 
 export default benchCheck({
   code: "removal/left-loose",
@@ -39,6 +39,5 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) =>
-    `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} held by nothing after this, and ${verbOf(reason.thing, context) === "are" ? "stay where they are" : "stays where it is"}`,
+  reason: (reason, context) => `${context.name(reason.thing!)} is held by nothing after this, and stays where it is`,
 });

@@ -1,6 +1,6 @@
 // A part of the aim that is still on at the end of the strip.
 
-import { benchCheck, verbOf } from "../bench-check.ts";
+import { benchCheck } from "../bench-check.ts";
 
 export default benchCheck({
   code: "removal/missing",
@@ -43,6 +43,6 @@ export default benchCheck({
   subject: () => "",
   reason: (reason, context) =>
     reason.words[0] === "apart"
-      ? `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} not apart at the end`
-      : `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} not off at the end`,
+      ? `${context.name(reason.thing!)} is not apart at the end`
+      : `${context.name(reason.thing!)} is not off at the end`,
 });

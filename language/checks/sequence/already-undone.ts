@@ -1,6 +1,6 @@
 // An act on something that is out, off, loose or empty already.
 
-import { benchCheck, verbOf } from "../bench-check.ts";
+import { benchCheck } from "../bench-check.ts";
 
 export default benchCheck({
   code: "sequence/already-undone",
@@ -50,23 +50,23 @@ export default benchCheck({
         : context.name(reason.thing);
     switch (reason.words[0]) {
       case "off":
-        return `${name} ${verbOf(reason.thing, context)} off already`;
+        return `${name} is off already`;
       case "loosened":
-        return `${name} ${verbOf(reason.thing, context)} loose already`;
+        return `${name} is loose already`;
       case "drained":
-        return `${name} ${verbOf(reason.thing, context)} not aboard any more`;
+        return `${name} is not aboard any more`;
       case "not held":
-        return `${name} ${verbOf(reason.thing, context)} not held by anything`;
+        return `${name} is not held by anything`;
       case "not put":
         return `${name} was never put on`;
       case "capped":
-        return `${name} ${verbOf(reason.thing, context)} capped already`;
+        return `${name} is capped already`;
       case "not capped":
-        return `${name} ${verbOf(reason.thing, context)} not capped`;
+        return `${name} is not capped`;
       case "tag":
-        return `${name} ${verbOf(reason.thing, context)} undone already, and an end is tagged while it is still made`;
+        return `${name} is undone already, and an end is tagged while it is still made`;
       default:
-        return `${name} ${verbOf(reason.thing, context)} undone already`;
+        return `${name} is undone already`;
     }
   },
 });

@@ -1,6 +1,6 @@
 // `back` for a part that was never moved aside.
 
-import { benchCheck, verbOf } from "../bench-check.ts";
+import { benchCheck } from "../bench-check.ts";
 
 export default benchCheck({
   code: "sequence/aside",
@@ -39,6 +39,5 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) =>
-    `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} not aside, so ${verbOf(reason.thing, context) === "are" ? "they" : "it"} cannot go back`,
+  reason: (reason, context) => `${context.name(reason.thing!)} is not aside, so it cannot go back`,
 });

@@ -1,6 +1,6 @@
 // A thing is worked on while what it is behind is not away.
 
-import { benchCheck, listed, stillIn, verbOf } from "../bench-check.ts";
+import { benchCheck, listed, stillIn } from "../bench-check.ts";
 
 export default benchCheck({
   code: "sequence/blocked",
@@ -49,16 +49,13 @@ export default benchCheck({
     if (reason.words[0] === "not together")
       return `${listed(reason.by.map((thing) => context.name(thing)))} ${reason.by.length > 1 ? "are" : "is"} not in one sub-assembly with it, so they cannot come off together`;
     if (reason.words[0] === "between")
-      return `${verbOf(reason.thing, context) === "are" ? "they lie" : "it lies"} between ${context.name(reason.by[0]!)} and ${context.name(reason.by[1]!)}, which are still together`;
+      return `it lies between ${context.name(reason.by[0]!)} and ${context.name(reason.by[1]!)}, which are still together`;
     if (reason.words[0] === "filler off")
-      return `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} off with ${listed(reason.by.map((thing) => context.name(thing)))}`;
+      return `${context.name(reason.thing!)} is off with ${listed(reason.by.map((thing) => context.name(thing)))}`;
     if (reason.words[0] === "covered")
       return `${stillIn(reason, context)} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of ${context.name(reason.thing!)}`;
     const hider = stillIn(reason, context),
-      who =
-        reason.words[0] === "comes along"
-          ? `${context.name(reason.thing!)}, which ${verbOf(reason.thing, context) === "are" ? "come along, are" : "comes along, is"} behind`
-          : "";
+      who = reason.words[0] === "comes along" ? `${context.name(reason.thing!)}, which comes along, is behind` : "";
     return who === "" ? `${hider} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of it` : `${who} ${hider}`;
   },
 });

@@ -1,6 +1,6 @@
 // `undo` of a fastener that cannot come out.
 
-import { benchCheck, verbOf } from "../bench-check.ts";
+import { benchCheck } from "../bench-check.ts";
 
 export default benchCheck({
   code: "sequence/captive",
@@ -46,6 +46,5 @@ export default benchCheck({
           },
         ]
       : [],
-  reason: (reason, context) =>
-    `${context.name(reason.thing!)} ${verbOf(reason.thing, context)} captive: loosened, never taken out`,
+  reason: (reason, context) => `${context.name(reason.thing!)} is captive: loosened, never taken out`,
 });

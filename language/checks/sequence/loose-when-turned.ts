@@ -1,6 +1,6 @@
 // The unit is turned with something on it that nothing fixes.
 
-import { benchCheck, stillIn, verbOf } from "../bench-check.ts";
+import { benchCheck, stillIn } from "../bench-check.ts";
 
 export default benchCheck({
   code: "sequence/loose-when-turned",
@@ -43,7 +43,7 @@ export default benchCheck({
     if (how === "runs out")
       return `${thing} would run out of ${context.name(reason.by[0]!)} when the unit is turned to ${to}`;
     const turned = `and the unit is turned to ${to}`;
-    if (how === "untied") return `${thing} ${verbOf(reason.thing, context)} held by nothing any more, ${turned}`;
+    if (how === "untied") return `${thing} is held by nothing any more, ${turned}`;
     if (how === "last") return `${thing} hangs by ${stillIn(reason, context)} alone, ${turned}`;
     return `${thing} only rests on ${context.name(reason.by[0]!)}, ${turned}`;
   },

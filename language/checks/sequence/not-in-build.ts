@@ -1,5 +1,6 @@
 // A line about something that is not there in one of the builds that it is performed in.
 
+import { looksPlural } from "../../tables/plural-names.ts";
 import { benchCheck } from "../bench-check.ts";
 
 export default benchCheck({
@@ -42,5 +43,9 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason) => `${reason.words[0]} is not there: it is declared ${reason.words[1]}`,
+  // Not there, so that its name is none of the model's.
+  reason: ({ words: [name = "", condition = ""] }) =>
+    looksPlural(name)
+      ? `${name} are not there: they are declared ${condition}`
+      : `${name} is not there: it is declared ${condition}`,
 });

@@ -20,7 +20,7 @@ export default benchCheck({
       aim lid off
       step "Open" {
         undo lid-screws
-    #   ^^^^^^^^^^^^^^^ Lid screws cannot be undone: it needs on-side, and the unit is upright
+    #   ^^^^^^^^^^^^^^^ Lid screws cannot be undone: they need on-side, and the unit is upright
         remove lid
       }
     }

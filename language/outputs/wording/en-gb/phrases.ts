@@ -1,6 +1,9 @@
 // Building blocks of British English sentences: names in a sentence, lists, counts, verbs with their object.
 
+import { looksPlural } from "../../../tables/plural-names.ts";
+
 export { capital, sentence } from "../phrases.ts";
+export { looksPlural };
 
 /**
  * A declared name inside a sentence: "Casing nuts" becomes "casing nuts", "O-ring" and "MW-16 frame" stay. Only a first word of one
@@ -18,10 +21,6 @@ export function list(items: readonly string[], and = "and"): string {
   if (items.length < 2) return items.join("");
   return `${items.slice(0, -1).join(", ")} ${and} ${items[items.length - 1]!}`;
 }
-
-/** Does a name speak of several? By its look: nobody says it. */
-export const looksPlural = (name: string): boolean =>
-  /[^s]s(?:,.*|\s\(.*)?$/i.test(name) || /s\s(?:of|at|on|in|for|with|to)\s/i.test(name);
 
 /** "the 8 casing nuts", "2 of the 8 casing nuts", "the guard screw, 4 off", "the impeller nut". */
 export function some(

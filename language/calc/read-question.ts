@@ -48,7 +48,10 @@ interface Filling {
  */
 export function readQuestion(figure: Figure, words: readonly string[]): Question | FigureError {
   const filling: Filling = { figure, values: new Map(), texts: new Map(), last: undefined };
-  const tokens = words.flatMap((word) => word.trim().split(/\s+/)).filter((word) => word !== "");
+  const tokens = words
+    .flatMap((word) => word.trim().split(/\s+/))
+    .filter((word) => word !== "")
+    .flatMap((word) => figure.spoken?.(word) ?? [word]);
   let at = 0;
   while (at < tokens.length) {
     const taken = named(filling, tokens, at) ?? positional(filling, tokens, at);

@@ -170,6 +170,12 @@ export const spannerFigure: Figure = {
   },
 };
 
+/** `T30`, as it stands on the tool: a hexalobular socket by its number (ISO 10664). */
+const socketByNumber = (word: string): readonly string[] | undefined => {
+  const number = /^T(\d+)$/i.exec(word)?.[1];
+  return number === undefined ? undefined : ["drive", "hexalobular", "number", number];
+};
+
 export const threadFromSpannerFigure: Figure = {
   name: "thread-from-spanner",
   title: "Threads that a tool size may mean",
@@ -183,7 +189,8 @@ export const threadFromSpannerFigure: Figure = {
   ],
   validity: spannerFigure.validity,
   source: spannerFigure.source,
-  examples: ["10 mm", "9/16 in", "number 30 drive hexalobular"],
+  examples: ["10 mm", "9/16 in", "T30"],
+  spoken: socketByNumber,
   run(inputs) {
     const drive = textIn(inputs, "drive") ?? "hex",
       width = siIn(inputs, "width"),

@@ -74,6 +74,8 @@ export interface Figure {
   readonly source: string;
   /** Questions that answer, as they would be typed behind `calc NAME`. */
   readonly examples: readonly string[];
+  /** What a word of the trade stands for, in the words of a question; undefined for any other word. */
+  readonly spoken?: (word: string) => readonly string[] | undefined;
   run(inputs: FigureInputs, assumptions: Assumptions): FigureResult | FigureError;
 }
 

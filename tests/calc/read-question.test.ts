@@ -208,3 +208,12 @@ test("nearest words stand in a fixed order", () => {
   expect(nearestWords("energy", ["capacitor-energy", "gas"])).toEqual(["capacitor-energy"]);
   expect(nearestWords("zzzz", ["lift"])).toEqual([]);
 });
+
+test("a socket by what stands on its tool: T30 is an M6 by ISO 14579, ISO 14580, ISO 14581 and ISO 14583", () => {
+  const answer = answerWords("thread-from-spanner", ["T30"]);
+  if (!("values" in answer)) throw new Error("no answer");
+  expect(answer.values[0]).toMatchObject({ name: "M6" });
+  expect(JSON.stringify(answer.values[0])).toContain("ISO 14579");
+  expect(written("thread-from-spanner", "t30")).toEqual({ drive: "hexalobular", number: "30" });
+  expect(written("thread-from-spanner", "10 mm")).toEqual({ width: "10 mm" });
+});

@@ -24,10 +24,14 @@ interface CheckDefinition extends TaskDefinition {
 }
 
 /**
- * So long the terminal stays open behind its last line, in ms: the editor stops reading lines for its list of problems 100 ms after a task
- * has ended, read or not, and on a busy machine the last ones were lost.
+ * The editor stops reading lines for its list of problems 100 ms after a task has ended, read or not, and on a busy machine the last ones
+ * were lost. So the terminal is asked for its state behind the last line: its answer says that it has come so far. In ms: how long the
+ * answer is waited for, and how long the lines that were read take to the list.
  */
-const lastLinesRead = 1000;
+const asksState = "\u001b[5n",
+  saysState = "\u001b[0n",
+  longestWait = 20_000,
+  toTheList = 1000;
 
 export function provideTasks(client: BaseLanguageClient): Disposable[] {
   const check = (definition: CheckDefinition, folder: WorkspaceFolder, name: string): Task => {
@@ -37,7 +41,9 @@ export function provideTasks(client: BaseLanguageClient): Disposable[] {
       name,
       "stripdown",
       new CustomExecution(() => Promise.resolve(terminalOf(client, folder, definition.strict === true))),
-      "$stripdown",
+      // Its paths are those of the folder. With `$stripdown` the editor asks the disk about each line, one after the other, and the last ones
+      // came too late.
+      "$stripdown-folder",
     );
     task.group = TaskGroup.Build;
     return task;
@@ -61,6 +67,10 @@ function terminalOf(client: BaseLanguageClient, folder: WorkspaceFolder, strict:
   const writes = new EventEmitter<string>(),
     closes = new EventEmitter<number>(),
     stop = new CancellationTokenSource();
+  let wasRead = (): void => undefined;
+  const read = new Promise<void>((resolve) => {
+    wasRead = resolve;
+  });
   const run = async (): Promise<number> => {
     const answer = await client
       .sendRequest<CheckFolderAnswer | null>(
@@ -70,13 +80,20 @@ function terminalOf(client: BaseLanguageClient, folder: WorkspaceFolder, strict:
       )
       .catch(() => null);
     writes.fire((answer?.text ?? `${l10n.t("The folder was not checked")}\n`).replace(/\r?\n/g, "\r\n"));
+    writes.fire(asksState);
+    const late = setTimeout(wasRead, longestWait);
+    await read;
+    clearTimeout(late);
     return answer?.code ?? 2;
   };
   return {
     onDidWrite: writes.event,
     onDidClose: closes.event,
     open: () => {
-      void run().then((code) => setTimeout(() => closes.fire(code), lastLinesRead));
+      void run().then((code) => setTimeout(() => closes.fire(code), toTheList));
+    },
+    handleInput: (data) => {
+      if (data.includes(saysState)) wasRead();
     },
     close: () => stop.cancel(),
   };

@@ -56,11 +56,17 @@ export async function sendFolders(client: BaseLanguageClient, all: boolean): Pro
       again = async (uri: Uri): Promise<void> => {
         await send([await textOf(uri)]);
       };
+    // One after the other: of two readings of one file the later must not be overtaken by the earlier.
+    let last: Promise<void> = Promise.resolve();
+    const inTurn = (tell: () => Promise<void>): void => {
+      // A file that went in between is told of by its own event.
+      last = last.then(tell).catch(() => undefined);
+    };
     made.push(
       watcher,
-      watcher.onDidChange((uri) => void again(uri)),
-      watcher.onDidCreate((uri) => void again(uri)),
-      watcher.onDidDelete((uri) => void send([{ uri: client.code2ProtocolConverter.asUri(uri), gone: true }])),
+      watcher.onDidChange((uri) => inTurn(() => again(uri))),
+      watcher.onDidCreate((uri) => inTurn(() => again(uri))),
+      watcher.onDidDelete((uri) => inTurn(() => send([{ uri: client.code2ProtocolConverter.asUri(uri), gone: true }]))),
     );
   }
   return made;

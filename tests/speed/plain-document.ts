@@ -82,16 +82,14 @@ function dataOf(sections: number, mark: string): unknown {
   };
 }
 
-/** @returns its pages: PDF/UA-1, by the same renderer and fonts as a manual's. */
-export async function plainPdf(sections: number, mark: string): Promise<number> {
+/** PDF/UA-1, by the same renderer and fonts as a manual's. */
+export async function plainPdf(sections: number, mark: string): Promise<Uint8Array> {
   const { compiler, folder } = await renderer(),
     main = join(folder, "plain.typ");
   compiler.resetShadow();
   compiler.mapShadow(join(folder, "plain.json"), Buffer.from(JSON.stringify(dataOf(sections, mark))));
   compiler.addSource(main, source);
-  const compiled = compiler.compile({ mainFilePath: main });
-  if (!compiled.result) throw new Error(JSON.stringify(compiled.takeError()?.shortDiagnostics));
-  compiler.pdf(compiled.result, { pdfStandard: "ua-1" as PdfStandard });
+  const bytes = compiler.pdf({ mainFilePath: main }, { pdfStandard: "ua-1" as PdfStandard });
   compiler.evictCache(0);
-  return compiled.result.numOfPages;
+  return bytes;
 }

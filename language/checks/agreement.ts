@@ -22,18 +22,15 @@ const several = new Map([
 ]);
 const verbs = [...several.keys()].join("|");
 
-/** Names of parts, ties and temporary things that speak of several, the longest first. A hazard is one ("Mains"), a piece too. */
+/** Names of parts, ties and temporary things that speak of several, the longest first. A hazard is one ("Mains"); a piece is one unless it has several itself. */
 const pluralsOf = (model: Model): readonly string[] =>
-  plurals(model, () =>
-    [
-      ...new Set([
-        ...[...model.parts, ...model.ties].flatMap(({ name, piece }) => (piece === "" ? [name] : [])),
-        ...model.temporaries.values().map(({ name }) => name),
-      ]),
-    ]
-      .filter(looksPlural)
-      .sort((a, b) => b.length - a.length),
-  );
+  plurals(model, () => {
+    const things = [...model.parts, ...model.ties].filter(({ name, piece, count }) =>
+      piece === "" ? looksPlural(name) : count > 1 && looksPlural(name.slice(0, -piece.length).trim()),
+    );
+    const temporary = [...model.temporaries.values()].filter(({ name }) => looksPlural(name));
+    return [...new Set([...things, ...temporary].map(({ name }) => name))].sort((x, y) => y.length - x.length);
+  });
 const plurals = kept<Model, readonly string[]>();
 
 /** A finding of this model with its verbs and pronouns after the names in it. */

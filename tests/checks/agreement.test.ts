@@ -69,3 +69,21 @@ test("names are several by their look", () => {
   for (const name of ["Bus", "Drive bus", "Chassis", "Axis", "Lens", "Gas", "Glass", "Radius", "Press", "Motor"])
     expect(looksPlural(name), name).toBe(false);
 });
+
+test("of several to a piece the piece speaks of several, of one to a piece it does not", () => {
+  const says = (count: string): string[] =>
+    checkText(
+      `
+      unit u "U" {
+        base b
+        part b "Base"
+        part cap "Cap" { pieces left, right  rests on b }
+        fastener screws screw "Cap screws" { pieces left, right  ${count}  joins cap to b }
+      }
+      procedure p "P" for u { aim cap off  step "S" { undo screws.left  undo screws.left  undo screws.right  remove cap } }
+    `,
+      defaultSettings,
+    ).found.map((one) => one.says);
+  expect(says("count 4").join()).toContain("Cap screws left are undone already");
+  expect(says("").join()).toContain("Cap screws left is undone already");
+});

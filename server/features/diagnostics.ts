@@ -97,7 +97,9 @@ export default feature({
   start(session, answer) {
     const { connection } = session;
     /** What was told last of a file, so that the same is not sent again. */
-    const told = new Map<string, { readonly json: string; readonly id: string }>();
+    const told = new Map<string, { readonly json: string; readonly id: string }>(),
+      /** What a client shows of an open file: what it last pulled for that alone, whatever it was told of it with the whole folder. */
+      shown = new Map<string, string>();
     let ids = 0,
       timer: ReturnType<typeof setTimeout> | undefined,
       took = 0;
@@ -166,8 +168,8 @@ export default feature({
       return [...session.documents.keys()].some(
         (path) =>
           session.projectOf(path) === project &&
-          told.has(path) &&
-          told.get(path)!.json !== JSON.stringify(diagnosticsFor(session, project, checked, path)),
+          shown.has(path) &&
+          shown.get(path) !== JSON.stringify(diagnosticsFor(session, project, checked, path)),
       );
     }
 
@@ -191,6 +193,7 @@ export default feature({
         if (!looked) return { kind: DocumentDiagnosticReportKind.Full, items: [] };
         const items = diagnosticsFor(session, looked.project, looked.checked, looked.path),
           resultId = idOf(looked.path, items);
+        shown.set(looked.path, told.get(looked.path)!.json);
         return resultId === previousResultId
           ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId }
           : { kind: DocumentDiagnosticReportKind.Full, resultId, items };

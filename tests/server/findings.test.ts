@@ -150,6 +150,26 @@ test('a folder that is renamed takes its findings along, and its "use" lines lea
   await c.close();
 });
 
+test("an open file is asked for again though its new findings were told with those of the folder", async () => {
+  const c = await client(winch("undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack"), {
+      ...everything,
+      workspace: { ...everything.workspace, diagnostics: { refreshSupport: true } },
+    }),
+    unit = c.text("unit.strip");
+  let refreshed = 0;
+  c.rpc.onRequest("workspace/diagnostic/refresh", () => {
+    refreshed++;
+    return null;
+  });
+  expect(await c.findings("main.strip")).toEqual([]);
+  const had = refreshed;
+  await c.change("unit.strip", unit.replace("behind cover }\n  part drum", "behind cover, drum }\n  part drum"));
+  const { items } = await c.request<WorkspaceDiagnosticReport>("workspace/diagnostic", { previousResultIds: [] });
+  expect(items.find(({ uri }) => uri === c.uri("main.strip"))).toMatchObject({ items: [{ code: "sequence/blocked" }] });
+  await vi.waitFor(() => expect(refreshed).toBeGreaterThan(had), 3000);
+  await c.close();
+});
+
 test("pushed findings of a folder that is deleted are taken back", async () => {
   const c = await client(closed, { ...everything, textDocument: { publishDiagnostics: {} } }),
     uri = c.uri("closed/main.strip");

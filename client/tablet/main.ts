@@ -1,8 +1,8 @@
 // The script of the manual's page. With it the page keeps ticks, counts and readings; without it the page is complete for a pen. It asks
 // nothing of any network.
 
-import { entryOf } from "../../language/outputs/manual/tablet/entries.ts";
-import { proofsTaken, withoutProofs } from "../../language/outputs/manual/tablet/judge.ts";
+import { entryOf, type Entries } from "../../language/outputs/manual/tablet/entries.ts";
+import { asksAbout, proofsTaken, withoutProofs } from "../../language/outputs/manual/tablet/judge.ts";
 import { filled } from "../../language/outputs/manual/tablet/words.ts";
 import { wireBolts } from "./bolts.ts";
 import { button, linkTo, made, say } from "./dom.ts";
@@ -19,10 +19,12 @@ const data = document.getElementById("tablet-data")?.textContent;
 if (data) start(new Sheet(JSON.parse(data) as TabletData));
 
 function start(sheet: Sheet): void {
-  const shows: (() => void)[] = [wireFields(sheet), wireInstruments(sheet)];
+  const always: (() => void)[] = [wireFields(sheet), wireInstruments(sheet)],
+    lines: ShownLine[] = [];
   for (const plan of sheet.plan.lines) {
     const line = document.getElementById(plan.id);
     if (!line) continue;
+    const shows: (() => void)[] = [];
     for (const count of plan.counts ?? []) shows.push(wireCount(sheet, plan, count, line));
     for (const { item } of plan.torques ?? []) shows.push(wireTorque(sheet, plan, item, line));
     (plan.readings ?? []).forEach((reading, i) => shows.push(wireReading(sheet, plan, reading, i + 1, line)));
@@ -30,14 +32,29 @@ function start(sheet: Sheet): void {
     if (plan.wait !== undefined) shows.push(wireWait(sheet, plan, line));
     if (plan.order !== undefined) shows.push(wireBolts(sheet, plan, line));
     shows.push(wireNotAsWritten(sheet, plan, line), wireTick(sheet, plan, line));
+    lines.push({ asks: asksAbout(plan), shows });
   }
-  shows.push(wireBar(sheet));
+  always.push(wireBar(sheet));
+  let before: Entries | undefined;
   const show = (): void => {
-    for (const each of shows) each();
+    const last = before,
+      now = sheet.entries;
+    before = now;
+    // The day and the instruments are told at any reading; else a change is seen at its own line and at those that wait for it.
+    const isAll = last === undefined || last.on !== now.on || last.instruments !== now.instruments;
+    for (const { asks, shows } of lines)
+      if (isAll || asks.some((id) => last.lines[id] !== now.lines[id])) for (const each of shows) each();
+    for (const each of always) each();
   };
   sheet.onChange(show);
   show();
   askAboutBreak(sheet);
+}
+
+interface ShownLine {
+  /** The lines by whose entries it looks as it does. */
+  readonly asks: readonly string[];
+  readonly shows: readonly (() => void)[];
 }
 
 function wireBar(sheet: Sheet): () => void {

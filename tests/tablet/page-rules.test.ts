@@ -11,6 +11,7 @@ import {
   withTry,
 } from "../../language/outputs/manual/tablet/entries.ts";
 import {
+  asksAbout,
   judged,
   judgedTyped,
   leaningOn,
@@ -244,4 +245,20 @@ test("flagship: the plan names every action line once, in order, and what each a
       expect(known.has(id), `${line.id}: ${id}`).toBe(true);
   expect(document.plan.lines.filter(({ wait }) => wait !== undefined).map(({ wait }) => wait)).toContain(600);
   expect(document.plan.lines.filter(({ order }) => order !== undefined).length).toBeGreaterThan(3);
+});
+
+test("how a line stands is asked of no line but those that it names: only these are shown anew after a change", () => {
+  const { plan: whole } = manualDocument(compiledExample("mooring-winch/strip.strip"), options);
+  for (let seed = 0; seed < 6; seed++) {
+    const ticked = whole.lines.filter((_, i) => (i * 7919 + seed * 104729) % 5 < 2),
+      entries = ticked.reduce((all, { id }) => withLine(all, id, { done: true }), noEntries);
+    for (const line of whole.lines) {
+      const asked = new Set(asksAbout(line)),
+        others = {
+          ...entries,
+          lines: Object.fromEntries(Object.entries(entries.lines).filter(([id]) => asked.has(id))),
+        };
+      expect(missingFor(line.id, whole, others), line.id).toEqual(missingFor(line.id, whole, entries));
+    }
+  }
 });

@@ -53,6 +53,14 @@ export function missingFor(id: string, plan: Plan, entries: Entries): readonly M
   return missing;
 }
 
+/** The lines whose entries decide how a line stands: itself, and all that `missingFor` asks of others. */
+export const asksAbout = ({ id, needs = [], before = [], hold }: PlanLine): readonly string[] => [
+  id,
+  ...needs,
+  ...before,
+  ...(hold === undefined ? [] : [hold]),
+];
+
 /** Somebody wrote down what was done instead, and who agreed to it. */
 const isAgreed = ({ notAsWritten = [] }: LineEntry): boolean =>
   notAsWritten.some(({ done, agreedBy }) => (done ?? "") !== "" && (agreedBy ?? "") !== "");

@@ -2,6 +2,7 @@
 
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { bill } from "../../language/outputs/bill/bill.ts";
@@ -22,24 +23,14 @@ test("made twice, every format of every output is the same", () => {
   expect(all()).toEqual(all());
 });
 
-test.each(Object.keys(wordings))("%s: made twice, every paper is the same, and in another order of files", (tag) => {
+test.each(Object.keys(wordings))("%s: made again with the files in another order, every paper is the same", (tag) => {
   const input = compiledExample("mooring-winch/strip.strip"),
     turned = { ...input, texts: new Map([...input.texts].reverse()) },
     with_ = { ...options, wording: wordings[tag]! };
   for (const output of outputs)
     for (const format of Object.keys(output.formats)) {
-      const first = write(output, format, input, with_);
-      expect(write(output, format, input, with_)).toBe(first);
-      expect(write(output, format, turned, with_)).toBe(first);
+      expect(write(output, format, turned, with_)).toBe(write(output, format, input, with_));
     }
-});
-
-test("the order in which files were read changes nothing", () => {
-  const input = compiledExample("mooring-winch/strip.strip"),
-    turned = { ...input, texts: new Map([...input.texts].reverse()) };
-  for (const output of outputs)
-    for (const format of Object.keys(output.formats))
-      expect(write(output, format, turned, options)).toBe(write(output, format, input, options));
 });
 
 test("line ends and a byte order mark do not change the content hash, a changed figure does", () => {
@@ -53,7 +44,9 @@ test("line ends and a byte order mark do not change the content hash, a changed 
 
 test("another time zone and locale give the same bytes", () => {
   const root = join(import.meta.dirname, "../.."),
-    main = join(root, "language/cli/process-io.ts");
+    // As users have it, where it is built: it starts in a third of the time.
+    bundle = join(root, "dist/cli/stripdown.mjs"),
+    main = existsSync(bundle) ? bundle : join(root, "language/cli/process-io.ts");
   const runs = [
     ["manual"],
     ["refit"],

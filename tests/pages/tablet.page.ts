@@ -1,90 +1,14 @@
-// The manual on a phone and on a tablet, in a real browser: worked through, reloaded, saved, and its record held against the procedure.
+// The manual on a phone and on a tablet, in a real browser: what is refused, what is said at once, what is kept and what is in the record.
 
-import { spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import type { WorkRecord } from "../../language/outputs/record/record.ts";
-import { folder, opened, screens, withBrowser, type Opened } from "./browser.ts";
+import { folder, opened, screens, withBrowser } from "./browser.ts";
 import { fillIn, inside, lineOf, planIn, tick } from "./tick-through.ts";
+import { address, example, saved, stripdown } from "./winch.ts";
 
 withBrowser();
-const root = join(import.meta.dirname, "../.."),
-  example = "examples/mooring-winch";
-
-const stripdown = (...args: readonly string[]) =>
-  spawnSync(process.execPath, [join(root, "language/cli/process-io.ts"), ...args], {
-    cwd: root,
-    encoding: "utf8",
-    maxBuffer: 1e8,
-  });
-const manual = join(folder, "winch.html");
-const made = stripdown("manual", example, "--quiet", "--to", manual);
-const address = new URL(`file://${manual}`).href;
-
-async function saved({ page }: Opened, name: string): Promise<string> {
-  const waiting = page.waitForEvent("download");
-  await page.locator("#tablet-save").click();
-  const download = await waiting,
-    path = join(folder, name);
-  expect(download.suggestedFilename()).toMatch(/^record-[\p{L}\p{N}-]+\.json$/u);
-  await download.saveAs(path);
-  return path;
-}
-
-test("the manual of the flagship is made", () => {
-  expect([made.status, made.stderr]).toEqual([0, ""]);
-});
-
-test.each(Object.entries(screens))(
-  "%s: worked through, reloaded, saved: record has nothing open",
-  async (name, screen) => {
-    const open = await opened(address, screen),
-      { page } = open;
-    const plan = await planIn(page),
-      half = Math.floor(plan.lines.length / 2);
-    expect(plan.lines.length).toBeGreaterThan(200);
-    for (const line of plan.lines.slice(0, half)) {
-      await fillIn(page, line);
-      expect(await tick(page, line), line.id).toBe(true);
-    }
-    expect(await page.locator("#tablet-count").innerText()).toBe(`${half} of ${plan.lines.length} lines ticked`);
-    await page.locator("[data-field=serial]").fill("MW 16/7");
-    await page.locator("[data-field=doneBy]").fill("N. N.");
-    await page.locator("[data-instrument] [data-part=name]").first().fill("Torque wrench");
-    await page.locator("[data-instrument] [data-part=due]").first().fill("2027-03");
-    await page.locator("[data-instrument] [data-part=due]").first().blur();
-
-    await page.reload();
-    expect(await page.locator("#tablet-count").innerText()).toBe(`${half} of ${plan.lines.length} lines ticked`);
-    expect(await page.locator("[data-field=serial]").inputValue()).toBe("MW 16/7");
-    const broken = page.locator(".break");
-    expect(await broken.innerText()).toContain("these proofs are void");
-    await broken.getByRole("button", { name: "The work was not broken off" }).click();
-
-    for (const line of plan.lines.slice(half)) {
-      await fillIn(page, line);
-      expect(await tick(page, line), line.id).toBe(true);
-    }
-    const file = await saved(open, `${name}.json`),
-      record = JSON.parse(readFileSync(file, "utf8")) as WorkRecord;
-    expect(record).toMatchObject({
-      content: plan.content,
-      serial: "MW 16/7",
-      instruments: [{ name: "Torque wrench", due: "2027-03" }],
-    });
-    const told = stripdown("record", file, example, "--quiet", "--json");
-    const [remarks] = (
-      JSON.parse(told.stdout) as { records: { remarks: { open: boolean; says: string; line: string }[] }[] }
-    ).records;
-    expect(remarks!.remarks.filter((each) => each.open)).toEqual([]);
-    expect(told.status).toBe(0);
-
-    expect(open.errors).toEqual([]);
-    expect([...new Set(open.requests)].filter((url) => !url.startsWith("blob:"))).toEqual([address]);
-    await open.close();
-  },
-);
 
 test("a reading outside its limits says so at once with what follows, is refused here, and by record", async () => {
   const open = await opened(address, screens["tablet"]),

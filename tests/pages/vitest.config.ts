@@ -9,6 +9,7 @@ export default defineConfig({
     globalSetup: ["tests/support/node-version.ts"],
     testTimeout: 240_000,
     hookTimeout: 120_000,
-    fileParallelism: false,
+    // Each file has a browser of its own; most of the time one of the two waits for it.
+    maxWorkers: 2,
   },
 });

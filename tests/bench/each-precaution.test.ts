@@ -19,7 +19,7 @@ test("turning a part of a generator, or what hangs together with one, ends its p
   const after = (facts: string, turned: string): string[] =>
       says(facts, `isolate pm prove-dead pm rotate ${turned} 1 turn remove leads`),
     lapsed = [
-      "hazard/lapsed: Leads must not be touched: prove-dead for Magnets turn ended before this, and is due again @ remove leads",
+      "hazard/lapsed: Leads must not be touched: prove-dead for Magnets turn ended before this, and must be taken again @ remove leads",
     ];
   for (const of of ["leads, rotor", "leads, nut"])
     for (const turned of ["rotor", "pulley"]) expect(after(magnets(of), turned), `${of}: ${turned}`).toEqual(lapsed);
@@ -144,7 +144,7 @@ test("`restore` ends what was only assumed as well: the next touch asks again", 
   const all = "isolate h lock-out h try-start h";
   expect(says(two, `${all} remove x restore h ${all} remove y`)).toEqual([]);
   const again =
-    "hazard/lapsed: Y must not be touched: isolate, lock-out and try-start for H ended before this, and are due again @ remove y";
+    "hazard/lapsed: Y must not be touched: isolate, lock-out and try-start for H ended before this, and must be taken again @ remove y";
   expect(says(two, `${all} remove x restore h remove y`)).toEqual([again]);
   expect(says(two, "remove x restore h remove y")).toContain(again);
 });

@@ -207,7 +207,7 @@ test("`align X` names a mark, or a part that says what it is aligned by", () => 
 test("an end is tagged while it is made", () => {
   expect(says(lid, 'step { tag screws "One" undo screws remove lid }')).toEqual([]);
   expect(says(lid, 'step { undo screws tag screws "One" remove lid }')).toEqual([
-    "sequence/already-undone: Screws are undone already, and an end is tagged while it is still made",
+    "sequence/already-undone: Screws are undone already, and an end is tagged while still made",
   ]);
 });
 

@@ -107,7 +107,7 @@ test("the unit ends in the position in which it began", () => {
 test("fitting touches: a part and a fastener go on while the precautions stand, which end after that", () => {
   const hot = (on: string): string =>
       `${lid}\n hazard hot hot warning "Hot top" { on ${on} precaution cool "Let it stand." back "Sign off." }`,
-    due = "must not be touched: cool for Hot top ended before this, and is due again";
+    due = "must not be touched: cool for Hot top ended before this, and must be taken again";
   for (const on of ["lid", "screws"]) {
     expect(says(hot(on), `cool hot ${lidOff}`, "fit lid fit screws restore hot")).toEqual([]);
     expect(says(hot(on), `cool hot ${lidOff}`, "restore hot fit lid fit screws")).toEqual([
@@ -207,7 +207,7 @@ test("stages of tightening: none is skipped, none is made up, and the last is re
   expect(says(staged, lidOff, "fit lid fit screws")).toEqual([]);
   expect(to(1, 3)).toEqual(["refit/impossible: Screws cannot be tightened: stage 2 comes before stage 3"]);
   expect(to(1, 2)).toEqual(["refit/missing: Screws are left at stage 2 of 3 at the end"]);
-  expect(to(1, 2, 3, 4)).toEqual(["refit/impossible: Screws cannot be tightened: it has 3 stages, not 4"]);
+  expect(to(1, 2, 3, 4)).toEqual(["refit/impossible: Screws cannot be tightened: they have 3 stages, not 4"]);
 });
 
 test("`order` of the unit asks for nothing that never came off", () => {

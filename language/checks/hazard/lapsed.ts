@@ -29,7 +29,7 @@ export default benchCheck({
         prove-dead mains
         restore mains
         undo lid-screws
-    #   ^^^^^^^^^^^^^^^ Lid screws must not be touched: isolate, lock-out and prove-dead for Mains ended before this, and are due again
+    #   ^^^^^^^^^^^^^^^ Lid screws must not be touched: isolate, lock-out and prove-dead for Mains ended before this, and must be taken again
         remove lid
       }
     }
@@ -69,5 +69,5 @@ export default benchCheck({
   reason: (reason, context) =>
     reason.words[0] === "nothing stands"
       ? `nothing stands against ${context.name(reason.thing!)}, so there is nothing to restore`
-      : `${listed(reason.words)} for ${context.name(reason.by[0]!)} ended before this, and ${reason.words.length > 1 ? "are" : "is"} due again`,
+      : `${listed(reason.words)} for ${context.name(reason.by[0]!)} ended before this, and must be taken again`,
 });

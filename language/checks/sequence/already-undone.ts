@@ -64,7 +64,7 @@ export default benchCheck({
       case "not capped":
         return `${name} is not capped`;
       case "tag":
-        return `${name} is undone already, and an end is tagged while it is still made`;
+        return `${name} is undone already, and an end is tagged while still made`;
       default:
         return `${name} is undone already`;
     }

@@ -15,8 +15,8 @@ export interface Room {
 
 export const rooms: readonly Room[] = [
   { texts: 20_000, percent: 40, young: 1 },
-  { texts: 100_000, percent: 150, young: 2 },
-  { texts: Infinity, percent: 200, young: 2 },
+  { texts: 100_000, percent: 110, young: 2 },
+  { texts: Infinity, percent: 150, young: 2 },
 ];
 
 export interface Rooms {

@@ -14,8 +14,8 @@ export interface Room {
 }
 
 export const rooms: readonly Room[] = [
-  { texts: 20_000, percent: 40, young: 1 },
-  { texts: 100_000, percent: 110, young: 2 },
+  { texts: 20_000, percent: 20, young: 1 },
+  { texts: 100_000, percent: 80, young: 2 },
   { texts: Infinity, percent: 150, young: 2 },
 ];
 

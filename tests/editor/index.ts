@@ -30,7 +30,7 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
   },
   async "a finding with related places appears and vanishes on edit"() {
     const document = await open(strip);
-    await replace(document, "    undo brake-guard-bolts  into tray A\n", "");
+    await replace(document, "    undo brake-guard-bolts into tray A\n", "");
     const found = await told(document, /^Brake guard cannot come off: still held by/);
     assert.equal(
       found[0]!.range.start.line,
@@ -57,7 +57,7 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     await replace(
       document,
       "    remove brake-guard\n",
-      "    undo brake-guard-bolts  into tray A\n    remove brake-guard\n",
+      "    undo brake-guard-bolts into tray A\n    remove brake-guard\n",
     );
     await until(
       () => errors(document),
@@ -67,7 +67,7 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
   },
   async "a remedy makes the file clean"() {
     const document = await open(strip);
-    await replace(document, "    undo rope-clamp-screws  into tray B\n", "");
+    await replace(document, "    undo rope-clamp-screws into tray B\n", "");
     const [finding] = await told(document, /^Rope clamps cannot come off: still held by/);
     const actions = await vscode.commands.executeCommand<vscode.CodeAction[]>(
       "vscode.executeCodeActionProvider",
@@ -88,7 +88,7 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     const document = await open(strip);
     await replace(
       document,
-      "    undo drum-guard-bolts  into tray A\n    remove drum-guard\n",
+      "    undo drum-guard-bolts into tray A\n    remove drum-guard\n",
       "    remove drum-guard\n",
     );
     const [finding] = await told(document, /^Drum guard cannot come off: still held by/);

@@ -42,6 +42,7 @@ import measureToolRange from "./measure/tool-range.ts";
 import mediaMissing from "./media/missing.ts";
 import mediaOutsideFolder from "./media/outside-folder.ts";
 import namesBaseMissing from "./names/base-missing.ts";
+import namesCallCycle from "./names/call-cycle.ts";
 import namesDuplicate from "./names/duplicate.ts";
 import namesImportCycle from "./names/import-cycle.ts";
 import namesImportMissing from "./names/import-missing.ts";
@@ -168,6 +169,7 @@ export const checks: readonly Check[] = [
   mediaMissing,
   mediaOutsideFolder,
   namesBaseMissing,
+  namesCallCycle,
   namesDuplicate,
   namesImportCycle,
   namesImportMissing,

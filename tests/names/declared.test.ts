@@ -79,6 +79,24 @@ test("rings of like, and a unit in itself", () => {
   expect(codes(`fastener m6 { like m8 }\nfastener m8 { size M8 }`, /like/)).toEqual([]);
 });
 
+test("procedures that do themselves, in a ring, or need each other first", () => {
+  const procedure = (id: string, head: string, body: string): string =>
+    `procedure ${id} "P" for u { ${head} step "S" { ${body} } }`;
+  expect(codes(`${unit("")}\n${procedure("p", "", "do p")}`, /call/)).toEqual([
+    "error names/call-cycle: p does p: it would never end",
+  ]);
+  expect(
+    codes(
+      [unit(""), procedure("p", "", "do q"), procedure("q", "", "do r"), procedure("r", "", "do q")].join("\n"),
+      /call/,
+    ),
+  ).toEqual(["error names/call-cycle: q does r does q: it would never end"]);
+  expect(codes([unit(""), procedure("p", "needs q", ""), procedure("q", "needs p", "")].join("\n"), /call/)).toEqual([
+    "error names/call-cycle: p needs q needs p: none of them can ever be begun",
+  ]);
+  expect(codes([unit(""), procedure("p", "needs q", "do q"), procedure("q", "", "")].join("\n"), /call/)).toEqual([]);
+});
+
 test("figures: a falling range, none of something, another dimension, a bracket", () => {
   expect(codes(unit(`part x { fits b mass 5..3 kg }`), /^figure/)).toEqual([
     expect.stringContaining("figure/implausible: 5..3 falls"),

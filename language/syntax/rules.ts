@@ -9,9 +9,9 @@ import { startOf, step, type Leaf } from "./shapes.ts";
 import { kinds } from "../vocabulary/kinds.ts";
 import {
   phraseAmong,
+  isMeantAmong,
   suggestDeclaration,
   suggestWord,
-  synonymAmong,
   wordMeantHere,
   type Suggestion,
 } from "./suggestions.ts";
@@ -344,9 +344,9 @@ export class StripRules extends EmbeddedActionsParser {
       if (this.next) return true;
     }
     if (isWord && (this.frame.words.has(token.text) || (startsLine && (!state || state.ends || silent)))) return false;
-    // `mass 2 kg  under lid`: the trade's other word begins the next item as ours would.
+    // `mass 2 kg  under lid`, `size M8  torqe 22 N·m`: the trade's other word, or a slip, begins the next item as ours would.
     // Not of acts, since what stands behind them may be any name: `drain the oil`.
-    if (isWord && state?.ends && !silent && !this.frame.words.has("undo") && synonymAmong(token.text, this.frame.words))
+    if (isWord && state?.ends && !silent && !this.frame.words.has("undo") && isMeantAmong(token.text, this.frame.words))
       return false;
     return true; // out of place: taken, and reported by `take`
   }

@@ -26,9 +26,10 @@ export function suggestKind(written: string, list: KindList): Suggestion | undef
   return bySynonym(written, list, () => true) ?? bySlip(written, kinds[list]);
 }
 
-/** The trade's other word for one of this place; near names are not asked. */
-export const synonymAmong = (written: string, words: ReadonlyMap<string, unknown>): boolean =>
-  bySynonym(written, "word", (word) => words.has(word)) !== undefined;
+/** Is it the trade's other word for one of this place, or surely a slip of the hand for one? A short one may be anything. */
+export const isMeantAmong = (written: string, words: ReadonlyMap<string, unknown>): boolean =>
+  bySynonym(written, "word", (word) => words.has(word)) !== undefined ||
+  (written.length > 3 && bySlip(written, words.keys())?.sure === true);
 
 /** What a word that belongs elsewhere is meant for in this place: `torque` among actions. */
 export const wordMeantHere = (written: string, words: ReadonlyMap<string, unknown>): Elsewhere | undefined =>

@@ -229,3 +229,14 @@ test("no unit of a figure that can hurt is put in by a fix, though the message n
       text,
     ).toEqual([undefined]);
 });
+
+test("a slip in a word behind another item on its line is told as at the start of one, and what stands behind it is read", () => {
+  expect(errors(machine('part cap "Cap" { mass 3 kg  behnd lid }', ""))).toEqual([
+    "Unknown word behnd: here it is called behind",
+  ]);
+  expect(errors(machine("fastener s { size M8x20  drive hex 13  torqe 22 N·m  joins lid to b }", ""))).toEqual([
+    "Unknown word torqe: here it is called torque",
+  ]);
+  // Among acts a word that is near one may as well be a name.
+  expect(errors(machine("", "remove lid cleen"))).toEqual(["A comma is missing before cleen"]);
+});

@@ -99,7 +99,15 @@ const items: readonly (readonly [item: string, element: string, holds: () => boo
     "use",
     () => section("use").includes("DANGER") && page.split("<caption>Signal words").length - 1 === 1,
   ],
-  ["warning before the act, with how to avoid it", "strip", () => /DANGER.*Motor feed.*1\.1/.test(section("strip"))],
+  [
+    "warning before the act, with how to avoid it, in both halves",
+    "strip, refit",
+    () =>
+      /DANGER.*Motor feed.*Wear: insulating gloves.*1\.1 Isolate/i.test(section("strip")) &&
+      /DANGER [^.]*Motor feed .*Must stand before you go on: isolate, lock out and prove dead\. R1\.3 Lower the cover/.test(
+        section("refit"),
+      ),
+  ],
   [
     "isolation and proof before the first step",
     "strip",

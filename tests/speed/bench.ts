@@ -6,6 +6,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { asYaml } from "./as-yaml.ts";
 import { makeProcedure } from "./make-procedures.ts";
 
 const here = fileURLToPath(new URL(".", import.meta.url)),
@@ -47,7 +48,7 @@ try {
     const made = makeProcedure(i),
       name = String(i).padStart(5, "0");
     writeFileSync(join(folder, "strip", `${name}.strip`), made.strip);
-    writeFileSync(join(folder, "yaml", `${name}.yaml`), made.yaml);
+    writeFileSync(join(folder, "yaml", `${name}.yaml`), asYaml(made.content));
     lines += made.strip.split("\n").length;
     if (i % 10 === 0) {
       writeFileSync(join(tenth, "strip", `${name}.strip`), made.strip);

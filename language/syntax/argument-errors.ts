@@ -4,6 +4,7 @@
 import { findUnit, nearestUnits, unitWords, type Dimension, type UnitGroup } from "../quantities/index.ts";
 import { kindListNames, kinds, type KindList } from "../vocabulary/kinds.ts";
 import { linkWords, turns, unitsInSpeech, type Turn } from "../tables/speech.ts";
+import { reservedNames } from "../vocabulary/macros.ts";
 import { placesOf } from "../vocabulary/index.ts";
 import { step, type Leaf } from "./shapes.ts";
 import { suggestKind } from "./suggestions.ts";
@@ -70,6 +71,8 @@ export function argumentError(misfit: Misfit): Mended {
   if (link) return link;
   const filler = fillerWord(misfit);
   if (filler) return filler;
+  const two = nameInTwoWords(misfit);
+  if (two) return two;
   for (const due of likeliest(misfit)) {
     // one thing is missing before it
     const next = step(due, token);
@@ -94,7 +97,7 @@ export function argumentError(misfit: Misfit): Mended {
         end,
         end,
         last.endLine,
-        `${what.charAt(0).toUpperCase()}${what.slice(1)} is missing before ${shown(token)}`,
+        `${what.charAt(0).toUpperCase()}${what.slice(1)} is missing before ${shown(token)}${due.text === "," && mayBeOneName(misfit) ? `, or a hyphen if ${last.text}-${token.text} is one name` : ""}`,
         fix,
       ),
       next,
@@ -271,6 +274,32 @@ function fillerWord({ word, state, last, token }: Misfit): Mended | undefined {
   };
 }
 
+/** Neither of the two is a word of the language, and both stand on one line. */
+const mayBeOneName = ({ word, last, token }: Misfit): boolean =>
+  last !== word &&
+  last.tokenType === Word &&
+  token.tokenType === Word &&
+  !token.opensLine &&
+  !reservedNames.has(token.text) &&
+  !isWordOfTheLanguage(token.text);
+
+/** `with strap wrench`, `turn on side`: a blank inside a name, where only one name can stand. */
+function nameInTwoWords(misfit: Misfit): Mended | undefined {
+  const { state, last, token, after } = misfit;
+  if ((state.is !== "name" && state.is !== "item") || state.declares || state.follow.some((leaf) => leaf.text === ","))
+    return undefined;
+  if (!mayBeOneName(misfit) || !(state.ends || (!after.opensLine && step(state, after)))) return undefined;
+  const name = `${last.text}-${token.text}`;
+  return {
+    error: at(token, "syntax/unexpected", `${token.text} is out of place: a name is one word, as ${name}`, {
+      title: `Write ${name}`,
+      edits: [{ start: last.startOffset, end: endOf(token), text: name }],
+      certain: false,
+    }),
+    next: state,
+  };
+}
+
 /** `part ring "Ring" o-ring`: the kind stands before the printed name. */
 function kindBehindName({ word, state, last, token }: Misfit): Mended | undefined {
   if (last.tokenType !== Str || !state.ends || !Object.hasOwn(kinds, word.text)) return undefined;
@@ -428,8 +457,13 @@ function decimalComma({ state, token, last, after }: Misfit): Mended {
       };
 }
 
-/** What authors forget: a comma first of all, never a bracket. Of a comma and a word that must come, the word, unless it comes yet. */
-function likeliest({ state, after }: Misfit): Leaf[] {
+/**
+ * What authors forget: a word behind which nothing but this one stands (`into` before `tray`), then a comma, never a bracket. Of a comma
+ * and a word that must come, the word, unless it comes yet.
+ */
+function likeliest({ state, token, after }: Misfit): Leaf[] {
+  const leading = state.follow.find((leaf) => leaf.is === "word" && step(leaf, token)?.is === "word");
+  if (leading) return [leading];
   const comma = state.follow.filter((leaf) => leaf.text === ","),
     others = state.follow.filter((leaf) => leaf.is !== "sign");
   const due = state.ends ? undefined : others.find((leaf) => leaf.is === "word");

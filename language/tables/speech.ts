@@ -201,6 +201,19 @@ export const turns: readonly Turn[] = [
     instead: "for a part it is said once, in its block: renew when damaged",
   },
   {
+    in: ["precaution"],
+    says: "wait",
+    after: /^precaution$/,
+    instead: 'a wait belongs to what is done against it: precaution discharge "Let it stand." wait 10 min',
+  },
+  {
+    in: ["wait"],
+    says: /^(?!until$)\p{L}/u,
+    after: /^wait$/,
+    instead:
+      'a wait is a time, wait 5 min; that of a hazard stands with its precaution, precaution discharge "…" wait 10 min, and the step says discharge HAZARD',
+  },
+  {
     in: ["wait"],
     says: "until",
     instead: 'a wait is a time; what has to be so first is a hold-point "Cool enough to touch."',
@@ -277,6 +290,7 @@ export const turns: readonly Turn[] = [
     says: /^(?:hand|finger)(?:-?tight)?$/,
     instead: "by hand only is written fit X finger-tight",
   },
+  { in: ["drive"], says: "cross", instead: "of the two cross recesses one is named: cross-ph 2 or cross-pz 2" },
   {
     in: "act",
     says: "hand",

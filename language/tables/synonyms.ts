@@ -61,7 +61,8 @@ export const synonyms: readonly Synonym[] = [
   ...because("people", "get helper assistant", "people 2"),
   ...because("work", "bend cut deburr", 'in your own words: work X "Bend the tab back."'),
   ...because("drive", "spanner wrench-size af hex", "drive hex 13"),
-  ...because("size", "left-hand lh left", "size M16x1.5-LH"),
+  ...because("size", "left-hand lh left hand", "size M16x1.5-LH"),
+  ...because("bleeder", "resistance resistor", "what discharges it: bleeder 22 kohm"),
   ...because("size", "length diameter bore", "size 20 x 30 mm"),
   ...because("renew", "new always one-time single-use disposable", "renew always"),
   ...because(

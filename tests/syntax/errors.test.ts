@@ -263,7 +263,7 @@ const cases: readonly (readonly [what: string, place: string, text: string, find
     "a missing comma",
     "fastener",
     "joins a b to c\ncount 2",
-    "1: A comma is missing before b",
+    "1: A comma is missing before b, or a hyphen if a-b is one name",
     "joins a, b to c\ncount 2",
   ],
   ["a name that hides a word", "unit", 'part rest "R"', "1: rest cannot be a name, since it is a word of the language"],

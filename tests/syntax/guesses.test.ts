@@ -46,6 +46,12 @@ test.each([
   ["select disc", "here it is called measure (measure … else choose SHIMS from 0.10, 0.20 mm)"],
   ['wait until "cold"', "what has to be so first is a hold-point"],
   ["wait 10 minutes", "minutes is no unit: here it is written min"],
+  ["wait lid", "that of a hazard stands with its precaution"],
+  ["undo lid nuts", "A comma is missing before nuts, or a hyphen if lid-nuts is one name"],
+  ["hold lid with strap wrench", "wrench is out of place: a name is one word, as strap-wrench"],
+  ["turn on side", "side is out of place: a name is one word, as on-side"],
+  ["apply anti seize to nuts", "seize is out of place: a name is one word, as anti-seize"],
+  ["remove lid tray A", '"into" is missing before tray'],
   ["heat lid to 80 C", "C is no unit: here it is written °C"],
   ["heat lid with torch to 80 °C", "the temperature comes first: heat X to 80 °C with TOOL"],
   ["remove lid using puller", "using is out of place: here it is called with"],
@@ -140,6 +146,16 @@ test.each([
   ['fluid water "Water" { volume 2 litres }', "litres is no unit: here it is written L"],
   ['hazard air compressed-air danger "Air" { on disc }', "here it is called pressure"],
   ['hazard electrical "Mains" { on disc }', "electrical is the kind of hazard: a name of your own comes before it"],
+  [
+    'hazard mains electrical danger "M" { on disc\n precaution wait 5 min }',
+    "a wait belongs to what is done against it",
+  ],
+  ['hazard mains electrical danger "M" { on disc\n resistance 22 kohm }', "here it is called bleeder"],
+  [
+    'fastener cap-screws screw "S" { size M4x8 drive cross 2  joins lid to b }',
+    "one is named: cross-ph 2 or cross-pz 2",
+  ],
+  ['fastener hub-nut nut "N" { size M12 hand left  into b }', "here it is called size (size M16x1.5-LH)"],
   ['hazard air pressure "Air" { on disc\n vent "Open." }', 'what is done against it is written precaution vent "…"'],
   ['hazard air pressure "Air" { on disc vent "Open." }', 'What is done against it is written precaution vent "…"'],
   ['fastener pin bolt "Pin" { torque 80 +- 5 N·m }', "A tolerance is written ± or +/-"],
@@ -238,5 +254,7 @@ test("a slip in a word behind another item on its line is told as at the start o
     "Unknown word torqe: here it is called torque",
   ]);
   // Among acts a word that is near one may as well be a name.
-  expect(errors(machine("", "remove lid cleen"))).toEqual(["A comma is missing before cleen"]);
+  expect(errors(machine("", "remove lid cleen"))).toEqual([
+    "A comma is missing before cleen, or a hyphen if lid-cleen is one name",
+  ]);
 });

@@ -154,6 +154,9 @@ function whereTo(bench: Bench, part: Part, own: number, onto: readonly ThingInde
   // Never taken off by itself: where it belongs is where it rides.
   if (!parting && onto.length === 0 && all.some((h) => lumpOf(s, h) === own)) return own;
   if (all.length === 0 && hung.length === 0) return ON_BASE;
+  // Nothing says what it hangs on: it goes back to where it was, and what hangs on it comes after.
+  if (all.length === 0 && onto.length === 0 && parting && bench.builtOn.length === 0 && !machine.isBase(part.index))
+    return nameOf(s, parting.from);
   const onBase = (list: readonly ThingIndex[]): ThingIndex | undefined => list.find((h) => lumpOf(s, h) === ON_BASE);
   const near =
     onto[0] ??

@@ -276,3 +276,11 @@ test("a mark on what came off is lined up by the end; one on what never parted n
 test("taken off before it is put on is one finding, where it is taken off", () => {
   expect(says(lid, lidOff, "fit lid take felt off put felt on lid fit screws")).toHaveLength(1);
 });
+
+test("a part that nothing is said to hold goes back to where it was, and what hangs on it goes to it", () => {
+  const wheel = (facts: string): string[] =>
+      findings(stage(facts, "step { undo nut remove flange remove wheel }")).map((f) => `${f.code}: ${f.says}`),
+    flange = `part flange "Flange"\n fastener nut nut "Nut" { joins flange to wheel }`;
+  expect(wheel(`part wheel "Wheel" { rests on b }\n ${flange}`)).toEqual([]);
+  expect(wheel(`part wheel "Wheel"\n ${flange}`)).toEqual([]);
+});

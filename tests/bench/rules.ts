@@ -324,6 +324,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       back,
       "`base X`: a written way back is built up on X, and the unit's base goes to what stands there",
     ],
+    [
+      "fit.ts#whereTo",
+      back,
+      "a part that nothing is said to hold goes back to where it was, and what hangs on it goes to it",
+    ],
     ["fit.ts#closedJoint", back, "a closed joint lets nothing in; one that is closed in passing alone does"],
     ["fit.ts#orderedLater", written, "`order` of the unit holds for a written refit too"],
     ["fit.ts#fit", back, "a part may be named once more in the step in which it came on, and not after it"],

@@ -48,7 +48,7 @@ test.each<[string, string, string]>([
   [
     "precaution cool wait",
     "precaution wait",
-    "12: precaution needs its kind before wait: known are shut-down, isolate, lock-out, discharge, vent, let-down or others",
+    '12: wait is out of place: a wait belongs to what is done against it: precaution discharge "Let it stand." wait 10 min',
   ],
   ["precaution cool", "precaution cool-down", "12: cool-down is no precaution: here it is called cool"],
   ["into body", "in to body", "11: in is out of place after N·m"],

@@ -1,5 +1,6 @@
-// A part that nothing holds, carries or clamps, and that holds nothing.
+// A part that nothing holds, carries or clamps, or a few that hold on to each other alone.
 
+import type { Model, Part, ThingIndex } from "../../model/model.ts";
 import { check } from "../check.ts";
 import { surveyOf } from "../survey-of-names.ts";
 
@@ -29,32 +30,64 @@ export default check({
     }
   `,
   *model(model, { project }) {
-    const attached = new Set<number>(model.base);
-    for (const part of model.parts) {
-      const to = [...part.hosts, ...part.rests, ...(part.between ? [...part.between[0], ...part.between[1]] : [])];
-      if (to.length > 0 || part.into !== undefined) attached.add(part.index);
-      for (const other of to) attached.add(other);
-    }
-    for (const tie of model.ties) {
-      for (const part of [...tie.lowers, ...tie.uppers]) attached.add(part);
-      for (const washer of tie.washers) attached.add(washer.part);
-      if (tie.into !== undefined) attached.add(tie.into);
-    }
-    for (const part of model.parts) {
-      if (attached.has(part.index) || part.prefix !== "") continue;
-      const source = project.files.get(part.at.file);
+    for (const parts of groupsOffBase(model)) {
+      const [first, ...others] = parts as [Part, ...Part[]],
+        source = project.files.get(first.at.file);
+      if (first.prefix !== "" || !source) continue;
       // A misspelt name elsewhere may be what holds it: that is said there.
-      if (
-        !source ||
-        surveyOf(project, source).unknown.length > 0 ||
-        source.tree.errors.length > 0 ||
-        held.test(source.text.slice(part.whole.start, part.whole.end))
-      )
-        continue;
+      if (surveyOf(project, source).unknown.length > 0 || source.tree.errors.length > 0) continue;
+      if (others.length === 0 && held.test(source.text.slice(first.whole.start, first.whole.end))) continue;
+      const names = others.map((part) => part.name);
       yield {
-        at: part.at,
-        says: `${part.name} is tied to nothing, rests on nothing and lies between nothing: say what holds it`,
+        at: first.at,
+        says:
+          others.length === 0
+            ? `${first.name} is tied to nothing, rests on nothing and lies between nothing: say what holds it`
+            : `${first.name} is tied to ${names.join(", ")} alone, and nothing holds ${others.length === 1 ? "the two" : "them"} to the rest: say what does`,
       };
     }
   },
 });
+
+/**
+ * Parts that no tie, fit or clamp leads to from the base: those that hold together as one group, in the order of the text. Without a
+ * base, which is told by itself, only those alone.
+ */
+function groupsOffBase(model: Model): Part[][] {
+  const near = new Map<ThingIndex, Set<ThingIndex>>(),
+    join = (things: readonly ThingIndex[]): void => {
+      for (const a of things) {
+        const of = near.get(a) ?? new Set();
+        for (const b of things) of.add(b);
+        near.set(a, of);
+      }
+    };
+  for (const part of model.parts) {
+    join([part.index, ...part.hosts, ...part.rests, ...(part.between ?? []).flat()]);
+    if (part.into !== undefined) join([part.index, part.into]);
+  }
+  for (const tie of model.ties)
+    join([
+      ...tie.lowers,
+      ...tie.uppers,
+      ...tie.washers.map((washer) => washer.part),
+      ...(tie.into === undefined ? [] : [tie.into]),
+    ]);
+  const reached = new Set<ThingIndex>(),
+    from = (start: readonly ThingIndex[]): ThingIndex[] => {
+      const group = start.filter((one) => !reached.has(one));
+      for (const one of group) reached.add(one);
+      for (let i = 0; i < group.length; i++)
+        for (const next of near.get(group[i]!) ?? [])
+          if (!reached.has(next)) {
+            reached.add(next);
+            group.push(next);
+          }
+      return group;
+    };
+  from(model.base);
+  return model.parts
+    .map((part) => from([part.index]))
+    .filter((group) => group.length === 1 || (group.length > 1 && model.base.length > 0))
+    .map((group) => model.parts.filter((part) => group.includes(part.index)));
+}

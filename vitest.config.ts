@@ -7,5 +7,7 @@ export default defineConfig({
     include: ["tests/**/*.test.ts"],
     globalSetup: ["tests/support/node-version.ts"],
     testTimeout: 30_000,
+    // The program keeps nothing that a later file could see but what it works out once; loading it once saves a third of the time.
+    isolate: false,
   },
 });

@@ -10,6 +10,7 @@ import { eachName, type FullDue } from "./each-name.ts";
 import { pathOf, piecesOf, procedureNames, unitNames, unitOfProcedure, type UnitNames } from "./space-of-names.ts";
 
 export interface Unknown {
+  /** Up to the first of the names of a path that nothing has: of `disc.outer` it is `disc` where there is no disc. */
   readonly text: string;
   readonly start: number;
   readonly end: number;
@@ -168,10 +169,11 @@ function read(project: Project, file: SourceFile): Survey {
       return;
     }
     if (found === "silent") return;
+    const whole = found.is === undefined ? id : text;
     unknown.push({
-      text,
+      text: whole,
       start: token.startOffset,
-      end: token.endOffset! + 1,
+      end: whole === text ? token.endOffset! + 1 : token.startOffset + whole.length,
       due: due === "reading" || due === "choice" ? "condition" : due,
       ...found,
       pieces: undefined,

@@ -66,3 +66,19 @@ test.each<[string, string, string]>([
   expect(pump).toContain(right);
   expect(found(pump.replace(right, wrong))).toEqual([says]);
 });
+
+test("a declaration that is missing is said once, whatever is due where its name stands", () => {
+  expect(found(pump.replace(/ {2}part body .*\n/, "\n"))).toEqual([
+    "5: body is not declared in Gear pump: a part is due",
+  ]);
+  const without = found(pump.replace(/ {2}part driver .*\n/, "\n"));
+  expect(without).toHaveLength(1);
+  expect(without[0]).toContain("driver is not declared in Gear pump");
+});
+
+test("of a name with a piece, the name is what is missing", () => {
+  const pieces = pump
+    .replace(/driver, driven/g, "driver.left, driver.right, driven")
+    .replace(/ {2}part driver .*\n/, "\n");
+  expect(found(pieces)).toEqual(["16: driver is not declared in Gear pump, but driven is"]);
+});

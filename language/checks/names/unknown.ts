@@ -98,14 +98,17 @@ export default check({
       yield {
         at,
         says,
-        // However often it is used.
-        answer: { key: says },
+        // However often it is used, and whatever is due at each place: one declaration would answer them all.
+        answer: { key: isMissing(unknown) ? `${unknown.unit ?? ""} ${unknown.text}` : says },
         within: doubledFor(project, unknown),
         fixes: near === undefined ? [] : [{ title: `Write ${near}`, edits: [{ ...at, text: near }], certain: false }],
       };
     }
   },
 });
+
+/** Nothing at all has it; else it is only the wrong sort of thing here, or has other pieces. */
+const isMissing = ({ is, pieces }: Unknown): boolean => is === undefined && pieces === undefined;
 
 /** The name that was meant: nearly the same letters, or what we call the thing. */
 function meant({ text, due, candidates, is }: Unknown): string | undefined {

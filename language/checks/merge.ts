@@ -1,7 +1,7 @@
 // One mistake, one finding: over several pieces on a line, over several builds, over several procedures that miss the same thing.
 
 import type { Build } from "../model/builds.ts";
-import type { Finding } from "../findings/finding.ts";
+import type { Finding, Span } from "../findings/finding.ts";
 import type { Raw } from "./run.ts";
 import { few, listed } from "./bench-check.ts";
 
@@ -18,10 +18,14 @@ export function mergeFindings(
   const said = new Set(
       raw.filter(({ within, severity }) => !within && severity === "error").map(({ at }) => `${at.file} ${at.start}`),
     ),
+    placeOf = ({ file, start }: Span): string => `${file} ${start}`,
+    // What belongs to a finding that is itself a reason of another one belongs to that other one.
+    further = new Map(raw.flatMap(({ at, within }) => (within ? [[placeOf(at), within] as const] : []))),
     reasons: Raw[] = [];
   for (const one of [...raw].sort(byPlace)) {
-    if (one.within && said.has(`${one.within.file} ${one.within.start}`)) {
-      reasons.push(one);
+    const whole = one.within && (said.has(placeOf(one.within)) ? one.within : further.get(placeOf(one.within)));
+    if (whole && said.has(placeOf(whole))) {
+      reasons.push({ ...one, within: whole });
       continue;
     }
     // What one statement would answer is one mistake, however often it shows: said at the first, the others are among the reasons.

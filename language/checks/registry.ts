@@ -101,6 +101,7 @@ import syntaxBraceStray from "./syntax/brace-stray.ts";
 import syntaxCurlyQuote from "./syntax/curly-quote.ts";
 import syntaxDecimalComma from "./syntax/decimal-comma.ts";
 import syntaxEmpty from "./syntax/empty.ts";
+import syntaxHeadMissing from "./syntax/head-missing.ts";
 import syntaxKindUnknown from "./syntax/kind-unknown.ts";
 import syntaxMergeConflict from "./syntax/merge-conflict.ts";
 import syntaxNameReserved from "./syntax/name-reserved.ts";
@@ -228,6 +229,7 @@ export const checks: readonly Check[] = [
   syntaxCurlyQuote,
   syntaxDecimalComma,
   syntaxEmpty,
+  syntaxHeadMissing,
   syntaxKindUnknown,
   syntaxMergeConflict,
   syntaxNameReserved,

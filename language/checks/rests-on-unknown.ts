@@ -37,24 +37,30 @@ interface Doubt {
 }
 
 /**
- * Takes from a problem of the bench the reasons that rest on a name that nothing has: what is left of it, or undefined. A refused act
+ * Takes from a problem of the bench the reasons that rest on a name that nothing has: what is left of it, or undefined; `performed`
+ * is the procedure that it was found in. A refused act
  * is one problem with all its reasons, so a hazard that stands among them is kept and then speaks first. Where the unknown name
  * itself is not reported as an error, nothing is taken.
  */
-export function withoutDoubt(project: Project, settings: Settings): (problem: Problem) => Problem | undefined {
+export function withoutDoubt(
+  project: Project,
+  settings: Settings,
+): (problem: Problem, performed?: Span) => Problem | undefined {
   const asked = settings.severity[code],
     doubts = asked === undefined || asked === "error" ? doubtsOf(project) : [];
   if (doubts.length === 0) return (problem) => problem;
-  return (problem) => {
+  return (problem, performed) => {
     const { at } = problem,
+      isIn = (place: Span, doubt: Doubt): boolean =>
+        doubt.file === place.file && place.start >= doubt.start && place.end <= doubt.end,
       doubtful = ({ rule }: Reason): boolean => {
         if (rule === "sequence/falls" || !/^(?:sequence|removal|refit)\//.test(rule)) return false;
+        const isLater = !rule.startsWith("sequence/");
         return doubts.some(
           (doubt) =>
-            doubt.file === at.file &&
-            at.start >= doubt.start &&
-            at.end <= doubt.end &&
-            (at.start >= doubt.from || !rule.startsWith("sequence/")),
+            (isIn(at, doubt) && (isLater || problem.rule === "sequence/task" || at.start >= doubt.from)) ||
+            // What the end of a procedure misses may be said in another one, which took it off.
+            (isLater && performed !== undefined && isIn(performed, doubt)),
         );
       };
     const reasons = problem.reasons.filter((reason) => !doubtful(reason)),
@@ -111,7 +117,8 @@ export function unknownCalls(
     return found.find(
       (call) =>
         call.at.file === at.file &&
-        at.start > call.at.start &&
+        // A task stands before the name in it.
+        (at.start > call.at.start || at.end >= call.at.end) &&
         at.end <= call.end &&
         (call.kind === undefined || reasons.every(({ words }) => words.includes(call.kind!))) &&
         (call.hazard === undefined || hazards.every((hazard) => model.things[hazard!]!.declared === call.hazard)),
@@ -119,7 +126,7 @@ export function unknownCalls(
   };
 }
 
-const callDue: ReadonlySet<Due> = new Set<Due>(["procedure", "procedure or step", "hazard"]);
+const callDue: ReadonlySet<Due> = new Set<Due>(["procedure", "procedure or step", "step", "hazard"]);
 
 /** What the bench stumbles over in a file: unknown names, unless the author has them allowed, doubled ones, and lines that could not be read. */
 function unknownIn(project: Project, file: SourceFile): readonly { readonly start: number; readonly end: number }[] {

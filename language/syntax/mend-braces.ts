@@ -4,7 +4,7 @@
 import { createTokenInstance, type TokenType } from "chevrotain";
 import { placesOf, wordsIn } from "../vocabulary/index.ts";
 import { startOf, step } from "./shapes.ts";
-import { LBrace, RBrace } from "./tokens.ts";
+import { LBrace, RBrace, Word } from "./tokens.ts";
 import type { SyntaxError, SyntaxFix, Token } from "./tree.ts";
 
 /** Blocks inside each other; what stands deeper is left out of the tree. Real procedures have at most six. */
@@ -47,8 +47,10 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
 
   for (const [i, token] of tokens.entries()) {
     const closes = token.tokenType === RBrace;
-    // One } too many in the middle of a block: what follows it stands deeper, as the rest of that block does.
-    if (closes && token.opensLine && passed < -depth && goesDeeperAfter(tokens, i)) {
+    const goesOn = closes && token.opensLine && passed < -depth && goesDeeperAfter(tokens, i);
+    // One } too many in the middle of a block: what follows it stands deeper, as the rest of that block does. An editor puts it there
+    // of itself behind a { that is typed in front of lines.
+    if (goesOn && (!ends(token) || input[input.length - 1]?.tokenType === LBrace)) {
       passed++;
       stray(token, "This } closes nothing, since its block goes on");
       continue;
@@ -83,16 +85,25 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
     if (pairs) {
       open.pop();
       input.push(token);
+      // A block that ends, and lines of another one behind it: the line that opened that one is missing.
+      if (goesOn) {
+        passed++;
+        const headless = headlessBlock(token);
+        open.push({ token: headless[1], indent, margin, at: input.length + 1 });
+        input.push(...headless);
+      }
       continue;
     }
-    const place = errors.length > mostGuesses ? 0 : token.opensLine ? headBefore(token) : headWithin(token);
-    if (place === 0) {
+    const place = errors.length > mostGuesses ? -1 : token.opensLine ? headBefore(token) : headWithin(token);
+    if (place < 0) {
       stray(token, "This } closes nothing"); // passed over
       continue;
     }
-    const head = input[place - 1]!;
-    report("syntax/brace-missing", head, "A { is missing here", insertion("Put { in", " {"));
-    input.splice(place, 0, invent(LBrace, head));
+    const head = input[place - 1];
+    if (head && (!token.opensLine || takesBlock(place))) {
+      report("syntax/brace-missing", head, "A { is missing here", insertion("Put { in", " {"));
+      input.splice(place, 0, invent(LBrace, head));
+    } else input.splice(place, 0, ...headlessBlock(head ?? input[0]!));
     input.push(token);
   }
   if (open.length > 0) {
@@ -122,33 +133,54 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
   function closing(block: Opened): string {
     return input[input.length - 1]!.line === block.token.line ? " }" : `${newline}${block.margin}}`;
   }
-  /** End of the nearest line at the indent of this }, with only deeper lines between: that line lost its {. */
+  /** It ends the block that is open, by the layout. */
+  function ends(token: Token): boolean {
+    const top = open[open.length - 1];
+    return top !== undefined && top.indent === token.column && top.token.line < token.line;
+  }
+  /** The line that ends before this place may have lost its {; another one opens no block, or its own: then the line that did is missing. */
+  function takesBlock(place: number): boolean {
+    const before = input[place - 1],
+      inside = input[place];
+    if (!before || before.tokenType === LBrace || before.tokenType === RBrace) return false;
+    let i = place - 1;
+    while (i > 0 && !input[i]!.opensLine) i--;
+    const lines = input.slice(place).filter((one) => one.opensLine && one.column === inside?.column);
+    return placesOf(input[i]!.text).some(
+      ({ block }) =>
+        block !== "" && lines.every(({ text: word }) => wordsIn(block).has(word) || placesOf(word).length === 0),
+    );
+  }
+  /**
+   * End of the nearest line at the indent of this }, with only deeper lines between: that line lost its {, or one behind it is missing.
+   * -1 for none.
+   */
   function headBefore(token: Token): number {
     const floor = open.length > 0 ? open[open.length - 1]!.at + 1 : 0;
     let end = input.length; // where the deeper lines begin
     for (let i = input.length - 1; i >= floor; i--) {
       const one = input[i]!;
       if (!one.opensLine || one.invented) continue;
-      if (one.column < token.column) return 0;
+      if (one.column < token.column) return -1;
       if (one.column === token.column) {
-        const opens = end < input.length || placesOf(one.text).some((entry) => entry.blockNeeded);
-        return opens && input[end - 1]!.tokenType !== RBrace ? end : 0;
+        if (end < input.length) return end;
+        return placesOf(one.text).some((entry) => entry.blockNeeded) && input[end - 1]!.tokenType !== RBrace ? end : -1;
       }
       end = i;
     }
-    return 0;
+    return end < input.length ? end : -1;
   }
   /** On one line: after the first head whose word takes a block and that has none. */
   function headWithin(token: Token): number {
     let i = input.length;
     while (i > 0 && input[i - 1]!.line === token.line) i--;
     const onLine = headFrom(i);
-    if (onLine > 0) return onLine;
+    if (onLine >= 0) return onLine;
     // The line goes on with one above that stands less deep: the head may stand there.
     const column = input[i]?.column ?? 0,
       floor = open.length > 0 ? open[open.length - 1]!.at + 1 : 0;
     while (i > floor && !(input[i]?.opensLine === true && input[i]!.column < column)) i--;
-    return input[i]?.opensLine && input[i]!.column < column ? headFrom(i) : 0;
+    return input[i]?.opensLine && input[i]!.column < column ? headFrom(i) : -1;
   }
   function headFrom(start: number): number {
     let i = start;
@@ -168,7 +200,7 @@ function paired(tokens: readonly Token[], text: string, depth: number): Mended {
         return end;
       i = end;
     }
-    return 0;
+    return -1;
   }
   function stray(token: Token, says: string): void {
     const start = token.startOffset,
@@ -215,6 +247,12 @@ function flattened(tokens: Token[], errors: SyntaxError[]): Mended {
   }
   return { input, errors };
 }
+
+/** What opens a block that no line opens: a word of no letters, which the parser tells. */
+const headlessBlock = (before: Token): readonly [word: Token, brace: Token] => [
+  Object.assign(invent(Word, before), { opensLine: true }),
+  invent(LBrace, before),
+];
 
 function invent(type: TokenType, before: Token): Token {
   const end = before.endOffset! + 1;

@@ -5,7 +5,8 @@ import { EmbeddedActionsParser } from "chevrotain";
 import { allWords, placeNames, placesOf, reservedNames, wordsIn, type Entry } from "../vocabulary/index.ts";
 import { argumentError, unitMissing } from "./argument-errors.ts";
 import type { Elsewhere } from "../tables/speech.ts";
-import { startOf, step, type Leaf } from "./shapes.ts";
+import { headless } from "./headless.ts";
+import { isMeasured, startOf, step, type Leaf } from "./shapes.ts";
 import { kinds } from "../vocabulary/kinds.ts";
 import {
   phraseAmong,
@@ -26,6 +27,8 @@ type Frame = {
   readonly words: ReadonlyMap<string, Entry>;
   readonly outer: Frame | undefined;
   readonly guessed: boolean;
+  /** The word of the item before, in this block. */
+  said: string;
 };
 /** The item whose head is being read: where it stands in its shape, and whether its one error has been told. */
 type Head = { readonly word: Token; readonly item: Item; state: Leaf | undefined; silent: boolean; last: Token };
@@ -45,7 +48,7 @@ export class StripRules extends EmbeddedActionsParser {
   found: SyntaxError[] = [];
   private mute = 0;
   private chain = 0;
-  private frame: Frame = { place: "file", words: wordsIn("file"), outer: undefined, guessed: false };
+  private frame: Frame = { place: "file", words: wordsIn("file"), outer: undefined, guessed: false, said: "" };
   private open: Item[] = [];
   private guessed = new Set<Item>();
   /** The word of the item before, in the same block. */
@@ -150,7 +153,7 @@ export class StripRules extends EmbeddedActionsParser {
     this.tokens = tokens;
     this.found = [];
     this.mute = this.chain = 0;
-    this.frame = { place, words: wordsIn(place), outer: undefined, guessed: false };
+    this.frame = { place, words: wordsIn(place), outer: undefined, guessed: false, said: "" };
     this.open = [];
     this.guessed = new Set();
     this.before = this.wrapped = undefined;
@@ -169,6 +172,7 @@ export class StripRules extends EmbeddedActionsParser {
       broken: false,
     };
     this.head = { word, item, state: undefined, silent: false, last: word };
+    if (word.invented) return this.headless(item);
     if (word.tokenType !== Word && word.tokenType !== SizeWord) {
       this.fail(
         word,
@@ -182,6 +186,7 @@ export class StripRules extends EmbeddedActionsParser {
     if (this.readPhrase(word)) return item;
     if (here) {
       item.entry = here;
+      this.frame.said = word.text;
       this.wrapped = undefined;
     } else {
       if (this.frame.guessed || this.isEcho(word)) this.head.silent = item.broken = true;
@@ -190,6 +195,14 @@ export class StripRules extends EmbeddedActionsParser {
     }
     if (item.entry) this.head.state = startOf(item.entry.shape);
     return item;
+  }
+
+  /** A block whose first line is missing: read as what its lines belong to, so that they are told once. */
+  private headless(item: Item): Item {
+    const { entry, error, first } = headless((k) => this.LA(k) as Token, this.frame, this.tokens);
+    this.report(error);
+    this.guessed.add(item);
+    return Object.assign(item, { entry, first, broken: !(entry && startOf(entry.shape).ends) });
   }
 
   /** `take off guard`: two words of speech for one of ours. The second is passed over, and what follows is read as ours takes it. */
@@ -335,6 +348,7 @@ export class StripRules extends EmbeddedActionsParser {
       startsLine = token.opensLine && last.text !== ",";
     this.next = undefined;
     if (token === this.particle) return true;
+    if (token.invented) return false;
     this.decimal =
       state !== undefined && token.text === "," && token.glued && isMeasured(state) && (this.LA(2) as Token).glued;
     if (this.decimal) return true;
@@ -452,6 +466,7 @@ export class StripRules extends EmbeddedActionsParser {
       words: place === unknownPlace ? everyWord : wordsIn(place),
       outer: this.frame,
       guessed: this.guessed.has(item) || this.frame.guessed,
+      said: "",
     };
     return (item.block = { place, items: [], first: open.index, last: open.index });
   }
@@ -481,7 +496,3 @@ export class StripRules extends EmbeddedActionsParser {
     this.head.silent = this.head.item.broken = true;
   }
 }
-
-/** A figure that has a unit to come: a comma in it without blanks is no list. */
-const isMeasured = (leaf: Leaf): boolean =>
-  leaf.is === "number" && leaf.slot !== "number" && leaf.slot !== "count" && leaf.slot !== "passes";

@@ -198,3 +198,7 @@ function join(a: Part, b: Part): Part {
     last: b.empty ? [...a.last, ...b.last] : b.last,
   };
 }
+
+/** A figure that has a unit to come: a comma in it without blanks is no list. */
+export const isMeasured = (leaf: Leaf): boolean =>
+  leaf.is === "number" && leaf.slot !== "number" && leaf.slot !== "count" && leaf.slot !== "passes";

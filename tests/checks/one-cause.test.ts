@@ -156,3 +156,42 @@ test("mistakes of their own that stand at one place are told each", () => {
     "removal/never-undone",
   ]);
 });
+
+test("a block whose first line is lost is that slip, with the names that the line would have declared", () => {
+  const whole = `unit u "U" {
+  base b
+  part b "Base"
+  part lid "Lid" { mass 2 kg }
+  fastener screws screw "Screws" {
+    count 4
+    joins lid to b
+  }
+  hazard start rotating danger "Motor can start" {
+    on lid
+    precaution lock-out
+    precaution try-start
+  }
+}
+procedure p "P" for u {
+  aim lid off
+  task look "Only look" does safe
+  step safe "Make safe" {
+    lock-out start
+    try-start start
+  }
+  step "Lid" {
+    undo screws
+    remove lid
+  }
+}
+`;
+  const said = (line: number): string[] => {
+    const lines = whole.split("\n");
+    lines[line - 1] = "";
+    return check(lines.join("\n"))
+      .findings.filter(({ severity }) => severity === "error" || severity === "warning")
+      .map(({ code }) => code);
+  };
+  expect(said(0)).toEqual([]);
+  for (const line of [1, 5, 9, 15, 18, 22]) expect(said(line), `line ${line}`).toEqual(["syntax/head-missing"]);
+});

@@ -156,7 +156,7 @@ const cases: readonly (readonly [what: string, place: string, text: string, find
     "a brace too many in the middle of a block",
     "procedure",
     "step {\n  remove lid\n}\n  remove ring\n  clean lid\n}\n",
-    "3: This } closes nothing, since its block goes on",
+    '4: No line opens the block that begins here: a line is missing, as step "Take the brake off" {, or the } before it is one too many',
     "step {\n  remove lid\n\n  remove ring\n  clean lid\n}\n",
   ],
   [

@@ -24,3 +24,33 @@ test("a block that opens and wraps, and lost a brace", () => {
     "3: syntax/brace-missing",
   ]);
 });
+
+test("a line that opens a block, lost: one finding at the first line of its block, and what stands around it stays known", () => {
+  const unit =
+    'unit a "A" {\n  base b\n  part b "B" {\n    mass 3 kg\n  }\n  fastener f screw "F" {\n    count 2\n    joins c to b\n  }\n  part c "C"\n}\n';
+  const without = (line: number): string =>
+    unit
+      .split("\n")
+      .map((one, i) => (i === line - 1 ? "" : one))
+      .join("\n");
+  expect(said(without(1))).toEqual(["2: syntax/head-missing"]);
+  expect(said(without(3))).toEqual(["4: syntax/head-missing"]);
+  expect(said(without(6))).toEqual(["7: syntax/head-missing"]);
+  expect(words(without(6))).toEqual(["base", "part", "fastener", "part"]);
+  expect(parse(without(6)).errors[0]!.says).toBe(
+    'No line opens the block that begins here: a line is missing, as fastener screws "Screws" {',
+  );
+});
+
+test("a step without its first line is read as a step", () => {
+  const text =
+    'procedure p "P" for a {\n  aim b off\n\n    undo f\n    remove b\n  }\n  step "Then" {\n    clean b\n  }\n}\n';
+  expect(said(text)).toEqual(["4: syntax/head-missing"]);
+  expect(words(text)).toEqual(["aim", "step", "step"]);
+});
+
+test("an editor that closes a block of itself in front of its lines: that } is one too many", () => {
+  const text = 'procedure p "P" for a {\n  step "One" {\n  }\n    undo f\n    remove b\n  }\n}\n';
+  expect(said(text)).toEqual(["3: syntax/brace-stray"]);
+  expect(words(text)).toEqual(["step"]);
+});

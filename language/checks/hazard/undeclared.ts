@@ -7,6 +7,7 @@ import type { Span } from "../../findings/finding.ts";
 import type { SourceFile } from "../../names/project.ts";
 import { eachItem } from "../../syntax/index.ts";
 import { check } from "../check.ts";
+import { lostHeads } from "../lost-heads.ts";
 import { hazardSkeleton } from "../hazard-skeleton.ts";
 
 export default check({
@@ -53,6 +54,7 @@ export default check({
     yield {
       at: act.at,
       says: `${thing === undefined ? "What is heated here" : model.things[thing]!.name} is hot after this, and no hazard of kind hot is declared or dismissed`,
+      within: unreadOn(project.files.get(model.at.file), thing === undefined ? undefined : model.things[thing]),
       fixes:
         thing === undefined
           ? []
@@ -61,19 +63,24 @@ export default check({
   },
 });
 
-/** A hazard on this very thing whose kind could not be read: which kind was meant is said there. */
-function unreadOn(file: SourceFile | undefined, thing: Thing): Span | undefined {
-  const errors = file?.tree.errors.filter((error) => error.code === "syntax/kind-unknown") ?? [];
-  if (!file || errors.length === 0) return undefined;
+/** A hazard on this very thing whose kind could not be read, or whose first line is missing: which hazard was meant is said there. */
+function unreadOn(file: SourceFile | undefined, thing: Thing | undefined): Span | undefined {
+  if (!file || !thing) return undefined;
+  const { tokens } = file.tree.scan,
+    errors = file.tree.errors.filter((error) => error.code === "syntax/kind-unknown"),
+    heads = lostHeads(file);
+  if (errors.length === 0 && heads.length === 0) return undefined;
   let found: Span | undefined;
   eachItem(file.tree.items, (item) => {
     if (item.entry?.word !== "hazard" || !item.block) return;
-    const { tokens } = file.tree.scan,
-      from = tokens[item.first]!.startOffset,
-      to = tokens[item.block.first]!.startOffset;
-    const error = errors.find((one) => one.start >= from && one.end <= to),
+    const from = tokens[item.first]!.startOffset,
+      to = tokens[item.block.first]!.startOffset,
+      error = errors.find((one) => one.start >= from && one.end <= to),
+      head = heads.find((one) => one.item === item),
       on = item.block.items.filter((line) => line.entry?.word === "on").flatMap((line) => line.arguments);
-    if (error && on.some((name) => tokens[name.first]!.text === thing.declared))
+    // Its kind may be any.
+    if (head) found ??= head.at;
+    else if (error && on.some((name) => tokens[name.first]!.text === thing.declared))
       found ??= { file: file.path, start: error.start, end: error.end };
   });
   return found;

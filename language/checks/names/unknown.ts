@@ -3,6 +3,7 @@
 import { synonyms } from "../../tables/index.ts";
 import { check } from "../check.ts";
 import { doubledFor } from "../doubled-names.ts";
+import { lostHeadFor } from "../lost-heads.ts";
 import { nearestName } from "../near-names.ts";
 import { listed } from "../bench-check.ts";
 import type { Due } from "../due-names.ts";
@@ -100,7 +101,7 @@ export default check({
         says,
         // However often it is used, and whatever is due at each place: one declaration would answer them all.
         answer: { key: isMissing(unknown) ? `${unknown.unit ?? ""} ${unknown.text}` : says },
-        within: doubledFor(project, unknown),
+        within: doubledFor(project, unknown) ?? lostHeadFor(project, unknown),
         fixes: near === undefined ? [] : [{ title: `Write ${near}`, edits: [{ ...at, text: near }], certain: false }],
       };
     }

@@ -90,6 +90,8 @@ export function applyAllows(
     if (allow) used.add(allow);
     else kept.push(finding);
   }
+  // The line that it spoke of may be the one that is missing.
+  const isNameLost = findings.some(({ code }) => code === "names/unknown");
   for (const [path, allows] of byFile)
     for (const allow of allows) {
       const say = (code: string, says: string): void => {
@@ -99,7 +101,7 @@ export function applyAllows(
       };
       if (!context.check(allow.code)) say("allow/unknown", `${allow.code} is no check, so this allows nothing`);
       else if (allow.reason === "") say("allow/no-reason", `allow ${allow.code} needs its reason behind a colon`);
-      else if (!used.has(allow) && context.complete(files.get(path)!))
+      else if (!used.has(allow) && !isNameLost && context.complete(files.get(path)!))
         say("allow/unused", `${allow.code} is not found here, so this allows nothing`);
     }
   return { findings: kept, used: [...used] };

@@ -1,9 +1,9 @@
 // What the bench finds after a line that could not be read, or that speaks of an unknown name, rests on a guess: the line may have undone the very screw that
 // still holds. Such reasons are left out, so that one mistake is said once. Reasons of hazard, lifting and falling never are.
 
-import type { Problem, Reason } from "../bench/trace.ts";
+import type { Performance, Problem, Reason } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
-import type { Model } from "../model/model.ts";
+import type { Model, ThingIndex } from "../model/model.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { eachItem, type Item } from "../syntax/index.ts";
 import { isKindOf, precautions } from "../tables/index.ts";
@@ -11,8 +11,11 @@ import type { Settings } from "../workspace/settings.ts";
 import { allowsOf } from "./allow.ts";
 import type { Due } from "./due-names.ts";
 import { doubledIn } from "./doubled-names.ts";
+import { lostHeads } from "./lost-heads.ts";
 import { nearestName } from "./near-names.ts";
 import { unitOfProcedure } from "./space-of-names.ts";
+import { lacksBase } from "./lacks-base.ts";
+import { tiesOfNothing } from "./ties-of-nothing.ts";
 import { surveyOf } from "./survey-of-names.ts";
 
 /** Names that the bench takes no notice of: what is wrong with them changes nothing that it performs. */
@@ -37,36 +40,50 @@ interface Doubt {
 }
 
 /**
- * Takes from a problem of the bench the reasons that rest on a name that nothing has: what is left of it, or undefined; `performed`
- * is the procedure that it was found in. A refused act
+ * Takes from a problem of the bench the reasons that rest on a name that nothing has: what is left of it, or undefined;
+ * `performance` is the one that it was found in. A refused act
  * is one problem with all its reasons, so a hazard that stands among them is kept and then speaks first. Where the unknown name
  * itself is not reported as an error, nothing is taken.
  */
 export function withoutDoubt(
   project: Project,
   settings: Settings,
-): (problem: Problem, performed?: Span) => Problem | undefined {
+): (problem: Problem, performance?: Pick<Performance, "model" | "procedure">) => Problem | undefined {
   const asked = settings.severity[code],
-    doubts = asked === undefined || asked === "error" ? doubtsOf(project) : [];
-  if (doubts.length === 0) return (problem) => problem;
-  return (problem, performed) => {
+    doubts = asked === undefined || asked === "error" ? doubtsOf(project) : [],
+    isLoose = isDoubtful(project, settings);
+  return (problem, performance) => {
+    const loose = performance !== undefined && isLoose(performance.model);
+    if (doubts.length === 0 && !loose) return problem;
     const { at } = problem,
       isIn = (place: Span, doubt: Doubt): boolean =>
         doubt.file === place.file && place.start >= doubt.start && place.end <= doubt.end,
       doubtful = ({ rule }: Reason): boolean => {
         if (rule === "sequence/falls" || !/^(?:sequence|removal|refit)\//.test(rule)) return false;
+        if (loose) return true;
         const isLater = !rule.startsWith("sequence/");
         return doubts.some(
           (doubt) =>
             (isIn(at, doubt) && (isLater || problem.rule === "sequence/task" || at.start >= doubt.from)) ||
             // What the end of a procedure misses may be said in another one, which took it off.
-            (isLater && performed !== undefined && isIn(performed, doubt)),
+            (isLater && performance !== undefined && isIn(performance.procedure.whole, doubt)),
         );
       };
     const reasons = problem.reasons.filter((reason) => !doubtful(reason)),
       [first] = reasons;
     return reasons.length === problem.reasons.length ? problem : first && { ...problem, rule: first.rule, reasons };
   };
+}
+
+/** Nothing says what some of its fasteners hold, or what stays on the stand: that is said there, unless the author has it allowed. */
+function isDoubtful(project: Project, settings: Settings): (model: Model) => boolean {
+  const isSaid = (code: string, at: Span): boolean => {
+    const file = project.files.get(at.file);
+    return settings.severity[code] !== "off" && !(file && allowsOf(file).some((allow) => allow.code === code));
+  };
+  return (model) =>
+    tiesOfNothing(project, model).some(({ at }) => isSaid("removal/joins-nothing", at)) ||
+    (lacksBase(project, model) && isSaid("names/base-missing", model.at));
 }
 
 /**
@@ -108,12 +125,17 @@ export function unknownCalls(
           ];
     });
   });
-  if (found.length === 0) return () => undefined;
+  const heads = [...project.files.values()].flatMap(lostHeads);
   return ({ at, reasons }, model) => {
     const hazards = reasons.map(({ rule, by, thing }) =>
       rule === "hazard/not-yet" ? by[0] : rule === "hazard/order" ? thing : undefined,
     );
     if (hazards.some((hazard) => hazard === undefined)) return undefined;
+    // What springs or pressure push is held by nothing where nothing says what its fasteners hold.
+    const isPush = (hazard: ThingIndex): boolean =>
+      model.hazards.some((one) => one.index === hazard && one.pushes.length > 0);
+    if (hazards.every((hazard) => isPush(hazard!)))
+      return tiesOfNothing(project, model)[0]?.at ?? heads.find((head) => isTieWord(head.item.entry?.word))?.at;
     return found.find(
       (call) =>
         call.at.file === at.file &&
@@ -125,6 +147,8 @@ export function unknownCalls(
     )?.at;
   };
 }
+
+const isTieWord = (word: string | undefined): boolean => word === "fastener" || word === "joint";
 
 const callDue: ReadonlySet<Due> = new Set<Due>(["procedure", "procedure or step", "step", "hazard"]);
 

@@ -155,7 +155,7 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
     bench = benchContext(table, context, performance.model);
   const { left, callOf } = doubtsOf(context);
   for (const problem of performance.problems) {
-    const doubtless = left(problem, performance.procedure.whole),
+    const doubtless = left(problem, performance),
       certain = doubtless && withoutRings(doubtless, performance.model, context.settings),
       remains = certain && gravestFirst(certain, performance.model);
     if (!remains) continue;

@@ -195,3 +195,28 @@ procedure p "P" for u {
   expect(said(0)).toEqual([]);
   for (const line of [1, 5, 9, 15, 18, 22]) expect(said(line), `line ${line}`).toEqual(["syntax/head-missing"]);
 });
+
+test("screws of which nothing says what they hold are that mistake: the part without them, and what the bench then finds, are not said as well", () => {
+  const text = stage(
+    `part lid "Lid"\n part ring o-ring "Ring" { between lid and b renew always }\n fastener screws screw "Screws" { count 4 joins lid to b }\n part fan "Fan" { fits b behind lid }`,
+    "step { undo screws remove lid remove ring remove fan }",
+  );
+  expect(codes(text)).toEqual([]);
+  const without = check(text.replace("count 4 joins lid to b", "count 4")).findings.filter(
+    ({ code }) => !code.startsWith("tool/"),
+  );
+  expect(without.map(({ code }) => code)).toEqual(["removal/joins-nothing"]);
+});
+
+test("a push that only shows since nothing says what the screws hold stands among the reasons of that", () => {
+  const text = stage(
+    `part cover "Cover"\n part plate "Plate" { rests on b }\n part filter "Filter"\n joint vent screwed "Vent" { joins filter to cover }\n fastener screws screw "Screws" { count 4 joins cover to b }\n hazard push spring warning "Spring" { on screws, cover pushes cover precaution block }`,
+    "step { undo vent remove filter block push undo screws remove cover }",
+  );
+  expect(codes(text)).toEqual([]);
+  const found = check(text.replace("count 4 joins cover to b", "count 4")).findings.filter(
+    ({ severity }) => severity === "error",
+  );
+  expect(found.map(({ code }) => code)).toEqual(["removal/joins-nothing"]);
+  expect(found[0]!.because.map(({ says }) => says).join()).toContain("Spring asks for block first");
+});

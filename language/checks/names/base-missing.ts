@@ -1,7 +1,7 @@
 // A unit that does not say what stays on the stand.
 
 import { check } from "../check.ts";
-import { surveyOf } from "../survey-of-names.ts";
+import { lacksBase } from "../lacks-base.ts";
 
 export default check({
   code: "names/base-missing",
@@ -34,10 +34,7 @@ export default check({
     }
   `,
   *model(model, { project }) {
-    if (model.base.length > 0 || model.parts.length < 2 || model.procedures.size === 0) return;
-    const source = project.files.get(model.at.file);
-    // A misspelt name may be the base: that is said there.
-    if (!source || source.tree.errors.length > 0 || surveyOf(project, source).unknown.length > 0) return;
-    yield { at: model.at, says: `${model.title} has no base: say which part stays on the stand` };
+    if (lacksBase(project, model))
+      yield { at: model.at, says: `${model.title} has no base: say which part stays on the stand` };
   },
 });

@@ -2,6 +2,7 @@
 
 import type { Model, Part, ThingIndex } from "../../model/model.ts";
 import { check } from "../check.ts";
+import { tiesOfNothing } from "../ties-of-nothing.ts";
 import { surveyOf } from "../survey-of-names.ts";
 
 /** Words that say how a part is held, even where what they name is not found. */
@@ -30,6 +31,8 @@ export default check({
     }
   `,
   *model(model, { project }) {
+    // A group of fasteners that joins nothing may be what holds it: that is said there.
+    if (tiesOfNothing(project, model).length > 0) return;
     for (const parts of groupsOffBase(model)) {
       const [first, ...others] = parts as [Part, ...Part[]],
         source = project.files.get(first.at.file);

@@ -1,0 +1,23 @@
+// Fasteners and joints of which nothing says what they hold: what the bench finds of their unit rests on a guess.
+
+import { kept } from "../model/kept.ts";
+import type { Model, Tie } from "../model/model.ts";
+import type { Project } from "../names/project.ts";
+import { wasReadWhole } from "./read-whole.ts";
+
+const joined = /\b(?:joins|into)\b/;
+const known = kept<Model, readonly Tie[]>();
+
+export const tiesOfNothing = (project: Project, model: Model): readonly Tie[] =>
+  known(model, () =>
+    model.ties.filter((tie) => {
+      if (tie.lowers.length > 0 || tie.uppers.length > 0 || tie.into !== undefined) return false;
+      // Where it says so and the names are not found, that is what is wrong.
+      const source = project.files.get(tie.at.file);
+      return (
+        source !== undefined &&
+        wasReadWhole(project, tie.whole) &&
+        !joined.test(source.text.slice(tie.whole.start, tie.whole.end))
+      );
+    }),
+  );

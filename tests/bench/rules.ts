@@ -409,7 +409,12 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["new-parts.ts#questionWrittenSeals", written, "in a written refit as well, where it goes back in"],
     ["renewed-sets.ts#judgeSets", sets, "one of a set is not renewed without the others"],
     [
-      "matched.ts#matchedSets",
+      "matched.ts#setsOf",
+      "bench/matched",
+      "said once, on whichever part, it holds for all; pieces of the same name pair up",
+    ],
+    [
+      "fit.ts#ofOneSet",
       "bench/matched",
       "fitted to a part of another set it is found; to its own, to one of no set, or new, it is not",
     ],

@@ -27,28 +27,10 @@ import {
 
 type Draft = { -readonly [K in keyof Act]: Act[K] };
 
-/** Words that end a list of names at the head of an act. */
-const stops = new Set([
-  "with",
-  "into",
-  "passes",
-  "by",
-  "together",
-  "after",
-  "before",
-  "as",
-  "to",
-  "on",
-  "off",
-  "onto",
-  "back",
-  "from",
-  "finger-tight",
-  "facing",
-  "at",
-  "else",
-  "for",
-]);
+/** What may stand between the word of an act and the names that it is about: of every other one the next word is a name. */
+const beforeNames: Readonly<Record<string, string>> = { turn: "to", repeat: "from" };
+/** Of these `as` gives labels, of a reading it says `as found`. */
+const labels = new Set(["mark", "tag"]);
 
 export function readAct(line: Line): Act {
   const c = cursorOf(line),
@@ -139,9 +121,9 @@ function head(act: Draft, verb: string, c: Cursor): void {
     act.rest = true;
     c.at += 2;
   }
-  const next = peek(c);
-  if (isName(next) && !(stops.has(next!.text) && c.at + 1 < c.stop && isName(c.tokens[c.at + 1])))
-    act.names = takeNames(c);
+  const before = beforeNames[verb];
+  if (before !== undefined) accept(c, before);
+  act.names = takeNames(c);
   if (verb === "set" && isString(peek(c))) act.text = takeString(c)!;
   if (isNumber(peek(c))) {
     const value = takeQuantity(c);
@@ -207,20 +189,20 @@ function tail(act: Draft, c: Cursor): void {
       act.before = takeNames(c);
       return;
     case "as":
-      if (accept(c, "found")) act.asFound = true;
+      if (!labels.has(act.verb) && accept(c, "found")) act.asFound = true;
       else {
-        const labels: string[] = [];
+        const list: string[] = [];
         for (let one = takeLabel(c); one !== undefined; one = takeLabel(c)) {
-          labels.push(one);
+          list.push(one);
           if (!accept(c, ",")) break;
         }
-        act.labels = labels;
+        act.labels = list;
       }
       return;
     case "to":
     case "on":
     case "onto":
-      if (accept(c, "stage")) act.stage = takeNumber(c);
+      if (act.verb === "tighten" && accept(c, "stage")) act.stage = takeNumber(c);
       else if (isNumber(peek(c))) act.amount = takeQuantity(c);
       else act.on = takeNames(c);
       return;

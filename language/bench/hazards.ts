@@ -148,7 +148,7 @@ export function stand(bench: Bench, act: Act, thing: ThingIndex, around: Around)
         numbers: missing.map((p) => p.number),
         at: hazard.at,
       }),
-      assume: () => assume(bench, thing, A_HAZARD),
+      assume: undefined,
     });
   }
   const base = model.base[0];
@@ -176,14 +176,22 @@ export function stand(bench: Bench, act: Act, thing: ThingIndex, around: Around)
     if (by > 0) needs.add(by - 1);
   }
   refuse(bench, act, around, thing, obstacles);
+  if (missing.length > 0)
+    assumeStanding(
+      bench,
+      hazard,
+      missing.map((p) => p.number),
+      act,
+      around,
+    );
   const event =
     bench.phase === "strip"
       ? happen(bench, "stands", thing, act, around, needs, { precautions: [precaution.number], hazards: [thing] })
       : NEVER;
-  let { standing } = bench.state;
-  for (const p of missing) standing = set(standing, p.number, -1);
-  standing = set(standing, precaution.number, event === NEVER ? -1 : event + 1);
-  bench.state = { ...bench.state, standing };
+  bench.state = {
+    ...bench.state,
+    standing: set(bench.state.standing, precaution.number, event === NEVER ? -1 : event + 1),
+  };
 }
 
 /** `restore H`: a powered test between; all its precautions lapse, also those only assumed. Under power every guard is on. */

@@ -1,7 +1,7 @@
 // Precautions and fluids on the bench, rule by rule: each on the smallest text that meets it, beside one that differs in that alone.
 
 import { expect, test } from "vitest";
-import { check, findings, refit, stage } from "./refit/stage.ts";
+import { check, findings, firstRefusedLine, perform, refit, stage } from "./refit/stage.ts";
 
 const lines = (text: string): string[] =>
   findings(text).map((f) => `${f.code}: ${f.says} @ ${text.slice(f.at.start, f.at.end)}`);
@@ -138,6 +138,20 @@ test("a precaution that is forgotten is one finding, and it is taken as done fro
     "fitting X",
     ...Array.from({ length: 2 }, () => "taking the precaution away for H"),
   ]);
+});
+
+test("what a precaution out of turn should have come after is taken as done, and taken away on the way back as well", () => {
+  const away = (acts: string): string[] =>
+    refit(stage(two, `step { ${acts} }`, "aim none")).filter((line) => line === "taking the precaution away for H");
+  for (const [acts, times] of [
+    ["lock-out h try-start h remove x", 2], // that the isolator is open was assumed at the lock-out
+    ["try-start h remove x", 2],
+    ["lock-out h isolate h try-start h remove x", 2], // done after all: it is closed once
+    ["lock-out h try-start h remove x restore h", 2], // and taken again for what was touched before the test
+  ] as const) {
+    expect(away(acts), acts).toHaveLength(times);
+    expect(firstRefusedLine(perform(stage(two, `step { ${acts} }`, "aim none")), 100), acts).toBeUndefined();
+  }
 });
 
 test("`restore` ends what was only assumed as well: the next touch asks again", () => {

@@ -204,6 +204,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ],
     ["hazards.ts#stand", hazards, "in the author's order"],
     ["bench.ts#refuse", hazards, "said once: then they are assumed to stand"],
+    [
+      "hazards.ts#assumeStanding",
+      precaution,
+      "what a precaution out of turn should have come after is taken as done, and taken away on the way back as well",
+    ],
     ["hazards.ts#stand", precaution, "a proof is done when what it is behind is off, aside or out: not loose"],
     [
       "hazards.ts#touch",

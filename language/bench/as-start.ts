@@ -88,6 +88,5 @@ export function asStart(model: Model, state: State): State {
     heldBy: none,
     drainedBy: none,
     metBy: none,
-    inBy: none,
   };
 }

@@ -107,16 +107,12 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
       const met = at(bench.state.metBy, part);
       if (met !== NEVER) needs.add(met);
     }
-    const event = happen(bench, "in", index, act, around, needs, {
-      count: Math.min(count, out),
-      hazards: [...hazards],
-    });
-    bench.state = { ...bench.state, inBy: set(bench.state.inBy, index, event) };
+    happen(bench, "in", index, act, around, needs, { count: Math.min(count, out), hazards: [...hazards] });
   }
   const now = bench.state;
   bench.state = {
     ...now,
-    out: set(now.out, index, bench.computed && !isFit ? 0 : still),
+    out: set(now.out, index, still),
     // A stage that is not the last leaves it less than tight.
     slack: set(
       now.slack,

@@ -23,8 +23,7 @@ export const ASIDE = 1,
   DRAINED = 16,
   LAPSED = 32,
   CAPPED = 64,
-  EVACUATED = 128,
-  SPENT = 256;
+  EVACUATED = 128;
 
 /** Bits of `State.assumed`: facts that no act made. What rests on them alone is not reported. */
 export const A_OFF = 1,
@@ -34,8 +33,7 @@ export const A_OFF = 1,
   A_SLACK = 16,
   A_DOUBT = 32,
   A_HAZARD = 64,
-  A_DRAINED = 128,
-  A_HELD = 256;
+  A_DRAINED = 128;
 
 export interface State {
   /** Part -> its sub-assembly. */
@@ -67,7 +65,6 @@ export interface State {
   readonly heldBy: Vector;
   readonly drainedBy: Vector;
   readonly metBy: Vector;
-  readonly inBy: Vector;
 }
 
 /** Everything on, tight and full, in the position that it arrives in. */
@@ -95,6 +92,5 @@ export function startState(model: Model): State {
     heldBy: none,
     drainedBy: none,
     metBy: none,
-    inBy: none,
   };
 }

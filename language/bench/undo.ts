@@ -75,12 +75,13 @@ export function undo(bench: Bench, act: Act, things: readonly ThingIndex[], arou
         report(bench, act.at, [thing], [reasonOf("sequence/captive", { thing, at: tie.at })], act, around);
       // A captive one is undone when it is backed out: that is what was meant.
       const backed = act.verb !== "loosen";
-      // Looser still: the one tightening of the refit answers both, and nothing comes after the first that the second did not ask for.
+      // Looser still, or loose again after it was tightened for a while: the one tightening of the refit answers both, and nothing comes
+      // after the first that the second did not ask for.
       if (
         bench.phase === "strip" &&
         before &&
         !before.assumed &&
-        at(bench.state.slack, thing) !== TIGHT &&
+        at(bench.state.outBy, thing) <= slackBy &&
         before.count === count
       ) {
         bench.state = {

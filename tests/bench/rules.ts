@@ -21,6 +21,7 @@ const ties = "bench/ties-and-removal",
   ends = "bench/start-and-end",
   once = "bench/one-mistake-one-finding",
   order = "bench/refit/rules",
+  trials = "bench/refit/trials",
   sets = "bench/renewed-sets",
   again = "bench/repeat-from";
 
@@ -303,7 +304,28 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["refit/rules.ts#afterMeetings", order, "a tie after every meeting on the way between its sides"],
     ["access.ts#cleared", order, "a part in its place, by all meetings on its way, before what hides it"],
     ["refit/graph.ts#edge", order, "what lies between is in before the first tie between its sides"],
-    ["refit/inverse.ts#cancelled", order, "make then undo with nothing between that needed it cancels"],
+    ["refit/inverse.ts#withoutTrials", order, "make then undo with nothing between that needed it cancels"],
+    [
+      "refit/inverse.ts#withoutTrials",
+      trials,
+      "a trial assembly is not in the way back, in however many goes it is made and undone",
+    ],
+    [
+      "refit/inverse.ts#withoutTrials",
+      trials,
+      "what of a trial stays in is undone first on the way back, and no more than that",
+    ],
+    [
+      "refit/inverse.ts#withoutTrials",
+      trials,
+      "what came off a part while that was tried on went on there before, so the trial is in the way back",
+    ],
+    [
+      "refit/rules.ts#needsPastGaps",
+      trials,
+      "what could be done only after the trial came apart again rests on the first time",
+    ],
+    ["undo.ts#undo", trials, "what was tightened for a while and is loose again is tightened once"],
     ["refit/inverse.ts#inverseOf", order, "a fit in the strip that stays inverts to undo and remove"],
     ["hold.ts#support", order, "a holder stays until the last of what asked for it is made"],
     [

@@ -90,31 +90,64 @@ export function remaining(model: Model, event: Event, leaves: Leaves): number {
 const isProof = (model: Model, precaution: number): boolean =>
   kindIn(kinds, model.precautions[precaution]!.kind)?.isProof === true;
 
+/** What brings a thing back to how it was, by what takes it from there again. */
+const undoneBy: Partial<Readonly<Record<EventKind, EventKind>>> = {
+  out: "in",
+  off: "met",
+  aside: "back",
+  held: "let-go",
+};
+const makes: ReadonlySet<EventKind> = new Set(Object.values(undoneBy));
+export const undoes: ReadonlySet<EventKind> = new Set(Object.keys(undoneBy) as EventKind[]);
+
 /**
- * Events that cancel: made and undone again in the strip with nothing between that needed it (a trial assembly, safe keeping). Neither
- * is mirrored.
+ * Make, then undo, in the strip with nothing between that needed it (a trial assembly, safe keeping): neither is mirrored. How many
+ * pieces are left of the events that this takes some from, 0 where nothing is; the pieces that went in last come out first.
  */
-export function cancelled(events: readonly Event[]): Set<number> {
-  const gone = new Set<number>(),
-    open = new Map<string, Event>();
+export function withoutTrials(model: Model, events: readonly Event[]): ReadonlyMap<number, number> {
+  const left = new Map<number, number>(),
+    made: Event[] = [],
+    /** Tie -> how often it was loosened while only pieces of a trial held it. */
+    loosened = new Map<ThingIndex, number[]>();
+  const leftOf = (event: Event): number => left.get(event.index) ?? event.count;
+  const isNeeded = (one: Event, until: Event): boolean =>
+    events
+      .slice(one.index + 1, until.index)
+      .some((between) => between.needs.includes(one.index) && leftOf(between) > 0);
+  const openFor = (event: Event, kind: EventKind): Event[] =>
+    made.filter((one) => one.kind === kind && leftOf(one) > 0 && !isNeeded(one, event)).reverse();
   for (const event of events) {
-    if (event.kind === "in" || event.kind === "met") {
-      open.set(`${event.kind} ${event.thing}`, event);
+    if (makes.has(event.kind)) made.push(event);
+    const kind = undoneBy[event.kind === "slack" ? "out" : event.kind];
+    if (made.length === 0 || kind === undefined) continue;
+    if (event.kind === "off") {
+      // All that moves now came on by these, and nothing else came on with them.
+      const moved = new Set(event.moved),
+        mets: Event[] = [];
+      for (const one of openFor(event, kind)) {
+        if (!one.moved.every((part) => moved.has(part))) continue;
+        mets.push(one);
+        for (const part of one.moved) moved.delete(part);
+      }
+      if (moved.size === 0) for (const one of [event, ...mets]) left.set(one.index, 0);
       continue;
     }
-    if (open.size === 0 || (event.kind !== "out" && event.kind !== "off")) continue;
-    for (const thing of event.things) {
-      const made = open.get(`${event.kind === "out" ? "in" : "met"} ${thing}`);
-      if (!made || made.count !== event.count) continue;
-      open.delete(`${event.kind === "out" ? "in" : "met"} ${thing}`);
-      const needed = events
-        .slice(made.index + 1, event.index)
-        .some((between) => between.needs.includes(made.index) && !gone.has(between.index));
-      if (!needed) {
-        gone.add(made.index);
-        gone.add(event.index);
-      }
+    const open = openFor(event, kind).filter(({ thing }) => thing === event.thing);
+    if (event.kind === "slack") {
+      const pieces = open.reduce((sum, one) => sum + leftOf(one), 0),
+        tie = model.things[event.thing];
+      if (tie?.is === "tie" && pieces > 0 && pieces === tie.count - at(event.before.out, tie.index))
+        loosened.set(event.thing, [...(loosened.get(event.thing) ?? []), event.index]);
+      continue;
     }
+    for (const one of open) {
+      const pieces = Math.min(leftOf(one), leftOf(event));
+      left.set(one.index, leftOf(one) - pieces);
+      left.set(event.index, leftOf(event) - pieces);
+    }
+    if (open.some((one) => leftOf(one) > 0)) continue;
+    for (const index of loosened.get(event.thing) ?? []) left.set(index, 0);
+    loosened.delete(event.thing);
   }
-  return gone;
+  return left;
 }

@@ -11,7 +11,7 @@ import { claimed as claimedBy } from "./claim.ts";
 import { addRules } from "./rules.ts";
 import { addStatements, type Group, type OrderStatement } from "./statements.ts";
 import { addOp, ask, edge, graphOf, type Graph } from "./graph.ts";
-import { cancelled, inverseOf, remaining } from "./inverse.ts";
+import { inverseOf, remaining, withoutTrials } from "./inverse.ts";
 import { lineOf } from "./line.ts";
 
 export interface Stripped {
@@ -24,23 +24,25 @@ export interface Stripped {
   readonly conditionHolds: (entry: BlockEntry, around: Around) => boolean;
 }
 
-export function orderOf(strip: Stripped, leaves: Leaves): RefitOrder {
-  const { model, events } = strip,
+export function orderOf(stripped: Stripped, leaves: Leaves): RefitOrder {
+  const { model } = stripped,
+    left = withoutTrials(model, stripped.events),
+    events = stripped.events.map((event) =>
+      left.get(event.index) ? { ...event, count: left.get(event.index)! } : event,
+    ),
+    strip = { ...stripped, events },
     graph = graphOf(model);
   const opOf = new Array<RefitOp | undefined>(events.length),
     dropped = new Set<number>(),
-    gone = cancelled(events);
+    gone = new Set([...left].flatMap(([index, pieces]) => (pieces === 0 ? [index] : [])));
   const shares = new Map<number, Share>(),
     groups = writeNotes(strip, leaves, graph, opOf, dropped, gone, shares);
-  const loosened = new Set(events.filter((e) => e.kind === "slack").map((e) => e.thing));
+  const slack = events.filter((e) => e.kind === "slack" && !gone.has(e.index));
   for (const event of events) {
     if (opOf[event.index] || dropped.has(event.index) || gone.has(event.index)) continue;
     const verb = inverseOf(model, event, leaves);
     if (!verb) continue;
-    const finger =
-      event.kind === "out" &&
-      loosened.has(event.thing) &&
-      events.some((e) => e.kind === "slack" && e.thing === event.thing && e.index < event.index);
+    const finger = event.kind === "out" && slack.some((e) => e.thing === event.thing && e.index < event.index);
     opOf[event.index] = addOp(graph, {
       verb: finger ? "finger-tighten" : verb,
       act: undefined,

@@ -6,6 +6,7 @@ import { handledBy, openedBy } from "../handling.ts";
 import { isPart, isTie, machineOf, partOf, tieOf } from "../machine.ts";
 import type { Event, RefitOp } from "../trace.ts";
 import { ask, edge, type Graph } from "./graph.ts";
+import { undoes } from "./inverse.ts";
 import type { Stripped } from "./order.ts";
 import { subAssemblies, type SubAssemblies } from "./sub-assemblies.ts";
 
@@ -15,8 +16,7 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
     assemblies = subAssemblies(model, events, strip.stripEnd);
   const needs = needsPastGaps(events, opOf),
     last = new Map<ThingIndex, number>(),
-    outs = new Map<ThingIndex, number[]>(),
-    met = events.filter(({ kind }) => kind === "met");
+    outs = new Map<ThingIndex, number[]>();
   /** What the strip did later the refit does earlier. */
   const mirrored = (later: number, earlier: number, why: string): void => {
     if (later > earlier) edge(graph, opOf[later], opOf[earlier], why);
@@ -65,7 +65,7 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
       for (const thing of events[need]!.things) if (!event.things.includes(thing)) asks(event, thing);
     for (const hazard of event.hazards) if (!event.things.includes(hazard)) asks(event, hazard);
     if (event.kind === "out" || event.kind === "slack")
-      afterMeetings(met, graph, opOf, assemblies, event, tieOf(model, event.thing));
+      afterMeetings(graph, opOf, assemblies, event, tieOf(model, event.thing));
     if (event.kind === "off")
       for (const thing of event.things) {
         const part = partOf(model, thing);
@@ -123,29 +123,34 @@ function touchedBefore(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | 
           ask(graph, op, opOf[event.index], "it is handled while the precaution stands", op.at, false);
 }
 
-/** The needs of each event, past those that have no line of their own. */
+/**
+ * The needs of each event, past those that have no line of their own. What only undid a trial again stands for what had undone the same
+ * thing before it.
+ */
 function needsPastGaps(events: readonly Event[], opOf: readonly (RefitOp | undefined)[]): (readonly number[])[] {
-  const past: (readonly number[])[] = [];
+  const past: (readonly number[])[] = [],
+    atOrPast = (event: number): readonly number[] => (opOf[event] ? [event] : past[event]!);
   for (const event of events) {
-    if (event.needs.every((need) => opOf[need])) {
+    if (opOf[event.index] && event.needs.every((need) => opOf[need])) {
       past.push(event.needs);
       continue;
     }
-    const set = new Set<number>();
-    for (const need of event.needs)
-      if (opOf[need]) set.add(need);
-      else for (const far of past[need]!) set.add(far);
-    past.push([...set]);
+    const before = opOf[event.index] ? [] : undoneBefore(events, event);
+    past.push([...new Set([...event.needs, ...before].flatMap(atOrPast))]);
   }
   return past;
 }
 
-/**
- * A tie after every meeting on the way between its sides, whenever they parted; not after one that the strip itself had undone before (a
- * trial assembly): then the sides were together when the tie was undone, and come together for it by a later one.
- */
+/** The last events of that kind before this one, of each of its things. */
+const undoneBefore = (events: readonly Event[], { kind, index, things }: Event): number[] =>
+  undoes.has(kind)
+    ? things
+        .map((thing) => events.findLastIndex((e) => e.index < index && e.kind === kind && e.things.includes(thing)))
+        .filter((earlier) => earlier >= 0)
+    : [];
+
+/** A tie after every meeting on the way between its sides, whenever they parted. */
 function afterMeetings(
-  met: readonly Event[],
   graph: Graph,
   opOf: readonly (RefitOp | undefined)[],
   assemblies: SubAssemblies,
@@ -157,15 +162,9 @@ function afterMeetings(
   for (const sides of [tie.lowers, tie.uppers])
     for (const side of sides) {
       for (const meeting of assemblies.between(first, side))
-        if (meeting !== event.index && !metSince(met, opOf[meeting]?.event, event.index))
-          edge(graph, opOf[meeting], opOf[event.index], "its two sides meet first");
+        if (meeting !== event.index) edge(graph, opOf[meeting], opOf[event.index], "its two sides meet first");
     }
 }
-
-/** What parted there was put together again before that later act. `met`: the few times that a strip put parts together. */
-const metSince = (met: readonly Event[], parting: Event | undefined, until: number): boolean =>
-  parting !== undefined &&
-  met.some(({ index, thing }) => index > parting.index && index < until && parting.things.includes(thing));
 
 /** What lies in a joint is in before the first tie between its sides; where they are held in passing only, before they meet. */
 function betweenBefore(

@@ -1,0 +1,122 @@
+// What the strip puts together for a while and takes apart again (a trial assembly, safe keeping) is no part of the way back.
+
+import { expect, test } from "vitest";
+import { codes, firstRefusedLine, perform, refit, stage } from "./stage.ts";
+
+const lid = `part lid "Lid"\n fastener ls screw "Lid screws" { count 4 joins lid to b }`;
+
+/** The printed way back of a clean strip, of which every other line can be performed as well. */
+function wayBack(facts: string, acts: string): string[] {
+  const text = stage(facts, `step "S" { ${acts} }`, "aim none");
+  expect(codes(text), acts).toEqual([]);
+  expect(firstRefusedLine(perform(text), 100), acts).toBeUndefined();
+  return refit(text);
+}
+const counts = (facts: string, acts: string): number[] => {
+  const { line, ops } = perform(stage(facts, `step "S" { ${acts} }`, "aim none")).order!;
+  return line.map((n) => ops[n]!.count);
+};
+
+test("a trial assembly is not in the way back, in however many goes it is made and undone", () => {
+  for (const trial of [
+    "fit lid fit ls undo ls remove lid",
+    "fit lid fit ls undo 2 of ls undo rest of ls remove lid",
+    "fit lid fit 2 of ls fit 2 of ls undo ls remove lid",
+    "fit lid fit 2 of ls fit 2 of ls undo 1 of ls undo 3 of ls remove lid",
+    "fit lid fit 3 of ls finger-tight undo 2 of ls undo rest of ls remove lid",
+    "fit lid fit ls loosen ls undo ls remove lid",
+    "fit lid fit ls loosen ls undo 2 of ls undo rest of ls remove lid",
+    "fit lid remove lid fit lid fit ls undo ls remove lid",
+  ])
+    expect(wayBack(lid, `undo ls remove lid ${trial}`), trial).toEqual(["fitting Lid", "fitting Lid screws"]);
+});
+
+test("what could be done only after the trial came apart again rests on the first time", () => {
+  const facts = `${lid}\n part card "Card" { rests on b behind lid }\n part cable cable "Cable"\n fastener cs screw "Cable screw" { joins cable to b behind ls }`,
+    trial = "undo ls remove lid fit lid fit ls undo 2 of ls undo rest of ls remove lid";
+  expect(wayBack(facts, `${trial} remove card undo cs remove cable`)).toEqual([
+    "fitting Cable",
+    "fitting Cable screw",
+    "fitting Card",
+    "fitting Lid",
+    "fitting Lid screws",
+  ]);
+});
+
+test("what of a trial stays in is undone first on the way back, and no more than that", () => {
+  const acts = "undo ls remove lid fit lid fit ls undo 3 of ls";
+  expect(wayBack(lid, acts)).toEqual(["undoing Lid screws", "removing Lid", "fitting Lid", "fitting Lid screws"]);
+  expect(counts(lid, acts)).toEqual([1, 1, 1, 4]);
+  // The pieces that went in last come out first: of two that stayed and two that were tried the way back fits four.
+  const two = "undo 2 of ls fit 2 of ls loosen ls undo ls remove lid";
+  expect(wayBack(lid, two)).toEqual([
+    "fitting Lid",
+    "fitting finger-tight Lid screws",
+    "tightening Lid screws",
+    "fitting Lid screws",
+  ]);
+  expect(counts(lid, two)).toEqual([1, 2, 4, 2]);
+});
+
+test("several tried on one by one and taken off together are tried on", () => {
+  const two = `part x "X" { rests on b }\n part y "Y" { rests on b }`;
+  expect(wayBack(two, "remove x remove y fit x fit y remove x, y together")).toEqual(["fitting Y", "fitting X"]);
+  // Taken off together, of which one alone was tried on before: both are fitted.
+  expect(wayBack(two, "remove x fit x remove x, y together")).toEqual(["fitting X, Y", "removing X", "fitting X"]);
+});
+
+test("what came off a part while that was tried on went on there before, so the trial is in the way back", () => {
+  expect(
+    wayBack(
+      `${lid}\n part fan "Fan" { rests on lid }`,
+      "undo ls remove lid fit lid fit ls remove fan undo ls remove lid",
+    ),
+  ).toEqual(["fitting Lid", "fitting Fan", "removing Lid", "fitting Lid", "fitting Lid screws"]);
+});
+
+test("a joint that parts in passing and is undone after a trial is made when its part is on", () => {
+  const seat = `part lid "Lid"\n joint seat press-fit "Seat" { joins lid to b }`;
+  expect(wayBack(seat, "remove lid fit lid undo seat remove lid")).toEqual(["fitting Lid", "fitting Seat"]);
+});
+
+test("a weight that was let go for the trial and taken again is let go once", () => {
+  const motor = `part m "Motor" { mass 40 kg hangs }\n fastener ms screw "Motor screws" { count 4 joins m to b }`,
+    off = "support m with hoist undo ms remove m";
+  expect(wayBack(motor, `${off} fit m fit ms release m ${off}`)).toEqual([
+    "fitting Motor",
+    "fitting Motor screws",
+    "letting go Motor",
+  ]);
+});
+
+test("swung back and aside again is swung back once", () => {
+  const door = `part door "Door"\n part lock "Lock" { rests on b behind door }\n fastener catch bolt "Catch" { joins door to b }`;
+  expect(wayBack(door, "loosen catch swing door swing door back swing door remove lock")).toEqual([
+    "fitting Lock",
+    "putting back Door",
+    "tightening Catch",
+  ]);
+});
+
+test("what was tightened for a while and is loose again is tightened once", () => {
+  const captive = `part lid "Lid"\n fastener ls captive-screw "Lid screws" { count 4 joins lid to b }`;
+  expect(wayBack(captive, "back-out ls remove lid fit lid tighten ls back-out ls remove lid")).toEqual([
+    "fitting Lid",
+    "tightening Lid screws",
+  ]);
+  const strap = `part x "X" { rests on b behind strap }\n part strap "Strap"\n fastener ss screw "Strap screws" { count 2 joins strap to b }`;
+  expect(wayBack(strap, "loosen ss slide strap remove x slide strap back tighten ss loosen ss slide strap")).toEqual([
+    "fitting X",
+    "putting back Strap",
+    "tightening Strap screws",
+  ]);
+});
+
+test("some undone, the rest loosened and then undone: each of them goes back in, and is tightened", () => {
+  for (const rest of ["undo ls", "undo 1 of ls undo rest of ls"]) {
+    const acts = `undo 2 of ls loosen ls ${rest} remove lid`;
+    expect(wayBack(lid, acts)).toContain("tightening Lid screws");
+    const fitted = perform(stage(lid, `step "S" { ${acts} }`)).order!.ops.filter((op) => op.event?.kind === "out");
+    expect(fitted.reduce((sum, { count }) => sum + count, 0)).toBe(4);
+  }
+});

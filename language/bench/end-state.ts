@@ -55,7 +55,14 @@ export function leavesOf(bench: Bench, procedure: Procedure, more: readonly Leav
   };
 }
 
-export function judgeEnd(bench: Bench, start: State, leaves: Leaves, blame: Span): void {
+/** `wayBack`: the position that the unit was in before what comes after the way back, for which it is turned where that needs it. */
+export function judgeEnd(
+  bench: Bench,
+  start: State,
+  leaves: Leaves,
+  blame: Span,
+  wayBack: string = bench.state.position,
+): void {
   const missing = partsMissing(bench, start, leaves, blame);
   tiesMissing(bench, start, leaves, missing, blame);
   for (const fluid of bench.model.fluids) {
@@ -83,7 +90,7 @@ export function judgeEnd(bench: Bench, start: State, leaves: Leaves, blame: Span
     ]);
   }
   const due = leaves.turned ?? start.position;
-  if (!bench.computed && bench.state.position !== due && bench.state.position !== "?")
+  if (!bench.computed && ![wayBack, bench.state.position].some((position) => position === due || position === "?"))
     report(bench, blame, [], [reasonOf("refit/position", { words: [bench.state.position, due] })]);
   marksUnused(bench, missing);
 }

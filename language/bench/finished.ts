@@ -4,7 +4,7 @@ import type { Span } from "../findings/finding.ts";
 import type { ThingIndex } from "../model/model.ts";
 import { precautions as kinds, kindIn } from "../tables/index.ts";
 import { isUnknown } from "./access.ts";
-import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
+import { assume, isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import type { Leaves } from "./end-state.ts";
 import { staysOff } from "./refit/inverse.ts";
 import { A_DOUBT, A_HAZARD, ON_BASE, type State } from "./state.ts";
@@ -21,7 +21,9 @@ export function judgeFinished(bench: Bench, leaves: Leaves, finished: readonly P
     isSo(bench.state) && !isSo(start)
       ? finished.findLast(({ before, after }) => isSo(after) && !isSo(before))?.act.at
       : undefined;
-  const say = (thing: ThingIndex, where: Span, words: readonly string[], numbers: readonly number[] = []): void =>
+  /** Said here, and not again as missing at the end. */
+  const say = (thing: ThingIndex, where: Span, words: readonly string[], numbers: readonly number[] = []): void => {
+    assume(bench, thing, model.things[thing]!.is === "hazard" ? A_HAZARD : A_DOUBT);
     report(
       bench,
       where,
@@ -29,6 +31,7 @@ export function judgeFinished(bench: Bench, leaves: Leaves, finished: readonly P
       [reasonOf("refit/missing", { thing, words, numbers, at: model.things[thing]!.at })],
       finished.find(({ act }) => act.at === where)?.act,
     );
+  };
   const isDoubtful = (thing: ThingIndex): boolean => isUnknown(bench, thing) || isAssumed(bench, thing, A_DOUBT);
   for (const hazard of model.hazards) {
     if (isAssumed(bench, hazard.index, A_HAZARD)) continue;

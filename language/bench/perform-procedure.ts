@@ -232,11 +232,11 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
     for (const call of bench.calls) refit.calls.add(call);
     refit.calling = [procedure.id];
     run(refit, by, aroundOf(by));
+    afterwards(refit, by);
     judgeTurned(refit);
-    judgeEnd(refit, start, leaves, procedure.at);
     questionWrittenSeals(refit);
     const written = refit.performed.slice(),
-      finished = finish(refit, procedure, leaves);
+      finished = finish(refit, procedure, leaves, start);
     judgeLeftUntil(refit, procedure);
     judgeRepeats(
       refit,
@@ -272,9 +272,8 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
   const stripProblems = bench.problems.slice(),
     done = performRefit(refit, order),
     endTurn = turnBack(refit, leaves, start);
-  judgeEnd(refit, start, leaves, procedure.at);
   questionSeals(bench, done);
-  const finished = finish(refit, procedure, leaves);
+  const finished = finish(refit, procedure, leaves, start);
   judgeLeftUntil(refit, procedure);
   judgeRepeats(
     bench,
@@ -327,14 +326,24 @@ function turnBack(bench: Bench, leaves: Leaves, start: State): string | undefine
   return due;
 }
 
-function finish(bench: Bench, procedure: Procedure, leaves: Leaves): readonly Performed[] {
-  const from = bench.performed.length;
+/** What comes after the way back, and the end of both: what one left and the other puts right is not missing. `start`: where it ends. */
+function finish(bench: Bench, procedure: Procedure, leaves: Leaves, start: State | undefined): readonly Performed[] {
+  const from = bench.performed.length,
+    { position } = bench.state;
   bench.phase = "refit";
-  bench.computed = true;
-  walk(bench, procedure.finish, aroundOf(procedure));
+  afterwards(bench, procedure);
   const finished = bench.performed.slice(from);
   judgeFinished(bench, leaves, finished);
+  if (start) judgeEnd(bench, start, leaves, procedure.at, position);
   return finished;
+}
+
+/** The acts of `finish`; the unit is turned for them where one needs it. */
+function afterwards(bench: Bench, procedure: Procedure): void {
+  const { computed } = bench;
+  bench.computed = true;
+  walk(bench, procedure.finish, aroundOf(procedure));
+  bench.computed = computed;
 }
 
 // --- a procedure that builds up ------------------------------------------------------------------------------------------------
@@ -353,12 +362,9 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
   run(bench, procedure, aroundOf(procedure));
   judgeTurned(bench);
   const written = bench.performed.slice();
-  if (before) {
-    const whole = benchOf(model, startState(model));
-    settle(whole, procedure);
-    judgeEnd(bench, whole.state, leaves, procedure.at);
-  }
-  const finished = finish(bench, procedure, leaves);
+  let whole: Bench | undefined;
+  if (before) settle((whole = benchOf(model, startState(model))), procedure);
+  const finished = finish(bench, procedure, leaves, whole?.state);
   if (before) judgeLeftUntil(bench, procedure);
   judgeRepeats(
     bench,
@@ -413,6 +419,7 @@ function fitsOf(bench: Bench, procedure: Procedure): Set<ThingIndex> {
       }
     };
     inside(of.body, []);
+    if (of === procedure) inside(of.finish, []);
   };
   visit(procedure, "");
   return things;

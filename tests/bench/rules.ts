@@ -387,6 +387,16 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       "what `finish` puts up, opens or takes off it puts right itself, since no way back comes after it",
     ],
     [
+      "perform-procedure.ts#finish",
+      ends,
+      "the end is where `finish` ends: what it puts right is not missing, what it spoils is told once, at its line",
+    ],
+    [
+      "perform-procedure.ts#afterwards",
+      ends,
+      "the end is where `finish` ends: what it puts right is not missing, what it spoils is told once, at its line",
+    ],
+    [
       "end-state.ts#marksUnused",
       back,
       "a mark on what came off is lined up by the end; one on what never parted need not be",

@@ -181,3 +181,28 @@ test("`starts without` counts among what is out, and a way back may say it again
   );
   expect(says(strip + more("q", "aim all in needs p", "fit lid fit screws"))).toEqual([]);
 });
+
+test("the end is where `finish` ends: what it puts right is not missing, what it spoils is told once, at its line", () => {
+  const ways = (back: string, finish: string): readonly string[][] => [
+    // Computed, written and named, and written by itself.
+    says(`${stage(lid, `${lidOff.slice(0, -1)} refit { ${back} } } finish { ${finish} }`)}`),
+    says(stage(lid, lidOff, "refit by q") + more("q", "aim all in", back, finish)),
+    says(stage(lid, lidOff) + more("q", "aim all in needs p", back, finish)),
+  ];
+  const fingerTight = "fit lid fit screws finger-tight";
+  for (const found of ways(fingerTight, "tighten screws")) expect(found).toEqual([]);
+  for (const found of ways(fingerTight, idle))
+    expect(found.map((one) => one.replace(/ @.*/, ""))).toEqual([
+      "refit/missing: Screws are left finger-tight at the end",
+    ]);
+  for (const found of ways("fit lid fit screws", "undo screws remove lid"))
+    expect(found).toEqual(["refit/missing: Lid came off here and is not back on at the end @ remove lid"]);
+  const stud = `${lid}\n temporary stand "Stand"`,
+    put = (finish: string): string[] =>
+      says(
+        stage(stud, lidOff) +
+          `procedure q "Q" for u { aim all in needs p step { put stand on lid fit lid fit screws } finish { ${finish} } }`,
+      );
+  expect(put("take stand off")).toEqual([]);
+  expect(put(idle)).toEqual(["refit/temporary-left: Stand is put on here and never taken off @ put stand on lid"]);
+});

@@ -6,7 +6,10 @@ export type { World } from "./workspace/world.ts";
 export { defaultSettings, type Settings } from "./workspace/settings.ts";
 export {
   checkProject,
+  checkTexts,
   newMemo,
+  performTexts,
+  type Acted,
   type Checked,
   type CheckMemo,
   type CheckOptions,

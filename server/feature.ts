@@ -44,6 +44,8 @@ export function answerer(session: Session): Answer {
         ErrorCodes.InternalError,
         `${name} could not be answered for this text; the rest goes on`,
       );
+    } finally {
+      for (const tell of session.onAnswer) tell();
     }
   };
 }

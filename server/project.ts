@@ -2,11 +2,13 @@
 // read, parsed nor performed again.
 
 import {
-  checkProject,
+  checkTexts,
   defaultSettings,
   loadProject,
   newMemo,
+  performTexts,
   readSettings,
+  type Acted,
   type Checked,
   type Finding,
   type Project as Texts,
@@ -32,6 +34,8 @@ export interface Project {
   last(): Checked | undefined;
   /** The texts that `best` would check, read and parsed alone. */
   bestTexts(): Texts;
+  /** The same; they are performed when the performances are asked for, and nothing is judged. */
+  bestActs(): Acted;
   /** The whole, at once. */
   wholeNow(): Checked;
   /** Works out the whole bit by bit, between other work; resolves when done or overtaken. */
@@ -77,6 +81,7 @@ export function newProject(folder: string, host: ProjectHost): Project {
     near: Checked | undefined,
     whole: Checked | undefined,
     lastWhole: Checked | undefined,
+    acts: Acted | undefined,
     last: Checked | undefined,
     memo = newMemo(),
     listed: readonly string[] | undefined,
@@ -117,7 +122,8 @@ export function newProject(folder: string, host: ProjectHost): Project {
   const all = (): string[] => [...new Set([...(listed ??= host.files.list(folder, ".strip")), ...open()])].sort();
   const open = (): string[] =>
     host.openPaths().filter((path) => path.endsWith(".strip") || host.document(path) !== undefined);
-  const check = (roots: readonly string[]): Checked => checkProject(world, roots, { settings: project.settings, memo });
+  const load = (roots: readonly string[]): Texts => loadProject(world, roots, memo.trees);
+  const check = (read: Texts): Checked => checkTexts(read, world, { settings: project.settings, memo });
 
   /** How many files use one of the changed ones, as far as the last check of the whole knows. */
   function users(): number {
@@ -156,17 +162,31 @@ export function newProject(folder: string, host: ProjectHost): Project {
     },
     texts(every) {
       if (whole) return whole.project;
-      return every
-        ? (allTexts ??= loadProject(world, all(), memo.trees))
-        : (near?.project ?? (nearTexts ??= loadProject(world, open(), memo.trees)));
+      return every ? (allTexts ??= load(all())) : (nearTexts ??= load(open()));
     },
-    near: () => (near ??= last = check(open())),
+    near: () => (near ??= last = check((nearTexts ??= load(open())))),
     last: () => last,
     bestTexts: () => project.texts(isCheap()),
+    bestActs() {
+      if (whole) return whole;
+      const cheap = isCheap(),
+        texts = project.texts(cheap);
+      if (near && !cheap) return near;
+      if (acts?.project !== texts) {
+        let performed: Acted | undefined;
+        acts = {
+          project: texts,
+          get performances() {
+            return (performed ??= performTexts(texts, memo)).performances;
+          },
+        };
+      }
+      return acts;
+    },
     whole: () => whole,
     wholeNow() {
       changed.clear();
-      return (whole = lastWhole = last = near = whole ?? check(all()));
+      return (whole = lastWhole = last = near = whole ?? check((allTexts ??= load(all()))));
     },
     best() {
       if (whole) return whole;
@@ -176,7 +196,7 @@ export function newProject(folder: string, host: ProjectHost): Project {
       const at = generation,
         roots = all();
       for (let i = 0; i < roots.length && !whole; i += chunk) {
-        check(roots.slice(i, i + chunk));
+        check(load(roots.slice(i, i + chunk)));
         await host.breathe();
         if (at !== generation) return;
       }
@@ -186,7 +206,7 @@ export function newProject(folder: string, host: ProjectHost): Project {
       generation++;
       changed.add(path);
       if (path.endsWith("/stripdown.json")) settings = undefined;
-      nearTexts = allTexts = undefined;
+      nearTexts = allTexts = acts = undefined;
       near = whole = undefined;
     },
     forget(paths) {
@@ -202,7 +222,7 @@ export function newProject(folder: string, host: ProjectHost): Project {
       insides.clear();
       exists.clear();
       listed = undefined;
-      nearTexts = allTexts = undefined;
+      nearTexts = allTexts = acts = undefined;
       near = whole = undefined;
     },
     reread() {
@@ -229,7 +249,7 @@ export function newProject(folder: string, host: ProjectHost): Project {
       generation++;
       insides.clear();
       exists.clear();
-      nearTexts = allTexts = undefined;
+      nearTexts = allTexts = acts = undefined;
       near = whole = undefined;
       return true;
     },

@@ -11,6 +11,7 @@ import type {
 } from "vscode-languageserver";
 import {
   defaultWording,
+  type Acted,
   type Checked,
   type Lines,
   type OutputOptions,
@@ -34,6 +35,10 @@ export interface Seen {
   readonly project: Project;
   readonly checked: WithTexts;
   readonly file: SourceFile;
+}
+/** The same with what the procedures do. */
+export interface Acting extends Seen {
+  readonly checked: Acted;
 }
 /** The same with what was found. */
 export interface Looked extends Seen {
@@ -61,6 +66,8 @@ export interface Session {
   see(uri: string, all?: boolean): Seen | undefined;
   /** As much as `look` finds, nothing performed. */
   seeBest(uri: string): Seen | undefined;
+  /** As much, performed when it is asked what the procedures do; nothing judged. */
+  watch(uri: string): Acting | undefined;
   offset(file: SourceFile, position: Point): number;
   range(checked: WithTexts, span: Span): Range;
   location(checked: WithTexts, span: Span): Location;
@@ -70,6 +77,8 @@ export interface Session {
   units(project: Project): OutputOptions;
   /** Called when texts, files or settings changed. */
   readonly onChange: (() => void)[];
+  /** Called when a question was answered: the next one often comes right behind. */
+  readonly onAnswer: (() => void)[];
   changed(): void;
 }
 
@@ -119,6 +128,7 @@ export function newSession(connection: Connection, files: Files, pathOf: (uri: s
     encoding: "utf-16",
     editor: defaultEditorSettings,
     onChange: [],
+    onAnswer: [],
     projects: () => projects,
     folders: () => folders,
     setFolders(next) {
@@ -136,6 +146,7 @@ export function newSession(connection: Connection, files: Files, pathOf: (uri: s
     look: (uri) => find(uri, (project) => project.best()),
     see: (uri, all = false) => find(uri, (project) => ({ project: project.texts(all) })),
     seeBest: (uri) => find(uri, (project) => ({ project: project.bestTexts() })),
+    watch: (uri) => find(uri, (project) => project.bestActs()),
     offset: (file, position) => toOffset(file.text, position, session.encoding, linesOfFile(file)),
     range(checked, { file: path, start, end }) {
       const file = checked.project.files.get(path);

@@ -7,7 +7,7 @@ import type { Performance, Performed } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
 import type { Model, ThingIndex } from "../model/model.ts";
 import { hazardKinds, precautions } from "../tables/index.ts";
-import type { Checked } from "../workspace/check-project.ts";
+import type { Acted } from "../workspace/check-project.ts";
 
 export interface Moment {
   readonly performance: Performance;
@@ -19,7 +19,7 @@ export interface Moment {
 }
 
 /** The plain build of the procedure around the offset; of a line that several procedures do, the one that it stands in. */
-export function performanceAt(checked: Checked, file: string, offset: number): Performance | undefined {
+export function performanceAt(checked: Acted, file: string, offset: number): Performance | undefined {
   return checked.performances.find(
     ({ procedure }) =>
       procedure.whole.file === file && procedure.whole.start <= offset && offset <= procedure.whole.end,
@@ -27,7 +27,7 @@ export function performanceAt(checked: Checked, file: string, offset: number): P
 }
 
 /** With `before`, the bench just before the act that the offset stands in or behind on its line. */
-export function momentAt(checked: Checked, file: string, offset: number, before = false): Moment | undefined {
+export function momentAt(checked: Acted, file: string, offset: number, before = false): Moment | undefined {
   const performance = performanceAt(checked, file, offset);
   if (!performance) return undefined;
   const own = (list: readonly Performed[]): Performed | undefined =>

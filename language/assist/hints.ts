@@ -10,7 +10,7 @@ import { torqueText } from "../outputs/lines/torque.ts";
 import { findUnit, format, isProblem, makeQuantity } from "../quantities/index.ts";
 import { eachItem } from "../syntax/index.ts";
 import { modelsIn } from "./models.ts";
-import type { Checked } from "../workspace/check-project.ts";
+import type { Acted } from "../workspace/check-project.ts";
 
 export interface Hint {
   readonly at: number;
@@ -20,7 +20,7 @@ export interface Hint {
 }
 
 /** Hints between two offsets of a file, in order. */
-export function hintsIn(checked: Checked, file: SourceFile, from: number, to: number, units: Units): Hint[] {
+export function hintsIn(checked: Acted, file: SourceFile, from: number, to: number, units: Units): Hint[] {
   const found: Hint[] = [],
     told = new Set<string>();
   const add = (hint: Hint): void => {

@@ -18,13 +18,13 @@ import { torqueText } from "../outputs/lines/torque.ts";
 import { convert, findUnit, fromSi, makeQuantity, isProblem, rounded, si } from "../quantities/index.ts";
 import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, kindIn, partKinds, signals } from "../tables/index.ts";
 import { kindTexts, type KindList } from "../vocabulary/index.ts";
-import type { Checked } from "../workspace/check-project.ts";
+import type { Acted } from "../workspace/check-project.ts";
 import type { Settings } from "../workspace/settings.ts";
 import { benchView, momentAt, precautionTitle, type Moment } from "./bench-at.ts";
 import { titleOf } from "./candidates.ts";
 import { plainModel } from "./models.ts";
 import { lineNumber, placeAt } from "./place.ts";
-import { mentionAt, mentionsIn, type Mention } from "./symbols.ts";
+import { mentionAt, thingNamed, type Mention } from "./symbols.ts";
 
 export interface Hover {
   readonly start: number;
@@ -41,7 +41,7 @@ export const plain = (text: string): string =>
     .replace(/^(\s*\d+)(?=[.)])/, "$1\\");
 
 export function hoverAt(
-  checked: Checked,
+  checked: Acted,
   file: SourceFile,
   offset: number,
   settings: Settings,
@@ -73,7 +73,7 @@ export function hoverAt(
 }
 
 function ofWord(
-  checked: Checked,
+  checked: Acted,
   file: SourceFile,
   entry: NonNullable<SourceFile["tree"]["items"][number]["entry"]>,
   offset: number,
@@ -150,15 +150,13 @@ function ofFigure(file: SourceFile, first: number, last: number, units: Units): 
   };
 }
 
-function ofMention(checked: Checked, mention: Mention, offset: number, settings: Settings, units: Units): string {
+function ofMention(checked: Acted, mention: Mention, offset: number, settings: Settings, units: Units): string {
   const { project } = checked,
     moment = momentAt(checked, mention.file, offset);
   // Where it is declared tells a thing from another of its name in a unit inside.
-  const source = project.files.get(mention.home),
-    declaredAt =
-      source && mentionsIn(project, source).find((one) => one.symbol === mention.symbol && one.role === "declared");
+  const declaredAt = thingNamed(project, mention);
   const isIt = (thing: Thing): boolean =>
-    declaredAt !== undefined && thing.at.file === declaredAt.file && thing.at.start === declaredAt.start;
+    declaredAt !== undefined && thing.at.file === declaredAt.source.path && thing.at.start === declaredAt.start;
   const isInside = moment?.performance.model.things.some(isIt) ?? false;
   const model = isInside
       ? moment!.performance.model
@@ -198,7 +196,7 @@ function ofMention(checked: Checked, mention: Mention, offset: number, settings:
 }
 
 function ofThing(
-  checked: Checked,
+  checked: Acted,
   model: Model,
   thing: Thing,
   moment: Moment | undefined,
@@ -224,7 +222,7 @@ function ofThing(
 
 const list = (names: readonly string[]): string => names.map(plain).join(", ");
 
-function whereDone(checked: Checked, model: Model, thing: Thing, moment: Moment | undefined): string[] {
+function whereDone(checked: Acted, model: Model, thing: Thing, moment: Moment | undefined): string[] {
   const performance =
     moment?.performance ??
     checked.performances.find(
@@ -255,7 +253,7 @@ function whereDone(checked: Checked, model: Model, thing: Thing, moment: Moment 
   return said;
 }
 
-function ofPart(checked: Checked, model: Model, part: Part, moment: Moment | undefined, units: Units): string[] {
+function ofPart(checked: Acted, model: Model, part: Part, moment: Moment | undefined, units: Units): string[] {
   const kind = kindIn(partKinds, part.kind),
     ties = model.ties.filter((tie) => tie.lowers.includes(part.index) || tie.uppers.includes(part.index));
   const state = moment?.state,
@@ -290,7 +288,7 @@ function ofPart(checked: Checked, model: Model, part: Part, moment: Moment | und
 }
 
 function ofTie(
-  checked: Checked,
+  checked: Acted,
   model: Model,
   tie: Tie,
   moment: Moment | undefined,

@@ -4,12 +4,12 @@ import { buildModel } from "../model/build-model.ts";
 import { buildsOf } from "../model/builds.ts";
 import type { Model } from "../model/model.ts";
 import type { Project } from "../names/project.ts";
-import type { Checked } from "../workspace/check-project.ts";
+import type { Acted } from "../workspace/check-project.ts";
 
 const known = new WeakMap<Project, Map<string, Model | undefined>>();
 
 /** The model of a unit as its own file sees it; undefined where it cannot be built. */
-export function plainModel({ project, performances }: Checked, file: string, unit: string): Model | undefined {
+export function plainModel({ project, performances }: Acted, file: string, unit: string): Model | undefined {
   const performed = performances.find(({ model }) => model.unit === unit && model.at.file === file);
   if (performed) return performed.model;
   let models = known.get(project);
@@ -20,7 +20,7 @@ export function plainModel({ project, performances }: Checked, file: string, uni
 }
 
 /** Of every unit that a file declares. */
-export const modelsIn = (checked: Checked, file: string): Model[] =>
+export const modelsIn = (checked: Acted, file: string): Model[] =>
   (checked.project.files.get(file)?.declarations ?? []).flatMap((one) => {
     const model = one.word === "unit" ? plainModel(checked, file, one.id) : undefined;
     return model ? [model] : [];

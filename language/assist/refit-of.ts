@@ -8,7 +8,7 @@ import type { LineGroup } from "../outputs/lines/line.ts";
 import { refit } from "../outputs/refit/refit.ts";
 import { write, type OutputInput, type OutputOptions } from "../outputs/output.ts";
 import type { Units } from "../outputs/lines/figures.ts";
-import type { Checked } from "../workspace/check-project.ts";
+import type { Acted, Checked } from "../workspace/check-project.ts";
 
 export interface RefitLine {
   readonly id: string;
@@ -67,7 +67,7 @@ const saidIn = (group: LineGroup): RefitLine[] =>
   });
 
 /** The performances of a file's own procedures, the plain build of each. */
-export function ownPerformances(checked: Checked, file: string): Performance[] {
+export function ownPerformances(checked: Acted, file: string): Performance[] {
   const found = new Map<string, Performance>();
   for (const performance of checked.performances)
     if (performance.procedure.at.file === file && !found.has(performance.procedure.id))
@@ -76,7 +76,7 @@ export function ownPerformances(checked: Checked, file: string): Performance[] {
 }
 
 /** Those of them that no other one does: what is printed of a file. */
-export function printedPerformances(checked: Checked, file: string): Performance[] {
+export function printedPerformances(checked: Acted, file: string): Performance[] {
   const own = ownPerformances(checked, file),
     called = new Set(
       own.flatMap((performance) =>

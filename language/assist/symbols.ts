@@ -1,7 +1,14 @@
 // Who is meant by a name: every mention of a file with the declaration that it speaks of. Mentions that stand for nothing are left out.
 
-import { eachName, type FullDue } from "../checks/each-name.ts";
-import { declaredName, pathOf, unitOfProcedure, type UnitNames } from "../checks/space-of-names.ts";
+import { eachName, type FullDue, type NameVisitor } from "../checks/each-name.ts";
+import {
+  declaredName,
+  pathOf,
+  unitNames,
+  unitOfProcedure,
+  type Named,
+  type UnitNames,
+} from "../checks/space-of-names.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { eachItem, type Item, type Token } from "../syntax/index.ts";
 
@@ -37,9 +44,18 @@ export function mentionsIn(project: Project, file: SourceFile): readonly Mention
   return found;
 }
 
-/** The mention that an offset touches. */
+/** The mention that an offset touches; where the whole file was not asked for yet, only what is around it is looked through. */
 export function mentionAt(project: Project, file: SourceFile, offset: number): Mention | undefined {
-  return mentionsIn(project, file).find((mention) => mention.start <= offset && offset <= mention.end);
+  const near = mentions.get(project)?.get(file.path) ?? read(project, file, offset);
+  return near.find((mention) => mention.start <= offset && offset <= mention.end);
+}
+
+/** Where the thing is declared that a mention speaks of; undefined for what is no thing of a unit, such as a step or a tool. */
+export function thingNamed(project: Project, { symbol, home, unit, id }: Mention): Named | undefined {
+  if (symbol !== `${home}#${unit}/${id}`) return undefined;
+  const source = project.files.get(home),
+    declaration = source?.declarations.find((one) => one.word === "unit" && one.id === unit);
+  return source && declaration && unitNames(source, declaration.item).things.get(id)?.[0];
 }
 
 /** All mentions of a symbol, declarations first in each file. */
@@ -65,7 +81,7 @@ const undoing: ReadonlySet<string> = new Set([
 const remaking: ReadonlySet<string> = new Set(["fit", "tighten", "press", "fill", "align"]);
 const inProcedures: ReadonlySet<string> = new Set(["step", "task", "measure", "test", "inspect"]);
 
-function read(project: Project, file: SourceFile): readonly Mention[] {
+function read(project: Project, file: SourceFile, around?: number): readonly Mention[] {
   const found: Mention[] = [],
     seen = project.seen(file.path);
   let unit: UnitNames | undefined,
@@ -94,7 +110,7 @@ function read(project: Project, file: SourceFile): readonly Mention[] {
     seen.get(id)?.find((one) => words.includes(one.word));
   const topKey = (one: Declaration): string => `${one.file}#${one.word} ${one.id}`;
 
-  eachName(project, file, {
+  const visitor: NameVisitor = {
     enter(names, id) {
       unit = names;
       unitId = id ?? "";
@@ -147,7 +163,8 @@ function read(project: Project, file: SourceFile): readonly Mention[] {
         });
       });
     },
-  });
+  };
+  eachName(project, file, visitor, around);
   return found.sort((a, b) => a.start - b.start);
 
   function resolve(id: string, due: FullDue): { symbol: string; word: string } | undefined {

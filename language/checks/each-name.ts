@@ -34,11 +34,16 @@ function dueOf(entry: Entry, context: string, earlier: string): Due {
   return due;
 }
 
-/** Names in heads that could not be read are left out, and so is the body of a procedure whose unit is unknown. */
-export function eachName(project: Project, file: SourceFile, visitor: NameVisitor): void {
+/**
+ * Names in heads that could not be read are left out, and so is the body of a procedure whose unit is unknown. With an offset `around`:
+ * those alone that stand in the items around it.
+ */
+export function eachName(project: Project, file: SourceFile, visitor: NameVisitor, around?: number): void {
   const { tokens } = file.tree.scan,
     seen = project.seen(file.path);
-  for (const item of file.tree.items) top(item);
+  const concerns = (item: Item): boolean =>
+    around === undefined || (tokens[item.first]!.startOffset <= around && around <= tokens[item.last]!.endOffset! + 1);
+  for (const item of file.tree.items) if (concerns(item)) top(item);
 
   function top(item: Item): void {
     const word = item.entry?.word;
@@ -63,7 +68,7 @@ export function eachName(project: Project, file: SourceFile, visitor: NameVisito
 
   function walk(items: readonly Item[]): void {
     for (const item of items) {
-      if (!item.entry) continue;
+      if (!item.entry || !concerns(item)) continue;
       if (!item.broken) head(item);
       if (item.block) walk(item.block.items);
     }

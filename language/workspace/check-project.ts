@@ -45,11 +45,14 @@ export interface Surveyed {
   readonly procedures: number;
 }
 
-export interface Checked extends Surveyed {
+/** What the procedures of a project do, judged or not. */
+export interface Acted {
   readonly project: Project;
   /** Every procedure in every build, in the order of files; models are shared. */
   readonly performances: readonly Performance[];
 }
+
+export interface Checked extends Surveyed, Acted {}
 
 let table: CheckTable | undefined;
 /** All checks there are. */
@@ -62,12 +65,19 @@ export const allChecks = (): CheckTable => (table ??= checkTable(checks));
 export interface CheckMemo {
   readonly trees: TreeCache;
   readonly files: Map<string, FileResult>;
+  /** By path: what was found in the results of a file. */
+  readonly judged: Map<string, { readonly of: FileResult; readonly settings: Settings; readonly raw: readonly Raw[] }>;
   /** How much was performed since the memo was made. */
   readonly work: Work;
 }
 
 /** Empty. Throw one away when pictures came or went: models are not asked again whether those are there. */
-export const newMemo = (): CheckMemo => ({ trees: new Map(), files: new Map(), work: { acts: 0 } });
+export const newMemo = (): CheckMemo => ({
+  trees: new Map(),
+  files: new Map(),
+  judged: new Map(),
+  work: { acts: 0 },
+});
 
 export interface CheckOptions {
   readonly settings?: Settings;
@@ -76,13 +86,15 @@ export interface CheckOptions {
   readonly between?: (done: number, of: number) => void;
 }
 
-/** Everything that follows from one file and what it uses. */
+/** Everything that follows from one file and what it uses, before it is judged. */
 interface FileResult {
-  readonly settings: Settings;
   /** The files that it was made from. */
   readonly from: readonly SourceFile[];
   readonly builds: ReadonlyMap<string, readonly Build[]>;
-  readonly raw: readonly Raw[];
+  /** What there is to judge, in the order of the text: each build of a unit that it declares, each of its procedures in each build. */
+  readonly toJudge: readonly (
+    { readonly model: Model; readonly performance?: undefined } | { readonly performance: Performance }
+  )[];
   readonly rehearsals: readonly Rehearsal[];
   readonly units: readonly UnitSummary[];
   /** By unit and build. */
@@ -91,8 +103,13 @@ interface FileResult {
 
 /** Checks the files asked for and all that they use. Never throws for what stands in a file. */
 export function checkProject(world: World, roots: readonly string[], options: CheckOptions = {}): Checked {
+  const { memo = newMemo() } = options;
+  return checkTexts(loadProject(world, roots, memo.trees), world, options);
+}
+
+/** The same for texts that were read already, with the trees of the memo. */
+export function checkTexts(project: Project, world: World, options: CheckOptions = {}): Checked {
   const { settings = defaultSettings, memo = newMemo(), between } = options,
-    project = loadProject(world, roots, memo.trees),
     context = { project, settings, world };
   const raw: Raw[] = [],
     performances: Performance[] = [],
@@ -101,15 +118,12 @@ export function checkProject(world: World, roots: readonly string[], options: Ch
   let done = 0;
   for (const file of project.files.values()) {
     between?.(done++, project.files.size);
-    const from = filesSeen(project, file),
-      kept = memo.files.get(file.path);
-    const result =
-      kept && kept.settings === settings && isSame(kept.from, from)
-        ? kept
-        : performFile(file, from, context, memo.work, options.memo ? "stages" : "once", kept);
-    memo.files.set(file.path, result);
+    const result = resultOf(project, file, memo, options.memo ? "stages" : "once");
+    let judged = memo.judged.get(file.path);
+    if (judged?.of !== result || judged.settings !== settings)
+      memo.judged.set(file.path, (judged = { of: result, settings, raw: judge(result, context) }));
     for (const one of checkFile(allChecks(), file, context)) raw.push(one);
-    for (const one of result.raw) raw.push(one);
+    for (const one of judged.raw) raw.push(one);
     for (const { performance } of result.rehearsals) performances.push(performance);
     units.push(...result.units);
     for (const [unit, list] of result.builds) builds.set(unit, list);
@@ -134,26 +148,56 @@ export function checkProject(world: World, roots: readonly string[], options: Ch
   };
 }
 
+/** Performs every procedure of texts that were read already and judges nothing; a check of the same texts then only judges. */
+export function performTexts(project: Project, memo: CheckMemo): Acted {
+  return {
+    project,
+    performances: [...project.files.values()].flatMap((file) =>
+      resultOf(project, file, memo, "stages").rehearsals.map(({ performance }) => performance),
+    ),
+  };
+}
+
+/** What follows from a file: kept where neither it nor what it uses changed. */
+function resultOf(project: Project, file: SourceFile, memo: CheckMemo, keeping: Keeping): FileResult {
+  const from = filesSeen(project, file),
+    kept = memo.files.get(file.path);
+  if (kept && isSame(kept.from, from)) return kept;
+  const result = performFile(project, file, from, memo.work, keeping, kept);
+  memo.files.set(file.path, result);
+  memo.judged.delete(file.path);
+  return result;
+}
+
 /** Everything found in one file of a project, nothing kept. */
 export function checkOneFile(
   file: SourceFile,
   context: CheckContext,
-): Pick<FileResult, "raw" | "rehearsals" | "units" | "builds"> {
-  const result = performFile(file, [], context, { acts: 0 }, "once");
-  return { ...result, raw: [...checkFile(allChecks(), file, context), ...result.raw] };
+): Pick<FileResult, "rehearsals" | "units" | "builds"> & { readonly raw: readonly Raw[] } {
+  const result = performFile(context.project, file, [], { acts: 0 }, "once");
+  return { ...result, raw: [...checkFile(allChecks(), file, context), ...judge(result, context)] };
+}
+
+function judge({ toJudge }: FileResult, context: CheckContext): Raw[] {
+  const raw: Raw[] = [];
+  for (const one of toJudge)
+    for (const found of one.performance
+      ? checkPerformance(allChecks(), one.performance, context)
+      : checkModel(allChecks(), one.model, context))
+      raw.push(found);
+  return raw;
 }
 
 /** Builds and performs what a file declares, in each build. `earlier` is what came of it at an earlier reading. */
 function performFile(
+  project: Project,
   file: SourceFile,
   from: readonly SourceFile[],
-  context: CheckContext,
   work: Work,
   keeping: Keeping,
   earlier?: FileResult,
 ): FileResult {
-  const { project, settings } = context,
-    raw: Raw[] = [],
+  const toJudge: FileResult["toJudge"][number][] = [],
     rehearsals: Rehearsal[] = [],
     like = likeness(),
     units: UnitSummary[] = [];
@@ -183,7 +227,7 @@ function performFile(
       const all = buildsIn(declaration.id);
       for (const build of all) {
         const model = modelIn(declaration.id, build);
-        if (model) raw.push(...checkModel(allChecks(), model, context));
+        if (model) toJudge.push({ model });
       }
       units.push(summaryOf(declaration, modelIn(declaration.id, all[0]!), all.length));
     } else if (declaration.word === "procedure") {
@@ -205,11 +249,11 @@ function performFile(
         );
         const rehearsal = rehearse(model, declaration.id, work, keeping, had && { rehearsal: had, like });
         rehearsals.push(rehearsal);
-        raw.push(...checkPerformance(allChecks(), rehearsal.performance, context));
+        toJudge.push({ performance: rehearsal.performance });
       }
     }
   }
-  return { settings, from, builds, raw, rehearsals, units, models };
+  return { from, builds, toJudge, rehearsals, units, models };
 }
 
 /** A file and all that it uses, directly or not, in the order in which they are reached. */

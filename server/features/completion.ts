@@ -62,7 +62,7 @@ export default feature({
             project: checked.project,
             moment(of, at) {
               const last = project.last();
-              return (last && keptMoment(last, checked.project, of, at)) ?? momentAt(project.best(), of.path, at);
+              return (last && keptMoment(last, checked.project, of, at)) ?? momentAt(project.bestActs(), of.path, at);
             },
           },
           file,

@@ -23,8 +23,9 @@ const severities = {
   question: DiagnosticSeverity.Information,
   hint: DiagnosticSeverity.Hint,
 } as const;
-/** In ms. */
-const longestWait = 40;
+/** In ms: behind a key or an answer, and in all behind a key. */
+const longestWait = 40,
+  longestPut = 250;
 /** So many links of a chain are shown beside the finding. */
 const mostRelated = 20;
 
@@ -102,6 +103,7 @@ export default feature({
       shown = new Map<string, string>();
     let ids = 0,
       timer: ReturnType<typeof setTimeout> | undefined,
+      changedAt = 0,
       took = 0;
 
     const idOf = (path: string, items: readonly Diagnostic[]): string => {
@@ -115,9 +117,21 @@ export default feature({
 
     // Keys that come in one burst are answered once: as long as a check takes, and no longer than the eye sees. Where findings are pulled
     // nothing of the open text waits for this, so that what the client asks behind a key goes first and needs no check if it asks for names.
-    session.onChange.push(() => {
+    const settleIn = (ms: number): void => {
       clearTimeout(timer);
-      timer = setTimeout(() => void settle(), pulls(session) ? longestWait : Math.min(longestWait, took));
+      timer = setTimeout(() => {
+        timer = undefined;
+        void settle();
+      }, ms);
+    };
+    session.onChange.push(() => {
+      changedAt = performance.now();
+      settleIn(pulls(session) ? longestWait : Math.min(longestWait, took));
+    });
+    // Where the client asks one thing after the other behind a key, the check of the folder does not come in between.
+    session.onAnswer.push(() => {
+      if (timer === undefined || !pulls(session)) return;
+      settleIn(Math.max(0, Math.min(longestWait, changedAt + longestPut - performance.now())));
     });
 
     async function settle(): Promise<void> {

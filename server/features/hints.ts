@@ -17,7 +17,7 @@ export default feature({
     });
     session.connection.languages.inlayHint.on(
       answer("Hints", ({ textDocument: { uri }, range }): InlayHint[] => {
-        const looked = session.editor.hints ? session.look(uri) : undefined;
+        const looked = session.editor.hints ? session.watch(uri) : undefined;
         if (!looked) return [];
         const { checked, file, project } = looked;
         return hintsIn(

@@ -10,7 +10,7 @@ export default feature({
   start(session, answer) {
     session.connection.onHover(
       answer("Hover", ({ textDocument: { uri }, position }): Hover | null => {
-        const looked = session.look(uri);
+        const looked = session.watch(uri);
         if (!looked) return null;
         const { checked, file, project } = looked,
           found = hoverAt(checked, file, session.offset(file, position), project.settings, session.units(project));

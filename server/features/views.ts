@@ -26,7 +26,7 @@ import {
   type StripDiagramAnswer,
 } from "../../shared/protocol.ts";
 import { feature } from "../feature.ts";
-import type { Looked, Session } from "../session.ts";
+import type { Acting, Session } from "../session.ts";
 
 export default feature({
   name: "views",
@@ -35,7 +35,7 @@ export default feature({
     connection.onRequest(
       benchRequest,
       answer("The bench", ({ uri, position }: AtPlace): BenchAnswer | null => {
-        const looked = session.look(uri),
+        const looked = session.watch(uri),
           moment = looked && momentAt(looked.checked, looked.path, session.offset(looked.file, position));
         return looked && moment ? benchAnswer(session, looked, benchView(moment)) : null;
       }),
@@ -43,7 +43,7 @@ export default feature({
     connection.onRequest(
       refitOfStepRequest,
       answer("The refit of a step", ({ uri, position }: AtPlace): RefitOfStepAnswer | null => {
-        const looked = session.look(uri);
+        const looked = session.watch(uri);
         if (!looked) return null;
         const offset = session.offset(looked.file, position),
           performance = performanceAt(looked.checked, looked.path, offset);
@@ -68,7 +68,7 @@ export default feature({
     connection.onRequest(
       stripDiagramRequest,
       answer("The diagram", ({ uri, position }: AtPlace): StripDiagramAnswer | null => {
-        const looked = session.look(uri);
+        const looked = session.watch(uri);
         if (!looked) return null;
         const performance =
           performanceAt(looked.checked, looked.path, session.offset(looked.file, position)) ??
@@ -95,7 +95,7 @@ export default feature({
   },
 });
 
-function benchAnswer(session: Session, { checked }: Looked, view: BenchView): BenchAnswer {
+function benchAnswer(session: Session, { checked }: Acting, view: BenchView): BenchAnswer {
   const line = (at: Span): string => `${session.range(checked, at).start.line + 1}`,
     item = (name: string, detail: string, at: Span): BenchItem => ({ name, detail, spot: session.spot(checked, at) });
   const isHeld = new Set(view.held.map(({ id }) => id)),

@@ -63,6 +63,37 @@ test("an act: the bench before and after; a figure in the other system", async (
   ).toContain("Mass of one");
 });
 
+test("what is under the pointer is performed only where it is something on the bench, and never judged", async () => {
+  const c = await client(winch("undo cover-screws\n    rem<|>ove cover")),
+    [project] = c.session.projects();
+  await c.findings("main.strip");
+  const judged = project!.last(),
+    before = project!.work();
+  /** Acts that are performed for a hover behind an edit of the text of the strip. */
+  const acts = async (edit: string, name: string, what: string, more = 1): Promise<number> => {
+    const since = project!.work();
+    await c.change("main.strip", c.text("main.strip").replace("undo cover-screws", edit));
+    expect(
+      await c.request("textDocument/hover", {
+        textDocument: { uri: c.uri(name) },
+        position: c.find(name, what, more),
+      }),
+    ).not.toBeNull();
+    return project!.work() - since;
+  };
+  expect(await acts("wait 1 min  undo cover-screws", "unit.strip", "4 kg")).toBe(0);
+  expect(await acts("wait 1 min  undo cover-screws", "unit.strip", "mass 4")).toBe(0);
+  expect(project!.work()).toBe(before);
+  expect(await acts("wait 1 min  undo cover-screws", "main.strip", "remove")).toBeGreaterThan(0);
+  expect(await acts("wait 2 min  undo cover-screws", "main.strip", "cover\n", 1)).toBeGreaterThan(0);
+  expect(project!.last(), "nothing is judged for it").toBe(judged);
+  // What was performed for it is not performed again for the check.
+  const since = project!.work();
+  await c.findings("main.strip");
+  expect(project!.work()).toBe(since);
+  await c.close();
+});
+
 test("an author's text is never markup", async () => {
   expect(
     await hover(winch("remove co<|>ver").replace('"Brake cover"', '"**bold** <b>x</b> [a](command:x)"')),

@@ -1,7 +1,9 @@
 // A whole project: what one mistake gives, over pieces, builds and procedures; what is kept from one check to the next.
 
 import { expect, test } from "vitest";
-import { checkProject, newMemo } from "../../language/workspace/check-project.ts";
+import { loadProject } from "../../language/names/load.ts";
+import { checkProject, checkTexts, newMemo, performTexts } from "../../language/workspace/check-project.ts";
+import { defaultSettings } from "../../language/workspace/settings.ts";
 import { checkText } from "../support/check-text.ts";
 import { memoryWorld } from "../support/memory-world.ts";
 
@@ -155,6 +157,27 @@ test("what did not change is not parsed, built or performed again", () => {
   files.set("/p/b.strip", b);
   files.set("/p/lib.strip", lib);
   expect(run().findings).toEqual(first.findings);
+});
+
+test("texts are performed without being judged, and judged without being performed again, by whatever settings", () => {
+  const files = new Map([["/p/a.strip", box("", "remove lid\n    undo lid-screws")]]),
+    roots = ["/p/a.strip"],
+    world = memoryWorld(files),
+    memo = newMemo(),
+    project = loadProject(world, roots, memo.trees);
+  const acted = performTexts(project, memo),
+    { acts } = memo.work;
+  expect(acts).toBeGreaterThan(0);
+  expect(performTexts(project, memo).performances).toEqual(acted.performances);
+  const checked = checkTexts(project, world, { memo });
+  expect(checked.performances.every((one, i) => one === acted.performances[i])).toBe(true);
+  expect(checked.findings).toEqual(checkProject(world, roots).findings);
+  expect(checked.findings.map(({ code }) => code)).toContain("sequence/still-held");
+  const settings = { ...defaultSettings, severity: { "sequence/still-held": "off" as const } };
+  expect(checkTexts(project, world, { memo, settings }).findings).toEqual(
+    checkProject(world, roots, { settings }).findings,
+  );
+  expect(memo.work.acts).toBe(acts);
 });
 
 test("kept results never differ from fresh ones, through any edits", () => {

@@ -7,6 +7,7 @@ import { atPiece } from "../model/named-inside.ts";
 import type { Span } from "../findings/finding.ts";
 import { machineOf, type Machine } from "./machine.ts";
 import { A_DOUBT, NEVER, type State } from "./state.ts";
+import type { Trail } from "./stages.ts";
 import { joinsSlip, noteAstray, noteNever, type Slip } from "./slips.ts";
 import type { Around, Event, EventKind, Performed, Problem, Reason, RefitNote, StepRun } from "./trace.ts";
 import { at, set } from "./vector.ts";
@@ -56,6 +57,8 @@ export interface Bench {
   /** The position that the unit was last turned to for a computed act. */
   turnedTo: string | undefined;
   steps: number;
+  /** Keeps the bench between the entries of procedures; undefined where nobody goes on from there. */
+  trail: Trail | undefined;
   /** Counts what is done. */
   readonly work: Work;
 }
@@ -95,6 +98,7 @@ export function benchOf(model: Model, state: State, work: Work = { acts: 0 }): B
     callAt: undefined,
     turnedTo: undefined,
     steps: 0,
+    trail: undefined,
     work,
   };
 }

@@ -1,12 +1,13 @@
 // What two readings of the same texts have in common, before an edit and after it: which procedures say the same at other places, up to
 // which line, and which object of the older reading stands for which of the newer one. Places are never compared, only what is said.
 
-import type { Entry, Model, Procedure } from "../model/model.ts";
+import type { BlockEntry, Entry, Model, Procedure } from "../model/model.ts";
+import type { Frame } from "./stages.ts";
 
 /** Of a performance, what an edit left as it was. */
 export interface Unchanged {
-  /** So many entries of the body, from its first one on, say the same, with all that they call. */
-  readonly entries: number;
+  /** Does all say the same that was done up to the entry that this way leads to? */
+  readonly reaches: (frames: readonly Frame[]) => boolean;
   /** The whole procedure does, with its way back and all that goes before it. */
   readonly whole: boolean;
 }
@@ -115,7 +116,13 @@ export function likeness(): Likeness {
       wordEnds.set(b.act.at, b.act.wordEnd);
       return paired(a.act, b.act) && paired(a, b);
     }
-    if (b.is !== "block" || a.kind !== b.kind || a.name !== b.name || a.key !== b.key) return false;
+    return b.is === "block" && heads(a, b) && a.body.length === b.body.length && front(a.body, b.body) === a.body.length
+      ? paired(a, b)
+      : false;
+  };
+  /** Two blocks without what stands in them. */
+  const heads = (a: BlockEntry, b: BlockEntry): boolean => {
+    if (a.kind !== b.kind || a.name !== b.name || a.key !== b.key) return false;
     if (a.title !== b.title) {
       // The title of a step is printed; that of an optional part goes into what stands under it.
       if (a.kind !== "step") return false;
@@ -124,7 +131,7 @@ export function likeness(): Likeness {
     if (!alike(a.over, b.over) || !alike(a.condition, b.condition)) return false;
     if (!alike(a.at, b.at) || !alike(a.whole, b.whole)) return false;
     titles.set(b.at, b.title);
-    return a.body.length === b.body.length && front(a.body, b.body) === a.body.length && paired(a, b);
+    return true;
   };
   /** How many entries from the first one on are the same. */
   const front = (a: readonly Entry[], b: readonly Entry[]): number => {
@@ -176,34 +183,88 @@ export function likeness(): Likeness {
       const a = older.procedures.get(id),
         b = now.procedures.get(id);
       if (!a || !b || !sameThings(older, now)) return undefined;
-      const own = ownOf(a, b),
-        reached = new Set([id]);
+      const own = ownOf(a, b);
       if (!own.head) return undefined;
-      /** Does everything that is named here, and what that names in turn, say the same? */
-      const same = (names: readonly string[]): boolean => {
-        const queue = names.filter((name) => !reached.has(name));
-        for (const name of queue) {
-          if (reached.has(name)) continue;
-          reached.add(name);
-          const x = older.procedures.get(name),
-            y = now.procedures.get(name);
+      const closed = new Map<string, boolean>(),
+        counted = new Map<readonly Entry[], number>();
+      /** Does what is named so, and what that names in turn, say the same? The procedure itself is compared line by line. */
+      const sameWith = (name: string): boolean => {
+        const had = closed.get(name);
+        if (had !== undefined) return had;
+        const reached = new Set([name]);
+        let is = true;
+        for (const one of reached) {
+          if (one === id) continue;
+          const x = older.procedures.get(one),
+            y = now.procedures.get(one);
           if (!x && !y) continue;
-          if (!x || !y || !ownOf(x, y).whole) return false;
-          const before = namedBefore(older, x);
-          if (before.join() !== namedBefore(now, y).join()) return false;
-          queue.push(...before, ...named(x.body), ...named(x.refit), ...named(x.finish));
+          const before = x && namedBefore(older, x);
+          if (
+            closed.get(one) === false ||
+            !x ||
+            !y ||
+            !before ||
+            !ownOf(x, y).whole ||
+            before.join() !== namedBefore(now, y).join()
+          ) {
+            is = false;
+            break;
+          }
+          for (const list of [before, named(x.body), named(x.refit), named(x.finish)])
+            for (const other of list) if (closed.get(other) !== true) reached.add(other);
         }
-        return true;
+        closed.set(name, is);
+        return is;
       };
-      const before = namedBefore(older, a);
-      if (before.join() !== namedBefore(now, b).join() || !same(before)) return undefined;
-      let entries = 0;
-      while (entries < own.entries && same(named([a.body[entries]!]))) entries++;
-      // A procedure as head and what follows it: the object of the newer reading stands for the older one in all that is taken over.
-      if (!paired(a, b)) return undefined;
+      const same = (names: readonly string[]): boolean => names.every(sameWith);
+      /** How many entries say the same, from the first one on, with all that they call. */
+      const sameIn = (x: readonly Entry[], y: readonly Entry[]): number => {
+        let count = counted.get(x);
+        if (count === undefined) {
+          const most = front(x, y);
+          count = 0;
+          while (count < most && same(named([x[count]!]))) count++;
+          counted.set(x, count);
+        }
+        return count;
+      };
+      const headOf = (x: Procedure, y: Procedure): boolean => {
+        const before = namedBefore(older, x);
+        // A procedure as head and what follows it: the object of the newer reading stands for the older one in all that is taken over.
+        return ownOf(x, y).head && before.join() === namedBefore(now, y).join() && same(before) && paired(x, y);
+      };
+      const reaches = (frames: readonly Frame[]): boolean => {
+        let x: readonly Entry[] = a.body,
+          y: readonly Entry[] = b.body;
+        for (const [k, { at }] of frames.entries()) {
+          const count = sameIn(x, y),
+            inner = frames[k + 1];
+          if (!inner || at !== count) return at <= count;
+          // It stands within an entry of which a part says something else.
+          const one = x[at],
+            other = y[at];
+          if (!one || !other) return false;
+          if (one.is === "block") {
+            // A second time goes over all of it once.
+            if (other.is !== "block" || inner.way.is !== "block" || inner.way.nth > 0 || !heads(one, other))
+              return false;
+            x = one.body;
+            y = other.body;
+          } else {
+            const name = one.act.names[0]?.text ?? "",
+              from = older.procedures.get(name),
+              to = now.procedures.get(name);
+            if (inner.way.is !== "procedure" || !from || !to || !entry(one, other) || !headOf(from, to)) return false;
+            x = from.body;
+            y = to.body;
+          }
+        }
+        return false;
+      };
+      if (!headOf(a, b)) return undefined;
       return {
-        entries,
-        whole: own.whole && entries === a.body.length && same([...named(a.refit), ...named(a.finish)]),
+        reaches,
+        whole: own.whole && sameIn(a.body, b.body) === a.body.length && same([...named(a.refit), ...named(a.finish)]),
       };
     },
   };

@@ -6,7 +6,7 @@ import type { Model } from "../model/model.ts";
 import type { Span } from "../findings/finding.ts";
 import type { Likeness } from "./likeness.ts";
 import type { Slip } from "./slips.ts";
-import type { Stage } from "./stages.ts";
+import type { Frame, Stage } from "./stages.ts";
 import type {
   Around,
   Event,
@@ -104,6 +104,11 @@ export function mover(like: Likeness): Mover {
   const problems = once<readonly Problem[]>(each(problem)),
     slips = once<readonly Slip[]>(each(slip)),
     places = once<Stage["marksAt"]>((map) => new Map([...map].map(([key, at]) => [key, place(at)]))),
+    frame = (one: Frame): Frame => ({
+      ...one,
+      around: around(one.around),
+      way: one.way.is === "block" ? { ...one.way, times: one.way.times.map(around) } : one.way,
+    }),
     steps = once<Stage["metIn"]>((map) => new Map([...map].map(([part, one]) => [part, maybe(step)(one)]))),
     turned = once<Stage["turnedLoose"]>((list) =>
       list.map((one) => ({ act: act(one.act), around: around(one.around), reason: reason(one.reason) })),
@@ -115,6 +120,7 @@ export function mover(like: Likeness): Mover {
     notes: each(note),
     stage: (one) => ({
       ...one,
+      frames: one.frames.map(frame),
       problems: problems(one.problems),
       slips: slips(one.slips),
       marksAt: places(one.marksAt),

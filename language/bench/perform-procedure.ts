@@ -18,7 +18,7 @@ import { judgeLeftUntil, leftUntil, neededBefore, promisedFor } from "./procedur
 import { orderOf } from "./refit/order.ts";
 import { judgeSets } from "./renewed-sets.ts";
 import { judgeRepeats, readingsIn, readingsOnTheWayBack } from "./repeats.ts";
-import { goOnFrom, stageOf, type Stage } from "./stages.ts";
+import { goOnFrom, type Stage } from "./stages.ts";
 import { startState, type State } from "./state.ts";
 import { judgeTasks } from "./tasks.ts";
 import { judgeTurned } from "./turn.ts";
@@ -43,17 +43,20 @@ export function performProcedure(model: Model, id: string, options: PerformOptio
 /** A performance that can be gone on with after an edit. */
 export interface Rehearsal {
   readonly performance: Performance;
-  /** The bench before each entry of the body, and behind the last; empty where the procedure builds up, and where nobody goes on. */
+  /**
+   * The bench before each entry of the body, of each procedure that it calls too, and behind the last of each; empty where the
+   * procedure builds up, and where nobody goes on.
+   */
   readonly stages: readonly Stage[];
 }
 
-/** Is the bench kept as it stood between the entries of the body, for an edit to go on from? */
+/** Is the bench kept as it stood between the entries, for an edit to go on from? */
 export type Keeping = "once" | "stages";
 
 /**
  * The same as `performProcedure`, object by object, without doing again what an earlier reading of the texts did already: where all says
- * the same nothing is performed, and where a line of the body changed the strip goes on from the entry that it stands in. The way back
- * hangs on the whole strip and is then performed whole.
+ * the same nothing is performed, and where a line changed the strip goes on from the entry that it stands in, of the body or of that of a
+ * procedure that is called. The way back hangs on the whole strip and is then performed whole.
  */
 export function rehearse(
   model: Model,
@@ -72,8 +75,9 @@ export function rehearse(
   // What contradicts itself is told with the words of the lines.
   if (unchanged.whole && !(like.proseChanged() && (had.order?.problems.length ?? 0) > 0))
     return { performance: move.performance(had, model), stages: rehearsal.stages.map(move.stage) };
-  const stages = rehearsal.stages.slice(0, unchanged.entries + 1).map(move.stage),
-    stage = stages[unchanged.entries];
+  const last = rehearsal.stages.findLastIndex(({ frames }) => unchanged.reaches(frames)),
+    stages = rehearsal.stages.slice(0, last + 1).map(move.stage),
+    stage = stages[last];
   if (!stage) return performAll(model, procedure, work, keeping);
   return performStrip(benchOf(model, had.start, work), procedure, keeping, {
     stages,
@@ -153,7 +157,7 @@ function stateBefore(model: Model, procedure: Procedure, seen: Set<string>, work
 
 // --- strip and refit ---------------------------------------------------------------------------------------------------------
 
-/** Where an earlier performance is gone on with: the bench before each entry up to there, and what had been done at the last of them. */
+/** Where an earlier performance is gone on with: what was kept of the bench up to there, and what had been done at the last stage of it. */
 interface From {
   readonly stages: readonly Stage[];
   readonly done: Parameters<typeof goOnFrom>[2];
@@ -163,16 +167,14 @@ function performStrip(bench: Bench, procedure: Procedure, keeping: Keeping, from
   const start = bench.state,
     around = aroundOf(procedure),
     leaves = leavesOf(bench, procedure),
-    stages: Stage[] = from ? [...from.stages] : [];
-  run(bench, procedure, around, judgeAim, undefined, (here) => {
-    if (keeping === "once" && !from) return walk(bench, procedure.body, here, judgeAim);
-    if (from) goOnFrom(bench, stages[stages.length - 1]!, from.done);
-    else stages.push(stageOf(bench, undefined));
-    for (const entry of procedure.body.slice(stages.length - 1)) {
-      walk(bench, [entry], here, judgeAim);
-      stages.push(stageOf(bench, stages[stages.length - 1]));
-    }
-  });
+    stages: Stage[] = from ? [...from.stages] : [],
+    stage = stages[stages.length - 1];
+  if (keeping === "stages") bench.trail = { frames: [], stages };
+  if (from && stage) {
+    goOnFrom(bench, stage, from.done);
+    run(bench, procedure, stage.frames[0]!.around, judgeAim, undefined, stage.frames);
+  } else run(bench, procedure, around, judgeAim);
+  bench.trail = undefined;
   return { performance: performAfterStrip(bench, procedure, start, leaves), stages };
 }
 

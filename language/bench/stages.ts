@@ -1,11 +1,41 @@
-// The bench between two entries of a procedure's body, kept so that after an edit performing goes on from there.
+// The bench between two entries of a procedure's body, of the one asked for or of one that it calls, kept so that after an edit performing
+// goes on from there.
 
 import type { Span } from "../findings/finding.ts";
 import type { ThingIndex } from "../model/model.ts";
 import type { Bench } from "./bench.ts";
 import type { Slip } from "./slips.ts";
 import type { State } from "./state.ts";
-import type { Event, Performed, Problem, RefitNote, StepRun } from "./trace.ts";
+import type { Around, Event, Performed, Problem, RefitNote, StepRun } from "./trace.ts";
+
+/** How a list of entries came to be walked: as the body of a procedure, or as that of a block, for the nth time of several. */
+export type Way =
+  | {
+      readonly is: "procedure";
+      /** So many events had happened when it began. */
+      readonly from: number;
+    }
+  | {
+      readonly is: "block";
+      /** With what is around it each time. */
+      readonly times: readonly Around[];
+      readonly nth: number;
+    };
+
+/** One list of entries on the way to where performing stands. It names no entry: places in the lists tell them in any reading. */
+export interface Frame {
+  readonly way: Way;
+  readonly around: Around;
+  /** The entry that is being done, or comes next. */
+  readonly at: number;
+}
+
+/** What is kept while a strip is performed. */
+export interface Trail {
+  /** The way to where performing stands, from the body of the procedure asked for to the innermost list. */
+  readonly frames: { -readonly [key in keyof Frame]: Frame[key] }[];
+  readonly stages: Stage[];
+}
 
 /** All that the entries behind it can ask of those before it. How many events, acts and notes there were says which ones. */
 export interface Stage {
@@ -27,6 +57,8 @@ export interface Stage {
   readonly callAt: Span | undefined;
   readonly turnedTo: string | undefined;
   readonly steps: number;
+  /** The way to the entry that comes next: the last list is the body of a procedure. */
+  readonly frames: readonly Frame[];
 }
 
 /** The same copy as before where nothing was added. */
@@ -37,9 +69,12 @@ const set = <T>(now: ReadonlySet<T>, before: ReadonlySet<T> | undefined): Readon
 const map = <K, T>(now: ReadonlyMap<K, T>, before: ReadonlyMap<K, T> | undefined): ReadonlyMap<K, T> =>
   before?.size === now.size && [...now].every(([key, one]) => before.get(key) === one) ? before : new Map(now);
 
-export function stageOf(bench: Bench, last: Stage | undefined): Stage {
-  const { state, callAt, turnedTo, steps } = bench;
-  return {
+/** Keeps the bench as it stands before the entry that comes next. */
+export function keepStage(bench: Bench, { frames, stages }: Trail): void {
+  const { state, callAt, turnedTo, steps } = bench,
+    last = stages[stages.length - 1];
+  stages.push({
+    frames: frames.map((frame) => ({ ...frame })),
     state,
     callAt,
     turnedTo,
@@ -58,7 +93,7 @@ export function stageOf(bench: Bench, last: Stage | undefined): Stage {
     tightened: map(bench.stages, last?.tightened),
     metIn: map(bench.metIn, last?.metIn),
     partial: map(bench.partial, last?.partial),
-  };
+  });
 }
 
 /** Puts a bench that has done nothing yet where another one stood. */

@@ -7,6 +7,7 @@ import { doAgain } from "./again.ts";
 import { assume, prefixInside, reasonOf, report, resolve, resolveName, type Bench } from "./bench.ts";
 import { isPart } from "./machine.ts";
 import { perform } from "./perform.ts";
+import { keepStage, type Frame, type Way } from "./stages.ts";
 import { A_DOUBT, ON_BASE } from "./state.ts";
 import { lumpOf } from "./ties.ts";
 import type { Around, Given, StepRun } from "./trace.ts";
@@ -28,15 +29,49 @@ export function aroundOf(procedure: Procedure): Around {
   };
 }
 
-export function walk(bench: Bench, entries: readonly Entry[], around: Around, atEnd?: AtEnd): void {
-  for (const entry of entries) {
+/**
+ * Does the entries one after the other. `way` tells a trail how they came to be done; `on`, where performing goes on after an edit, is
+ * the way from here to the entry that comes next: what stands before it was done.
+ */
+export function walk(
+  bench: Bench,
+  entries: readonly Entry[],
+  around: Around,
+  atEnd?: AtEnd,
+  way?: Way,
+  on?: readonly Frame[],
+): void {
+  // What is done quietly, or once more, is no place to go on from.
+  const trail = way && !bench.quiet && !bench.again ? bench.trail : undefined,
+    begin = on ? on[0]!.at : 0,
+    frame = trail && way && { way, around, at: begin };
+  if (trail && frame) trail.frames.push(frame);
+  for (let i = begin; i < entries.length; i++) {
+    const entry = entries[i]!,
+      isOn = on !== undefined && i === begin,
+      inside = isOn && on.length > 1 ? on.slice(1) : undefined;
+    if (trail && frame) {
+      frame.at = i;
+      if (way.is === "procedure" && !isOn) keepStage(bench, trail);
+    }
     if (entry.is === "act") {
-      if (entry.act.verb === "do") call(bench, entry.act, around, atEnd);
+      if (entry.act.verb === "do") call(bench, entry.act, around, atEnd, inside);
       else perform(bench, entry.act, around);
       if (entry.act.verb === "repeat") doAgain(bench, entry.act, around);
       continue;
     }
-    for (const inner of insideOf(bench, entry, around)) walk(bench, entry.body, inner, atEnd);
+    const [first] = inside ?? [],
+      times = first?.way.is === "block" ? first.way.times : insideOf(bench, entry, around),
+      from = first?.way.is === "block" ? first.way.nth : 0;
+    for (let nth = from; nth < times.length; nth++)
+      walk(
+        bench,
+        entry.body,
+        times[nth]!,
+        atEnd,
+        trail && { is: "block", times, nth },
+        nth === from ? inside : undefined,
+      );
     if (entry.kind === "refit") {
       bench.notes.push({
         entries: entry.body,
@@ -50,6 +85,10 @@ export function walk(bench: Bench, entries: readonly Entry[], around: Around, at
       });
     }
   }
+  if (!trail || !frame) return;
+  frame.at = entries.length;
+  if (way.is === "procedure" && !(on && begin === entries.length)) keepStage(bench, trail);
+  trail.frames.pop();
 }
 
 /** With what around it the body of a block is done, once for each time: never for a branch not taken or for a refit block. */
@@ -149,8 +188,12 @@ export function conditionHolds(bench: Bench, condition: Condition, around: Aroun
 }
 
 /** `do PROCEDURE [on PART]`; a plain act in words, or a step done again, changes nothing on the bench. */
-function call(bench: Bench, act: Act, around: Around, atEnd?: AtEnd): void {
+function call(bench: Bench, act: Act, around: Around, atEnd?: AtEnd, inside?: readonly Frame[]): void {
   const procedure = bench.model.procedures.get(act.names[0]?.text ?? "");
+  if (procedure && inside) {
+    run(bench, procedure, inside[0]!.around, atEnd, undefined, inside);
+    return;
+  }
   if (!procedure || bench.calling?.includes(procedure.id)) {
     perform(bench, act, around);
     return;
@@ -194,28 +237,26 @@ function call(bench: Bench, act: Act, around: Around, atEnd?: AtEnd): void {
   );
 }
 
-/**
- * A whole procedure, called or as the one asked for. `body` goes through its entries where more is to be done about them than to perform
- * each.
- */
+/** A whole procedure, called or as the one asked for; or, with `inside`, the rest of it. */
 export function run(
   bench: Bench,
   procedure: Procedure,
   around: Around,
   atEnd?: AtEnd,
   on?: ThingIndex,
-  body = (here: Around): void => walk(bench, procedure.body, here, atEnd),
+  inside?: readonly Frame[],
 ): void {
   const called = bench.calling !== undefined,
-    from = bench.events.length;
+    way: Way = inside ? inside[0]!.way : { is: "procedure", from: bench.events.length },
+    from = way.is === "procedure" ? way.from : 0;
   bench.calling = [...(bench.calling ?? []), procedure.id];
   let here = around;
-  if (called) {
+  if (called && !inside) {
     neededFirst(bench, procedure, around, atEnd);
     if (procedure.starts.some((start) => start.is === "on-bench")) here = onBench(bench, procedure, around, on);
   }
   bench.calls.add(procedure.id);
-  body(here);
+  walk(bench, procedure.body, here, atEnd, way, inside);
   if (called && bench.phase === "strip") atEnd?.(bench, procedure, here);
   if (procedure.refitBy || procedure.refit.length > 0) {
     bench.notes.push({

@@ -134,13 +134,162 @@ test("a procedure that is called, needed, or is the way back, counts where it is
 }
 `;
   const text = unit + procedure + caller;
-  // `strip` from its last step on, and of `work` its second step with all of `strip` in it, and both ways back.
+  // `strip` from its last step on, and `work` from there on too, and both ways back.
   expect(actsAfter(text, (whole) => whole.replace("remove pin\n", "remove pin\n    wait 1 min\n"))).toBe(
-    3 + 6 + (1 + 8 + 6),
+    3 + 6 + (3 + 6),
   );
   expect(actsAfter(text, (whole) => whole.replace('note "look"', 'note "look twice"'))).toBe(0);
   expect(actsAfter(text, (whole) => whole.replace('note "look"', 'note "look"  wait 1 min'))).toBe(3 + 7 + 6);
 });
+
+/** Three procedures that do one another, with acts before and behind each call. */
+const nested = `procedure inner "Pin" for box {
+  aim none
+  step p1 "Pin screw" { undo pin-screw }
+  step p2 "Pin" { remove pin }
+}
+procedure middle "Cap" for box {
+  aim none
+  step m1 "Cap" { undo cap-screws  remove cap }
+  step m2 "Pin" {
+    note "the pin comes next"
+    do inner
+    note "the pin is away"
+  }
+  step m3 "Look" { note "middle" }
+}
+procedure outer "All" for box {
+  aim lid, cap, pin off
+  step o1 "Lid" { undo lid-screws  remove lid }
+  step o2 "The rest" {
+    note "mind the cap"
+    do middle
+    note "all is away"
+  }
+  step o3 "Look" { note "outer" }
+}
+`;
+
+// Acts from the edit on, in each procedure that it touches, and then its way back: of `inner` 2 lines, of `middle` 4, of `outer` 6.
+test.each([
+  // middle: its last step; outer: that, what stands behind the call, its last step
+  ["the last step of what is called", 'note "middle"', 'note "middle"  wait 1 min', 2 + 4, 2 + 1 + 1 + 6],
+  // middle: 3 + 1 + (1 + 2) + 1 + 1 acts with the call of `inner`
+  [
+    "the first step of what is called",
+    "remove cap }",
+    "remove cap  wait 1 min }",
+    3 + 5 + 1 + 4,
+    3 + 5 + 1 + 1 + 1 + 6,
+  ],
+  [
+    "a step behind all others of what is called",
+    'note "middle" }',
+    'note "middle" }\n  step m4 { wait 1 min }',
+    1 + 4,
+    1 + 2 + 6,
+  ],
+  // The acts before the call in the same step are done again with it: one note, the call, `inner`, the new line.
+  [
+    "a line behind a call, in its step",
+    'away"\n  }\n  step m3',
+    'away"\n    wait 1 min\n  }\n  step m3',
+    2 + 1 + 4,
+    2 + 1 + 2 + 6,
+  ],
+])("an edit in %s, one call deep, starts the bench before that step", (_where, from, to, middle, outer) => {
+  expect(actsAfter(unit + nested, (text) => text.replace(from, to))).toBe(middle + outer);
+});
+
+test.each([
+  ["the last step", "remove pin }", "remove pin  wait 1 min }", 2 + 2, 2 + 1 + 1 + 4, 2 + 1 + 1 + 1 + 1 + 6],
+  ["the first step", "undo pin-screw }", "undo pin-screw  wait 1 min }", 3 + 2, 3 + 1 + 1 + 4, 3 + 1 + 1 + 1 + 1 + 6],
+])(
+  "an edit in %s of what is called two deep starts the bench before that step",
+  (_where, from, to, inner, middle, outer) => {
+    expect(actsAfter(unit + nested, (text) => text.replace(from, to))).toBe(inner + middle + outer);
+  },
+);
+
+test("another head of what is called starts the bench before the step of the call", () => {
+  // `inner` whole; `middle` from its second step; `outer` from there in `middle`.
+  expect(actsAfter(unit + nested, (text) => text.replace('"Pin" for box {', '"Pin" for box {\n  crew 2'))).toBe(
+    2 + 2 + (1 + 1 + 2 + 1 + 1 + 4) + (1 + 1 + 2 + 1 + 1 + 1 + 1 + 6),
+  );
+});
+
+/** Calls on parts that are units, for each piece, under conditions, twice, with something needed first. */
+const calls = `unit gear "Gearbox" {
+  base case
+  part case "Case" { mass 6 kg }
+  part lid "Lid" { mass 1 kg }
+  part wheel "Wheel" { mass 2 kg  behind lid }
+  fastener lid-screws screw "Lid screws" { count 4  joins lid to case }
+  fastener wheel-nut nut "Wheel nut" { joins wheel to case  behind lid }
+}
+unit drive "Drive" {
+  base frame
+  part frame "Frame" { mass 30 kg }
+  part cover "Cover" { mass 2 kg }
+  part gearbox "Gearbox" { is unit gear  pieces left, right }
+  fastener cover-screws screw "Cover screws" { count 4  joins cover to frame }
+  fastener feet bolt "Feet" { count 2 per gearbox  joins gearbox to frame  behind cover }
+}
+procedure wheel-off "Wheel" for gear {
+  aim wheel off
+  step w1 "Nut" { undo wheel-nut }
+  step w2 "Wheel" { remove wheel }
+}
+procedure gear-apart "Gearbox" for gear {
+  aim none
+  starts on bench
+  step g1 "Lid" { undo 2 of lid-screws  undo rest of lid-screws  remove lid }
+  step g2 "Wheel" {
+    note "look at the teeth"
+    do wheel-off
+    refit { note "oil the teeth"  reverse }
+  }
+  step g3 "Look" { note "gear" }
+}
+procedure cover-off "Cover" for drive {
+  aim cover off
+  step c1 "Cover" { undo cover-screws  remove cover }
+}
+procedure all "All" for drive {
+  aim none
+  needs cover-off
+  step a1 "Gearboxes" {
+    repeat for left, right {
+      undo feet
+      remove gearbox
+      do gear-apart on gearbox
+      if gearbox removed { note "it is off" }
+    }
+  }
+  step a2 "Look" {
+    measure play "Play" at most 1 mm else repeat from a2
+    note "last"
+  }
+}
+procedure again "Again" for drive {
+  aim none
+  step b1 { do all }
+  step b2 { note "done" }
+}
+`;
+
+test(
+  "kept is what is fresh, object by object, through random edits of procedures that do each other",
+  {
+    timeout: 120_000,
+  },
+  () => {
+    expect(
+      checkProject(memoryWorld(files(calls)), ["/p/a.strip"]).performances.map(({ strip }) => strip.length),
+    ).toEqual([2, 8, 2, 26, 28]);
+    for (const seed of [1, 2, 3]) randomEdits(new Map(files(calls)), ["/p/a.strip"], seed * 7919, 40);
+  },
+);
 
 test("problems, slips and marks before the edit are told as they stand now", () => {
   const wrong = procedure
@@ -182,47 +331,56 @@ const sets = [
   ...globSync("examples/mistakes/*.strip", { cwd: root }).map((path): [string, string[]] => [path, [path]]),
 ];
 
+/** Edits one after the other, each checked with what is kept and held against a fresh check. */
+function randomEdits(texts: Map<string, string>, own: readonly string[], seed: number, edits: number): void {
+  const original = new Map(texts),
+    random = numbers(seed),
+    memo = newMemo();
+  checked(texts, memo);
+  let saved = 0;
+  for (let i = 0; i < edits; i++) {
+    const path = own[random(own.length)]!,
+      text = i % 6 === 5 ? original.get(path)! : texts.get(path)!,
+      lines = text.split("\n"),
+      at = random(lines.length);
+    switch (random(6)) {
+      case 0:
+        lines.splice(at, 0, "# a comment");
+        break;
+      case 1:
+        lines.splice(at, 1);
+        break;
+      case 2:
+        lines.splice(at, 0, lines[at]!);
+        break;
+      case 3:
+        lines[at] = lines[at]!.replace(/"([^"]*)"/, '"$1, and more"');
+        break;
+      case 4:
+        lines[at] = lines[at]!.replace(/\d+/, (figure) => String(Number(figure) + 1));
+        break;
+      default:
+        lines[at] = `  ${lines[at]}`;
+    }
+    texts.set(path, lines.join("\n"));
+    const { acts } = checked(texts, memo);
+    const alone = newMemo();
+    checkProject(memoryWorld(texts), [...texts.keys()], { memo: alone });
+    saved += alone.work.acts - acts;
+  }
+  expect(saved).toBeGreaterThan(0);
+}
+
 test.each(sets)(
   "%s: kept is what is fresh, object by object, through random edits",
   { timeout: 120_000 },
   (name, paths) => {
-    const texts = new Map(paths.sort().map((path) => [`/p/${path}`, readFileSync(new URL(path, root), "utf8")])),
-      original = new Map(texts),
-      own = [...texts.keys()].filter((path) => paths.length === 1 || path.includes(name)),
-      random = numbers(name.length * 977),
-      memo = newMemo();
-    checked(texts, memo);
-    let saved = 0;
-    for (let i = 0; i < 24; i++) {
-      const path = own[random(own.length)]!,
-        text = i % 6 === 5 ? original.get(path)! : texts.get(path)!,
-        lines = text.split("\n"),
-        at = random(lines.length);
-      switch (random(6)) {
-        case 0:
-          lines.splice(at, 0, "# a comment");
-          break;
-        case 1:
-          lines.splice(at, 1);
-          break;
-        case 2:
-          lines.splice(at, 0, lines[at]!);
-          break;
-        case 3:
-          lines[at] = lines[at]!.replace(/"([^"]*)"/, '"$1, and more"');
-          break;
-        case 4:
-          lines[at] = lines[at]!.replace(/\d+/, (figure) => String(Number(figure) + 1));
-          break;
-        default:
-          lines[at] = `  ${lines[at]}`;
-      }
-      texts.set(path, lines.join("\n"));
-      const { acts } = checked(texts, memo);
-      const alone = newMemo();
-      checkProject(memoryWorld(texts), [...texts.keys()], { memo: alone });
-      saved += alone.work.acts - acts;
-    }
-    expect(saved).toBeGreaterThan(0);
+    const texts = new Map(paths.sort().map((path) => [`/p/${path}`, readFileSync(new URL(path, root), "utf8")]));
+    randomEdits(
+      texts,
+      [...texts.keys()].filter((path) => paths.length === 1 || path.includes(name)),
+      name.length * 977,
+      24,
+    );
   },
 );

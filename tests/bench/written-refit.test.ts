@@ -201,3 +201,17 @@ test("what is put on for a while and not taken off is a finding", () => {
   expect(codes(stage(facts, "step { undo screws remove lid put felt on card take felt off }"))).toEqual([]);
   expect(codes(stage(facts, "step { undo screws remove lid put felt on card }"))).toEqual(["refit/temporary-left"]);
 });
+
+test("what is written back against a hazard or a fluid that the computed way back leaves alone is done as it is written", () => {
+  const guarded = `${lid}\n hazard h electrical danger "H" { on lid precaution isolate "A." back "B." precaution prove-dead "T." at most 12 V dc }`,
+    proved = (back: string): string =>
+      stage(guarded, `step { isolate h prove-dead h undo screws remove lid refit { ${back} } }`);
+  // A proof is not taken back, so that nothing but the isolation answers.
+  expect(codes(proved("reverse restore h"))).toEqual([]);
+  expect(codes(proved("restore h reverse"))).toEqual(["refit/contradiction"]);
+  expect(codes(proved("reverse prove-dead h"))).toEqual(["hazard/order"]);
+  const oil = `${lid}\n fastener plug plug "Plug" { into b }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug }`;
+  expect(
+    codes(stage(oil, "leaves drained oil step { drain oil undo screws remove lid refit { fill oil reverse } }")),
+  ).toEqual([]);
+});

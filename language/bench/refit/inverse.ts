@@ -51,6 +51,12 @@ export function inverseOf(model: Model, event: Event, leaves: Leaves): RefitVerb
   }
 }
 
+/** What answers it where its author writes that it is answered, whatever is left; undefined for a proof, of which nothing is taken back. */
+export function writtenInverseOf(model: Model, event: Event, leaves: Leaves): RefitVerb | undefined {
+  const isPrecaution = event.kind === "stands" || event.kind === "lapses";
+  return inverseOf(model, event, leaves) ?? (isPrecaution ? undefined : inverses[event.kind]);
+}
+
 /** It holds a part that is left off: with nothing to hold it stays out as well. */
 export function staysOff(model: Model, tie: ThingIndex, leaves: Leaves): boolean {
   const of = model.things[tie];

@@ -11,7 +11,7 @@ import { claimed as claimedBy } from "./claim.ts";
 import { addRules } from "./rules.ts";
 import { addStatements, type Group, type OrderStatement } from "./statements.ts";
 import { addOp, ask, edge, graphOf, type Graph } from "./graph.ts";
-import { inverseOf, remaining, withoutTrials } from "./inverse.ts";
+import { inverseOf, remaining, withoutTrials, writtenInverseOf } from "./inverse.ts";
 import { lineOf } from "./line.ts";
 
 export interface Stripped {
@@ -216,9 +216,11 @@ function writeNotes(
       const things = strip.resolve(act.names, around),
         rank = (past ? low - 0.5 : top + 0.5) - ++written * 1e-4,
         placed = act.after.length + act.before.length > 0 || act.first || act.last;
-      const found = claimedBy(claims, act, things, note.step);
+      const found = claimedBy(claims, act, things, note.step).filter(
+        (event) => writtenInverseOf(strip.model, event, leaves) !== undefined,
+      );
       for (const event of found) {
-        const inverse = inverseOf(strip.model, event, leaves) ?? "fit";
+        const inverse = writtenInverseOf(strip.model, event, leaves)!;
         const verb = event.kind === "out" && act.fingerTight ? "finger-tighten" : inverse;
         const op = addOp(graph, {
           verb,

@@ -4,6 +4,7 @@
 import type { Command, CommandOption, Io, ParsedArgs } from "./command.ts";
 import { CannotRun } from "./command.ts";
 import { nearestWords } from "../calc/nearest.ts";
+import { shown } from "../outputs/text/shown.ts";
 import { version } from "./version.ts";
 
 const commands: Readonly<Record<string, () => Promise<{ default: Command }>>> = {
@@ -36,7 +37,8 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     return await dispatch(argv, io);
   } catch (error) {
     if (error instanceof CannotRun) {
-      io.err(`stripdown: ${error.message}\n`);
+      // It may quote a file that anybody wrote.
+      io.err(`stripdown: ${shown(error.message)}\n`);
       return 2;
     }
     const fault = error instanceof Error ? error.message.split("\n")[0] : String(error);

@@ -36,6 +36,8 @@ export interface UnitDraft {
   readonly labels: Map<string, string[]>;
   readonly renewKinds: Map<string, RenewRule>;
   readonly torqueStandard: string | undefined;
+  /** It says it in words, and names no table. */
+  readonly torqueInWords: boolean;
   /** What it declares for other builds only. */
   readonly absent: ReadonlyMap<string, Absence>;
 }
@@ -93,7 +95,8 @@ export function draftThings(
       names: new Map(),
       labels: new Map(),
       renewKinds,
-      torqueStandard: standard && standardOf(standard),
+      torqueStandard: standard && standardOf(standard)?.says,
+      torqueInWords: standard !== undefined && standardOf(standard)?.inWords === true,
       absent: lines === all ? nothing : absentIn(all, choice, declaredBy),
     };
     units.push(unit);
@@ -201,8 +204,10 @@ const idOf = (line: Line): string => {
   const first = line.item.arguments[0];
   return first ? line.source.tree.scan.tokens[first.first]!.text : "";
 };
-function standardOf(line: Line): string | undefined {
+function standardOf(line: Line): { readonly says: string; readonly inWords: boolean } | undefined {
   const c = cursorOf(line);
   accept(c, "standard");
-  return takeName(c)?.text ?? takeString(c);
+  const name = takeName(c)?.text,
+    says = name ?? takeString(c);
+  return says === undefined ? undefined : { says, inWords: name === undefined };
 }

@@ -136,7 +136,7 @@ function tail(act: Draft, c: Cursor): void {
   const token = peek(c)!;
   if (isString(token)) {
     const text = takeString(c)!;
-    if (act.text === "") act.text = text;
+    act.text = act.text === "" ? text : `${act.text} ${text}`;
     return;
   }
   if (isNumber(token)) {

@@ -234,10 +234,10 @@ export function readTie(r: Reading, draft: Draft): Tie {
     torques.push(
       fromTable(
         {
-          is: "standard",
+          is: unit.torqueInWords ? "words" : "standard",
           value: undefined,
-          table: unit.torqueStandard,
-          words: undefined,
+          table: unit.torqueInWords ? undefined : unit.torqueStandard,
+          words: unit.torqueInWords ? unit.torqueStandard : undefined,
           forCount: undefined,
           while: undefined,
           at: thing.at,

@@ -5,6 +5,7 @@ import type { Provenance } from "./draft.ts";
 import { base64OfHex } from "./text/base64.ts";
 import { html, Markup, type Value } from "./text/markup.ts";
 import { reviewLines } from "./wording/review.ts";
+import { shownOnOneLine } from "./text/shown.ts";
 import { sha256 } from "./text/sha256.ts";
 
 /** Shared by all sheets; each adds its own. Words and frames carry every meaning, so that it reads in black and white. */
@@ -83,6 +84,6 @@ export function headLines(provenance: Provenance, { wording, date }: OutputOptio
     ...(provenance.draft.length > 0 ? [document.draftLine(provenance.openFindings, provenance.draft)] : []),
     document.cautionLine,
     ...reviewLines(wording),
-    `${date === undefined ? "" : `${document.dated(date)} `}${document.contentHash(provenance.hash)}`,
+    `${date === undefined ? "" : `${document.dated(shownOnOneLine(date))} `}${document.contentHash(provenance.hash)}`,
   ];
 }

@@ -1,201 +1,219 @@
-// Hostile texts through every field of every output: they print as written, and become nothing else.
+// Hostile texts through every place of every output: each prints as it is written, behind it the mark of its place, and becomes nothing
+// else. The places come from the vocabulary and from the published shape of a record, the outputs from the folders of outputs: what is new
+// and goes through here unseen is told.
 
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { expect, test } from "vitest";
-import { bill } from "../../language/outputs/bill/bill.ts";
-import { modelExport } from "../../language/outputs/export/export.ts";
-import { manual } from "../../language/outputs/manual/manual.ts";
-import { write } from "../../language/outputs/output.ts";
-import { refitBook } from "../../language/outputs/refit-book/refit-book.ts";
-import { refit } from "../../language/outputs/refit/refit.ts";
+import { write, type Output } from "../../language/outputs/output.ts";
+import { readRecord } from "../../language/outputs/record/read-record.ts";
+import { outputs } from "../../language/outputs/registry.ts";
 import { shown } from "../../language/outputs/text/shown.ts";
+import { fieldOfMark, fields, filledWith, type Filled } from "./every-output.ts";
+import { languageFields, recordFields, written, type Field } from "./every-text.ts";
 import { hostile } from "./hostile.ts";
-import { compiledText, options } from "./outputs-of.ts";
-import { filledRecord } from "./record/filled.ts";
+import { escapesGone } from "./languages.ts";
 
-/** A machine whose every string is the text. */
-const machineWith = (text: string): string => {
-  const s = `"${text.replace(/["\\]/g, "\\$&").replaceAll("\n", " ")}"`;
-  return `
-unit box ${s} {
-  revision ${s}
-  maker ${s} ${s}  serial ${s}  intended-use ${s}  wrong-use ${s}  mishap ${s} ${s}  waste ${s} ${s}
-  base case
-  positions up
-  about ${s}
-  no noise ${s}
-  renew always gasket
-  part case ${s} { mass 30 kg  about ${s}  part-no ${s}  standard ${s}  photo ${s} ${s} }
-  part lid ${s} { mass 12 kg  align by ${s}  warning ${s}  part-no ${s} }
-  part seal gasket ${s} { between lid and case  part-no ${s}  standard ${s} }
-  fastener screws screw ${s} { count 6  size M6  torque 9 N·m while ${s}  sequence ${s}  joins lid to case  thread-locker locker  part-no ${s}  standard ${s}  caution ${s} }
-  fastener plug plug ${s} { torque ${s}  into case }
-  joint lead connector ${s} { joins lid to case  how ${s} }
-  fluid oil oil ${s} { volume 1 L  uses oil-46  drains at plug  fills at plug  about ${s} }
-  hazard live electrical danger ${s} {
-    on lid  about ${s}  role fitter  wear gloves
-    precaution isolate ${s} with key back ${s}
-    precaution prove-dead ${s} at most 12 V dc with key
-  }
-}
-tool key ${s} { calibration ${s}  about ${s} }
-tool gloves ${s}
-role fitter ${s}
-consumable locker ${s} { pack 50 ml  part-no ${s}  standard ${s}  about ${s} }
-consumable oil-46 ${s} { pack 1 L  part-no ${s} }
-procedure open-it ${s} for box {
-  aim lid off
-  revision ${s}
-  author ${s} ${s}  date ${s}  translated from ${s}  prepared ${s} ${s}  checked ${s} ${s}  approved ${s} ${s}  mishap ${s} ${s}  waste ${s} ${s}
-  role fitter
-  about ${s}
-  needs ${s} then ${s}
-  video ${s}
-  danger ${s}
-  step top ${s} {
-    note ${s}
-    danger ${s}
-    notice ${s}
-    isolate live ${s}
-    prove-dead live ${s}
-    photo ${s} ${s}
-    video ${s} from 00:01 to 00:02
-    second-check ${s}
-    hold-point ${s}
-    mark lid, case as m1 ${s}
-    tag lead as l1 ${s}
-    drain oil into key ${s}
-    work case ${s}
-    work ${s}
-    measure size on lid ${s} at least 3 mm with key else ${s}
-    inspect face on lid ${s} else ${s}
-    undo lead ${s}
-    undo screws into tray A ${s}
-    lift lid with key ${s}
-    remove seal ${s}
-    refit { note ${s}  clean case ${s}  apply locker to case ${s}  fit seal facing out ${s}  reverse }
-  }
-  finish { test ${s}  warning ${s} }
-}
-`;
+/** Places that no output prints, and why. */
+const unprinted: Readonly<Record<Field, string>> = {
+  "file torque-table": "the torque itself is printed",
+  "file fastener": "what is like it has a name of its own",
+  "part photo": "the picture is printed",
+  "unit variants 2": "another build",
+  "procedure task": "printed where the task is done alone",
+  "procedure date": "the caller gives a date here",
+  "record lines[].torques[].wrench": "kept in the record",
+  "record lines[].torques[].initials": "kept in the record",
+  "record lines[].readings[].tries[].instrument": "kept in the record",
+  "record lines[].signed": "kept in the record",
+  "record instruments[].note": "kept in the record",
 };
 
-const input = (text: string) => {
-  const made = compiledText(machineWith(text));
-  expect(made.performances, `the machine with ${JSON.stringify(text)}`).toHaveLength(1);
-  return made;
+const formatsOf = ({ outputs: all, input, options }: Filled): { of: string; format: string; made: string }[] =>
+  all.flatMap((output) =>
+    Object.keys(output.formats).map((format) => ({
+      of: `${output.name} ${format}`,
+      format,
+      made: write(output, format, input, options),
+    })),
+  );
+
+const plain = filledWith(() => "plain"),
+  plainly = new Map(formatsOf(plain).map((each) => [each.of, each.made]));
+
+/** How often each place is printed. */
+const printedIn = (made: string): ReadonlyMap<Field, number> => {
+  const found = new Map<Field, number>();
+  for (const [mark] of made.matchAll(/qz[a-j]{3}zq/g)) {
+    const field = fieldOfMark(mark);
+    found.set(field, (found.get(field) ?? 0) + 1);
+  }
+  return found;
 };
 
-/** Elements, ids left out, attributes by name: what a document is made of, whatever its texts say. */
+test("every place for a text is filled: each string of the language, each free text of a record", () => {
+  expect(written().errors).toEqual([]);
+  const filled = new Set(written().edits.map(({ field }) => field));
+  expect(languageFields.filter((field) => !filled.has(field))).toEqual([]);
+  expect(languageFields.length).toBeGreaterThan(320);
+  const record = JSON.stringify(plain.record);
+  expect(recordFields.filter((field) => !printedIn(record).has(field))).toEqual([]);
+  expect(recordFields.length).toBeGreaterThan(25);
+});
+
+test("every place is printed in some output, or it is known why not", () => {
+  const printed = new Set(
+    [...plainly].flatMap(([of, made]) => (of.endsWith(" json") ? [] : [...printedIn(made).keys()])),
+  );
+  expect(fields.filter((field) => !printed.has(field))).toEqual(Object.keys(unprinted));
+});
+
+test("every output there is goes through here", async () => {
+  const folder = join(import.meta.dirname, "../../language/outputs"),
+    names = new Set(plain.outputs.map(({ name }) => name));
+  for (const path of readdirSync(folder, { recursive: true, encoding: "utf8" })) {
+    if (!path.endsWith(".ts") || path.startsWith("wording")) continue;
+    const source = readFileSync(join(folder, path), "utf8");
+    if (!/\boutput<|Output\(|tableSheet\(/.test(source)) continue;
+    const module = (await import(join(folder, path))) as Readonly<Record<string, unknown>>;
+    for (const each of Object.values(module))
+      if (typeof each === "object" && each !== null && "formats" in each && "data" in each)
+        expect(names.has((each as Output<unknown>).name), path).toBe(true);
+    // Those that are made of a record; what makes the outputs above is itself none.
+    for (const [, name = ""] of source.matchAll(/export function (\w+)\([^()]*(?:\([^()]*\)[^()]*)*\): Output</g))
+      expect(["recordCheck", "recordSummary", "refitBook", "output"], path).toContain(name);
+  }
+  expect(plain.outputs).toHaveLength(outputs.length + 3);
+});
+
+/** Elements and their attributes, without what these say: what a document is made of, whatever its texts say. */
 const skeleton = (html: string): string =>
   (
     html
       .replace(/(<script[^>]*>)[^]*?<\/script>/g, "$1</script>")
-      // A drawing has as many lines as its words need; what it may be made of is held in papers.test.ts.
+      // A drawing has as many lines as its words need: of what it may be made is held below.
       .replace(/(<svg xmlns[^>]*>)[^]*?<\/svg>/g, "$1</svg>")
       .match(/<[^!][^>]*>/g) ?? []
   )
     .map((tag) => tag.replace(/"[^"]*"/g, '""'))
-    .join("");
+    .join("")
+    .replaceAll(' class=""', "");
 
-const page = (text: string): string =>
-  write(manual, "html", input(text), { ...options, picture: () => ({ problem: text }) });
+const drawn = new Set("svg title desc g path rect circle line polygon text image tspan".split(" "));
+const acting = /[\u202A-\u202E\u2066-\u2069\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u2028\u2029\uFEFF]/; // oxlint-disable-line no-control-regex
 
-test("the manual has the same elements and attributes whatever the texts say, and says them as written", () => {
-  const plain = skeleton(page("plain")).replaceAll(' class=""', "");
-  for (const text of hostile) {
-    const made = page(text),
-      own = shown(text.replaceAll("\n", " "));
-    expect(skeleton(made).replaceAll(' class=""', ""), JSON.stringify(text)).toBe(plain);
-    const escaped = own.replace(
-      /[&<>"']/g,
-      (sign) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" })[sign]!,
-    );
-    expect(made.split(escaped).length - 1, JSON.stringify(text)).toBeGreaterThan(40);
-  }
-}, 60_000);
+/** Styles without what their strings say. */
+const stylesOf = (page: string): readonly string[] =>
+  (page.match(/<style>[^]*?<\/style>/g) ?? []).map((style) => style.replace(/"(?:\\.|[^"\\<])*"/g, '""'));
 
-test("the book of the way back has the same elements whatever the texts and the record say", () => {
-  const book = (text: string): string => {
-    const made = input(text),
-      note = text.replaceAll("\n", " "),
-      whole = filledRecord(made, options, "strip", {
-        "1.2": { notAsWritten: [{ what: "other", item: note, note, done: note, agreedBy: note, wanted: note }] },
-        "1.3": { done: false, notAsWritten: [{ what: "seized", note }] },
-      });
-    return write(refitBook({ file: note, record: { ...whole, serial: note, doneBy: note } }), "html", made, {
-      ...options,
-      picture: () => ({ problem: text }),
-    });
+const addresses = /^(?:#|data:image\/|[\w%.~!*'()-]+(?:#t=[\d,.]+)?$)/,
+  attributes = /\son\w*=|\sstyle=|'|<(?:iframe|object|embed|link|base|form)\b/;
+
+/**
+ * What a page has become beside what it is.
+ * @param flows it has as many lines and pages as its words need.
+ */
+function amissInMarkup(made: string, other: string, flows: boolean): string[] {
+  const amiss: string[] = [];
+  const same = (what: string, of: (page: string) => unknown): void => {
+    if (JSON.stringify(of(made)) !== JSON.stringify(of(other))) amiss.push(`another ${what}`);
   };
-  const plain = skeleton(book("plain")).replaceAll(' class=""', "");
-  for (const text of hostile)
-    expect(skeleton(book(text)).replaceAll(' class=""', ""), JSON.stringify(text)).toBe(plain);
-}, 60_000);
-
-test("the manual asks for nothing from outside and has no script but its own, whatever the texts say", () => {
-  const own = page("plain").match(/<script>[^]*?<\/script>/g);
-  expect(own).toHaveLength(1);
-  for (const text of hostile) {
-    const whole = page(text),
-      made = whole
-        .replace(/<script>[^]*?<\/script>/g, "")
-        .replace(/(<script [^>]*>)([^]*?)<\/script>/g, (_, _tag, data: string) => {
-          expect(() => JSON.parse(data), JSON.stringify(text)).not.toThrow();
-          expect(data).not.toMatch(/[<>&]/);
-          return "";
-        }),
-      tags = made.match(/<[a-z][^>]*>/g) ?? [];
-    expect(whole.match(/<script>[^]*?<\/script>/g)).toEqual(own);
-    expect(tags.filter((tag) => /^<(?:script|iframe|object|embed|link|base|form)\b/.test(tag))).toEqual([]);
-    expect(tags.filter((tag) => /\son\w+=/.test(tag.replace(/"[^"]*"/g, '""')))).toEqual([]);
-    for (const tag of tags)
-      for (const [, value = ""] of tag.matchAll(/\s(?:src|href|action|data|srcset|poster)="([^"]*)"/g))
-        expect(value).toMatch(/^(?:#|data:image\/)/);
-    expect(made).not.toMatch(
-      /[\u202A-\u202E\u2066-\u2069\u0000-\u0008\u000B\u000C\u000E-\u001F\u0085\u2028\u2029\uFEFF]/,
-    );
+  same("skeleton", (page) => (flows ? [...new Set(skeleton(page).match(/<[^>]*>/g))].sort() : skeleton(page)));
+  same("script", (page) => page.match(/<script>[^]*?<\/script>/g));
+  same("style", stylesOf);
+  const page = made
+    .replace(/<(script|style)>[^]*?<\/\1>/g, "")
+    .replace(/(<script [^>]*>)([^]*?)<\/script>/g, (_, tag: string, data: string) => {
+      JSON.parse(data);
+      if (/[<>&]/.test(data)) amiss.push("data with a sign of markup");
+      return tag;
+    });
+  for (const [, drawing = ""] of page.matchAll(/<svg xmlns[^>]*>([^]*?)<\/svg>/g))
+    for (const [tag, element = ""] of drawing.matchAll(/<\/?([^\s>/]+)[^>]*>/g))
+      if (!drawn.has(element)) amiss.push(tag);
+  for (const tag of page.match(/<[a-z][^>]*>/g) ?? []) {
+    if (attributes.test(tag.replace(/"[^"]*"/g, '""'))) amiss.push(tag);
+    for (const [, value = ""] of tag.matchAll(/\s(?:src|href|xlink:href|action|data|srcset|poster)="([^"]*)"/g))
+      if (!addresses.test(escapesGone(value))) amiss.push(tag);
   }
-}, 60_000);
+  return amiss;
+}
 
-test("no cell of a table begins as a formula", () => {
-  for (const text of hostile) {
-    for (const of of [write(refit, "csv", input(text), options), write(bill, "csv", input(text), options)]) {
-      for (const row of cellsOf(of))
-        for (const cell of row) expect(cell, JSON.stringify(text)).not.toMatch(/^\s*[=+\-@＝＋－＠\t\n|%]/);
+const formula = /^\s*[=+\-@＝＋－＠\t\n|%]/;
+function amissInTable(made: string): string[] {
+  const [head, ...rows] = cellsOf(made);
+  return rows.flatMap((row) => [
+    ...(row.length === head!.length ? [] : [`${row.length} cells: ${row.join("|")}`]),
+    ...row.filter((cell) => formula.test(cell)),
+  ]);
+}
+
+/** As somebody reads it, without the blanks and the tags that long texts are broken with, and whatever begins a sentence. */
+const read = (format: string, made: string): string =>
+  tight(
+    format === "html" || format === "svg" ? pageText(made) : format === "csv" ? cellsOf(made).flat().join(" ") : made,
+  );
+
+const tight = (text: string): string => text.replace(/\s/g, "").toLowerCase();
+
+/** A label that goes on has its head again. Data is read as texts too. */
+const pageText = (made: string): string =>
+  escapesGone(attributesSaid(made.replace(/<p class="head">[^]*?<\/p>|<(script|style)>[^]*?<\/\1>/g, ""))) +
+  [...made.matchAll(/<script [^>]*>([^]*?)<\/script>/g)]
+    .flatMap(([, data = ""]) => textsIn(JSON.parse(data)))
+    .map(shown)
+    .join(" ");
+
+/** The texts of elements, and those of attributes behind them. */
+const attributesSaid = (page: string): string =>
+  page.replace(/<script [^>]*>[^]*?<\/script>|<[^!][^>]*>/g, "") +
+  (page.match(/<[^!][^>]*>/g) ?? [])
+    .flatMap((tag) => [...tag.matchAll(/\s(?!href)[\w-]+="([^"]*)"/g)].map(([, value]) => value))
+    .join(" ");
+
+function textsIn(value: unknown): string[] {
+  if (typeof value === "string") return [value];
+  return typeof value === "object" && value !== null
+    ? Object.entries(value).flatMap(([key, each]) => [key, ...textsIn(each)])
+    : [];
+}
+
+test.each(hostile.map((text, i) => [i + 1, text] as const))(
+  "hostile text %i prints as it is written in every place of every output, and is nothing else",
+  (_, text) => {
+    const filled = filledWith(() => text);
+    for (const { of, format, made } of formatsOf(filled)) {
+      const other = plainly.get(of)!,
+        line = text.replaceAll("\n", " "),
+        own = tight(format === "json" ? JSON.stringify(line).slice(1, -1) : shown(line)),
+        page = read(format, made),
+        amiss = [];
+      // Nothing of it is lost: every mark has the text before it, and stands as often as behind any other text.
+      for (const { 0: mark, index } of page.matchAll(/qz[a-j]{3}zq/g)) {
+        const before = page.slice(Math.max(0, index - own.length), index);
+        if (before !== own) amiss.push(`${fieldOfMark(mark)}: ${before}`);
+      }
+      expect(printedIn(page), of).toEqual(printedIn(read(format, other)));
+      if (format !== "json" && acting.test(made)) amiss.push("a sign that acts");
+      if (format === "html" || format === "svg") amiss.push(...amissInMarkup(made, other, of.startsWith("labels")));
+      if (format === "csv") amiss.push(...amissInTable(made));
+      if (format === "text" && made.includes("\t")) amiss.push("a tab");
+      expect(amiss, of).toEqual([]);
     }
-  }
-}, 60_000);
+  },
+);
 
-test("every row of a table has as many cells as its head", () => {
+test("a file that is no record says so without a sign that acts", () => {
   for (const text of hostile) {
-    for (const of of [write(refit, "csv", input(text), options), write(bill, "csv", input(text), options)]) {
-      const [head, ...rows] = cellsOf(of);
-      for (const row of rows) expect(row).toHaveLength(head!.length);
-    }
+    const read = readRecord(JSON.stringify({ format: "stripdown-record", version: 2, [text]: 1 }));
+    expect("problem" in read && shown(read.problem)).toBe("problem" in read && read.problem);
   }
-}, 60_000);
-
-test("text for a terminal holds no control sign and no sign that turns its direction", () => {
-  for (const text of hostile) {
-    for (const of of [write(refit, "text", input(text), options), write(bill, "text", input(text), options)])
-      expect(of).not.toMatch(/[\u0000-\u0009\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF]/);
-  }
-}, 60_000);
+});
 
 test("signs that act are shown by their number, NUL and lone surrogates too", () => {
   expect(shown("a\u0000b\u202Ec\uD800d\u2028")).toBe("a‹U+0000›b‹U+202E›c‹U+D800›d‹U+2028›");
-  expect(shown("א ب é 漢 😀 \t")).toBe("א ب é 漢 😀 \t");
+  expect(shown("א ב é 漢 😀 \t")).toBe("א ב é 漢 😀 \t");
 });
-
-test("JSON keeps every text as it was written", () => {
-  for (const text of hostile) {
-    const made = JSON.parse(write(modelExport, "json", input(text), options)) as {
-      units: { title: string; hazards: { precautions: { text: string }[] }[] }[];
-    };
-    expect(made.units[0]!.title).toBe(text.replaceAll("\n", " "));
-    expect(made.units[0]!.hazards[0]!.precautions[0]!.text).toBe(text.replaceAll("\n", " "));
-  }
-}, 60_000);
 
 /** Cells by RFC 4180. */
 function cellsOf(csv: string): string[][] {

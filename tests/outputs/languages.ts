@@ -126,19 +126,25 @@ export function printed(name: string, input: OutputInput, options: OutputOptions
   return [...outputs, recordCheck(made), recordSummary(made), refitBook(made[1]!)] as readonly Output<unknown>[];
 }
 
+const signs: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"' };
+
+/** Signs that are written by name or number in a page, as themselves. */
+export const escapesGone = (page: string): string =>
+  page.replace(/&(?:(amp|lt|gt|quot)|#(\d+));/g, (_, name: string | undefined, number: string) =>
+    name === undefined ? String.fromCodePoint(Number(number)) : signs[name]!,
+  );
+
 /** Every text that somebody reads: of a page the contents of its elements and the attributes that are read out. */
 export function textsOf(format: string, made: string): string {
   if (format !== "html" && format !== "svg") return made;
-  const signs: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', "#39": "'" };
-  return (
+  return escapesGone(
     made
       .replace(/<(style|script)\b[^]*?<\/\1>/g, "")
       .replace(/<meta\b[^>]*>/g, "")
       // What a check found is said in the one language of the checks, and marked so.
       .replace(/<span lang="en-GB">[^<]*<\/span>/g, "")
       .replace(/<[^>]*?\s(?:aria-label|alt|title|placeholder|label)="([^"]*)"[^>]*>/g, " $1\n")
-      .replace(/<!DOCTYPE[^>]*>|<[^>]*>/g, "\n")
-      .replace(/&(amp|lt|gt|quot|#39);/g, (_, sign: string) => signs[sign]!)
+      .replace(/<!DOCTYPE[^>]*>|<[^>]*>/g, "\n"),
   );
 }
 

@@ -1,5 +1,4 @@
-// What all drawings, labels, sheets and remarks on records have in common: the same bytes twice, hostile texts stay texts, DRAFT
-// everywhere, JSON as published, nothing that clears.
+// What all drawings, labels, sheets and remarks on records have in common: the same bytes twice, DRAFT everywhere, JSON as published, nothing that clears.
 
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
@@ -11,7 +10,6 @@ import type { WorkRecord } from "../../language/outputs/record/record.ts";
 import { recordSummary } from "../../language/outputs/record/summary.ts";
 import { outputs } from "../../language/outputs/registry.ts";
 import { provenanceOf } from "../../language/outputs/draft.ts";
-import { hostile } from "./hostile.ts";
 import { compiledExample, compiledText, options } from "./outputs-of.ts";
 
 const recordOf = (input: OutputInput, text: string): WorkRecord => ({
@@ -94,81 +92,3 @@ test.each(examples)("%s: JSON is as its schema says, and one field more is refus
     expect(validate({ ...JSON.parse(text), more: 1 })).toBe(false);
   }
 });
-
-const machineWith = (text: string): OutputInput => {
-  const s = `"${text.replace(/["\\]/g, "\\$&").replaceAll("\n", " ")}"`;
-  return compiledText(`
-unit box ${s} { base case  part case ${s}  part lid ${s} { mass 2 kg }  part seal gasket ${s} { between lid and case }
-  fastener screws bolt ${s} { count 6  size M6  torque 9 N·m while ${s}  sequence ${s}  pattern circle 90 mm  joins lid to case  thread-locker locker }
-  fastener plug plug ${s} { torque ${s}  into case }
-  hazard live electrical danger ${s} { on lid  wear ${"key"}  precaution isolate ${s} with key back ${s}  precaution prove-dead ${s} at most 12 V dc with key }
-  fluid oil oil ${s} { volume 1 L  drains at plug  fills at plug  path case, lid } }
-consumable locker ${s}
-tool key ${s}
-procedure open-it ${s} for box { needs ${s}  mishap ${s} ${s}  waste ${s} ${s}  aim lid off  step top ${s} { isolate live ${s}  prove-dead live ${s}  second-check ${s}  drain oil into key  undo screws into tray A  remove lid  remove seal into bag B  measure size on lid ${s} at least 3 mm else ${s} } }`);
-};
-const elements = new Set([
-  "!DOCTYPE",
-  "html",
-  "head",
-  "meta",
-  "title",
-  "style",
-  "body",
-  "header",
-  "h1",
-  "h2",
-  "p",
-  "h3",
-  "main",
-  "section",
-  "div",
-  "svg",
-  "desc",
-  "g",
-  "path",
-  "rect",
-  "circle",
-  "text",
-  "ol",
-  "li",
-  "strong",
-  "span",
-  "small",
-  "table",
-  "caption",
-  "thead",
-  "tbody",
-  "tr",
-  "th",
-  "td",
-  "br",
-  "figure",
-  "figcaption",
-]);
-
-test("hostile texts become no element, no attribute, no formula, and act on nothing", () => {
-  for (const author of hostile) {
-    const input = machineWith(author);
-    expect(input.performances).toHaveLength(1);
-    for (const { name, format, text } of papers(input, author)) {
-      const where = `${name} ${format} ${JSON.stringify(author)}`;
-      if (format === "json") {
-        JSON.parse(text);
-        continue;
-      }
-      expect(text, where).not.toMatch(
-        /[\u202A-\u202E\u2066-\u2069\u0000-\u0008\u000B\u000C\u000E-\u001F\u0085\u2028\u2029\uFEFF]/,
-      );
-      if (format === "csv")
-        for (const cell of text.split(/\r\n|,(?=(?:[^"]*"[^"]*")*[^"]*$)/))
-          expect(cell, where).not.toMatch(/^"?\s*[=+\-@＝＋－＠\t\n|%]/);
-      if (format !== "svg" && format !== "html") continue;
-      for (const [tag, element = ""] of text.matchAll(/<\/?([^\s>/]+)[^>]*>/g)) {
-        expect(elements.has(element), `${where}: ${tag}`).toBe(true);
-        expect(tag.replace(/"[^"]*"/g, '""'), where).not.toMatch(/\son|\s(?:src|href|style)=|'/);
-      }
-      expect(text.replace(/<style>[^]*?<\/style>|"[^"<>]*"/g, ""), where).not.toMatch(/<[^>]*url\(/);
-    }
-  }
-}, 120_000);

@@ -1,6 +1,8 @@
 // Text in a box of a drawing: how wide it will be about, and where it breaks. No font is at hand when a drawing is made, so widths are
 // taken a little too wide rather than too narrow.
 
+import { shown } from "../text/shown.ts";
+
 /** Found once for each sign of the usual scripts: tables for paper ask for every letter of every cell. */
 const found = new Float64Array(0x1100);
 
@@ -29,7 +31,7 @@ export function textWidth(text: string, size: number): number {
 export function textLines(text: string, size: number, width: number): string[] {
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(/\s+/).filter(Boolean)) {
+  for (const word of shown(text).split(/\s+/).filter(Boolean)) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (textWidth(longer, size) <= width) {
       line = longer;

@@ -332,12 +332,13 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
       return all(
         precautions.flatMap((precaution): LineDraft[] => {
           const hazard = thingOf(context, precaution.hazard),
-            back = precaution.back || kinds.precautionBack(precaution.kind),
+            asWritten = op.act?.text ?? "",
+            back = [precaution.back || kinds.precautionBack(precaution.kind), asWritten].filter(Boolean).join(" "),
             against = [{ sort: "hazard" as const, says: acts.against(hazard.name) }];
           if (op.verb === "stand")
             return [
               action(
-                { ...doing, act: { ...doing.act, text: precaution.text } },
+                { ...doing, act: { ...doing.act, text: [precaution.text, asWritten].filter(Boolean).join(" ") } },
                 op.verb,
                 acts.standAgain(kinds.precautionShort(precaution.kind), hazard.name),
                 { items },

@@ -142,8 +142,9 @@ export interface NoteLine extends Common {
   readonly recorded?: true;
 }
 
-export interface PhotoLine extends Common {
-  readonly is: "photo";
+/** A picture with what is pointed at. */
+export interface Shot {
+  readonly at: Common["at"];
   readonly file: string;
   readonly alt: string;
   readonly points: readonly {
@@ -154,6 +155,10 @@ export interface PhotoLine extends Common {
     readonly across: number;
     readonly down: number;
   }[];
+}
+
+export interface PhotoLine extends Common, Shot {
+  readonly is: "photo";
 }
 
 export interface VideoLine extends Common {

@@ -6,12 +6,13 @@ import type { Doing, LineDraft } from "./draft.ts";
 import { action } from "./draft.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Name } from "../../model/act.ts";
-import type { Fluid, Hazard, Precaution, ThingIndex, Tie } from "../../model/model.ts";
+import type { Around } from "../../bench/trace.ts";
+import type { Fluid, Hazard, Photo, Precaution, ThingIndex, Tie } from "../../model/model.ts";
 import { isKindOf, precautions, signals } from "../../tables/index.ts";
 import { nameText, namesText, phrase, thingOf, toolName, type LineContext } from "./context.ts";
 import { clock, figureText, seconds, timeText, toldSeconds } from "./figures.ts";
 import { itemsOf } from "./items.ts";
-import type { Detail, LineTorque } from "./line.ts";
+import type { Detail, LineTorque, Shot } from "./line.ts";
 import { limitsText, readingOf, stepTitle } from "./reading.ts";
 import { makeLine } from "./say-refit.ts";
 import { discards, fastenerDetails, holdLines } from "./say-strip.ts";
@@ -52,25 +53,7 @@ export function plainLines(
         ? [{ ...common, is: "note", says: acts.people(act.count ?? act.people ?? 1) }]
         : [];
     case "photo":
-      return [
-        {
-          ...common,
-          is: "photo",
-          file: act.text,
-          alt: act.text2,
-          points: act.points.map((point, i) => ({
-            id: point.name.text,
-            mark: markOf(
-              context,
-              around,
-              act.points.slice(0, i + 1).map(({ name }) => name),
-            ),
-            name: nameText(context, point.name, around),
-            across: point.across,
-            down: point.down,
-          })),
-        },
-      ];
+      return [{ ...common, is: "photo", ...shotOf(context, { ...act, file: act.text, alt: act.text2 }, around) }];
     case "video":
       return [
         {
@@ -84,6 +67,7 @@ export function plainLines(
       ];
     // The steps of a called procedure stand where they are done.
     case "do":
+      if (act.names.length === 0) return one(acts.doProcedure(act.text), own);
       return context.model.procedures.has(act.names[0]?.text ?? "")
         ? []
         : [{ ...common, is: "note", says: acts.doProcedure(toolName(context, act.names[0]?.text ?? "")) }];
@@ -360,6 +344,26 @@ function torqueOfAll(
 }
 
 /** Of the last of these names: the number of the parts list, or the next letter for what is no part. */
+/** A picture as its author wrote it, with its points named and numbered. */
+export function shotOf(context: LineContext, { at, file, alt, points }: Photo, around: Around): Shot {
+  return {
+    at,
+    file,
+    alt,
+    points: points.map((point, i) => ({
+      id: point.name.text,
+      mark: markOf(
+        context,
+        around,
+        points.slice(0, i + 1).map(({ name }) => name),
+      ),
+      name: nameText(context, point.name, around),
+      across: point.across,
+      down: point.down,
+    })),
+  };
+}
+
 function markOf(context: LineContext, around: Doing["around"], names: readonly Name[]): string {
   const numberOf = (name: Name): number => {
     const [thing] = namedThings(context.model, [name], around);

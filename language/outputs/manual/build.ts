@@ -1,10 +1,10 @@
 // The manual's document from performed procedures. It asks the lines, the bill and the tables, and lays nothing out.
 
-import type { Performance } from "../../bench/trace.ts";
+import type { Around, Performance } from "../../bench/trace.ts";
 import { isSigned, type Pair } from "../../model/instructions.ts";
 import type { Model, Procedure } from "../../model/model.ts";
 import { hazardKinds } from "../../tables/index.ts";
-import { billData } from "../bill/data.ts";
+import { billData, type BillData } from "../bill/data.ts";
 import { wordingFor } from "../wording/wording.ts";
 import { reviewLines } from "../wording/review.ts";
 import { pathsOf, stripOf } from "../draw/draw.ts";
@@ -18,6 +18,7 @@ import { toolName, type LineContext } from "../lines/context.ts";
 import { figureText } from "../lines/figures.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
 import type { LineGroup } from "../lines/line.ts";
+import { shotOf } from "../lines/say-plain.ts";
 import { hazardText, rank } from "../lines/warnings.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 import type { Chapter, Fact, ManualDocument, SafetyMessage } from "./document.ts";
@@ -106,15 +107,23 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     paths: models.flatMap((model, i) => pathsOf(model, options, `path-${i + 1}`)),
     diagrams: all.flatMap(({ performance, lines }, i) => stripOf(performance, lines, `diagram-${i + 1}`)),
     index: indexOf(all),
-    works: models.flatMap((model) =>
-      [{ name: model.title || model.unit, text: model.about }, ...model.parts, ...model.ties, ...model.fluids]
-        .filter((each) => ("text" in each ? each.text : each.about) !== "")
-        .map((each) => ("text" in each ? each : { name: each.name, text: each.about })),
-    ),
+    works: models
+      .flatMap((model) =>
+        [{ name: model.title || model.unit, text: model.about }, ...model.parts, ...model.ties, ...model.fluids]
+          .filter((each) => ("text" in each ? each.text : each.about) !== "")
+          .map((each) => ("text" in each ? each : { name: each.name, text: each.about })),
+      )
+      .concat(suppliesTold(models, bill)),
     tools: toolsOf(all, options),
     bill: bill.lines,
     units: bill.units,
     parts: models.flatMap((model) => partRows(contextOf(model))),
+    pictures: unique(
+      all.flatMap(({ performance: { model, procedure }, lines: { context } }) =>
+        model.parts.flatMap(({ photos }) => photos.map((photo) => shotOf(context, photo, outsideSteps(procedure)))),
+      ),
+      ({ at, file }) => `${at.file}\n${file}`,
+    ),
     fasteners: models.flatMap((model) => tieRows(contextOf(model), true)),
     joints: models.flatMap((model) => tieRows(contextOf(model), false)),
     fluids: models.flatMap((model) => fluidRows(contextOf(model))),
@@ -150,6 +159,7 @@ function identification(
   for (const { procedure } of performances) {
     add(words.procedure, procedure.title || procedure.id, true);
     add(words.procedureRevision, procedure.revision ?? words.notGiven, procedure.revision !== undefined);
+    if (procedure.video) add(words.recording, procedure.video, true);
     const { author, translatedFrom } = procedure.issue;
     add(
       own.author,
@@ -235,6 +245,7 @@ function chapter(
     about: procedure.about,
     needs: neededBefore(lines.context),
     messages: procedure.messages.map((message) => ({ signal: message.signal, on: "", text: message.text })),
+    pictures: procedure.photos.map((photo) => shotOf(lines.context, photo, outsideSteps(procedure))),
     strip: named(strip),
     refit: named(refit),
     finish: named(finish),
@@ -252,6 +263,30 @@ function chapter(
     ),
   };
 }
+
+/** What is said of the consumables that are used and of the torque wrenches; other tools say it beside themselves. */
+const suppliesTold = (models: readonly Model[], { lines }: BillData): ManualDocument["works"] => {
+  const used = new Set(lines.flatMap(({ id, what }) => (what === "consumable" ? [id] : [])));
+  return unique(
+    models.flatMap(({ library: { consumables, tools } }) => [
+      ...[...consumables.values()].filter(({ id, about }) => used.has(id) && about !== ""),
+      ...[...tools.values()].filter(({ kind, about }) => kind === "torque-wrench" && about !== ""),
+    ]),
+    ({ id }) => id,
+  ).map(({ id, name, about }) => ({ name: name || id, text: about }));
+};
+
+/** Where a name stands for what the whole procedure calls so. */
+const outsideSteps = (procedure: Procedure): Around => ({
+  procedure,
+  prefix: "",
+  pieces: [],
+  on: undefined,
+  step: undefined,
+  crew: 1,
+  bench: undefined,
+  given: [],
+});
 
 function unique<T>(values: readonly T[], key: (value: T) => string): T[] {
   const found = new Map<string, T>();

@@ -4,7 +4,7 @@
 import type { BillRow } from "../bill/data.ts";
 import type { Provenance } from "../draft.ts";
 import type { Drawing } from "../draw/drawing.ts";
-import type { HazardText, LineGroup } from "../lines/line.ts";
+import type { HazardText, LineGroup, Shot } from "../lines/line.ts";
 import type { SignalName } from "../../tables/index.ts";
 import type { SheetTable } from "../sheet/table-sheet.ts";
 import type { SectionName } from "./sections.ts";
@@ -62,12 +62,12 @@ export interface TieRow {
   readonly name: string;
   readonly kind: string;
   readonly count: string;
+  /** Thread and class, standard, part number. */
   readonly size: string;
   readonly tool: string;
   readonly torque: string;
   readonly passes: string;
   readonly joins: string;
-  readonly partNo: string;
   readonly fresh: string;
 }
 
@@ -91,6 +91,8 @@ export interface Chapter {
   /** `alone`: of a procedure, that only its strip is done before; "" else. */
   readonly needs: readonly { readonly words: string; readonly alone: string; readonly then: string }[];
   readonly messages: readonly SafetyMessage[];
+  /** Of the procedure as a whole. */
+  readonly pictures: readonly Shot[];
   readonly strip: readonly LineGroup[];
   readonly refit: readonly LineGroup[];
   readonly finish: readonly LineGroup[];
@@ -139,6 +141,8 @@ export interface ManualDocument {
     readonly lines: readonly { readonly id: string; readonly line: string }[];
   }[];
   readonly works: readonly { readonly name: string; readonly text: string }[];
+  /** Pictures of parts, for the reader of the parts list. */
+  readonly pictures: readonly Shot[];
   readonly tools: {
     readonly spanners: readonly ToolRow[];
     readonly wrenches: readonly WrenchRow[];

@@ -1,16 +1,7 @@
 // Printed lines as HTML: one action a line with its box, warnings before it, readings with a place to write.
 
 import { hazardFacts, mustStand } from "../lines/hazard-facts.ts";
-import type {
-  ActionLine,
-  Detail,
-  HazardLine,
-  HazardText,
-  Line,
-  LineGroup,
-  PhotoLine,
-  VideoLine,
-} from "../lines/line.ts";
+import type { ActionLine, Detail, HazardLine, HazardText, Line, LineGroup, Shot, VideoLine } from "../lines/line.ts";
 import type { OutputOptions } from "../output.ts";
 import type { SignalName } from "../../tables/index.ts";
 import { signals } from "../../tables/index.ts";
@@ -96,7 +87,7 @@ function videoHtml({ says, file, from, to, at }: VideoLine, { recording }: Outpu
   return html`<a href="${address}${times}">${says} ${own(file!)}</a>`;
 }
 
-function photoHtml({ file, alt, points, at }: PhotoLine, { picture, wording }: OutputOptions): Markup {
+export function photoHtml({ file, alt, points, at }: Shot, { picture, wording }: OutputOptions): Markup {
   const { manual: words } = wording,
     got = picture?.(file, at.file);
   if (!got) return html`<p class="note">${words.pictureOff(alt || file)}</p>`;

@@ -4,7 +4,7 @@ import type { OutputOptions } from "../output.ts";
 import { signals, type SignalName } from "../../tables/index.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
 import type { Chapter, ManualDocument } from "./document.ts";
-import { groupHtml, hazardPanel, messagePanel } from "./html-lines.ts";
+import { groupHtml, hazardPanel, messagePanel, photoHtml } from "./html-lines.ts";
 import { drawingsBody, glossaryBody, indexBody, mishapsBody, purposeBody, wasteBody } from "./html-instructions.ts";
 import { factsTable } from "./html-facts.ts";
 import { layoutHtml } from "../layout-sheet/layout-sheet.ts";
@@ -59,20 +59,23 @@ export function frontSections(document: ManualDocument, options: OutputOptions):
     {
       ...named("parts"),
       title: titles.parts,
-      body: table(
-        titles.parts,
-        [
-          { head: words.number, cell: (row) => row.number, is: "n" },
-          { head: words.name, cell: (row) => own(row.name), isHead: true },
-          { head: words.kind, cell: (row) => row.kind },
-          { head: words.count, cell: (row) => row.count, is: "n" },
-          { head: words.massColumn, cell: (row) => row.mass },
-          { head: words.size, cell: (row) => row.size },
-          { head: words.partNo, cell: (row) => own(row.partNo) },
-          { head: words.fresh, cell: (row) => row.fresh },
-        ],
-        document.parts,
-      ),
+      body: [
+        table(
+          titles.parts,
+          [
+            { head: words.number, cell: (row) => row.number, is: "n" },
+            { head: words.name, cell: (row) => own(row.name), isHead: true },
+            { head: words.kind, cell: (row) => row.kind },
+            { head: words.count, cell: (row) => row.count, is: "n" },
+            { head: words.massColumn, cell: (row) => row.mass },
+            { head: words.size, cell: (row) => row.size },
+            { head: words.partNo, cell: (row) => own(row.partNo) },
+            { head: words.fresh, cell: (row) => row.fresh },
+          ],
+          document.parts,
+        ),
+        document.pictures.map((shot) => photoHtml(shot, options)),
+      ],
     },
     {
       ...named("fasteners"),
@@ -302,6 +305,7 @@ function beforeBody(chapter: Chapter, options: OutputOptions): Value {
     chapter.needs.length > 0 &&
       html`<h3>${words.before}</h3><ul>${chapter.needs.map((need) => html`<li>${own(need.words)}${need.alone && ` ${need.alone}`}</li>`)}</ul>`,
     chapter.messages.map(({ signal, text }) => messagePanel(signal, html`<p>${own(text)}</p>`, options)),
+    chapter.pictures.map((shot) => photoHtml(shot, options)),
   ];
 }
 

@@ -29,7 +29,7 @@ export function partRows(context: LineContext): PartRow[] {
 }
 
 export function tieRows(context: LineContext, fasteners: boolean): TieRow[] {
-  const { acts, kinds, figures } = context.wording;
+  const { acts, kinds, figures, document, manual } = context.wording;
   return context.model.ties
     .filter((tie) => tie.fastener === fasteners)
     .map((tie) => {
@@ -39,12 +39,17 @@ export function tieRows(context: LineContext, fasteners: boolean): TieRow[] {
         name: tie.name,
         kind: fasteners ? kinds.fastener(tie.kind) : kinds.joint(tie.kind),
         count: tie.countUnknown ? acts.countNotGiven : String(tie.count),
-        size: [figures.number(threadText(tie) ?? ""), tie.propertyClass ?? tie.grade].filter(Boolean).join(" "),
+        size: [
+          [figures.number(threadText(tie) ?? ""), tie.propertyClass ?? tie.grade].filter(Boolean).join(" "),
+          tie.standard,
+          tie.partNo && document.titled(manual.partNo, tie.partNo),
+        ]
+          .filter(Boolean)
+          .join(", "),
         tool: spannerOf(tie, context)?.says ?? "",
         torque: torque?.text ?? "",
         passes: [torque?.passes, torque?.sequence].filter(Boolean).join("; "),
         joins: joinsText(context, tie),
-        partNo: tie.partNo ?? "",
         fresh: freshText(context, tie.index),
       };
     });

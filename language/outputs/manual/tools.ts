@@ -174,6 +174,7 @@ function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
             tool.range && figureText(tool.range, options),
             tool.capacity && figureText(tool.capacity, options, "down"),
             tool.calibration,
+            tool.about,
           ]
             .filter(Boolean)
             .join(", ")

@@ -2,16 +2,7 @@
 
 import { hazardFacts, mustStand } from "../lines/hazard-facts.ts";
 import { systemOf } from "../lines/figures.ts";
-import type {
-  ActionLine,
-  Detail,
-  HazardLine,
-  HazardText,
-  Line,
-  LineGroup,
-  LineReading,
-  PhotoLine,
-} from "../lines/line.ts";
+import type { ActionLine, Detail, HazardLine, HazardText, Line, LineGroup, LineReading, Shot } from "../lines/line.ts";
 import type { Chapter } from "../manual/document.ts";
 import { lineElement, type PlanLine } from "../manual/tablet/plan.ts";
 import { signNumber, warningSign } from "../manual/signs.ts";
@@ -151,7 +142,7 @@ function readingBlanks(reading: LineReading, { manual, acts, tablet }: OutputOpt
   return [...told, place];
 }
 
-function photoBlocks({ file, alt, points, at }: PhotoLine, given: string, { options, files }: Layout): Block[] {
+export function photoBlocks({ file, alt, points, at }: Shot, given: string, { options, files }: Layout): Block[] {
   const { manual } = options.wording,
     got = options.picture?.(file, at.file);
   if (!got) return [par(words(manual.pictureOff(alt || file)), "note")];

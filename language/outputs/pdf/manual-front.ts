@@ -4,7 +4,7 @@ import type { ManualDocument } from "../manual/document.ts";
 import type { SectionName } from "../manual/sections.ts";
 import { recorded } from "./book.ts";
 import { signals, type SignalName } from "../../tables/index.ts";
-import { hazardPanel, messagePanel, type Layout } from "./lines.ts";
+import { hazardPanel, messagePanel, photoBlocks, type Layout } from "./lines.ts";
 import { drawn, heading, list, par, when } from "./pieces.ts";
 import type { Block } from "./print.ts";
 import { table, type Column } from "./table.ts";
@@ -199,7 +199,8 @@ function bill({ bill: rows, units }: ManualDocument, { options, room }: Layout):
   ];
 }
 
-function tables({ parts, fasteners, joints, fluids }: ManualDocument, { options, room }: Layout): Section[] {
+function tables({ parts, pictures, fasteners, joints, fluids }: ManualDocument, layout: Layout): Section[] {
+  const { options, room } = layout;
   const { manual } = options.wording,
     { sections: titles } = manual;
   const some = <Row>(
@@ -211,20 +212,23 @@ function tables({ parts, fasteners, joints, fluids }: ManualDocument, { options,
     {
       name: "parts",
       title: titles.parts,
-      blocks: some(
-        "",
-        [
-          { head: manual.number, cell: (row) => row.number, is: "n" },
-          { head: manual.name, cell: (row) => row.name, isHead: true },
-          { head: manual.kind, cell: (row) => row.kind },
-          { head: manual.count, cell: (row) => row.count, is: "n" },
-          { head: manual.massColumn, cell: (row) => row.mass },
-          { head: manual.size, cell: (row) => row.size },
-          { head: manual.partNo, cell: (row) => row.partNo },
-          { head: manual.fresh, cell: (row) => row.fresh },
-        ],
-        parts,
-      ),
+      blocks: [
+        ...some(
+          "",
+          [
+            { head: manual.number, cell: (row) => row.number, is: "n" },
+            { head: manual.name, cell: (row) => row.name, isHead: true },
+            { head: manual.kind, cell: (row) => row.kind },
+            { head: manual.count, cell: (row) => row.count, is: "n" },
+            { head: manual.massColumn, cell: (row) => row.mass },
+            { head: manual.size, cell: (row) => row.size },
+            { head: manual.partNo, cell: (row) => row.partNo },
+            { head: manual.fresh, cell: (row) => row.fresh },
+          ],
+          parts,
+        ),
+        ...pictures.flatMap((shot) => photoBlocks(shot, "", layout)),
+      ],
     },
     {
       name: "fasteners",

@@ -6,7 +6,7 @@ import type { OutputOptions } from "../output.ts";
 import { tableSheetHead } from "../manual/sheets.ts";
 import { appendices, sheetSection, wasteBlocks } from "./appendices.ts";
 import { closing } from "./book.ts";
-import { groupBlocks, messagePanel, type Layout } from "./lines.ts";
+import { groupBlocks, messagePanel, photoBlocks, type Layout } from "./lines.ts";
 import { frontSections, type Section } from "./manual-front.ts";
 import { dateOf, pageOf } from "./paper.ts";
 import { blank, heading, list, par, when } from "./pieces.ts";
@@ -73,7 +73,7 @@ function chapters(document: ManualDocument, layout: Layout): Section[] {
         title: title(titles.strip),
         page: true,
         blocks: [
-          ...before(chapter, layout.options),
+          ...before(chapter, layout),
           ...(chapter.strip.length > 0 ? groups(chapter.strip) : [par(words(manual.noStrip))]),
         ],
       },
@@ -92,8 +92,9 @@ function chapters(document: ManualDocument, layout: Layout): Section[] {
   });
 }
 
-function before(chapter: Chapter, options: OutputOptions): Block[] {
-  const { manual } = options.wording;
+function before(chapter: Chapter, layout: Layout): Block[] {
+  const { options } = layout,
+    { manual } = options.wording;
   return [
     ...when(chapter.about !== "", par(words(chapter.about))),
     ...when(
@@ -102,6 +103,7 @@ function before(chapter: Chapter, options: OutputOptions): Block[] {
       list(chapter.needs.map((need) => [need.words, need.alone].filter(Boolean).join(" "))),
     ),
     ...chapter.messages.map(({ signal, text }) => messagePanel(signal, "", text, options)),
+    ...chapter.pictures.flatMap((shot) => photoBlocks(shot, "", layout)),
   ];
 }
 

@@ -1,6 +1,7 @@
 // A record file as data: every field is held against the published shape, and what is amiss is told with its place in the file. It
 // judges nothing of the work.
 
+import { shownOnOneLine } from "../text/shown.ts";
 import { isDate, isDue } from "./calibration.ts";
 import {
   troubles,
@@ -31,7 +32,8 @@ export function readRecord(text: string): { readonly record: WorkRecord } | { re
   try {
     return { record: recordOf(value) };
   } catch (error) {
-    if (error instanceof Amiss) return { problem: error.message };
+    // What it quotes of the file is shown on a terminal.
+    if (error instanceof Amiss) return { problem: shownOnOneLine(error.message) };
     throw error;
   }
 }

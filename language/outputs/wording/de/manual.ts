@@ -31,6 +31,7 @@ export const manual: Wording["manual"] = {
   procedure: "Anleitung",
   unitRevision: "Stand der Einheit",
   procedureRevision: "Stand der Anleitung",
+  recording: "Aufnahme",
   date: "Datum",
   content: "Inhalt (SHA-256)",
   files: "Erstellt aus",

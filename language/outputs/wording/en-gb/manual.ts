@@ -30,6 +30,7 @@ export const manual = {
   procedure: "Procedure",
   unitRevision: "Revision of the unit",
   procedureRevision: "Revision of the procedure",
+  recording: "Recording",
   date: "Date",
   content: "Content (SHA-256)",
   files: "Made from",

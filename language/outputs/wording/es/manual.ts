@@ -31,6 +31,7 @@ export const manual: Wording["manual"] = {
   procedure: "Procedimiento",
   unitRevision: "Revisión de la unidad",
   procedureRevision: "Revisión del procedimiento",
+  recording: "Grabación",
   date: "Fecha",
   content: "Contenido (SHA-256)",
   files: "Hecho a partir de",

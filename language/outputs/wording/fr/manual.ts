@@ -31,6 +31,7 @@ export const manual: Wording["manual"] = {
   procedure: "Procédure",
   unitRevision: "Révision de l'unité",
   procedureRevision: "Révision de la procédure",
+  recording: "Enregistrement",
   date: "Date",
   content: "Contenu (SHA-256)",
   files: "Établi d'après",

@@ -166,7 +166,7 @@ function askFor(
       asked = item ? [item] : [];
     if (item?.is === "tie") for (const washer of item.washers) asked.push(bench.model.parts[washer.part]!);
     for (const one of asked) {
-      const isNew = one.renew !== undefined || (at(bench.state.flags, one.index) & RENEWED) !== 0;
+      const isNew = one.renew?.when !== undefined || (at(bench.state.flags, one.index) & RENEWED) !== 0;
       if (!isOneTimeKind(one) || isNew || reused.has(one.index)) continue;
       report(
         bench,

@@ -22,12 +22,10 @@ const groups = kept<Model, ReadonlyMap<ThingIndex, RenewedTogether>>();
 
 function groupsOf(model: Model): ReadonlyMap<ThingIndex, RenewedTogether> {
   const found = new Map<ThingIndex, RenewedTogether>();
-  const ruled = [...model.parts, ...model.ties].filter(
-    ({ renew }) => renew?.when === "as-a-set" || renew?.when === "by-pairs",
-  );
+  const ruled = [...model.parts, ...model.ties].filter(({ renew }) => renew?.together !== undefined);
   const matched = matchedSets(model),
     setOf = (one: Part | Tie): readonly (Part | Tie)[] | undefined =>
-      one.renew!.when === "as-a-set" ? matched.get(one.index) : undefined;
+      one.renew!.together === "as-a-set" ? matched.get(one.index) : undefined;
   const declared = Map.groupBy(
     ruled.filter((one) => !setOf(one)),
     ({ prefix, declared: id }) => prefix + id,
@@ -37,7 +35,7 @@ function groupsOf(model: Model): ReadonlyMap<ThingIndex, RenewedTogether> {
     ...declared.values(),
   ]) {
     const group: RenewedTogether = {
-      when: things.some(({ renew }) => renew?.when === "as-a-set") ? "as-a-set" : "by-pairs",
+      when: things.some(({ renew }) => renew?.together === "as-a-set") ? "as-a-set" : "by-pairs",
       things,
       pieces: things.some(({ countUnknown }) => countUnknown)
         ? undefined
@@ -142,7 +140,7 @@ function one(
           by: group.things.filter((_, i) => counts[i] === 0).map(({ index }) => index),
           words: [group.when],
           numbers: [sum, group.pieces!],
-          at: group.things.find(({ renew }) => renew?.when === group.when)!.renew!.at,
+          at: group.things.find(({ renew }) => renew?.together === group.when)!.renew!.at,
         }),
       ],
       act,

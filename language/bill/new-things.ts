@@ -113,18 +113,16 @@ function ruleOf(item: Part | Tie): Omit<NewThing, "thing"> | undefined {
   if (isDestroyed(item)) return of("certain", "destroyed");
   if (isAlwaysNew(item)) return of("certain", item.renew?.said === false ? "standing-rule" : "rule");
   const rule = item.renew;
-  if (rule) {
-    switch (rule.when) {
-      case "always":
-        return of("certain", "rule");
-      case "worn":
-      case "damaged":
-      case "as-a-set":
-      case "by-pairs":
-        return of("worn", rule.when);
-      case "every":
-        return of("worn", "every", rule.strips);
-    }
+  switch (rule?.when) {
+    case "always":
+      return of("certain", "rule");
+    case "worn":
+    case "damaged":
+      return of("worn", rule.when);
+    case "every":
+      return of("worn", "every", rule.strips);
+    case undefined:
+      if (rule?.together !== undefined && !isOneTimeKind(item)) return of("worn", rule.together);
   }
   if (item.is === "tie" && item.reuseTimes !== undefined) return of("worn", "every", item.reuseTimes);
   // A joint that is made again only with something new says what it uses up; it is bought as that, not as a joint.

@@ -84,7 +84,13 @@ export function draftThings(
         const c = cursorOf(l);
         accept(c, "always");
         for (const name of takeNames(c))
-          renewKinds.set(name.text, { when: "always", strips: undefined, said: false, at: headSpan(l) });
+          renewKinds.set(name.text, {
+            when: "always",
+            together: undefined,
+            strips: undefined,
+            said: false,
+            at: headSpan(l),
+          });
       }
     const unit: UnitDraft = {
       prefix,

@@ -40,9 +40,12 @@ export interface Message {
   readonly at: Span;
 }
 
-/** When a thing must be new at refit. `said` tells a statement on the thing itself from the unit's standing rule. */
+/** When a thing must be new at refit, and what goes with it. `said` tells a statement on the thing itself from the unit's standing rule. */
 export interface RenewRule {
-  readonly when: "always" | "worn" | "damaged" | "as-a-set" | "by-pairs" | "every";
+  /** Undefined where only what goes with it is said. */
+  readonly when: "always" | "worn" | "damaged" | "every" | undefined;
+  /** What is renewed with it, whatever the reason, so that no old one stays beside a new one. */
+  readonly together: "as-a-set" | "by-pairs" | undefined;
   readonly strips: number | undefined;
   readonly said: boolean;
   readonly at: Span;

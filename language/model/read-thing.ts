@@ -145,7 +145,12 @@ function behindOf(draft: Draft): ThingIndex[] {
   return found.length === 0 || draft.piece === "" ? found : found.filter((index) => index !== draft.index);
 }
 function renewOf(draft: Draft, kind: string): RenewRule | undefined {
-  return line(draft, "renew", readRenew) ?? (kind === "" ? undefined : draft.unit.renewKinds.get(kind));
+  const lines = linesOf(draft.thing, "renew", draft.piece),
+    own = lines.length === 0 ? undefined : readRenew(lines),
+    standing = kind === "" ? undefined : draft.unit.renewKinds.get(kind);
+  if (own === undefined) return standing;
+  // What goes with it says nothing of when: the standing rule holds beside it.
+  return own.when === undefined && standing ? { ...standing, together: own.together } : own;
 }
 
 export function readPart(r: Reading, draft: Draft): Part {

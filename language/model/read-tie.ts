@@ -153,16 +153,26 @@ export function readBead(line: Line): Tie["bead"] {
   return { width, length: accept(c, "×") ? takeOf("length")(c) : undefined };
 }
 
-export function readRenew(line: Line): RenewRule {
-  const c = cursorOf(line),
-    at = headSpan(line),
-    rule = (when: RenewRule["when"], strips?: number): RenewRule => ({ when, strips, said: true, at });
-  if (accept(c, "always")) return rule("always");
-  if (accept(c, "when")) return rule(accept(c, "worn") ? "worn" : "damaged");
-  if (accept(c, "as-a-set")) return rule("as-a-set");
-  if (accept(c, "by")) return rule("by-pairs");
-  accept(c, "every");
-  return rule("every", takeNumber(c));
+/** `renew when worn by pairs`, in one line or in several; of two answers to one question the first. */
+export function readRenew(lines: readonly Line[]): RenewRule | undefined {
+  let when: RenewRule["when"], together: RenewRule["together"], strips: number | undefined;
+  for (const line of lines)
+    for (const c = cursorOf(line); peekText(c) !== undefined;) {
+      if (accept(c, "always")) when ??= "always";
+      else if (accept(c, "when")) {
+        const found = accept(c, "worn") ? "worn" : accept(c, "damaged") ? "damaged" : undefined;
+        when ??= found;
+      } else if (accept(c, "as-a-set")) together ??= "as-a-set";
+      else if (accept(c, "by") && accept(c, "pairs")) together ??= "by-pairs";
+      else if (accept(c, "every")) {
+        const count = takeNumber(c);
+        accept(c, "strips");
+        if (when === undefined) [when, strips] = ["every", count];
+      } else break;
+    }
+  return when === undefined && together === undefined
+    ? undefined
+    : { when, together, strips, said: true, at: headSpan(lines[0]!) };
 }
 
 /** `count 4`, `count 2 per cap`, `count unknown`. */

@@ -2,6 +2,9 @@
 
 import { core, real, type Entry } from "./entry.ts";
 
+const whenNew = "(always | when (worn | damaged) | every <count> strips)",
+  withIt = "(as-a-set | by pairs)";
+
 export const wordsJoining: readonly Entry[] = [
   ...real("unit part fastener joint", [
     ["pieces", "<span> [own-place]", "Pieces that are told apart.", `pieces 1..5 own-place`],
@@ -12,9 +15,9 @@ export const wordsJoining: readonly Entry[] = [
     ["needs", "<names>", "Can be worked in these positions only.", `needs on-side`],
     [
       "renew",
-      "(always | when (worn | damaged) | as-a-set | by pairs | every <count> strips)",
-      "When it must be new at refit.",
-      `renew when worn`,
+      `(${whenNew} [${withIt}] | ${withIt} [${whenNew}])`,
+      "When it must be new at refit, and what is renewed with it.",
+      `renew when worn by pairs`,
     ],
     ["like", "<name>", "All that is said of this one, unless said again.", `like m6-screw`],
   ]),

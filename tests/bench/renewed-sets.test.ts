@@ -5,6 +5,7 @@ import { billOf } from "../../language/bill/bill.ts";
 import { billData } from "../../language/outputs/bill/data.ts";
 import { linesOf } from "../../language/outputs/lines/groups.ts";
 import { compiledText, options } from "../outputs/outputs-of.ts";
+import { stand } from "../real-machines/stand.ts";
 import { findings, stage } from "./refit/stage.ts";
 
 const shoes = (rule: string): string => `part shoe "Shoe" { pieces left, right  rests on b  ${rule} }`,
@@ -76,4 +77,30 @@ test("it prints as pairs and sets, where it is renewed and in the bill", () => {
     }),
   );
   expect(billData(input, options).lines.map(({ total }) => total.text)).toContain("2 off (1 pair)");
+});
+
+test("what goes with it says nothing of when: beside a reason, or under the standing rule, both hold", () => {
+  const printed = (rule: string, standing = ""): readonly string[] =>
+    stand(stage(`${standing}\npart lip seal "Lip" { pieces inner, outer  rests on b  ${rule} }`, "step { remove lip }"))
+      .refit;
+  expect(printed("renew as-a-set", "renew always seal")).toEqual(["Fit 2 new lip outer and inner."]);
+  expect(printed("renew when worn as-a-set")).toEqual([
+    "Fit lip outer and inner. · New if worn. · If new: the whole set.",
+  ]);
+  // In the other order, and in two lines, it is the same.
+  for (const other of [
+    "renew as-a-set when worn",
+    "renew as-a-set  renew when worn",
+    "renew when worn  renew as-a-set",
+  ])
+    expect(printed(other), other).toEqual(printed("renew when worn as-a-set"));
+  expect(says(shoes("renew when worn by pairs"), "remove shoe renew shoe.left")[0]).toContain("by pairs");
+  expect(bill(springs("renew every 3 strips by pairs"), "remove springs")).toEqual(["worn Springs 4 by 2"]);
+});
+
+test("a seal of which only that is said is a question like any other", () => {
+  const seals = (rule: string): string[] => says(`part lip seal "Lip" { rests on b  ${rule} }`, "remove lip");
+  expect(seals("renew as-a-set")).toEqual(["refit/seal-reused Nothing says whether Lip goes back new or used"]);
+  expect(seals("renew as-a-set  renew when worn")).toEqual([]);
+  expect(seals("renew always as-a-set")).toEqual([]);
 });

@@ -8,7 +8,8 @@ const text = z.string(),
   texts = z.array(z.string()),
   ids = z.array(z.string()).describe("Full ids of other things.");
 const renew = z.strictObject({
-  when: z.enum(["always", "worn", "damaged", "as-a-set", "by-pairs", "every"]),
+  when: z.enum(["always", "worn", "damaged", "every"]).optional(),
+  together: z.enum(["as-a-set", "by-pairs"]).optional(),
   strips: z.int().optional(),
   said: z.boolean().describe("Stated on the thing itself."),
 });

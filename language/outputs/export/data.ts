@@ -22,7 +22,8 @@ export interface MessageData {
   readonly at: Place;
 }
 export interface RenewData {
-  readonly when: RenewRule["when"];
+  readonly when?: NonNullable<RenewRule["when"]>;
+  readonly together?: NonNullable<RenewRule["together"]>;
   readonly strips?: number;
   readonly said: boolean;
 }
@@ -262,7 +263,12 @@ function given<T extends object>(values: T): Given<T> {
 const fig = (quantity: Parameters<typeof figureData>[0] | undefined): FigureData | undefined =>
   quantity && figureData(quantity);
 const renewData = (rule: RenewRule | undefined): RenewData | undefined =>
-  rule && { when: rule.when, ...(rule.strips === undefined ? {} : { strips: rule.strips }), said: rule.said };
+  rule && {
+    ...(rule.when === undefined ? {} : { when: rule.when }),
+    ...(rule.together === undefined ? {} : { together: rule.together }),
+    ...(rule.strips === undefined ? {} : { strips: rule.strips }),
+    said: rule.said,
+  };
 
 function unitData(context: LineContext, place: ReturnType<typeof placesIn>): UnitData {
   const { model } = context,

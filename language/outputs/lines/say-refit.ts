@@ -246,7 +246,10 @@ export function newDetails(context: LineContext, things: readonly ThingIndex[]):
             ? acts.newEvery(fresh.strips ?? 1)
             : acts.reuseTimes(times)
           : acts.newIf[isNewIf(fresh.reason) ? fresh.reason : "worn"];
-    said.set(text, [...(said.get(text) ?? []), thing]);
+    const together =
+      fresh.grade === "worn" && (item.is === "part" || item.is === "tie") ? item.renew?.together : undefined;
+    for (const each of new Set([text, ...(together ? [acts.newIf[together]] : [])]))
+      said.set(each, [...(said.get(each) ?? []), thing]);
   }
   return [...said].map(([text, of]) => ({
     sort: "new",

@@ -127,13 +127,16 @@ function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[]
   const machine = machineOf(model),
     told = new Set<ThingIndex>();
   let step: StepRun | undefined,
-    toldHere = new Set<ThingIndex>();
+    toldHere = new Set<ThingIndex>(),
+    ofPieces = new Map<Message, Map<string, ThingIndex[]>>();
   return sequences.map((touches) =>
     touches.map((touch) => {
       if (touch.step !== step) {
         step = touch.step;
         toldHere = new Set();
+        ofPieces = new Map();
       }
+
       const hazards: ThingIndex[] = [];
       const due = (hazard: ThingIndex): void => {
         if (!told.has(hazard)) {
@@ -152,11 +155,17 @@ function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[]
         if (!found || found.is === "hazard" || found.messages.length === 0 || toldHere.has(thing)) continue;
         toldHere.add(thing);
         for (const message of found.messages) {
-          const same = messages.find(
-            (each) => each.message.signal === message.signal && each.message.text === message.text,
-          );
-          if (same) same.things.push(thing);
-          else messages.push({ things: [thing], message });
+          // Pieces of one declaration share its message: it stands once in a step, before the first of them, with all of them.
+          const declaration = `${found.prefix}${found.declared}`,
+            told = ofPieces.get(message) ?? new Map<string, ThingIndex[]>(),
+            same =
+              told.get(declaration) ??
+              messages.find((each) => each.message.signal === message.signal && each.message.text === message.text)
+                ?.things,
+            of = same ?? [];
+          of.push(thing);
+          ofPieces.set(message, told.set(declaration, of));
+          if (!same) messages.push({ things: of, message });
         }
       }
       return { hazards, messages };

@@ -60,15 +60,21 @@ function ranOut(bench: Bench, fluid: ThingIndex): void {
   assume(bench, fluid, A_DRAINED);
 }
 
-/** The unit is turned with something open that a fluid which is aboard runs out of. */
-export function runsOutWhenTurned(bench: Bench, to: string, act: Act, around: Around): void {
+/** A drain, a filler or a joint of this fluid that is open and not capped. */
+export function openingOf(bench: Bench, { index, drainsAt, fillsAt }: Fluid): ThingIndex | undefined {
   const { model, state: s } = bench,
     isOpen = (thing: ThingIndex): boolean => isTie(model, thing) && at(s.out, thing) > 0 && !isCapped(bench, thing);
-  for (const { index, drainsAt, fillsAt, at: where } of model.fluids) {
+  return (
+    [...drainsAt, ...fillsAt].find(isOpen) ?? model.ties.find((t) => t.opens.includes(index) && isOpen(t.index))?.index
+  );
+}
+
+/** The unit is turned with something open that a fluid which is aboard runs out of. */
+export function runsOutWhenTurned(bench: Bench, to: string, act: Act, around: Around): void {
+  for (const fluid of bench.model.fluids) {
+    const { index, at: where } = fluid;
     if (!isAboard(bench, index)) continue;
-    const by =
-      [...drainsAt, ...fillsAt].find(isOpen) ??
-      model.ties.find((t) => t.opens.includes(index) && isOpen(t.index))?.index;
+    const by = openingOf(bench, fluid);
     if (by === undefined) continue;
     report(
       bench,

@@ -4,7 +4,7 @@ import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
 import { assumeOut, cleared, hidden, hiders, isAside, isWhereUnknown, wrongPosition } from "./access.ts";
-import { spills } from "./fluids.ts";
+import { openingOf, spills } from "./fluids.ts";
 import { touch } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import { freeing, lookAt, type Look } from "./removal.ts";
@@ -87,7 +87,7 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
       ...wrongPosition(bench, part, look.lump),
       ...touch(bench, [index], act, around, needs, hazards),
     );
-    obstacles.push(...spills(bench, index, machine.fluidsIn[index]!, needs));
+    obstacles.push(...spills(bench, index, openedWith(bench, index, look.moved), needs));
     tooFewPeople(bench, act, index, around);
     cleared(bench, part, needs);
   }
@@ -308,6 +308,18 @@ function part(
     carriers: s.carriers.with(lump, { carrier: carrierOf(bench, parts, look), from: look.lump }),
   };
   if (s.assumptions > 0) for (const index of look.moved) forget(bench, index, A_OFF | A_ON);
+}
+
+/** The fluids that run out when a part on their path leaves; not those whose whole path, of several parts, leaves with it, closed as it was. */
+function openedWith(bench: Bench, index: ThingIndex, moved: ReadonlySet<ThingIndex>): readonly ThingIndex[] {
+  return bench.machine.fluidsIn[index]!.filter((thing) => {
+    const fluid = bench.model.things[thing];
+    if (fluid?.is !== "fluid") return false;
+    const stations = new Set(fluid.path.filter((one) => isPart(bench.model, one)));
+    return (
+      stations.size < 2 || [...stations].some((station) => !moved.has(station)) || openingOf(bench, fluid) !== undefined
+    );
+  });
 }
 
 /** What the sub-assembly was removed by; in a freed group the part that hung on the base last. */

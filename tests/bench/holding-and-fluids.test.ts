@@ -74,6 +74,18 @@ test("a part on its path cannot be taken off while it is aboard", () => {
   expect(codes(stage(facts, "step { undo bolts remove tank }"))).toEqual(["sequence/fluid-aboard"]);
 });
 
+test("what leaves with the whole path of a fluid, closed as it was, opens nothing; open somewhere, or parted, it does", () => {
+  const facts = `part box "Box"\n part lid "Lid"\n fastener bolts bolt "Bolts" { joins box to b }\n fastener screws screw "Screws" { joins lid to box }\n fastener plug plug "Plug" { into box }\n fluid oil oil "Oil" { volume 1 L fills at plug path box, lid }`;
+  expect(codes(stage(facts, "step { undo bolts remove box }"))).toEqual([]);
+  expect(codes(stage(facts, "step { undo plug undo bolts remove box }"))).toEqual(["sequence/fluid-aboard"]);
+  expect(codes(stage(facts, "step { undo screws remove lid undo bolts remove box }"))).toEqual([
+    "sequence/fluid-aboard",
+  ]);
+  expect(codes(stage(facts, "step { undo bolts remove box undo screws remove lid }"))).toEqual([
+    "sequence/fluid-aboard",
+  ]);
+});
+
 test("said once: what was missing is then assumed drained", () => {
   const facts = pipe + `\n part hose hose "Hose"\n joint end hose "End" { joins hose to b opens oil }`;
   expect(codes(stage(facts, "step { undo union remove pipe undo end remove hose }"))).toEqual([

@@ -271,6 +271,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["fluids.ts#spills", holding, "a joint that opens a fluid cannot be opened while it is aboard"],
     ["fluids.ts#spills", holding, "a part on its path cannot be taken off while it is aboard"],
     [
+      "remove.ts#openedWith",
+      holding,
+      "what leaves with the whole path of a fluid, closed as it was, opens nothing; open somewhere, or parted, it does",
+    ],
+    [
       "fluids.ts#isCapped",
       precaution,
       "what is aboard runs out of a union and of a part on its path, once for each that is not capped",

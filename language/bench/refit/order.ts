@@ -117,7 +117,7 @@ function writeNotes(
   for (const note of notes) {
     const own = note.step ? (ofStep.get(note.step) ?? []) : events.slice(note.from, note.to);
     const top = own.length > 0 ? own[own.length - 1]!.index : lastBefore(events, note),
-      low = own.length > 0 ? own[0]!.index : top;
+      low = own.length > 0 ? own[0]!.index : top + 0.75;
     const group: Group = { note, before: [], after: [], chain: [], orders: [] },
       marked =
         hasReverse(note.entries) ||
@@ -214,7 +214,8 @@ function writeNotes(
     };
     const one = (act: Act, around: Around): void => {
       const things = strip.resolve(act.names, around),
-        rank = (past ? low - 0.5 : top + 0.5) - ++written * 1e-4,
+        // What ends one step's block comes before what begins that of the step before it: both lie between the same two events.
+        rank = (past ? low - 0.25 : top + 0.5) - ++written * 1e-5,
         placed = act.after.length + act.before.length > 0 || act.first || act.last;
       const found = claimedBy(claims, act, things, note.step).filter(
         (event) => writtenInverseOf(strip.model, event, leaves) !== undefined,

@@ -47,11 +47,15 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
       if (event.kind === "drained" && (events[need]!.kind === "out" || events[need]!.kind === "off")) continue;
       mirrored(event.index, need, "the strip needed it the other way round");
     }
-    // All acts that change one thing keep their order; the nearest with a line of its own is enough.
+    // All acts that change one thing keep their order; the nearest with a line of its own is enough, of its caps and of itself. The cap
+    // that closed a joint as it was opened is off before it is made.
     for (const thing of event.things) {
       for (let i = last.get(thing) ?? -1; i >= 0; i = previous(events, i, thing)) {
-        mirrored(event.index, i, "it is the same thing");
-        if (opOf[i]) break;
+        const before = events[i]!;
+        if (before.kind === "capped" && event.kind === "out")
+          edge(graph, opOf[i], opOf[event.index], "its cap is off before it is made");
+        else mirrored(event.index, i, "it is the same thing");
+        if (opOf[i] && isCapping(before) === isCapping(event)) break;
       }
       last.set(thing, event.index);
     }
@@ -108,6 +112,8 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
     return -1;
   }
 }
+
+const isCapping = ({ kind }: Event): boolean => kind === "capped" || kind === "uncapped";
 
 /** What the author has handled on the way back, and what a fluid is filled at, is handled while the precautions stand. */
 function touchedBefore(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | undefined)[], op: RefitOp): void {

@@ -256,6 +256,34 @@ test("before and after the reverse: before or after every reversed event of that
     }
 });
 
+test("what ends the block of a step comes before what begins that of the step before it", () => {
+  const text = stage(
+    two,
+    `step { remove x refit { clean b reverse } } step { remove y refit { reverse test "Y turns." } } step { refit { reverse test "Looked at." } }`,
+  );
+  expect(refit(text)).toEqual([`"Looked at."`, "fitting Y", `"Y turns."`, "clean Base", "fitting X"]);
+});
+
+test("a joint that was capped as it was opened is uncapped before it is made, a capped part as the strip had it", () => {
+  const pipe = `part pipe hose "Pipe" {}\n joint union pipe-union "Union" { joins pipe to b opens oil }\n fluid oil oil "Oil" { volume 1 L path pipe, b }`;
+  const line = ["fitting Pipe", "uncapping Union", "fitting Union"];
+  expect(refit(stage(pipe, "step { cap union undo union remove pipe }"))).toEqual(line);
+  expect(refit(stage(pipe, "step { loosen union cap union undo union remove pipe }"))).toEqual([
+    "fitting Pipe",
+    "uncapping Union",
+    "fitting finger-tight Union",
+    "tightening Union",
+  ]);
+  expect(refit(stage(pipe, "step { cap union undo union uncap union cap union remove pipe }"))).toEqual([
+    "fitting Pipe",
+    "uncapping Union",
+    "capping Union",
+    "uncapping Union",
+    "fitting Union",
+  ]);
+  expect(refit(stage(pipe, "step { cap pipe undo union remove pipe }")).at(-1)).toBe("uncapping Pipe");
+});
+
 test("`after`, `before`, `first`, `last` at an act", () => {
   expect(refit(stage(two, "step { remove x remove y refit { fit y after x } }"))).toEqual(["fitting X", "fitting Y"]);
   expect(refit(stage(two, "step { remove x remove y refit { fit x before y } }"))).toEqual(["fitting X", "fitting Y"]);

@@ -129,6 +129,26 @@ export function cleared(
   }
 }
 
+/**
+ * Ties between these parts and what stays with none of them in that sub-assembly, which part or meet in passing with them, and which say
+ * for themselves what they are behind or in which position they let go.
+ */
+export function inPassing(bench: Bench, moved: ReadonlySet<ThingIndex>, lump: number): readonly Tie[] {
+  const found = new Set<Tie>();
+  for (const part of moved)
+    for (const tie of bench.machine.tiesOf[part]!)
+      if (
+        tie.passing &&
+        (tie.behind.length > 0 || tie.positions.length > 0) &&
+        !isOut(bench.model, bench.state, tie.index)
+      ) {
+        const others = tie.lowers.includes(part) ? tie.uppers : tie.lowers;
+        if (others.some((other) => !moved.has(other) && lumpOf(bench.state, other) === lump)) found.add(tie);
+      }
+  return found.size === 0 ? noTies : [...found];
+}
+const noTies: readonly Tie[] = [];
+
 /** `needs POSITION` binds while the item is on the base's assembly; in a computed refit the unit is turned. */
 export function wrongPosition(bench: Bench, item: Part | Tie, lump: number): Obstacle[] {
   const { state: s } = bench;

@@ -13,7 +13,7 @@ import {
   type Bench,
   type Obstacle,
 } from "./bench.ts";
-import { assumeOn, hiders, isAside, isUnknown, isWhereUnknown, wrongPosition } from "./access.ts";
+import { assumeOn, hiders, inPassing, isAside, isUnknown, isWhereUnknown, wrongPosition } from "./access.ts";
 import { assume } from "./bench.ts";
 import { touch } from "./hazards.ts";
 import { matchedSets } from "./matched.ts";
@@ -105,6 +105,23 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
         assume: undefined,
       });
     }
+  }
+  const comes = new Set(moving);
+  for (const tie of inPassing(bench, comes, target)) {
+    for (const hider of isWhereUnknown(bench, tie) ? [] : hiders(bench, tie.behind, target, hosts, comes)) {
+      if (isAssumed(bench, hider, A_ON)) continue;
+      obstacles.push({
+        reason: reasonOf("refit/impossible", {
+          thing: index,
+          by: [hider],
+          left: leftOf(bench, [hider]),
+          words: ["behind"],
+          at: tie.at,
+        }),
+        assume: () => assume(bench, hider, A_AWAY),
+      });
+    }
+    obstacles.push(...wrongPosition(bench, tie, target === ON_BASE || own === ON_BASE ? ON_BASE : target));
   }
   const closed = closedJoint(bench, part, target);
   if (closed.length > 0)

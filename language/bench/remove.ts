@@ -3,7 +3,7 @@
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
-import { assumeOut, cleared, hidden, hiders, isAside, isWhereUnknown, wrongPosition } from "./access.ts";
+import { assumeOut, cleared, hidden, hiders, inPassing, isAside, isWhereUnknown, wrongPosition } from "./access.ts";
 import { openingOf, spills } from "./fluids.ts";
 import { touch } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
@@ -115,6 +115,28 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
       part,
       needs,
       part.behind.filter((hider) => !look.moved.has(hider)),
+    );
+  }
+  for (const tie of inPassing(bench, look.moved, look.lump)) {
+    for (const hider of isWhereUnknown(bench, tie)
+      ? []
+      : hiders(bench, tie.behind, look.lump, machine.hosts[parts[0]!]!, look.moved))
+      obstacles.push({
+        reason: reasonOf("sequence/blocked", {
+          thing: parts[0]!,
+          by: [hider],
+          left: leftOf(bench, [hider]),
+          words: ["behind"],
+          at: tie.at,
+        }),
+        assume: () => (isTie(model, hider) ? assumeOut(bench, hider, act, around) : assume(bench, hider, A_AWAY)),
+      });
+    obstacles.push(...wrongPosition(bench, tie, look.lump));
+    cleared(
+      bench,
+      tie,
+      needs,
+      tie.behind.filter((hider) => !look.moved.has(hider)),
     );
   }
   refuse(bench, act, around, parts[0]!, obstacles);

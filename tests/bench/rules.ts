@@ -271,6 +271,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["fluids.ts#spills", holding, "a joint that opens a fluid cannot be opened while it is aboard"],
     ["fluids.ts#spills", holding, "a part on its path cannot be taken off while it is aboard"],
     [
+      "access.ts#inPassing",
+      ties,
+      "a joint that lets go in passing is behind something: its part is in sight, and does not come off or go on before",
+    ],
+    [
       "remove.ts#openedWith",
       holding,
       "what leaves with the whole path of a fluid, closed as it was, opens nothing; open somewhere, or parted, it does",

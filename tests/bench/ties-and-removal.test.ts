@@ -267,3 +267,34 @@ test("a part that is not there at the start is off, hides nothing, and its faste
   expect(starts("fit lid fit screws remove card")).toEqual(["Card cannot come off: Lid is in front of it"]);
   expect(refit(stage(facts, "step { remove card }", "aim none starts without lid"))).toEqual(["fitting Card"]);
 });
+
+test("a joint that lets go in passing is behind something: its part is in sight, and does not come off or go on before", () => {
+  const facts = `positions flat, upright
+    part rod "Rod" part gland "Gland" part piston "Piston"
+    fastener nut nut "Nut" { joins gland to b } fastener end nut "End nut" { joins piston to rod }
+    joint on-rod slide-fit "On the rod" { joins gland to rod behind piston }
+    joint in-b slide-fit "In the base" { joins rod to b behind nut needs upright }`;
+  const out = `mark gland, b as M undo nut turn upright remove rod`;
+  expect(says(stage(facts, `step { ${out} undo end remove piston remove gland }`))).toEqual([]);
+  expect(says(stage(facts, `step { ${out} remove gland undo end remove piston }`))).toEqual([
+    "Gland cannot come off: Piston is in front of it",
+  ]);
+  expect(says(stage(facts, "step { turn upright remove rod undo nut }"))[0]).toContain("Rod cannot come off");
+  expect(says(stage(facts, "step { undo nut remove rod }"))).toEqual([
+    "Rod cannot come off: it needs upright, and the unit is flat",
+  ]);
+  // The way back follows it, computed and written out.
+  const strip = `step { ${out} undo end remove piston remove gland }`;
+  expect(refit(stage(facts, strip)).slice(0, 4)).toEqual([
+    "fitting Gland",
+    "fitting Piston",
+    "fitting End nut",
+    "fitting Rod",
+  ]);
+  const back = (acts: string): string[] =>
+    says(`${stage(facts, `${strip} refit by w`)}procedure w "W" for u { aim all in step { turn upright ${acts} } }`);
+  expect(back("fit gland fit piston, end tighten end fit rod align M turn flat fit nut tighten nut")).toEqual([]);
+  expect(back("fit piston, end tighten end fit gland fit rod align M turn flat fit nut tighten nut")).toEqual([
+    "Gland cannot go on: Gland belongs behind Piston, which is on already",
+  ]);
+});

@@ -83,6 +83,9 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
             machine.clamps[thing]!.flatMap((tie) => outs.get(tie.index) ?? []),
           );
         if (part.behind.length > 0) inPlaceBefore(graph, opOf, assemblies, events, event, thing, part.behind);
+        for (const tie of machine.tiesOf[thing]!)
+          if (tie.passing && tie.behind.length > 0 && tie.lowers.includes(thing))
+            inPlaceBefore(graph, opOf, assemblies, events, event, thing, tie.behind);
       }
     if (event.kind === "drained") {
       const fluid = model.things[event.thing] as Fluid;

@@ -83,15 +83,8 @@ export { outlineOf, type OutlineEntry } from "./assist/outline.ts";
 export { placeAt, slotAt, type Place, type Slot } from "./assist/place.ts";
 export { ownPerformances, refitText, stepRefits, type StepRefit } from "./assist/refit-of.ts";
 export { rename, renameTarget, type Renamed } from "./assist/rename.ts";
-export {
-  convertUnits,
-  freeingSteps,
-  relativeTo,
-  reverseSteps,
-  typeOfFasteners,
-  useLine,
-  type Rework,
-} from "./assist/rework.ts";
+export { convertUnits, freeingSteps, reverseSteps, typeOfFasteners, type Rework } from "./assist/rework.ts";
+export { relativeTo, useLine } from "./checks/use-line.ts";
 export { stripDiagram, type StripDiagram } from "./assist/strip-diagram.ts";
 export { mentionAt, mentionsIn, mentionsOf, type Mention } from "./assist/symbols.ts";
 export { colouredTokens, tokenModifiers, tokenTypes, type ColouredToken } from "./assist/token-kinds.ts";

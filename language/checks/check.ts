@@ -26,6 +26,8 @@ export interface Draft {
 export interface Answer {
   /** Equal for all that it answers. */
   readonly key: string;
+  /** It answers findings of other codes as well: the gravest speaks. */
+  readonly across?: boolean;
   /** The statement and the place that it belongs to, where it is not what each of them says already. */
   readonly because?: Because;
 }

@@ -31,7 +31,7 @@ export function mergeFindings(
     // What one statement would answer is one mistake, however often it shows: said at the first, the others are among the reasons.
     const key =
         one.answer !== undefined && (one.answer.key === one.says || !isAllowed(one))
-          ? `${one.code} ${one.answer.key}`
+          ? `${one.answer.across ? "" : one.code} ${one.answer.key}`
           : `${one.code} ${one.at.file} ${one.at.start}`,
       list = groups.get(key);
     if (list) list.push(one);
@@ -46,8 +46,9 @@ export function mergeFindings(
     lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [];
   const isWithin = (at: Raw["at"], whole: Raw["at"]): boolean =>
     at.file === whole.file && at.start >= whole.start && at.end <= whole.end;
-  for (const list of groups.values()) {
-    const first = list[0]!,
+  for (const group of groups.values()) {
+    const list = gravestOf(group),
+      first = list[0]!,
       { restsOn } = first;
     // What a declaration lacks is said at the declaration, and not again at each line that asks for it.
     if (
@@ -81,6 +82,12 @@ export function mergeFindings(
   for (const one of reasons) addReason(findings, one);
   return sameCause(findings, isAllowed);
 }
+
+/** In their order, the gravest in front where they are of several codes. */
+const gravestOf = (list: readonly Raw[]): readonly Raw[] =>
+  list.every(({ code }) => code === list[0]!.code)
+    ? list
+    : list.toSorted((a, b) => weights.indexOf(a.severity) - weights.indexOf(b.severity));
 
 const figureCodes = [
   "figure/implausible",

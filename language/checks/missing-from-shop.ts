@@ -5,6 +5,7 @@ import type { Fix } from "../findings/finding.ts";
 import type { Draft } from "./check.ts";
 import { nearestName } from "./near-names.ts";
 import { surveyOf } from "./survey-of-names.ts";
+import { declaredUnused, linkOf, useAnswer } from "./unused-files.ts";
 
 export function missingFrom(
   project: Project,
@@ -21,6 +22,8 @@ export function missingFrom(
     const at = { file: file.path, start: unknown.start, end: unknown.end },
       near = nearestName(unknown.text, unknown.candidates),
       fixes: Fix[] = [];
+    const other = declaredUnused(project, file, unknown);
+    if (other) fixes.push(other.fix);
     if (near !== undefined) fixes.push({ title: `Write ${near}`, edits: [{ ...at, text: near }], certain: false });
     fixes.push({
       title: `Declare ${word} ${unknown.text}`,
@@ -34,9 +37,13 @@ export function missingFrom(
       ],
       certain: false,
     });
+    const says = `${unknown.text} is no ${word} that this file or any that it uses declares${near === undefined ? "" : `, but ${near} is`}`;
     found.push({
       at,
-      says: `${unknown.text} is no ${word} that this file or any that it uses declares${near === undefined ? "" : `, but ${near} is`}`,
+      says:
+        other === undefined ? says : `${unknown.text} is declared in ${other.written}, which this file does not use`,
+      // In files that hang together one declaration answers.
+      answer: useAnswer(project, file, unknown) ?? { key: `${unknown.text} ${linkOf(project, file.path)}` },
       fixes,
     });
   }

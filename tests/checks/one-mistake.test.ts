@@ -1,7 +1,8 @@
 // One mistake, one finding, at the line: what a first author writes, and what is said of it.
 
 import { expect, test } from "vitest";
-import { check } from "../bench/refit/stage.ts";
+import { checkProject } from "../../language/workspace/check-project.ts";
+import { check, worldOf } from "../bench/refit/stage.ts";
 
 const pump = `unit pump "Gear pump" {
   base stand
@@ -81,4 +82,23 @@ test("of a name with a piece, the name is what is missing", () => {
     .replace(/driver, driven/g, "driver.left, driver.right, driven")
     .replace(/ {2}part driver .*\n/, "\n");
   expect(found(pieces)).toEqual(["16: driver is not declared in Gear pump, but driven is"]);
+});
+
+test("a line use that is missing is said once, for all that it would have brought", () => {
+  const shop = `tool mallet "Mallet"\ntool pan "Oil pan"\nconsumable gear-oil "Gear oil" { pack 1 L }\n`,
+    machine = pump
+      .replace(/consumable.*\n/, "")
+      .replace("drain oil", "drain oil into pan")
+      .replace("remove cover", "remove cover with mallet");
+  const said = (texts: Readonly<Record<string, string>>): string[] =>
+    checkProject(worldOf(texts), Object.keys(texts))
+      .findings.filter(({ severity }) => severity === "error" || severity === "warning")
+      .map(({ says }) => says);
+  expect(said({ "main.strip": machine })).toEqual([
+    "gear-oil is no consumable that this file or any that it uses declares",
+  ]);
+  expect(said({ "main.strip": `use "shop.strip"\n${machine}`, "shop.strip": shop })).toEqual([]);
+  expect(said({ "main.strip": machine, "shop.strip": shop })).toEqual([
+    "gear-oil is declared in shop.strip, which this file does not use",
+  ]);
 });

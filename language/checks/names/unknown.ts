@@ -1,13 +1,14 @@
 // A name that stands for nothing here: misspelt, not declared, or the name of something of another kind.
 
 import { synonyms } from "../../tables/index.ts";
-import { check } from "../check.ts";
+import { check, type Answer } from "../check.ts";
 import { doubledFor } from "../doubled-names.ts";
 import { lostHeadFor } from "../lost-heads.ts";
 import { nearestName } from "../near-names.ts";
 import { listed } from "../bench-check.ts";
 import type { Due } from "../due-names.ts";
 import { surveyOf, type Unknown } from "../survey-of-names.ts";
+import { declaredUnused, useAnswer } from "../unused-files.ts";
 
 /** What is due, as a sentence says it. */
 const dueWords: Readonly<Record<Due, string>> = {
@@ -95,18 +96,29 @@ export default check({
         continue;
       const at = { file: file.path, start: unknown.start, end: unknown.end },
         near = meant(unknown),
-        says = wordsOf(unknown, near);
+        other = declaredUnused(project, file, unknown),
+        says = wordsOf(unknown, near, other?.written);
       yield {
         at,
         says,
-        // However often it is used, and whatever is due at each place: one declaration would answer them all.
-        answer: { key: isMissing(unknown) ? `${unknown.unit ?? ""} ${unknown.text}` : says },
+        answer: useAnswer(project, file, unknown) ?? answerTo(unknown, says),
         within: doubledFor(project, unknown) ?? lostHeadFor(project, unknown),
-        fixes: near === undefined ? [] : [{ title: `Write ${near}`, edits: [{ ...at, text: near }], certain: false }],
+        fixes: other
+          ? [other.fix]
+          : near === undefined
+            ? []
+            : [{ title: `Write ${near}`, edits: [{ ...at, text: near }], certain: false }],
       };
     }
   },
 });
+
+/** However often it is used, and whatever is due at each place: one declaration, or one line of positions, would answer them all. */
+function answerTo(unknown: Unknown, says: string): Answer {
+  if (!isMissing(unknown)) return { key: says };
+  const { unit, text, due, candidates } = unknown;
+  return { key: `${unit ?? ""} ${due === "position" && candidates.length === 0 ? "positions" : text}` };
+}
 
 /** Nothing at all has it; else it is only the wrong sort of thing here, or has other pieces. */
 const isMissing = ({ is, pieces }: Unknown): boolean => is === undefined && pieces === undefined;
@@ -120,12 +132,17 @@ function meant({ text, due, candidates, is }: Unknown): string | undefined {
   return is === undefined ? nearestName(text, candidates) : undefined;
 }
 
-function wordsOf({ text, due, is, pieces, unit }: Unknown, near: string | undefined): string {
+function wordsOf(
+  { text, due, is, pieces, unit }: Unknown,
+  near: string | undefined,
+  other: string | undefined,
+): string {
   if (pieces !== undefined)
     return pieces.length === 0
       ? `${text} is no piece: it has none that are told apart`
       : `${text} is not there: the pieces are ${listed(pieces)}`;
   if (is !== undefined) return `${text} is a ${is}: here ${dueWords[due]} is due`;
+  if (other !== undefined) return `${text} is declared in ${other}, which this file does not use`;
   const where = inUnit.has(due) && unit !== undefined ? `in ${unit}` : "in this file or in any that it uses";
   if (near === undefined) return `${text} is not declared ${where}: ${dueWords[due]} is due`;
   return `${text} is not declared ${where}, but ${near} is`;

@@ -1,5 +1,7 @@
 // A thing of a kind that is mostly renewed goes back, and nothing says that it is new.
 
+import type { Span } from "../../findings/finding.ts";
+import type { Declaration, Project } from "../../names/project.ts";
 import { benchCheck, listed } from "../bench-check.ts";
 
 export default benchCheck({
@@ -45,16 +47,17 @@ export default benchCheck({
   `,
   subject: () => "",
   // A standing rule of the unit would answer for all of them; a line with `reuse` is asked about for itself.
-  answer: ({ reasons: [first] }, { model }) =>
-    first!.words[1] === undefined
-      ? {
-          key: `${model.at.file} ${model.unit}`,
-          because: {
-            says: `a standing rule of ${model.title} would answer for each kind: renew always ${first!.words[0]}`,
-            at: model.at,
-          },
-        }
-      : undefined,
+  answer({ reasons: [first] }, { model, project }) {
+    if (first!.words[1] !== undefined) return undefined;
+    const unit = unitAround(project, model.things[first!.thing!]!.at);
+    return {
+      key: unit ? `${unit.file} ${unit.id}` : `${model.at.file} ${model.unit}`,
+      because: {
+        says: `a standing rule of ${unit?.name || model.title} would answer for each kind: renew always ${first!.words[0]}`,
+        at: unit?.at ?? model.at,
+      },
+    };
+  },
   reason: (reason, context) =>
     reason.words[1] === "secures"
       ? `${context.name(reason.thing!)} is used again, and it keeps what it secures from coming undone`
@@ -64,3 +67,13 @@ export default benchCheck({
           ? `${context.name(reason.thing!)} is used again, and nothing says why`
           : `nothing says whether ${context.name(reason.thing!)} goes back new or used`,
 });
+
+/** The unit that this declaration stands in: of a part of a unit inside, that one. */
+function unitAround(project: Project, { file, start }: Span): Declaration | undefined {
+  const source = project.files.get(file),
+    tokens = source?.tree.scan.tokens;
+  return source?.declarations.find(
+    ({ word, item }) =>
+      word === "unit" && tokens![item.first]!.startOffset <= start && tokens![item.last]!.endOffset! >= start,
+  );
+}

@@ -191,14 +191,21 @@ export function refuse(
 
 /**
  * The same precaution forgotten for several hazards of one procedure is one line forgotten, and so is what was never taken off and is
- * fitted part by part in one step: said at the first, with all of them.
+ * fitted part by part in one step: said at the first, with all of them. Hazards of which no line so far has taken any precaution are one
+ * lack: what is missing is the step that does it.
  */
 export function joinsSameLack(bench: Bench, reasons: readonly Reason[], around: Around): boolean {
+  if (joinsWhole(bench, reasons)) return true;
+  const isBare = ({ by }: Reason): boolean =>
+    !bench.events.some(({ kind, assumed, thing }) => kind === "stands" && !assumed && thing === by[0]);
   const lack = (list: readonly Reason[]): string => {
+    const isAll = list.every((reason) => reason.rule === "hazard/not-yet" && isBare(reason));
     const kinds = list.map(({ rule, words }) => {
       if (rule === "refit/impossible" && words[0] === "already on") return words[0];
       return rule === "hazard/not-yet"
-        ? words.join()
+        ? isAll
+          ? "precautions"
+          : words.join()
         : rule === "hazard/order" && words[0] === "before"
           ? words.slice(1).join()
           : undefined;
@@ -206,14 +213,46 @@ export function joinsSameLack(bench: Bench, reasons: readonly Reason[], around: 
     return kinds.every((kind) => kind !== undefined && kind === kinds[0]) ? `${kinds[0]}` : "";
   };
   const lacking = lack(reasons);
-  if (bench.quiet || lacking === "") return false;
-  const i = bench.problems.findIndex(
+  return (
+    lacking !== "" &&
+    joins(
+      bench,
+      reasons,
       (p) =>
         p.phase === bench.phase &&
         p.act !== undefined &&
         lack(p.reasons) === lacking &&
         (lacking !== "already on" || p.around?.step === around.step),
-    ),
+    )
+  );
+}
+
+/** The words of a reason for what is on already where nothing at all was taken off before. */
+export const wholeSoFar = (bench: Bench): readonly string[] =>
+  bench.events.some(({ kind, assumed }) => !assumed && (kind === "off" || kind === "out" || kind === "aside"))
+    ? none
+    : [WHOLE];
+const WHOLE = "nothing apart";
+
+/**
+ * A way back that began at a whole machine lacks the procedure that took it apart: what of it cannot go on since nobody took it off, and
+ * what was never marked, is that one lack, said at the first.
+ */
+export function joinsWhole(bench: Bench, reasons: readonly Reason[]): boolean {
+  const isOn = (thing: ThingIndex | undefined): boolean =>
+    thing === undefined ||
+    !bench.events.some(
+      ({ kind, assumed, things, moved }) =>
+        !assumed && (kind === "off" || kind === "out") && (things.includes(thing) || moved.includes(thing)),
+    );
+  return (
+    reasons.every(({ rule, thing }) => (rule === "refit/impossible" || rule === "refit/mark-unmade") && isOn(thing)) &&
+    joins(bench, reasons, (p) => p.phase === "refit" && p.reasons[0]!.words[1] === WHOLE)
+  );
+}
+
+function joins(bench: Bench, reasons: readonly Reason[], is: (problem: Problem) => boolean): boolean {
+  const i = bench.quiet ? -1 : bench.problems.findIndex(is),
     first = bench.problems[i];
   if (!first) return false;
   bench.problems[i] = { ...first, reasons: [...first.reasons, ...reasons] };

@@ -10,6 +10,7 @@ import {
   reasonOf,
   refuse,
   report,
+  wholeSoFar,
   type Bench,
   type Obstacle,
 } from "./bench.ts";
@@ -62,9 +63,8 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
       act.count === undefined
     ) {
       const aside = isAside(s, index),
-        reasons = [
-          reasonOf("refit/impossible", { thing: index, words: [aside ? "aside" : "already on"], at: part.at }),
-        ];
+        words = aside ? ["aside"] : ["already on", ...wholeSoFar(bench)],
+        reasons = [reasonOf("refit/impossible", { thing: index, words, at: part.at })];
       if (!joinsSameLack(bench, reasons, around)) report(bench, act.at, [index], reasons, act, around);
       // That it is not moved back is the same mistake.
       if (aside) assume(bench, index, A_DOUBT);

@@ -3,7 +3,19 @@
 import type { Act } from "../model/act.ts";
 import type { ThingIndex, Tie } from "../model/model.ts";
 import { assumeOn, hiders, isWhereUnknown, lumpOfItem, wrongPosition } from "./access.ts";
-import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import {
+  assume,
+  forget,
+  happen,
+  isAssumed,
+  joinsWhole,
+  reasonOf,
+  refuse,
+  report,
+  wholeSoFar,
+  type Bench,
+  type Obstacle,
+} from "./bench.ts";
 import { touch } from "./hazards.ts";
 import { tieOf } from "./machine.ts";
 import { lineUp } from "./marks.ts";
@@ -21,14 +33,13 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
   if (isAssumed(bench, index, A_ON)) return forget(bench, index, A_ON);
   let isFit = act.verb !== "tighten";
   if (out === 0 && at(s.slack, index) === TIGHT && isFit && bench.phase === "refit" && !act.fingerTight) {
-    return reportTwice(
-      bench,
-      act,
-      around,
-      index,
-      undefined,
-      reasonOf("refit/impossible", { thing: index, words: ["already in"], at: tie.at }),
-    );
+    const reason = reasonOf("refit/impossible", {
+      thing: index,
+      words: ["already in", ...wholeSoFar(bench)],
+      at: tie.at,
+    });
+    if (!joinsWhole(bench, [reason])) reportTwice(bench, act, around, index, undefined, reason);
+    return;
   }
   // Made before, and refused there: once more is no fault of this line.
   if (isFit && out === 0 && bench.phase === "refit" && isAssumed(bench, index, A_DOUBT)) {

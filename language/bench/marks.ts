@@ -3,7 +3,7 @@
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
 import { isUnknown } from "./access.ts";
-import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
+import { isAssumed, joinsSameLack, reasonOf, report, type Bench } from "./bench.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
 import { A_DOUBT, A_OUT, NEVER } from "./state.ts";
 import { reportTwice } from "./slips.ts";
@@ -44,7 +44,8 @@ export function tag(bench: Bench, act: Act, things: readonly ThingIndex[], aroun
 export function align(bench: Bench, act: Act, around: Around): void {
   for (const name of act.names) {
     if (!bench.state.marks.has(name.text) && bench.phase === "refit" && !isKnownAlignment(bench, name.text, around)) {
-      report(bench, act.at, [], [reasonOf("refit/mark-unmade", { words: [name.text] })], act, around);
+      const reasons = [reasonOf("refit/mark-unmade", { words: [name.text] })];
+      if (!joinsSameLack(bench, reasons, around)) report(bench, act.at, [], reasons, act, around);
     }
     bench.aligned.add(name.text);
   }

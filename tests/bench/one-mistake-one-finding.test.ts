@@ -341,3 +341,39 @@ test("a precaution of a misspelt hazard is that slip; of another hazard it is an
   expect(found[0]!.because.map(({ says: reason }) => reason)).toEqual(["Lock-out of Fan can start comes before this"]);
   expect(codes(stage(start, "step { lock-out mains remove guard }"))).toEqual(["names/unknown", "hazard/not-yet"]);
 });
+
+const twoHazards = `${lid}
+ hazard push spring warning "Push" { on screws precaution block precaution let-down }
+ hazard heat hot warning "Heat" { on cs temperature 80 °C precaution cool }`;
+
+test("a whole step that makes safe, forgotten, is one finding with every hazard of it", () => {
+  const found = findings(stage(twoHazards, "step { undo screws remove lid undo cs remove card }"));
+  expect(found.map(({ says }) => says)).toEqual([
+    "Screws must not be touched yet: Push asks for block and let-down; Heat asks for cool first",
+  ]);
+});
+
+test("a hazard that is half made safe is a finding of its own beside one that is forgotten", () => {
+  const text = stage(twoHazards, "step { block push undo screws remove lid undo cs remove card }");
+  expect(codes(text)).toEqual(["hazard/not-yet", "hazard/not-yet"]);
+});
+
+test("a call that is forgotten is one finding, with all that the called procedure does", () => {
+  const text = (call: string): string =>
+    stage(twoHazards, "step { block push let-down push cool heat undo screws remove lid }", "aim lid off") +
+    `procedure q "Q" for u {\n aim card off\n ${call}\n step { undo cs remove card }\n}\n`;
+  expect(codes(text("do p"))).toEqual([]);
+  const found = findings(text(""));
+  expect(found.map(({ says }) => says)).toEqual(["Card screws must not be touched yet: Heat asks for cool first"]);
+  expect(found[0]!.because.map(({ says: text }) => text).join()).toContain("Lid is in front of them");
+});
+
+test("a way back that lacks the procedure which took it apart is one finding", () => {
+  const text = (needs: string): string =>
+    stage(lid, "step { undo screws remove lid undo cs remove card }", "aim all apart") +
+    `procedure q "Q" for u {\n aim all in\n ${needs}\n step { fit card fit cs }\n step { fit lid fit screws }\n}\n`;
+  expect(codes(text("needs p"))).toEqual([]);
+  expect(says(text(""))).toEqual([
+    "Card cannot go on: Card is on already, since nothing was taken off before: a line needs says which procedure does that",
+  ]);
+});

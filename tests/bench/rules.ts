@@ -494,6 +494,8 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       "what a step took off and `instead` leaves out is one mistake, with all of it",
     ],
     ["slips.ts#reportTwice", once, "the wrong name may be one that was undone before"],
+    ["bench.ts#joinsSameLack", once, "a whole step that makes safe, forgotten, is one finding with every hazard of it"],
+    ["bench.ts#joinsWhole", once, "a way back that lacks the procedure which took it apart is one finding"],
     [
       "refit/order.ts#orderOf",
       order,

@@ -2,6 +2,7 @@
 
 import type { Reason } from "../../bench/trace.ts";
 import { benchCheck, insertFix, listed, written } from "../bench-check.ts";
+import { callAnswer } from "../one-call.ts";
 import type { BenchContext } from "../check.ts";
 
 export default benchCheck({
@@ -67,6 +68,7 @@ export default benchCheck({
   subject: (problem, context) =>
     `${context.name(problem.reasons[0]!.thing ?? problem.about[0]!)} must not be touched yet`,
   first: ({ reasons }, context) => asks(missingOf(reasons), context),
+  answer: callAnswer,
   reason: (reason, context) => `${context.name(reason.by[0]!)} asks for ${listed(reason.words)} first`,
 });
 

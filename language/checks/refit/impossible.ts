@@ -61,9 +61,16 @@ export default benchCheck({
       }
     }
   `,
+  // One line says what took it apart, in whichever builds it shows.
+  answer: ({ reasons: [first], around }, { model }) =>
+    first!.words[1] === "nothing apart" ? { key: `needs ${around?.procedure.id} of ${model.unit}` } : undefined,
   reason: (reason, context) => {
     const name = reason.thing === undefined ? "it" : context.name(reason.thing),
       by = stillIn(reason, context),
+      whole =
+        reason.words[1] === "nothing apart"
+          ? ", since nothing was taken off before: a line needs says which procedure does that"
+          : "",
       behind = `belongs behind ${by}, which is on already`;
     switch (reason.words[0]) {
       case "behind":
@@ -77,11 +84,11 @@ export default benchCheck({
       case "closed":
         return `its joint is closed already by ${by}`;
       case "already on":
-        return `${name} is on already`;
+        return `${name} is on already${whole}`;
       case "aside":
         return `${name} never came off and is only aside: moved back, not fitted`;
       case "already in":
-        return `${name} is in already`;
+        return `${name} is in already${whole}`;
       case "not in":
         return `${name} is not in`;
       case "not on":

@@ -1,6 +1,7 @@
 // A thing is worked on while what it is behind is not away.
 
 import { benchCheck, listed, stillIn } from "../bench-check.ts";
+import { callAnswer } from "../one-call.ts";
 
 export default benchCheck({
   code: "sequence/blocked",
@@ -43,6 +44,7 @@ export default benchCheck({
       }
     }
   `,
+  answer: callAnswer,
   reason: (reason, context) => {
     if (reason.words[0] === "starts on bench")
       return `${reason.words[1]} starts on the bench, and it is still on the unit`;

@@ -1,6 +1,7 @@
 // A part is taken off, or moved aside, while something that an action has to undo still ties it. The finding names the smallest set that would free it.
 
 import { benchCheck, insertFix, stillIn, written } from "../bench-check.ts";
+import { callAnswer } from "../one-call.ts";
 
 export default benchCheck({
   code: "sequence/still-held",
@@ -51,6 +52,7 @@ export default benchCheck({
       ties.length === 0 ? [] : [ties.includes(undefined) ? undefined : `${verb} ${ties.join(", ")}`],
     );
   },
+  answer: callAnswer,
   reason: (reason, context) => {
     const ties = stillIn(reason, context);
     if (ties === "") return "it is part of what stays";

@@ -78,7 +78,8 @@ export function scan(text: string): Scan {
     opensLine = true,
     lastEnd = -1,
     conflictLine = -1,
-    afterNumber = false;
+    afterNumber = false,
+    odd: boolean | undefined;
 
   while (at < text.length) {
     const c = text.charCodeAt(at);
@@ -262,13 +263,41 @@ export function scan(text: string): Scan {
     add(Str, end);
   }
   function textBlock(): void {
+    if (opensLine && isOdd() && endsLostText()) return;
     const close = text.indexOf('"""', at + 3),
       from = at,
-      end = close < 0 ? endOfOpenBlock() : close + 3;
-    if (close < 0) fail("syntax/unclosed-text", at, at + 3, 'This text block has no closing """');
-    overLines(from, end);
+      open = close < 0 || isOdd() ? endOfOpenBlock() : 0,
+      isOpen = close < 0 || (isOdd() && open < text.lastIndexOf("\n", close) - 1);
+    if (isOpen) fail("syntax/unclosed-text", at, at + 3, 'This text block has no closing """');
+    overLines(from, isOpen ? open : close + 3);
   }
-  /** A text that goes over the ends of lines. */
+  /** One of the marks of text blocks has no partner: only then is the layout asked which. */
+  function isOdd(): boolean {
+    odd ??= text.split('"""').length % 2 === 0;
+    return odd;
+  }
+  /** A mark in a line of its own, below lines that stand no less deep than it: they are a text, and what began it is missing. */
+  function endsLostText(): boolean {
+    const own = at - lineStart,
+      first = (before: number): number => {
+        while (before > 0 && !tokens[before]!.opensLine) before--;
+        return before;
+      };
+    let begin = first(tokens.length - 1);
+    const { column } = tokens[begin] ?? { column: -1 };
+    if (column < own) return false;
+    for (let i = begin; i > 0; begin = i) {
+      i = first(begin - 1);
+      if (column > own ? tokens[i]!.column <= own : tokens[i]!.column !== own) break;
+    }
+    const [token] = tokens.splice(begin),
+      { startOffset: start, endOffset, line: of } = token!;
+    errors.splice(0, errors.length, ...errors.filter((error) => error.start < start));
+    const says = `No """ begins the text that stands here and ends in line ${line + 1}`;
+    errors.push({ code: "syntax/unclosed-text", start, end: endOffset! + 1, line: of, says });
+    at += 3;
+    return true;
+  }
   function overLines(from: number, end: number): void {
     const token = tokens.length;
     add(Str, end);
@@ -289,7 +318,8 @@ export function scan(text: string): Scan {
   }
   /** Without its end a text block goes as far as lines stand deeper than the one that it opens in: the rest of the file stays known. */
   function endOfOpenBlock(): number {
-    const margin = /^[ \t]*/.exec(text.slice(lineStart, at))![0].length;
+    // Behind its word it stands deeper than that; in a line of its own no less deep than its marks.
+    const margin = /^[ \t]*/.exec(text.slice(lineStart, at))![0].length - (opensLine ? 1 : 0);
     let end = text.indexOf("\n", at);
     while (end >= 0) {
       const next = text.indexOf("\n", end + 1),

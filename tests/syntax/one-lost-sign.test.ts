@@ -54,3 +54,18 @@ test("an editor that closes a block of itself in front of its lines: that } is o
   expect(said(text)).toEqual(["3: syntax/brace-stray"]);
   expect(words(text)).toEqual(["step"]);
 });
+
+test("a text block that lost its beginning or its end is one finding, whichever way it stands", () => {
+  for (const text of [
+    'unit a "A" {\n  renew always seal\n  about """\n    Long; text. Of 3 lines.\n    More - and more.\n  """\n  part c "C"\n  about """\n    Second.\n  """\n}\n',
+    'unit a "A" {\n  hazard h spring "H" {\n    precaution block behind c\n      """\n      Turn; it. In. 3 turns.\n      More - and more.\n      """\n  }\n  about """\n    Second.\n  """\n}\n',
+  ]) {
+    expect(said(text)).toEqual([]);
+    text.split("\n").forEach((line, i, lines) => {
+      if (!line.includes('"""')) return;
+      const found = said([...lines.slice(0, i), "", ...lines.slice(i + 1)].join("\n"));
+      expect(found, `line ${i + 1}`).toHaveLength(1);
+      expect(found[0], `line ${i + 1}`).toContain("syntax/unclosed-text");
+    });
+  }
+});

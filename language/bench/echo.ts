@@ -13,26 +13,25 @@ export function withoutEchoes(
   earlier: readonly Problem[],
 ): readonly Problem[] {
   if (earlier.length === 0 || refit.length === 0) return refit;
-  const amiss = concerns(
-    bench,
-    earlier.filter((problem) => problem.phase === "strip"),
-  );
+  const amiss = concerns(bench, earlier);
   return refit.filter(
     (problem) =>
       !problem.rule.startsWith("refit/") || ![...concerns(bench, [problem])].some((thing) => amiss.has(thing)),
   );
 }
 
-/** The things of these problems, and of ties the parts that hang by them and the washers that go with them. */
+/**
+ * The things of these problems, and of ties the parts that hang by them and the washers that go with them; the base is in all of them and
+ * is none.
+ */
 function concerns(bench: Bench, problems: readonly Problem[]): Set<ThingIndex> {
   const things = new Set<ThingIndex>();
   for (const { about } of problems)
     for (const thing of about) {
       if (!bench.machine.isBase(thing)) things.add(thing);
       if (!isTie(bench.model, thing)) continue;
-      const tie = tieOf(bench.model, thing);
-      for (const part of tie.lowers) things.add(part);
-      for (const washer of tie.washers) things.add(washer.part);
+      const { lowers, washers } = tieOf(bench.model, thing);
+      for (const part of [...lowers, ...washers.map((washer) => washer.part)]) things.add(part);
     }
   return things;
 }

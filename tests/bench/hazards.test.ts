@@ -194,6 +194,19 @@ test("for a spring a block that stands will do", () => {
   ).toEqual([]);
 });
 
+test("a battery has no proof at its own terminals: isolated, that is a hint", () => {
+  const of = (source: string, precaution: string): (string | undefined)[] =>
+    check(
+      stage(
+        `part x "X" { fits b }\n hazard h electrical danger "H" { on x source ${source} voltage 48 V dc precaution ${precaution} "Do it." back "Undo it." }`,
+        `step { ${precaution} h remove x }`,
+      ),
+    ).findings.flatMap(({ code, severity }) => (code === "hazard/no-proof" ? [severity] : []));
+  expect(of("battery", "isolate")).toEqual(["hint"]);
+  expect(of("battery", "ventilate")).toEqual(["error"]);
+  expect(of("mains", "isolate")).toEqual(["error"]);
+});
+
 test("a hazard without any precaution is a finding", () => {
   expect(codes(stage(`part x "X" { fits b }\n hazard h hot warning "H" { on x }`, "step { remove x }"))).toEqual([
     "hazard/no-precaution",

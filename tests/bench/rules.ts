@@ -23,7 +23,10 @@ const ties = "bench/ties-and-removal",
   order = "bench/refit/rules",
   trials = "bench/refit/trials",
   sets = "bench/renewed-sets",
-  again = "bench/repeat-from";
+  again = "bench/repeat-from",
+  riding = "bench/riding-along",
+  echoes = "bench/echoes",
+  mirrored = "bench/refit/mirrored";
 
 export const rules: Readonly<Record<string, readonly Rule[]>> = {
   "What holds a part": [
@@ -105,8 +108,23 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       "bench/named-inside",
       "of several units each has its own: by the piece, or by the piece at hand",
     ],
+    [
+      "remove.ts#carrierOf",
+      riding,
+      "of a group that was freed together what hung on the base last plays the base on the bench",
+    ],
+    ["removal.ts#lookAt", riding, "what lay in a joint rides along with the side that it lies on"],
+    [
+      "checks/names/part-unattached.ts",
+      riding,
+      "a part that is tied to nothing, lies on nothing and between nothing is a hint",
+    ],
   ],
   "What is in the way": [
+    ["access.ts#hiders", riding, "aside a part hides nothing, what rides on it still does"],
+    ["end-state.ts#tiesMissing", riding, "off and on again, a part that was aside is still aside"],
+    ["marks.ts#tag", access, "a tie is tagged while it is made"],
+    ["perform.ts#handle", access, "readings do not ask that the things named can be reached"],
     ["access.ts#hiders", access, "an item behind others can be worked on only when each is away"],
     ["access.ts#hiders", access, "a tie in front is away when it is out or backed out, not when it is loose"],
     ["access.ts#hiders", access, "a part in front is away when it is aside"],
@@ -184,6 +202,19 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["hold.ts#release", holding, "what is released and was not held is a finding"],
   ],
   Hazards: [
+    ["declared.ts#hazardProblems", hazards, "a battery has no proof at its own terminals: isolated, that is a hint"],
+    [
+      "workspace/check-project.ts",
+      hazards,
+      "every hazard kind is declared or dismissed; the rest are listed as not considered",
+    ],
+    ["hazards.ts#restore", precaution, "`restore` ends what was only assumed as well: the next touch asks again"],
+    [
+      "perform-refit.ts#performOp",
+      mirrored,
+      "with the first lock that comes off on the way back what was proved behind it is proved no more",
+    ],
+    ["refit/rules.ts#addRules", order, "touches before and after a restore stay on their own side of it"],
     ["hazards.ts#touch", hazards, "touching what a hazard is on asks for every precaution of it, standing"],
     ["undo.ts#undo", hazards, "loosen touches too"],
     ["handling.ts#handledBy", hazards, "handling touches: %s"],
@@ -311,6 +342,37 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ],
   ],
   "The way back": [
+    ["refit/order.ts#orderOf", order, "undo after loosen: finger-tight, the torque with the inverse of loosen"],
+    ["refit/line.ts#lineOf", order, "last off, first on; the tie after its part"],
+    [
+      "refit/freedom.ts#mustFollow",
+      "bench/refit/freedom",
+      "acts on different things may swap, a part and its tie may not",
+    ],
+    [
+      "refit/rules.ts#addRules",
+      order,
+      "aside and back in the strip: what was done while it was aside stays between the two",
+    ],
+    ["perform-refit.ts#performOp", order, "aside goes back, and its loose tie is tightened"],
+    ["hold.ts#release", mirrored, "support and release mirror each other"],
+    ["fluids.ts#cap", mirrored, "cap and uncap mirror each other"],
+    ["checks/refit/one-way.ts", mirrored, "what cannot be made again is named in the strip, at its act"],
+    [
+      "fit.ts#whereTo",
+      mirrored,
+      "`fit X` goes back to the side that it parted from, else to what it lies on, on the base first",
+    ],
+    [
+      "bench.ts#happen",
+      riding,
+      "what a procedure that starts on the bench does rests on the parting that put its part there",
+    ],
+    [
+      "refit/rules.ts#fillAfter",
+      "real-machines/faults",
+      "a circuit is pumped out between its last joint and its fill, a brake bled after it, said or not",
+    ],
     ["refit/rules.ts#afterMeetings", order, "a tie after every meeting on the way between its sides"],
     ["access.ts#cleared", order, "a part in its place, by all meetings on its way, before what hides it"],
     ["refit/graph.ts#edge", order, "what lies between is in before the first tie between its sides"],
@@ -468,6 +530,36 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["renewed-sets.ts#isWhole", sets, "of pairs an even number, or both of two"],
   ],
   "One mistake, one finding": [
+    [
+      "echo.ts#withoutEchoes",
+      echoes,
+      "what a written way back finds of a thing that was found amiss in the strip is an echo of that",
+    ],
+    ["echo.ts#withoutEchoes", echoes, "a hazard is never taken for an echo"],
+    ["echo.ts#concerns", echoes, "a tie concerns what hangs by it: what is then said of that part is an echo"],
+    ["echo.ts#concerns", echoes, "a tie concerns the washers that go with it: what is then said of them is an echo"],
+    ["echo.ts#concerns", echoes, "the base is in everything: what is found on it is no echo"],
+    ["checks/merge.ts", once, "one source line over several pieces, one finding"],
+    ["checks/merge.ts#mergeFindings", once, "the same line performed through several procedures, once"],
+    [
+      "checks/merge.ts#mergeFindings",
+      once,
+      "the same lack in procedures that share acts, once, with the other place among its reasons",
+    ],
+    ["checks/merge.ts#mergeFindings", once, "the same lack in procedures that share nothing is a finding each"],
+    ["checks/merge.ts#mergeFindings", once, "the same thing missed by several procedures, once"],
+    ["walk.ts#neededFirst", once, "a needed procedure of which a part was missed before is that same mistake"],
+    [
+      "slips.ts#noteAstray",
+      once,
+      "a tie that cannot be undone, and behind it the one that still holds: the wrong name was written",
+    ],
+    [
+      "slips.ts#sameFirst",
+      once,
+      "a line that undid several too early is one mistake, in whatever lines they are undone again",
+    ],
+    ["tasks.ts#judgeTasks", once, "a task that leaves out what the whole leaves out is the same mistake"],
     ["bench.ts#refuse", once, "a refused action is taken as done"],
     ["remove.ts#stillHeld", once, "a real act that does what was assumed is silent"],
     [
@@ -525,20 +617,15 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
 
 /** Files of the bench that hold no rule: what they hold instead, each with the tests that would miss it. */
 export const noRules: Readonly<Record<string, string>> = {
-  "echo.ts": "what the way back repeats of a refusal, left out: mutation/mutation",
   "load.ts": "mass of a part, bare hands: bench/holding-and-fluids",
   "likeness.ts": "what an edit left the same: bench/rehearse",
   "lumps.ts": "sub-assemblies as a value: bench/rehearse",
   "machine.ts": "the declarations as tables of what is tied to what: bench/ties-and-removal",
   "moved.ts": "a performance with new places: bench/rehearse",
-  "perform-refit.ts": "each act of the way back, performed: bench/refit/lines",
   "placement.ts": "where warnings stand in print: outputs",
   "plain-act.ts": "an act that nobody wrote: bench/refit/lines",
   "stages.ts": "the bench before each step, kept: bench/rehearse",
   "state.ts": "the state as a value: bench/rehearse",
-  "tasks.ts": "a task done alone: checks",
   "trace.ts": "types of what a performance leaves",
   "vector.ts": "a vector that is never changed: bench/rehearse",
-  "refit/freedom.ts": "which acts may swap: bench/refit/freedom",
-  "refit/line.ts": "a line of the order: bench/refit/lines",
 };

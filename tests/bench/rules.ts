@@ -26,7 +26,8 @@ const ties = "bench/ties-and-removal",
   again = "bench/repeat-from",
   riding = "bench/riding-along",
   echoes = "bench/echoes",
-  mirrored = "bench/refit/mirrored";
+  mirrored = "bench/refit/mirrored",
+  blocks = "bench/refit/blocks";
 
 export const rules: Readonly<Record<string, readonly Rule[]>> = {
   "What holds a part": [
@@ -416,6 +417,25 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["refit/sub-assemblies.ts#subAssemblies", order, "sub-assemblies are built up on the bench"],
     ["refit/order.ts#orderOf", order, "`instead`: the step's own reverse is dropped, what is written stands for it"],
     ["refit/claim.ts#claimed", order, "a claimed act is there once, with what is written"],
+    ["refit/claim.ts#claimed", blocks, "what is written of a thing that nothing answers stands for itself"],
+    [
+      "refit/claim.ts#claimed",
+      blocks,
+      "`restore` there takes away what stands, the last taken first, and the proof is nothing to take away",
+    ],
+    ["refit/order.ts#writeNotes", blocks, "under a condition only in the builds in which it holds"],
+    ["refit/order.ts#writeNotes", blocks, "an optional block and a choice are performed each way"],
+    ["refit/order.ts#writeNotes", blocks, "repeated for each piece, with the piece at hand"],
+    [
+      "refit/order.ts#doneOn",
+      blocks,
+      "a procedure that is called there stands there, with the names of the part that it is done on",
+    ],
+    [
+      "refit/statements.ts#addStatements",
+      blocks,
+      "names of one act go on in the order in which they are written, pieces of one name as the rest allows",
+    ],
     ["fit.ts#fit", written, "not fitted while something that it is behind is in place"],
     ["fit.ts#fit", back, "neither a part nor what comes along with it is fitted behind what is in place"],
     [

@@ -2,9 +2,10 @@
 
 import type { Act } from "../../model/act.ts";
 import { isKindOf, precautions } from "../../tables/index.ts";
-import type { ThingIndex } from "../../model/model.ts";
+import type { Model, ThingIndex } from "../../model/model.ts";
 import type { Leaves } from "../end-state.ts";
 import type { Event, EventKind, StepRun } from "../trace.ts";
+import { writtenInverseOf } from "./inverse.ts";
 
 const kindsOf: Readonly<Record<string, readonly EventKind[]>> = {
   fit: ["off", "out"],
@@ -25,6 +26,7 @@ const kindsOf: Readonly<Record<string, readonly EventKind[]>> = {
 };
 
 export interface Claims {
+  readonly model: Model;
   readonly events: readonly Event[];
   /** By thing. */
   readonly about: ReadonlyMap<ThingIndex, readonly Event[]>;
@@ -46,7 +48,9 @@ export function claimed(claims: Claims, act: Act, things: readonly ThingIndex[],
         !kinds.includes(event.kind) ||
         open.includes(event) ||
         claims.isTaken(event) ||
-        (event.kind === "out" && claims.leaves.out.has(event.thing))
+        (event.kind === "out" && claims.leaves.out.has(event.thing)) ||
+        // Nothing answers it (a proof, a fluid that is not filled again): what is written of it stands for itself.
+        writtenInverseOf(claims.model, event, claims.leaves) === undefined
       )
         continue;
       if (claims.isDropped(event) && event.around.step !== step) continue;

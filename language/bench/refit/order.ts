@@ -108,6 +108,7 @@ function writeNotes(
     for (const thing of event.things) into(about, thing, event);
   }
   const claims = {
+    model: strip.model,
     events,
     about,
     isTaken: (e: Event) => opOf[e.index] !== undefined || gone.has(e.index),
@@ -132,10 +133,11 @@ function writeNotes(
     const answered = new Map<ThingIndex, RefitOp>();
     let past = false,
       written = 0;
-    const place = (op: RefitOp): void => {
-      if (op.placed || !(marked || !op.event)) return;
-      (past ? group.after : group.before).push(op);
-      group.chain.push(op);
+    const place = (...ops: readonly RefitOp[]): void => {
+      const standing = ops.filter((op) => !op.placed && (marked || !op.event));
+      if (standing.length === 0) return;
+      (past ? group.after : group.before).push(...standing);
+      group.chain.push(standing);
     };
     const write = (entries: readonly Entry[], around: Around): void => {
       for (const entry of entries) {
@@ -217,9 +219,8 @@ function writeNotes(
         // What ends one step's block comes before what begins that of the step before it: both lie between the same two events.
         rank = (past ? low - 0.25 : top + 0.5) - ++written * 1e-5,
         placed = act.after.length + act.before.length > 0 || act.first || act.last;
-      const found = claimedBy(claims, act, things, note.step).filter(
-        (event) => writtenInverseOf(strip.model, event, leaves) !== undefined,
-      );
+      const found = claimedBy(claims, act, things, note.step),
+        ops: RefitOp[] = [];
       for (const event of found) {
         const inverse = writtenInverseOf(strip.model, event, leaves)!;
         const verb = event.kind === "out" && act.fingerTight ? "finger-tighten" : inverse;
@@ -238,7 +239,11 @@ function writeNotes(
         const share = shares.get(event.index);
         share?.ops.push(op);
         if (!share || share.left === 0) opOf[event.index] = op;
-        place(op);
+        ops.push(op);
+      }
+      for (const name of act.names) {
+        const of = strip.resolve([name], around);
+        place(...ops.filter((op) => op.things.some((thing) => of.includes(thing))));
       }
       const rest = things.filter((thing) => !found.some((e) => e.things.includes(thing) || e.moved.includes(thing)));
       if (found.length > 0 && (rest.length === 0 || act.verb === "restore")) return;

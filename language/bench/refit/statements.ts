@@ -21,7 +21,8 @@ export interface Group {
   readonly note: RefitNote;
   readonly before: RefitOp[];
   readonly after: RefitOp[];
-  readonly chain: RefitOp[];
+  /** As they are written, one after the other; the lines of one name (its pieces, the precautions of a hazard) beside each other. */
+  readonly chain: RefitOp[][];
   readonly orders: OrderStatement[];
 }
 
@@ -29,9 +30,10 @@ export interface Group {
 const changing = new Set(["fit", "undo", "remove", "tighten", "press", "put", "take", "loosen", "block", "restore"]);
 
 export function addStatements(strip: Stripped, graph: Graph, groups: readonly Group[]): void {
-  for (const group of groups)
-    for (let i = 1; i < group.chain.length; i++)
-      ask(graph, group.chain[i - 1], group.chain[i], "it is written so", group.chain[i]!.at, true);
+  for (const { chain } of groups)
+    for (let i = 1; i < chain.length; i++)
+      for (const earlier of chain[i - 1]!)
+        for (const op of chain[i]!) ask(graph, earlier, op, "it is written so", op.at, true);
   for (const group of groups) besideReverse(graph, group);
   tightenedWhenIn(graph);
   sameThing(graph);
@@ -82,7 +84,7 @@ const inside = (note: RefitNote, op: RefitOp): boolean =>
 
 /** What stands before or after `reverse` comes before or after every reversed event of that step. */
 function besideReverse(graph: Graph, { note, before, after, chain }: Group): void {
-  const own = new Set(chain);
+  const own = new Set(chain.flat());
   const reversed = note.step
     ? graph.ops.filter((op) => op.event && op.event.around.step === note.step && !own.has(op) && !op.act)
     : [];
@@ -92,10 +94,10 @@ function besideReverse(graph: Graph, { note, before, after, chain }: Group): voi
     for (const other of reversed)
       if (!standsFor(graph, other, op)) ask(graph, other, op, "it is written after the reverse", op.at, true, note.at);
   if (note.by === undefined || chain.length === 0) return;
-  const inChain = new Set(chain.map((op) => op.number));
+  const inChain = new Set([...own].map((op) => op.number));
   graph.later.forEach((list, from) => {
     if (!inChain.has(from) && list.some((to) => inChain.has(to)))
-      ask(graph, graph.ops[from], chain[0], "the whole stands there", chain[0]!.at, false);
+      for (const first of chain[0]!) ask(graph, graph.ops[from], first, "the whole stands there", first.at, false);
   });
 }
 

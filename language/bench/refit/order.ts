@@ -55,6 +55,8 @@ export function orderOf(stripped: Stripped, leaves: Leaves): RefitOrder {
       placed: false,
     });
   }
+  // Where the rest is left to nobody (`instead`), the last of those lines is the one for the event.
+  for (const [index, { ops }] of shares) opOf[index] ??= ops.at(-1);
   addRules(strip, graph, opOf);
   for (const [index, { ops }] of shares) for (const op of ops) likewise(graph, op, opOf[index]!);
   addStatements(strip, graph, groups);
@@ -130,7 +132,8 @@ function writeNotes(
     // Who writes only a reading or a second check into a refit block means it after the work, not before.
     const checking = marked ? new Set<Entry>() : trailingChecks(note.entries);
     // What a line of this block put back already: what else is written of it comes after that.
-    const answered = new Map<ThingIndex, RefitOp>();
+    const answered = new Map<ThingIndex, RefitOp>(),
+      calling = new Set<string>();
     let past = false,
       written = 0;
     const place = (...ops: readonly RefitOp[]): void => {
@@ -157,8 +160,11 @@ function writeNotes(
           continue;
         }
         const called = act.verb === "do" ? procedures.get(act.names[0]?.text ?? "") : undefined;
-        if (called) {
+        // One that does itself would never end: that is found where it is declared.
+        if (called && !calling.has(called.id)) {
+          calling.add(called.id);
           write(called.body, { ...around, procedure: called, ...doneOn(strip, act, around) });
+          calling.delete(called.id);
           continue;
         }
         one(act, around);

@@ -102,3 +102,18 @@ test("what is written of a thing that nothing answers stands for itself", () => 
     ["fitting Tank", "filling Oil", "bleed Oil"],
   ]);
 });
+
+test("a procedure that does itself is found once, wherever it is called", () => {
+  const text = (block: string): string =>
+    `${stage(two, `step { remove x remove y refit { ${block} reverse } }`, "aim none")}procedure q "Q" for u { aim none step { do r } }\nprocedure r "R" for u { aim none step { do q } }`;
+  expect(codes(text("do q"))).toEqual(["names/call-cycle"]);
+  expect(codes(text("clean b"))).toEqual(["names/call-cycle"]);
+});
+
+test("some of several in an `instead` leave the rest to nobody: that is missing", () => {
+  const lid = `part lid "Lid"\n fastener ls screw "Lid screws" { count 4 joins lid to b }`,
+    of = (block: string): string[] =>
+      findings(stage(lid, `step { undo ls remove lid refit { instead { ${block} } } }`)).map(({ says }) => says);
+  expect(of("fit lid fit 1 of ls fit 3 of ls")).toEqual([]);
+  expect(of("fit lid fit 1 of ls")).toEqual(["Lid screws: 3 of 4 are not back in at the end"]);
+});

@@ -13,6 +13,7 @@ const files = {
   "dist/client.cjs": "",
   "dist/client-browser.js": "",
   "dist/server.cjs": "",
+  "dist/server": "",
   "dist/server-worker.js": "",
   syntaxes: "",
   "language/schemas/settings.schema.json": "",

@@ -44,6 +44,8 @@ export interface Project {
   touch(path: string): void;
   /** Files came or went, or changed on disk. */
   forget(paths: readonly string[]): void;
+  /** Files below a folder that were asked for, whether they were there or not. */
+  below(path: string): string[];
   /** Reads the folder again, whatever was told of it or not. Did anything in it change? */
   reread(): boolean;
   /** Findings of stripdown.json itself, with its text; undefined where there is none. */
@@ -225,6 +227,10 @@ export function newProject(folder: string, host: ProjectHost): Project {
       nearTexts = allTexts = acts = undefined;
       near = whole = undefined;
     },
+    below: (path) =>
+      [...new Set([...texts.keys(), ...exists.keys(), ...insides.keys(), ...(listed ?? [])])].filter((one) =>
+        isBelow(one, path),
+      ),
     reread() {
       const paths = host.files.list(folder, ".strip");
       let differs = listed !== undefined && listed.join("\n") !== paths.join("\n");

@@ -6,6 +6,7 @@ import {
   FileChangeType,
   PositionEncodingKind,
   TextDocumentSyncKind,
+  WatchKind,
   type Connection,
   type InitializeParams,
   type InitializeResult,
@@ -17,7 +18,7 @@ import { answerer, type Feature } from "./feature.ts";
 import { features as allFeatures } from "./features/index.ts";
 import { bothFiles, memoryFiles, type Files } from "./files.ts";
 import { newSession, type Session } from "./session.ts";
-import { pathOf } from "./uris.ts";
+import { isBelow, pathOf } from "./uris.ts";
 
 /** Starts serving. `disk` undefined: there is none, and the client sends the texts of its folders. */
 export function serve(
@@ -61,6 +62,8 @@ export function serve(
         watchers: [
           { globPattern: "**/*.{strip,jpg,jpeg,png,svg,webp,gif,mp4,webm,mov}" },
           { globPattern: "**/stripdown.json" },
+          // Of a folder that comes or goes as a whole nothing is told but its own name.
+          { globPattern: "**/*", kind: WatchKind.Create | WatchKind.Delete },
         ],
       });
     }
@@ -121,14 +124,22 @@ export function serve(
     session.changed();
   });
   connection.onDidChangeWatchedFiles(({ changes }) => {
-    // What is open is as the editor says, whatever the disk holds; that a picture was written again changes nothing.
-    const paths = changes
-      .filter(
-        ({ uri, type }) =>
-          !session.documents.has(pathOf(uri)) && (type !== FileChangeType.Changed || /\.(?:strip|json)$/.test(uri)),
-      )
-      .map(({ uri }) => pathOf(uri));
-    if (paths.length === 0) return;
+    const paths = new Set<string>();
+    for (const { uri, type } of changes) {
+      const path = pathOf(uri);
+      if (isWatched(path)) {
+        // What is open is as the editor says, whatever the disk holds; that a picture was written again changes nothing.
+        if (!session.documents.has(path) && (type !== FileChangeType.Changed || /\.(?:strip|json)$/.test(path)))
+          paths.add(path);
+      } else if (type !== FileChangeType.Changed)
+        for (const project of session.projects()) {
+          if (isBelow(path, project.folder) && isPassedOver(path.slice(project.folder.length))) continue;
+          for (const one of project.below(path)) paths.add(one);
+          if (type === FileChangeType.Created && isBelow(path, project.folder))
+            for (const one of session.files.list(path, ".strip")) paths.add(one);
+        }
+    }
+    if (paths.size === 0) return;
     for (const path of paths) session.projectOf(path).forget([path]);
     session.changed();
   });
@@ -150,6 +161,12 @@ export function serve(
   connection.listen();
   return session;
 }
+
+/** Files that a project asks for; any other name may be that of a folder. */
+const isWatched = (path: string): boolean =>
+  /\.(?:strip|jpe?g|png|svg|webp|gif|mp4|webm|mov)$|\/stripdown\.json$/i.test(path);
+/** Nothing of a project lies there. */
+const isPassedOver = (path: string): boolean => /\/(?:node_modules|\.[^/]*)(?:\/|$)/.test(path);
 
 /** Abilities that live under `workspace` are laid together; all others are of one feature. */
 function mergedWorkspace(

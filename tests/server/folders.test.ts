@@ -25,6 +25,47 @@ test("a folder that is added is checked by its own settings, and forgotten when 
   await c.close();
 });
 
+test("a folder that another program renames is told of by its name alone: its files and what uses them follow", async () => {
+  const c = await client(
+      winch("undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack")
+        .replace("#- unit.strip", "#- closed/unit.strip")
+        .replace('use "unit.strip"', 'use "closed/unit.strip"'),
+    ),
+    told = async (changes: { uri: string; type: number }[]): Promise<void> =>
+      await c.rpc.sendNotification("workspace/didChangeWatchedFiles", { changes }),
+    files = async (): Promise<string[]> =>
+      (await c.request<WorkspaceDiagnosticReport>("workspace/diagnostic", { previousResultIds: [] })).items
+        .map(({ uri }) => uri.replace("file:///shop/", ""))
+        .sort();
+  expect(await c.findings("main.strip")).toEqual([]);
+  expect(await files()).toEqual(["closed/unit.strip", "main.strip"]);
+  const project = c.session.projects()[0]!,
+    reads = project.reads();
+  c.disk.put("/shop/lib/unit.strip", c.text("closed/unit.strip"));
+  c.disk.remove("/shop/closed/unit.strip");
+  await told([
+    { uri: c.uri("lib"), type: 1 },
+    { uri: c.uri("closed"), type: 3 },
+  ]);
+  expect((await c.findings("main.strip")).map(({ code }) => code)).toEqual(["names/import-missing"]);
+  // What went is told once more, as empty: the client keeps what it was told.
+  await files();
+  expect(await files()).toEqual(["lib/unit.strip", "main.strip"]);
+  await c.change("main.strip", c.text("main.strip").replace("closed/unit.strip", "lib/unit.strip"));
+  expect(await c.findings("main.strip")).toEqual([]);
+  expect(project.reads() - reads, "nothing else is read again").toBeLessThanOrEqual(3);
+  // Folders that are none of a project, and files that it never asks for, change nothing.
+  const last = project.last();
+  await told([
+    { uri: c.uri("node_modules/x"), type: 1 },
+    { uri: c.uri(".git/refs"), type: 3 },
+    { uri: c.uri("notes.txt"), type: 1 },
+  ]);
+  expect(await c.findings("main.strip")).toEqual([]);
+  expect(project.last()).toBe(last);
+  await c.close();
+});
+
 test("a use that leads out of the folder is told and not followed", async () => {
   const c = await client('#- main.strip\nuse "../secret/unit.strip"\nuse "/etc/unit.strip"\n', withFolders);
   c.disk.put("/secret/unit.strip", "unit box { base foot  part foot }\n");

@@ -197,7 +197,7 @@ function asText(data: RecordSummaryData, options: OutputOptions): string {
         "         ",
       ),
     );
-    out.push(...wrap(factsOf(each, options).join("; "), "         - ", "           "));
+    out.push(...wrap(shownOnOneLine(factsOf(each, options).join("; ")), "         - ", "           "));
   }
   return `${out.join("\n")}\n`;
 }

@@ -5,6 +5,7 @@ import { published } from "./shapes/common.ts";
 import { drawingShape } from "./shapes/drawing.ts";
 import { modelShape } from "./shapes/model.ts";
 import { recordShape } from "./shapes/record.ts";
+import { refitBookShape } from "./shapes/refit-book.ts";
 import { refitShape } from "./shapes/refit.ts";
 import {
   labelsShape,
@@ -18,6 +19,7 @@ import {
 export function generate(): readonly { readonly path: string; readonly text: string }[] {
   return [
     published("refit", refitShape),
+    published("refit-book", refitBookShape),
     published("bill", billShape),
     published("model", modelShape),
     published("drawing", drawingShape),

@@ -1,6 +1,9 @@
 // The book of the way back: what the record says stands at the line that it touches, all that is open stands in the list, and a record of
 // other files makes no book.
 
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { Ajv2020 } from "ajv/dist/2020.js";
 import { expect, test } from "vitest";
 import { defaultWording, wordings } from "../../language/outputs/wording/wording.ts";
 import { write, CannotMake } from "../../language/outputs/output.ts";
@@ -210,3 +213,38 @@ test.each(Object.keys(wordings))(
   },
   30_000,
 );
+
+test("as text, as a table and as data it holds every line of the way back, every note of the record and all that is open", () => {
+  const amiss = record({
+      [gap]: { readings: [{ reading: 1, tries: [{ value: 0.9, unit: "mm" }] }] },
+      [cover]: {
+        done: false,
+        notAsWritten: [{ what: "seized", note: "Two bolts", wanted: "Bolt M8x30", wantedCount: 2 }],
+      },
+    }),
+    { made, data } = book(amiss),
+    read = (text: string): string => text.replace(/\s+/g, " "),
+    text = read(write(made, "text", input, options)),
+    table = read(write(made, "csv", input, options).replaceAll('""', '"')),
+    json = JSON.parse(write(made, "json", input, options)) as object;
+  const says = data.chapters
+    .flatMap(({ refit, finish }) => [...refit, ...finish])
+    .flatMap((group) => group.lines)
+    .flatMap((each) => (each.is === "action" || each.is === "note" ? [each.says] : []));
+  expect(says.length).toBeGreaterThan(10);
+  expect(data.book!.closing.length).toBeGreaterThan(2);
+  for (const each of [
+    ...says,
+    ...data.book!.closing.flatMap(({ title, rows }) => [title, ...rows.map((row) => row[1]!)]),
+  ])
+    for (const whole of [text, table, read(JSON.stringify(json).replaceAll('\\"', '"'))])
+      expect(whole).toContain(read(each));
+  for (const line of options.wording.refitBook.lead) expect(text).toContain(line);
+  const validate = new Ajv2020({ strict: false }).compile(
+    JSON.parse(
+      readFileSync(join(import.meta.dirname, "../../language/schemas/refit-book.schema.json"), "utf8"),
+    ) as object,
+  );
+  expect(validate(json), JSON.stringify(validate.errors)).toBe(true);
+  expect(validate({ ...json, more: 1 })).toBe(false);
+});

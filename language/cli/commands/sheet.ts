@@ -34,7 +34,7 @@ export default kindsCommand({
     waste: { formats, load: async () => (await import("../../outputs/sheet/waste.ts")).wasteSheet },
     batch: { formats, load: async () => (await import("../../outputs/sheet/batch.ts")).batchSheet },
     "refit-book": {
-      formats: ["html", "pdf"],
+      formats,
       load: () => {
         throw new Error("a book is made of a record that is read first");
       },

@@ -10,6 +10,7 @@ import { manualPrint } from "../pdf/manual-print.ts";
 import { madeOf, type ReadRecord } from "../record/check-output.ts";
 import type { SheetTable } from "../sheet/table-sheet.ts";
 import { closingTables, ownLines } from "./closing.ts";
+import { bookAsCsv, bookAsJson, bookAsText } from "./formats.ts";
 import { wayBackWith } from "./found.ts";
 
 /** @throws CannotMake where the record belongs to other files, another revision or another procedure. */
@@ -69,7 +70,12 @@ export function refitBook({ file, record }: ReadRecord): Output<ManualDocument> 
         },
       };
     },
-    formats: { html: { extension: "html", title: "Book to print", write: manualAsHtml } },
+    formats: {
+      html: { extension: "html", title: "Book to print", write: manualAsHtml },
+      csv: { extension: "csv", title: "A row a line, and for each entry that is left open", write: bookAsCsv },
+      text: { extension: "txt", title: "Text", write: bookAsText },
+      json: { extension: "json", title: "Lines and what is left open, for programs", write: bookAsJson },
+    },
     print: manualPrint,
   });
 }

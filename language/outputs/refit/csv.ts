@@ -1,39 +1,43 @@
 // Strip and refit as one table: a row an action, in the order of doing.
 
+import type { Provenance } from "../draft.ts";
 import type { OutputOptions } from "../output.ts";
+import type { Wording } from "../wording/wording.ts";
 import { csv } from "../text/csv.ts";
 import type { RefitData } from "./data.ts";
 import { hazardFacts, hazardHead } from "../lines/hazard-facts.ts";
 import type { Line, LineGroup } from "../lines/line.ts";
 
-export function refitAsCsv(data: RefitData, { wording }: OutputOptions): string {
-  const { refit: words } = wording,
-    rows: (string | number | undefined)[][] = [];
-  data.procedures.forEach((procedure, i) => {
-    const printed = data.printed[i]!;
-    for (const [half, groups] of [
-      ["strip", printed.strip],
-      ["refit", printed.refit],
-      ["finish", printed.finish],
-    ] as const) {
-      for (const group of groups)
-        for (const line of group.lines)
-          rows.push(row(procedure.title || procedure.id, words.halves[half], group, line, data, wording));
-    }
-  });
-  return csv([...words.columns], rows);
-}
+type Row = readonly (string | number | undefined)[];
 
-function row(
+export const refitAsCsv = (data: RefitData, { wording }: OutputOptions): string =>
+  csv(
+    [...wording.refit.columns],
+    data.procedures.flatMap((procedure, i) =>
+      rowsOf(procedure.title || procedure.id, data.printed[i]!, data.provenance, wording),
+    ),
+  );
+
+/** The halves of one procedure that are there, a row a line. */
+export const rowsOf = (
   procedure: string,
-  half: string,
-  group: LineGroup,
-  line: Line,
-  data: RefitData,
-  wording: OutputOptions["wording"],
-): (string | number | undefined)[] {
-  const draft = data.provenance.draft.length > 0 ? wording.document.draftMark : "",
-    head = [draft, procedure, half, group.title, line.is === "action" ? line.id : ""];
+  printed: { readonly [Half in "strip" | "refit" | "finish"]?: readonly LineGroup[] },
+  { draft }: Provenance,
+  wording: Wording,
+): Row[] =>
+  (["strip", "refit", "finish"] as const).flatMap((half) =>
+    (printed[half] ?? []).flatMap((group) =>
+      group.lines.map((line) =>
+        row([draftMark(draft, wording), procedure, wording.refit.halves[half]], group, line, wording),
+      ),
+    ),
+  );
+
+export const draftMark = (draft: Provenance["draft"], { document }: Wording): string =>
+  draft.length > 0 ? document.draftMark : "";
+
+function row(before: readonly string[], group: LineGroup, line: Line, wording: Wording): Row {
+  const head = [...before, group.title, line.is === "action" ? line.id : ""];
   if (line.is !== "action") {
     const says =
       line.is === "hazard"

@@ -6,6 +6,11 @@ import type { PrecautionName } from "./precautions.ts";
 export type HazardKind = {
   readonly title: string;
   readonly about: string;
+  /**
+   * What it can do to people in general, as nouns behind a colon: after the potential consequences of each type of hazard in ISO 12100:2010,
+   * table B.1 (from memory, in words of our own). It ranks nothing, since the author's signal word does, and promises no completeness.
+   */
+  readonly harm: string;
   /** The precautions must end in a proof: one of `proofBy`, or a reading. */
   readonly needsProof: boolean;
   readonly proofBy: readonly PrecautionName[];
@@ -21,6 +26,7 @@ const table = {
   electrical: {
     title: "Electricity",
     about: "Shock or arc from live parts or a stored charge.",
+    harm: "electric shock, burns, a fall from fright, hot metal that flies off",
     needsProof: true,
     proofBy: ["prove-dead"],
     standsWithoutProof: [],
@@ -28,6 +34,7 @@ const table = {
   pressure: {
     title: "Pressure",
     about: "Gas or liquid under pressure.",
+    harm: "a jet that goes through the skin, injured eyes, parts that fly off",
     needsProof: true,
     proofBy: ["prove-zero"],
     standsWithoutProof: [],
@@ -35,34 +42,98 @@ const table = {
   spring: {
     title: "Stored spring force",
     about: "A loaded spring.",
+    harm: "a blow, crushed or cut fingers, parts that fly into the face",
     needsProof: true,
     proofBy: ["prove-zero"],
     standsWithoutProof: ["block", "let-down"],
   },
-  heavy: { ...plain, isWeight: true, title: "Heavy load", about: "Strains the one who lifts it." },
-  overhead: { ...plain, isWeight: true, title: "Load overhead", about: "A load that hangs over people." },
-  hot: { ...plain, title: "Hot surface", about: "Burns." },
-  cold: { ...plain, title: "Cold surface", about: "Frost burns." },
-  chemical: { ...plain, title: "Chemical", about: "Harms skin, eyes or lungs." },
-  magnetic: { ...plain, title: "Magnetic field", about: "Pulls in tools; a danger to those with implants." },
-  sharp: { ...plain, title: "Sharp edge", about: "Cuts." },
-  crushing: { ...plain, title: "Crushing", about: "Parts that close or settle." },
+  heavy: {
+    ...plain,
+    isWeight: true,
+    title: "Heavy load",
+    about: "Strains the one who lifts it.",
+    harm: "an injured back, crushed hands or feet",
+  },
+  overhead: {
+    ...plain,
+    isWeight: true,
+    title: "Load overhead",
+    about: "A load that hangs over people.",
+    harm: "a blow on the head, crushing under the load",
+  },
+  hot: { ...plain, title: "Hot surface", about: "Burns.", harm: "burns, scalds" },
+  cold: { ...plain, title: "Cold surface", about: "Frost burns.", harm: "frost burns, numb fingers" },
+  chemical: {
+    ...plain,
+    title: "Chemical",
+    about: "Harms skin, eyes or lungs.",
+    harm: "burns of skin and eyes, poisoning, harm to the lungs, allergy",
+  },
+  magnetic: {
+    ...plain,
+    title: "Magnetic field",
+    about: "Pulls in tools; a danger to those with implants.",
+    harm: "crushed fingers, tools that fly to the magnet, a disturbed pacemaker or implant",
+  },
+  sharp: { ...plain, title: "Sharp edge", about: "Cuts.", harm: "cuts and stabs" },
+  crushing: {
+    ...plain,
+    title: "Crushing",
+    about: "Parts that close or settle.",
+    harm: "crushed or severed fingers, hands or limbs",
+  },
   rotating: {
     title: "Rotating parts",
     about: "Parts that can start or go on turning.",
+    harm: "hair, clothes or limbs drawn in, severed fingers",
     needsProof: true,
     proofBy: ["try-start"],
     standsWithoutProof: [],
   },
-  fire: { ...plain, title: "Fire", about: "Something that can catch fire or explode." },
-  radiation: { ...plain, title: "Radiation", about: "Ionising, laser or ultraviolet." },
-  noise: { ...plain, title: "Noise", about: "Harms hearing." },
-  suffocation: { ...plain, title: "Suffocation", about: "Gas that takes the place of air." },
-  dust: { ...plain, title: "Dust", about: "Harms lungs, or can explode." },
-  static: { ...plain, title: "Static charge", about: "Harms components, or sparks." },
-  slipping: { ...plain, title: "Slipping", about: "Oil or water on the floor." },
-  biological: { ...plain, title: "Biological", about: "Germs or moulds." },
-  vibration: { ...plain, title: "Vibration", about: "Harms hands and arms." },
+  fire: {
+    ...plain,
+    title: "Fire",
+    about: "Something that can catch fire or explode.",
+    harm: "burns, smoke in the lungs, an explosion",
+  },
+  radiation: {
+    ...plain,
+    title: "Radiation",
+    about: "Ionising, laser or ultraviolet.",
+    harm: "harm to eyes and skin, illness years later",
+  },
+  noise: {
+    ...plain,
+    title: "Noise",
+    about: "Harms hearing.",
+    harm: "lasting loss of hearing, warnings that nobody hears",
+  },
+  suffocation: {
+    ...plain,
+    title: "Suffocation",
+    about: "Gas that takes the place of air.",
+    harm: "loss of consciousness without warning, death by lack of air",
+  },
+  dust: {
+    ...plain,
+    title: "Dust",
+    about: "Harms lungs, or can explode.",
+    harm: "harm to the lungs, allergy, an explosion",
+  },
+  static: {
+    ...plain,
+    title: "Static charge",
+    about: "Harms components, or sparks.",
+    harm: "a shock, a spark that lights what can burn",
+  },
+  slipping: { ...plain, title: "Slipping", about: "Oil or water on the floor.", harm: "a fall, broken bones" },
+  biological: { ...plain, title: "Biological", about: "Germs or moulds.", harm: "infection, allergy" },
+  vibration: {
+    ...plain,
+    title: "Vibration",
+    about: "Harms hands and arms.",
+    harm: "numb fingers, harm to nerves and joints",
+  },
 } satisfies Record<string, HazardKind>;
 
 /** Written out, since this table and the precautions name each other. */

@@ -4,6 +4,8 @@
 import { expect, test } from "vitest";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
+import { wordings } from "../../language/outputs/wording/wording.ts";
+import { hazardKinds } from "../../language/tables/index.ts";
 import { compiledText, options } from "./outputs-of.ts";
 
 const machine = (allow: string): string => `
@@ -54,3 +56,37 @@ test("an allowed finding is printed with what, where and why; without one there 
   expect(html).toContain("Findings that the author has set aside");
   expect(html).toContain("soft &lt;b&gt;aluminium&lt;/b&gt;");
 });
+
+// ANSI Z535.6 and ISO/IEC 82079-1 (from memory) ask a safety message for the hazard, its consequence and how to avoid it; ISO 12100:2010,
+// table B.1 (from memory) gives each type of hazard its potential consequences. NOTICE is for damage to things alone (ANSI Z535.4).
+test.each(Object.keys(wordings))(
+  "%s: a hazard of any kind says what it can do to people, behind what its author says; a notice does not",
+  (tag) => {
+    const wording = wordings[tag]!,
+      kinds = Object.keys(hazardKinds),
+      machineOf = (signal: string): string => `unit box "Box" { base foot  part foot "Foot"
+${kinds.map((kind, i) => `  hazard h${i} ${kind} ${signal} "Hazard ${i}" { on foot  about "Of its own." }`).join("\n")}
+}
+procedure look "Look" for box { step "Look" { work foot "Look at it." } }`;
+    const told = (signal: string) => {
+      const input = compiledText(machineOf(signal)),
+        page = write(manual, "html", input, { ...options, wording });
+      return { page, hazards: manual.data(input, { ...options, wording }).safety.hazards };
+    };
+    const { page, hazards } = told("warning"),
+      escaped = (text: string): string => text.replaceAll("'", "&#39;");
+    expect(hazards).toHaveLength(kinds.length);
+    expect(new Set(hazards.map(({ harm }) => harm)).size).toBe(kinds.length);
+    for (const { kind, harm } of hazards) {
+      const says = escaped(wording.document.harm(harm));
+      // In the chapter on safety and before the line that touches it.
+      expect(page.split(says).length - 1, kind).toBeGreaterThanOrEqual(2);
+      expect(page, kind).toContain(`<p>Of its own.</p><p>${says}</p>`);
+    }
+    expect(
+      told("notice")
+        .hazards.map(({ harm }) => harm)
+        .join(""),
+    ).toBe("");
+  },
+);

@@ -10,6 +10,7 @@ export const hazardHead = (hazard: HazardText, { document, kinds }: Wording): st
 export function hazardFacts(hazard: HazardText, { document }: Wording): string[] {
   return [
     hazard.about,
+    hazard.harm && document.harm(hazard.harm),
     hazard.source && document.source(hazard.source),
     ...(hazard.figures.length > 0 ? [document.figures(hazard.figures)] : []),
     hazard.pushes && document.pushes(hazard.pushes),

@@ -117,6 +117,8 @@ export interface HazardText {
   readonly kindTitle: string;
   readonly name: string;
   readonly about: string;
+  /** What a hazard of its kind can do to people; "" where it hurts nobody. */
+  readonly harm: string;
   /** Voltage, force and the like, as printed with their word. */
   readonly figures: readonly string[];
   readonly source: string;

@@ -53,6 +53,8 @@ export function hazardText(context: LineContext, hazard: Hazard): HazardText {
     kindTitle: kinds.hazard(hazard.kind),
     name: hazard.name,
     about: hazard.about,
+    // Where only things can be damaged nobody is hurt.
+    harm: hazard.signal === "notice" ? "" : kinds.hazardHarm(hazard.kind),
     figures: [...hazard.figures]
       .filter(([word]) => word !== "keep-out")
       .map(([word, quantity]) => document.hazardFigure(kinds.hazardFigure(word), figureText(quantity, context))),

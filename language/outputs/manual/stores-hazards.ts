@@ -38,6 +38,7 @@ export function storesHazards(
           kindTitle: kinds.hazard(type.kind),
           name: type.name,
           about: type.about,
+          harm: type.signal === "notice" ? "" : kinds.hazardHarm(type.kind),
           figures: [],
           source: "",
           keepOut: "",

@@ -42,7 +42,8 @@ export interface KindWords {
   readonly fasteners: Readonly<Record<FastenerKindName, Worked>>;
   readonly joints: Readonly<Record<JointKindName, Worked>>;
   readonly uses: Readonly<Record<JointUse, string>>;
-  readonly hazards: Readonly<Record<HazardKindName, Told>>;
+  /** `harm`: what it can do to people, as nouns that stand behind a colon. */
+  readonly hazards: Readonly<Record<HazardKindName, Told & { readonly harm: string }>>;
   readonly hazardFigures: Readonly<Record<HazardFigure, string>>;
   /** `back`: printed where the author says nothing; undefined where nothing has to be taken back. */
   readonly precautions: Readonly<Record<PrecautionName, { readonly title: string; readonly back: string | undefined }>>;
@@ -69,6 +70,7 @@ export const kindsOf = (words: KindWords) => ({
   joint: (kind: string): string => kindIn(words.joints, kind)?.title ?? "",
   hazard: (kind: string): string => kindIn(words.hazards, kind)?.title ?? kind,
   hazardAbout: (kind: string): string => kindIn(words.hazards, kind)?.about ?? "",
+  hazardHarm: (kind: string): string => kindIn(words.hazards, kind)?.harm ?? "",
   hazardFigure: (word: string): string => kindIn(words.hazardFigures, word) ?? word.replaceAll("-", " "),
   precaution: (kind: string): string => kindIn(words.precautions, kind)?.title ?? kind,
   /** At the head of a line; the words of the author say what an `other` one is. */

@@ -41,6 +41,7 @@ export const document: Wording["document"] = {
   hazardHead: (signal, kind, name) => `${signal}: ${kind}: ${name}`,
   dated: (date) => `Datum: ${date}.`,
   figures: (all) => sentence(all.join(", ")),
+  harm: (what) => sentence(`Mögliche Folgen, allgemein: ${what}`),
   keepOut: (distance) => sentence(`Andere ${distance} fernhalten`),
   wear: (things) => sentence(`Tragen: ${list(things)}`),
   who: (role) => sentence(`Nur für: ${role}`),

@@ -41,6 +41,8 @@ export const document = {
   hazardHead: (signal: string, kind: string, name: string) => `${signal}: ${kind}: ${name}`,
   dated: (date: string) => `Date: ${date}.`,
   figures: (figures: readonly string[]) => sentence(figures.join(", ")),
+  /** Of its kind in general: what the author says of this one stands before it. */
+  harm: (what: string) => sentence(`What can happen, in general: ${what}`),
   keepOut: (distance: string) => sentence(`Keep others ${distance} away`),
   wear: (things: readonly string[]) => sentence(`Wear: ${list(things.map(inside))}`),
   who: (role: string) => sentence(`Only for: ${inside(role)}`),

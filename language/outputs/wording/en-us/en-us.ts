@@ -84,8 +84,8 @@ export const enUs: Wording = {
     uses: { ...kindWords.uses, "lock-wire": "lockwire" },
     hazards: {
       ...kindWords.hazards,
-      radiation: { title: "Radiation", about: "Ionizing, laser or ultraviolet." },
-      biological: { title: "Biological", about: "Germs or molds." },
+      radiation: { ...kindWords.hazards.radiation, about: "Ionizing, laser or ultraviolet." },
+      biological: { ...kindWords.hazards.biological, about: "Germs or molds." },
     },
     precautions: {
       ...kindWords.precautions,

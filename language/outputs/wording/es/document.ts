@@ -48,6 +48,7 @@ export const document: Wording["document"] = {
   hazardHead: (signal, kind, name) => titled(signal, titled(kind, name)),
   dated: (date) => sentence(titled("Fecha", date)),
   figures: (all) => sentence(all.join(", ")),
+  harm: (what) => sentence(titled("Consecuencias posibles, en general", what)),
   keepOut: (distance) => sentence(`Mantener a los demás a ${distance}`),
   wear: (things) => sentence(titled("Llevar puesto", list(things.map(the)))),
   who: (role) => sentence(titled("Solo para", the(role))),

@@ -48,6 +48,7 @@ export const document: Wording["document"] = {
   hazardHead: (signal, kind, name) => titled(signal, titled(kind, name)),
   dated: (date) => sentence(titled("Date", date)),
   figures: (all) => sentence(all.join(", ")),
+  harm: (what) => sentence(titled("Conséquences possibles, en général", what)),
   keepOut: (distance) => sentence(`Tenir les autres à ${distance}`),
   wear: (things) => sentence(titled("Porter", list(things.map(the)))),
   who: (role) => sentence(titled("Réservé à", the(role))),

@@ -153,22 +153,30 @@ function labelled(
 /** No sheet of paper holds more. */
 export const mostOnASheet = 60;
 
-/** Runs of nodes for one sheet each: steps stay together where they fit. */
-export function sheetsOf(nodes: readonly StripNode[], most = mostOnASheet): readonly (readonly StripNode[])[] {
-  if (nodes.length <= most) return nodes.length === 0 ? [] : [nodes];
-  const runs: StripNode[][] = [];
-  for (const node of nodes) {
-    const last = runs.at(-1);
-    if (last && last[0]!.step === node.step && last.length < most) last.push(node);
-    else runs.push([node]);
-  }
-  // As even as the steps allow, so that the last sheet is not left with two boxes.
-  const target = Math.ceil(nodes.length / Math.ceil(nodes.length / most)),
+/**
+ * Runs of nodes for one sheet each, as many as fit: steps stay together, and only one that fits no sheet is broken.
+ *
+ * @param fits what a sheet can show; a single node is shown whatever it says.
+ */
+export function sheetsOf(
+  nodes: readonly StripNode[],
+  fits: (sheet: readonly StripNode[]) => boolean = () => true,
+): readonly (readonly StripNode[])[] {
+  const holds = (sheet: readonly StripNode[]): boolean => sheet.length <= mostOnASheet && fits(sheet),
+    runs: StripNode[][] = [],
     sheets: StripNode[][] = [];
-  for (const run of runs) {
-    const last = sheets.at(-1);
-    if (last && last.length + run.length <= most && last.length + run.length / 2 <= target) last.push(...run);
-    else sheets.push([...run]);
-  }
+  for (const node of nodes)
+    if (runs.at(-1)?.[0]!.step === node.step) runs.at(-1)!.push(node);
+    else runs.push([node]);
+  /** What of a run goes with the sheet before, where it fits; else a sheet of its own, or as many as it takes. */
+  const put = (run: readonly StripNode[], last: StripNode[] | undefined): void => {
+    if (last && holds([...last, ...run])) last.push(...run);
+    else if (run.length === 1 || holds(run)) sheets.push([...run]);
+    else
+      run.forEach((node, i) => {
+        put([node], i === 0 ? undefined : sheets.at(-1));
+      });
+  };
+  for (const run of runs) put(run, sheets.at(-1));
   return sheets;
 }

@@ -9,11 +9,18 @@ import { sheetsOf, type StripBox, type StripNode } from "./strip-graph.ts";
 import { textLines, textWidth } from "./text-box.ts";
 
 const size = 12,
-  leading = size * 1.25,
-  most = 150,
-  padX = 12,
-  padY = 8,
-  rowWidth = 1040;
+  /** What stands beside the labels: the smallest text there is. */
+  small = size - 1,
+  leading = size * 1.2,
+  most = 140,
+  padX = 9,
+  padY = 6;
+
+/**
+ * What fits a page under a heading so that the smallest text is 8 pt: at 8 / 11 pt for one unit of ours A4 takes 650 across (167 mm) and
+ * Letter 720 down (186 mm).
+ */
+const page = { width: 650, height: 720 };
 
 interface Drawn extends Box {
   readonly node: StripNode;
@@ -28,21 +35,47 @@ export function stripDrawings(
   name: { readonly id: string; readonly title: string },
   wording: Wording,
 ): readonly Drawing[] {
-  const sheets = sheetsOf(nodes),
-    { draw } = wording,
+  const { draw } = wording,
+    byNumber = new Map(nodes.map((node) => [node.number, node]));
+  /** With the number of the sheet for what comes before on another one. */
+  const drawing = (sheet: readonly StripNode[], sheetOf: (number: number) => number): LaidOut => {
+    const own = new Set(sheet.map(({ number }) => number)),
+      outer = (node: StripNode): string[] =>
+        // Those of one sheet in one note, by their lines: the boxes there have the same numbers.
+        [
+          ...Map.groupBy(
+            node.after.filter((each) => !own.has(each)),
+            sheetOf,
+          ),
+        ].map(([on, numbers]) =>
+          draw.outer(
+            numbers
+              .map((each) => byNumber.get(each)!)
+              .map(({ line, label }) => line || label)
+              .join(", "),
+            on,
+          ),
+        );
+    return laidOut(
+      sheet.map((node) => drawn(node, outer(node), wording)),
+      wording,
+    );
+  };
+  const steps = new Map(nodes.map(({ number, step }) => [number, step])),
+    firstOf = new Map([...nodes].reverse().map(({ number, step }) => [step, number]));
+  const sheets = sheetsOf(nodes, (sheet) => {
+      // Steps lie on a sheet each as far as is known yet.
+      const { width, height } = drawing(sheet, (number) => firstOf.get(steps.get(number)!)!);
+      return width <= page.width && height <= page.height;
+    }),
     sheetOf = new Map(sheets.flatMap((sheet, i) => sheet.map(({ number }) => [number, i + 1] as const)));
-  const byNumber = new Map(nodes.map((node) => [node.number, node]));
   return sheets.map((sheet, i) => {
-    const title = sheets.length === 1 ? name.title : draw.sheet(name.title, i + 1, sheets.length);
-    const outer = (node: StripNode): string[] =>
-      node.after
-        .filter((each) => sheetOf.get(each) !== i + 1)
-        .map((each) => draw.outer(labelOf(byNumber.get(each)!), sheetOf.get(each)!));
+    const title = sheets.length === 1 ? name.title : draw.sheet(name.title, i + 1, sheets.length),
+      { width, height, body } = drawing(sheet, (number) => sheetOf.get(number)!);
     return {
-      ...sheetDrawing(
-        sheet.map((node) => drawn(node, outer(node), wording)),
-        wording,
-      ),
+      width,
+      height,
+      body: body(),
       id: sheets.length === 1 ? name.id : `${name.id}-${i + 1}`,
       title,
       description: [
@@ -62,7 +95,7 @@ const labelOf = ({ line, label }: StripNode): string => (line === "" ? label : `
 
 function drawn(node: StripNode, outer: readonly string[], { draw }: Wording): Drawn {
   const label = textLines(node.assumed ? draw.assumed(node.label) : node.label, size, most),
-    small = outer.flatMap((each) => textLines(each, size - 2, most));
+    beside = outer.flatMap((each) => textLines(each, small, most));
   const head = node.line,
     rows = label.length + (head === "" ? 0 : 1);
   const width =
@@ -70,7 +103,7 @@ function drawn(node: StripNode, outer: readonly string[], { draw }: Wording): Dr
       64,
       textWidth(head, size),
       ...label.map((line) => textWidth(line, size)),
-      ...small.map((line) => textWidth(line, size - 2)),
+      ...beside.map((line) => textWidth(line, small)),
     ) +
     2 * padX +
     (node.is === "fluid" ? lean : 0);
@@ -78,13 +111,18 @@ function drawn(node: StripNode, outer: readonly string[], { draw }: Wording): Dr
     node,
     head,
     lines: label,
-    outer: small,
+    outer: beside,
     width,
-    height: rows * leading + small.length * (size - 2) * 1.25 + 2 * padY,
+    height: rows * leading + beside.length * small * 1.25 + 2 * padY,
   };
 }
 
-function sheetDrawing(drawnBoxes: readonly Drawn[], wording: Wording): Pick<Drawing, "width" | "height" | "body"> {
+interface LaidOut extends Pick<Drawing, "width" | "height"> {
+  /** Drawn when it is wanted: of most sheets that are tried only the size is. */
+  readonly body: () => Markup;
+}
+
+function laidOut(drawnBoxes: readonly Drawn[], wording: Wording): LaidOut {
   const inside = new Map(drawnBoxes.map(({ node }, i) => [node.number, i])),
     links = drawnBoxes.flatMap(({ node }, to) =>
       node.after.flatMap((each) => {
@@ -95,7 +133,7 @@ function sheetDrawing(drawnBoxes: readonly Drawn[], wording: Wording): Pick<Draw
   const linked = new Set(links.flat()),
     bound = drawnBoxes.flatMap((_, i) => (linked.has(i) ? [i] : [])),
     free = drawnBoxes.filter((_, i) => !linked.has(i));
-  const parts: Value[] = [];
+  const parts: (() => Value)[] = [];
   let x = 0,
     y = 0,
     height = 0,
@@ -106,15 +144,18 @@ function sheetDrawing(drawnBoxes: readonly Drawn[], wording: Wording): Pick<Draw
     const layout = layered(
       group.map((box) => drawnBoxes[box]!),
       own.map(([from, to]) => [place.get(from)!, place.get(to)!] as const),
-      { rowWidth, gap: 18, rowGap: 40 },
+      { rowWidth: page.width - 4, gap: 14, rowGap: 30 },
     );
-    if (x > 0 && x + layout.width > rowWidth) {
+    if (x > 0 && x + layout.width > page.width - 4) {
       x = 0;
       y += height + 40;
       height = 0;
     }
-    parts.push(html`<g transform="translate(${n(x)} ${n(y)})">${layout.routes.map(arrow)}${group.map((box, i) => boxAt(drawnBoxes[box]!, layout.boxes[i]!))}</g>
-`);
+    const [left, top] = [x, y];
+    parts.push(
+      () => html`<g transform="translate(${n(left)} ${n(top)})">${layout.routes.map(arrow)}${group.map((box, i) => boxAt(drawnBoxes[box]!, layout.boxes[i]!))}</g>
+`,
+    );
     width = Math.max(width, x + layout.width);
     x += layout.width + 30;
     height = Math.max(height, layout.height);
@@ -123,14 +164,17 @@ function sheetDrawing(drawnBoxes: readonly Drawn[], wording: Wording): Pick<Draw
   if (free.length > 0) {
     const head = wording.draw.free(bound.length === 0);
     y += bound.length > 0 ? 44 : 14;
-    parts.push(text(0, y, size, head, { bold: true }));
+    const line = y;
+    parts.push(() => text(0, line, size, head, { bold: true }));
     width = Math.max(width, textWidth(head, size));
     y += 10;
     for (let i = 0; i < free.length;) {
       let x = 0,
         height = 0;
-      for (; i < free.length && (x === 0 || x + free[i]!.width <= Math.max(rowWidth, width)); i++) {
-        parts.push(boxAt(free[i]!, { x: x + free[i]!.width / 2, y }));
+      for (; i < free.length && (x === 0 || x + free[i]!.width <= page.width - 4); i++) {
+        const box = free[i]!,
+          at = { x: x + box.width / 2, y };
+        parts.push(() => boxAt(box, at));
         width = Math.max(width, x + free[i]!.width);
         x += free[i]!.width + 18;
         height = Math.max(height, free[i]!.height);
@@ -143,7 +187,7 @@ function sheetDrawing(drawnBoxes: readonly Drawn[], wording: Wording): Pick<Draw
   return {
     width: Math.max(width, legend.width) + 4,
     height: y + 30 + legend.height + 4,
-    body: html`<g transform="translate(2 2)">${parts}${legend.body}</g>`,
+    body: () => html`<g transform="translate(2 2)">${parts.map((part) => part())}${legend.body}</g>`,
   };
 }
 
@@ -171,7 +215,7 @@ function boxAt({ node, head, lines, outer, width, height }: Drawn, { x, y }: Lay
     size,
     lines,
     { anchor: "middle" },
-  )}${textBlock(x, label + lines.length * leading, size - 2, outer, { anchor: "middle" })}
+  )}${textBlock(x, label + lines.length * leading, small, outer, { anchor: "middle" })}
 `;
 }
 
@@ -232,12 +276,12 @@ function legendOf(
     widest = 0;
   for (const sort of order.filter((each) => sorts.includes(each))) {
     const says = draw.sorts[sort],
-      wide = 44 + textWidth(says, size - 1) + 18;
+      wide = 44 + textWidth(says, small) + 18;
     if (x > 0 && x + wide > width) {
       x = 0;
       y += 26;
     }
-    parts.push(frame(sort, x + 7, y, 28, 16), text(x + 44, y + 12, size - 1, says));
+    parts.push(frame(sort, x + 7, y, 28, 16), text(x + 44, y + 12, small, says));
     x += wide;
     widest = Math.max(widest, x);
   }

@@ -5,7 +5,7 @@ import type { Leave, Procedure, ThingIndex } from "../model/model.ts";
 import { precautions as kinds, kindIn } from "../tables/index.ts";
 import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, resolve, type Bench } from "./bench.ts";
-import { isTie, partOf, tieOf } from "./machine.ts";
+import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import {
   A_DOUBT,
   A_DRAINED,
@@ -223,7 +223,7 @@ function marksUnused(bench: Bench, missing: ReadonlySet<ThingIndex>): void {
     if (
       !things ||
       bench.aligned.has(label) ||
-      !things.some((t) => t < bench.model.parts.length && at(bench.state.lumpBy, t) !== NEVER)
+      !things.some((t) => at(isPart(bench.model, t) ? bench.state.lumpBy : bench.state.outBy, t) !== NEVER)
     )
       continue;
     if (things.some((t) => missing.has(t) || isDoubtful(bench, t))) continue;

@@ -128,15 +128,14 @@ function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[]
     told = new Set<ThingIndex>();
   let step: StepRun | undefined,
     toldHere = new Set<ThingIndex>(),
-    ofPieces = new Map<Message, Map<string, ThingIndex[]>>();
+    toldOf = new Map<Message, ThingIndex[]>();
   return sequences.map((touches) =>
     touches.map((touch) => {
       if (touch.step !== step) {
         step = touch.step;
         toldHere = new Set();
-        ofPieces = new Map();
+        toldOf = new Map();
       }
-
       const hazards: ThingIndex[] = [];
       const due = (hazard: ThingIndex): void => {
         if (!told.has(hazard)) {
@@ -155,16 +154,14 @@ function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[]
         if (!found || found.is === "hazard" || found.messages.length === 0 || toldHere.has(thing)) continue;
         toldHere.add(thing);
         for (const message of found.messages) {
-          // Pieces of one declaration share its message: it stands once in a step, before the first of them, with all of them.
-          const declaration = `${found.prefix}${found.declared}`,
-            told = ofPieces.get(message) ?? new Map<string, ThingIndex[]>(),
-            same =
-              told.get(declaration) ??
+          // What several things share, pieces or all of a kind, stands once in a step: before the first of them, with all of them.
+          const same =
+              toldOf.get(message) ??
               messages.find((each) => each.message.signal === message.signal && each.message.text === message.text)
                 ?.things,
             of = same ?? [];
           of.push(thing);
-          ofPieces.set(message, told.set(declaration, of));
+          toldOf.set(message, of);
           if (!same) messages.push({ things: of, message });
         }
       }

@@ -273,6 +273,12 @@ test("a mark on what came off is lined up by the end; one on what never parted n
   ]);
 });
 
+test("a mark between a nut and its shaft is lined up as well, in a way back that is written out", () => {
+  const made = `mark screws, lid as M ${lidOff}`;
+  expect(says(lid, made, "fit lid fit screws align M")).toEqual([]);
+  expect(says(lid, made, "fit lid fit screws")).toEqual(["refit/mark-unused: M is never lined up"]);
+});
+
 test("taken off before it is put on is one finding, where it is taken off", () => {
   expect(says(lid, lidOff, "fit lid take felt off put felt on lid fit screws")).toHaveLength(1);
 });

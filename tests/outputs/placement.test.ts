@@ -79,7 +79,7 @@ test("a message on a thing stands in every step that handles it, once in each", 
   expect(told(strip).filter((line) => line === "! Sharp edge.")).toHaveLength(2);
 });
 
-test("pieces of one declaration share its message: once in a step, before the first, with all that the step handles", () => {
+test("a message that several things share stands once in a step, before the first of them, with all that the step handles", () => {
   const facts = `part cap "Cap" { pieces left, right  fits bed  notice "Soft." piece right { caution "Hot." } }`;
   const { strip } = press('step { remove cap.left note "Look." remove cap.right } step { remove lid }', facts);
   expect(told(strip.slice(0, 1))).toEqual(["! Soft.", "Remove cap left.", "note", "! Hot.", "Remove cap right."]);

@@ -2,8 +2,9 @@
 
 import { endTurnBefore, placementOf, type Before } from "../../bench/placement.ts";
 import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
+import type { Act } from "../../model/act.ts";
 import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
-import { lineContext, phrase, stepText, thingOf, type LineContext } from "./context.ts";
+import { lineContext, phrase, stepText, thingOf, toolName, type LineContext } from "./context.ts";
 import { builtOn } from "./built-on.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
 import { givenTexts } from "./given.ts";
@@ -12,7 +13,7 @@ import { afterLines, leaveLines, standingLines, startLines } from "./ends.ts";
 import type { Units } from "./figures.ts";
 import { heldWith } from "./held-with.ts";
 import { itemsOf } from "./items.ts";
-import type { Line, LineGroup } from "./line.ts";
+import type { Detail, Line, LineGroup } from "./line.ts";
 import { warningLines } from "./warnings.ts";
 import { fillLine, plainLines } from "./say-plain.ts";
 import { fitLine, makeLine } from "./say-refit.ts";
@@ -88,21 +89,58 @@ function stripLines(
 ): readonly LineDraft[] {
   const { act, around, refused, before } = performed,
     doing: Doing = { act, around, half, of, refused, before };
-  switch (act.verb) {
-    case "undo":
-    case "loosen":
-    case "back-out":
-      return undoLines(context, doing, performed, events);
-    case "remove":
-    case "lift":
-      return removeLines(context, doing, performed, events);
-    case "fit":
-    case "tighten":
-    case "press":
-      return writtenFit(context, doing, performed);
-    default:
-      return plainLines(context, doing, performed.things) ?? [];
-  }
+  const lines = (): readonly LineDraft[] => {
+    switch (act.verb) {
+      case "undo":
+      case "loosen":
+      case "back-out":
+        return undoLines(context, doing, performed, events);
+      case "remove":
+      case "lift":
+        return removeLines(context, doing, performed, events);
+      case "fit":
+      case "tighten":
+      case "press":
+        return writtenFit(context, doing, performed);
+      default:
+        return plainLines(context, doing, performed.things) ?? [];
+    }
+  };
+  return withMeans(context, act, lines());
+}
+
+/** As words of its own, whatever case the sentence gave its first letter: "rig" is not in "upright". */
+function holdsName(text: string, name: string): boolean {
+  const where = text.toLowerCase(),
+    what = name.toLowerCase(),
+    isLetter = (sign: string | undefined): boolean => sign !== undefined && /[\p{L}\p{N}]/u.test(sign);
+  for (let at = where.indexOf(what); at >= 0; at = where.indexOf(what, at + 1))
+    if (!isLetter(where[at - 1]) && !isLetter(where[at + what.length])) return true;
+  return false;
+}
+
+const sayPeople: ReadonlySet<string> = new Set(["remove", "lift", "fit"]);
+
+/** What an author wrote of an act is never dropped: a tool or people that its sentence has no place for stand under it. */
+function withMeans(context: LineContext, act: Act, drafts: readonly LineDraft[]): readonly LineDraft[] {
+  const { acts, lines } = context.wording,
+    index = drafts.findIndex(({ is }) => is === "action"),
+    first = drafts[index];
+  if (first?.is !== "action") return drafts;
+  const tool = act.tool && toolName(context, act.tool.text),
+    isSaid =
+      tool === undefined ||
+      drafts.some((draft) => {
+        const texts = draft.is === "action" ? [draft.says, ...draft.details.map(({ says }) => says)] : [];
+        return texts.some((text) => holdsName(text, tool));
+      });
+  const more: Detail[] = [
+    ...(isSaid ? [] : [{ sort: "with" as const, says: lines.withTool(tool) }]),
+    ...(act.people === undefined || sayPeople.has(act.verb)
+      ? []
+      : [{ sort: "with" as const, says: acts.people(act.people) }]),
+  ];
+  return more.length === 0 ? drafts : drafts.with(index, { ...first, details: [...first.details, ...more] });
 }
 
 /** `fit`, `tighten`, `press` as acts: parts in one line, fasteners by their torque. */
@@ -250,7 +288,9 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
   const doing: Doing = { act: { ...base, at: op.at }, around, half: "refit", of: op.number, refused: false, before },
     items = itemsOf(context, things, undefined);
   const all = (drafts: readonly LineDraft[]): readonly LineDraft[] =>
-    drafts.map((draft) => (draft.is === "action" ? { ...draft, of: numbers } : draft));
+    (op.act && op.event ? withMeans(context, op.act, drafts) : drafts).map((draft) =>
+      draft.is === "action" ? { ...draft, of: numbers } : draft,
+    );
   const parts = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Part => thing.is === "part");
   const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie");
   switch (op.verb) {

@@ -63,8 +63,8 @@ export function makeLine(context: LineContext, doing: Doing, ties: readonly Tie[
           ties.map((tie) => tie.index),
         ),
       );
-    const tags = tagsOf(context, first.index);
-    if (tags) details.push({ sort: "mark", says: acts.tagged(tags) });
+    const indexes = ties.map((tie) => tie.index);
+    details.push(...tagDetails(context, indexes), ...marksOn(context, indexes));
   }
   return action(doing, making.how, says, {
     items: itemsOf(
@@ -149,9 +149,9 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
   const mass = massOf(context.model, fitting.moved.length > 0 ? fitting.moved : indexes);
   if (fitting.lifted)
     details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });
-  for (const part of parts) {
-    if (part.alignBy) details.push({ sort: "mark", says: acts.alignBy(part.alignBy) });
-  }
+  for (const by of new Set(parts.flatMap((part) => part.alignBy ?? [])))
+    details.push({ sort: "mark", says: acts.alignBy(by) });
+  details.push(...tagDetails(context, indexes));
   if (!fresh && parts.some((part) => part.ownPlace)) details.push({ sort: "mark", says: acts.ownPlaceBack });
   const sets = fresh ? [] : setsOf(context, parts);
   if (sets.length > 0) details.push({ sort: "mark", says: acts.togetherAgain(sets) });
@@ -202,23 +202,50 @@ function usesOfKind(tie: Tie): readonly string[] {
 /** Match marks whose parts meet in this line, with the words of the mark; not where the author lines them up himself. */
 function marksMet(context: LineContext, { before, after }: Fitting): Detail[] {
   if (before.lump === after.lump) return [];
-  const { strip, refit, written, stripEnd } = context.performance;
-  const aligned = new Set(
-    [
-      ...refit.flatMap(({ op }) => (op.act?.verb === "align" ? op.act.names : [])),
-      ...written.flatMap(({ act }) => (act.verb === "align" ? act.names : [])),
-    ].map((name) => name.text),
-  );
+  const { stripEnd } = context.performance,
+    aligned = alignedByAuthor(context);
   const met = (state: State, things: readonly ThingIndex[]): boolean =>
     things.every((thing) => at(state.lump, thing) === at(state.lump, things[0]!));
   const details: Detail[] = [];
   for (const [label, { things }] of stripEnd.marks) {
     const parts = things.filter((thing) => thingOf(context, thing).is === "part");
     if (aligned.has(label) || parts.length < 2 || met(before, parts) || !met(after, parts)) continue;
-    const made = strip.find(({ act }) => act.verb === "mark" && act.labels.includes(label));
-    details.push({ sort: "mark", says: context.wording.acts.lineUp(label, made?.act.text ?? "") });
+    details.push(lineUpDetail(context, label));
   }
   return details;
+}
+
+/** Match marks on what is screwed or joined in this line: a nut goes back to its mark on the shaft. */
+function marksOn(context: LineContext, ties: readonly ThingIndex[]): Detail[] {
+  const aligned = alignedByAuthor(context);
+  return [...context.performance.stripEnd.marks].flatMap(([label, { things }]) =>
+    !aligned.has(label) && things.some((thing) => ties.includes(thing)) ? [lineUpDetail(context, label)] : [],
+  );
+}
+
+function alignedByAuthor({ performance: { refit, written } }: LineContext): ReadonlySet<string> {
+  return new Set(
+    [
+      ...refit.flatMap(({ op }) => (op.act?.verb === "align" ? op.act.names : [])),
+      ...written.flatMap(({ act }) => (act.verb === "align" ? act.names : [])),
+    ].map((name) => name.text),
+  );
+}
+
+function lineUpDetail({ wording, performance }: LineContext, label: string): Detail {
+  const made = performance.strip.find(({ act }) => act.verb === "mark" && act.labels.includes(label));
+  return { sort: "mark", says: wording.acts.lineUp(label, made?.act.text ?? "") };
+}
+
+/** The tags of each of these; of several things with which one it is. */
+function tagDetails(context: LineContext, things: readonly ThingIndex[]): Detail[] {
+  const { acts, lines } = context.wording;
+  return things.flatMap((thing) => {
+    const tags = tagsOf(context, thing);
+    if (!tags) return [];
+    const says = acts.tagged(tags);
+    return [{ sort: "mark" as const, says: things.length === 1 ? says : lines.only(says, phrase(context, [thing])) }];
+  });
 }
 
 /** Labels that were tied to a thing in the strip. */

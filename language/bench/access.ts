@@ -78,7 +78,8 @@ export function isWhereUnknown(bench: Bench, item: Part | Tie): boolean {
       seen.add(part);
       return isAssumed(bench, part, A_AWAY | A_OFF) || bench.machine.hosts[part]!.some(isAway);
     };
-  return item.is === "part" ? isAway(item.index) : item.lowers.some(isAway);
+  if (item.is === "part") return isAway(item.index);
+  return item.lowers.some(isAway) || (item.into !== undefined && isAway(item.into));
 }
 
 /** The least that makes the hider no hider: a tie is out; a part is out of the way, nobody knows how; of what plays the base, that the host is off. */

@@ -270,6 +270,8 @@ function meet(
   bench.state = {
     ...now,
     lump: setAll(now.lump, relabelled, alone ? target : into),
+    // Pieces that were counted off one by one count as on again.
+    out: at(now.out, index) === 0 ? now.out : set(now.out, index, 0),
     carriers: left && !alone ? now.carriers.with(from, { ...left, joined: into }) : now.carriers,
     metBy: event === NEVER ? now.metBy : set(now.metBy, index, event),
     lumpBy: event === NEVER ? now.lumpBy : set(now.lumpBy, index, event),

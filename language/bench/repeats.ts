@@ -5,6 +5,7 @@
 import type { Act, Name } from "../model/act.ts";
 import { placeOf, placeOfStep, unitsOf, type Unit } from "./again.ts";
 import { benchOf, reasonOf, report, type Bench } from "./bench.ts";
+import type { Entry } from "../model/model.ts";
 import type { Around, Event, Performed, Problem, Reason, RefitPerformed } from "./trace.ts";
 import { walk } from "./walk.ts";
 
@@ -25,7 +26,8 @@ interface Reading {
 /** `bench`: where to report. `known`: what performing the whole found: that is said already. */
 export function judgeRepeats(bench: Bench, readings: readonly Reading[], known: readonly Problem[]): void {
   const said = new Set(known.map(keyOf)),
-    lacking = new Set(known.flatMap(({ reasons }) => reasons.map(lackOf)));
+    lacking = new Set(known.flatMap(({ reasons }) => reasons.map(lackOf))),
+    faulty = new Set(known.flatMap(({ act }) => act ?? []));
   for (const reading of readings)
     for (const name of targetsOf(reading.act)) {
       const units = unitsOf(bench, reading.around),
@@ -39,8 +41,12 @@ export function judgeRepeats(bench: Bench, readings: readonly Reading[], known: 
         report(bench, reading.act.at, [], [reasonOf("sequence/repeat", { words: [title, "later"], at })]);
         continue;
       }
-      const found = again(bench, reading, units.slice(from, here < 0 ? undefined : here + 1))
+      const range = units.slice(from, here < 0 ? undefined : here + 1),
+        isFaulty = actsOf(range.map(({ entry }) => entry)).some((act) => faulty.has(act));
+      const found = again(bench, reading, range)
         .filter((one) => !isDoneAlready(one) && !said.has(keyOf(one)) && !isLackedAnyway(one, lacking))
+        // What goes wrong in steps that are wrong themselves rests on that; a missing precaution is said all the same.
+        .filter((one) => !isFaulty || isOfHazard(one))
         .toSorted((a, b) => Number(isOfHazard(b)) - Number(isOfHazard(a)));
       const [problem] = found;
       if (!problem) continue;
@@ -54,6 +60,9 @@ export function judgeRepeats(bench: Bench, readings: readonly Reading[], known: 
       ]);
     }
 }
+
+const actsOf = (entries: readonly Entry[]): Act[] =>
+  entries.flatMap((entry) => (entry.is === "act" ? [entry.act] : actsOf(entry.body)));
 
 const targetsOf = (act: Act): readonly Name[] =>
   act.verb === "repeat"

@@ -37,9 +37,11 @@ export function mergeFindings(
     if (list) list.push(one);
     else groups.set(key, [one]);
   }
-  // The line that is missing at the bench may be the one that would speak of what no line speaks of.
+  // The line that is missing at the bench, or in a hazard, may be the one that would speak of what no line speaks of.
   const isMissing = [...groups.values()].some(
-    ([one]) => /^(?:sequence|removal|refit)\//.test(one!.code) && one!.severity === "error",
+    ([one]) =>
+      /^(?:(?:sequence|removal|refit)\/|hazard\/(?:no-precaution|not-yet)$)/.test(one!.code) &&
+      one!.severity === "error",
   );
   const missed = new Set<string>(),
     findings: Finding[] = [],

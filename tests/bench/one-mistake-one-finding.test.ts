@@ -232,6 +232,11 @@ test("a count that is too many in one build and too few in the other is one mist
   expect(found[0]!.because.map(({ says: text }) => text).join()).toContain("still held by 1 of 6 Screws");
 });
 
+test("what sits in a part that was assumed out of the way is not said to be behind what stays", () => {
+  const facts = `part case "Case" { fits b by slide-fit }\n part ring "Ring" { rests on b behind case }\n fastener grub set-screw "Grub" { torque none into case behind b }`;
+  expect(codes(stage(facts, "step { remove ring undo grub }", "aim ring off"))).toEqual(["sequence/blocked"]);
+});
+
 test("that nothing speaks of a tool waits for the line that is missing", () => {
   const all = (text: string): string[] =>
     check(`tool sling "Sling"\n${text}`)
@@ -241,6 +246,9 @@ test("that nothing speaks of a tool waits for the line that is missing", () => {
   expect(all(stage(facts, "step { lift case with sling remove shaft }"))).toEqual([]);
   expect(all(stage(facts, "step { remove shaft }"))).toEqual(["sequence/blocked"]);
   expect(all(stage(facts, "step { remove case remove shaft }"))).toEqual(["names/unused"]);
+  // A hazard that nothing is done against: its precaution may be what named the tool.
+  const bare = `${facts}\n hazard load heavy warning "Load" { on case }`;
+  expect(all(stage(bare, "step { remove case remove shaft }"))).toEqual([]);
 });
 
 const drained = `part case "Case"\n part ring "Ring" { rests on b behind case }\n fastener bolts bolt "Bolts" { count 4 joins case to b }\n fastener plug plug "Drain plug" { into case }\n fluid oil oil "Oil" { volume 1 L drains at plug fills at plug }`;

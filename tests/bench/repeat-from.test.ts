@@ -139,3 +139,27 @@ test("some of several are the same ones the second time: those that are out alre
     [],
   );
 });
+
+test("pieces that were counted off one by one are on again after the way back, and come off again", () => {
+  const facts = `${box}\n part discs "Discs" { count 2 rests on b behind lid }\n part rod "Rod" { fits b by slide-fit behind discs }`;
+  const text = (discs: string): string =>
+    stage(
+      facts,
+      `step open-up "Open" { undo ls remove lid ${discs} remove rod } finish { test "Runs" else repeat from open-up }`,
+    );
+  expect(says(text("remove 2 of discs"))).toEqual([]);
+  expect(says(text("remove 1 of discs remove 1 of discs"))).toEqual([]);
+});
+
+test("what is wrong in the steps themselves is not said again for the going back", () => {
+  const facts = `positions flat, upright\n part race "Race" { fits b by slide-fit }\n part spacer "Spacer" { rests on b behind race }`;
+  const text = (acts: string): string =>
+    stage(
+      facts,
+      `step open-up "Open" { turn upright ${acts} turn flat } finish { test "Runs" else repeat from open-up }`,
+    );
+  expect(says(text("remove race remove spacer"))).toEqual([]);
+  expect(says(text("remove spacer remove race"))).toEqual([
+    "sequence/blocked Spacer cannot come off: Race is in front of it",
+  ]);
+});

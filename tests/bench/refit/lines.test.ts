@@ -1,12 +1,13 @@
 // Random lines of each computed order, all performed: the order is strong enough. The printed line is one of them.
 
-import { readFileSync, readdirSync } from "node:fs";
+import { globSync, readFileSync } from "node:fs";
 import { join, posix } from "node:path";
 import { expect, test } from "vitest";
 import { isLine } from "../../../language/bench/refit/freedom.ts";
 import type { Performance } from "../../../language/bench/trace.ts";
 import { checkProject } from "../../../language/workspace/check-project.ts";
 import type { World } from "../../../language/workspace/world.ts";
+import { scenes } from "../../mutation/scenes.ts";
 import { firstRefusedLine, performLine } from "./stage.ts";
 
 const root = new URL("../../../", import.meta.url).pathname;
@@ -23,16 +24,9 @@ const world: World = {
   resolve: (from, relative) => posix.join(posix.dirname(from), relative),
 };
 const files = [
-  "examples/dairy-pump",
-  "examples/mooring-winch",
-  "examples/valve-actuator",
-  "tests/procedures",
-  "tests/sequencing",
-].flatMap((folder) =>
-  readdirSync(join(root, folder))
-    .filter((name) => name.endsWith(".strip"))
-    .map((name) => `${folder}/${name}`),
-);
+  ...scenes().flatMap(({ files: of }) => of),
+  ...globSync("tests/sequencing/*.strip", { cwd: root }).map((path) => path.replaceAll("\\", "/")),
+];
 
 /** Each procedure once, however many files reach it. */
 const found = new Map<string, Performance>();

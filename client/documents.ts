@@ -11,6 +11,7 @@ import {
   type DocumentsAnswer,
   type DocumentsParams,
 } from "../shared/protocol.ts";
+import { shownWhenLong } from "./progress.ts";
 
 /** What a caller may say instead of being asked. */
 export interface WriteAsked {
@@ -38,11 +39,13 @@ export async function writeDocuments(
   if (!kinds || kinds.length === 0) return undefined;
   const folder = asked.folder ?? (await pickFolder(source));
   if (!folder) return undefined;
-  const uri = client.code2ProtocolConverter.asUri(source),
-    names = await client.sendRequest<DocumentNamesAnswer | null>(documentNamesRequest, {
-      uri,
-      kinds,
-    } satisfies DocumentNamesParams);
+  const uri = client.code2ProtocolConverter.asUri(source);
+  const ask = <R>(method: string, params: object): Promise<R | null | undefined> =>
+    shownWhenLong(l10n.t("Stripdown: making the papers"), (token) =>
+      client.sendRequest<R | null>(method, params, token),
+    );
+  const names = await ask<DocumentNamesAnswer>(documentNamesRequest, { uri, kinds } satisfies DocumentNamesParams);
+  if (names === undefined) return undefined;
   const there: Record<string, string> = {};
   for (const name of names?.names ?? []) {
     const old = await read(Uri.joinPath(folder, name));
@@ -50,12 +53,14 @@ export async function writeDocuments(
   }
   const listAt = names && Uri.joinPath(folder, names.list),
     list = listAt ? await read(listAt) : undefined;
-  const made = await client.sendRequest<DocumentsAnswer | null>(documentsRequest, {
+  const made = await ask<DocumentsAnswer>(documentsRequest, {
     uri,
     kinds,
     there,
     list: list && new TextDecoder().decode(list),
   } satisfies DocumentsParams);
+  // Broken off: nothing was written yet.
+  if (made === undefined) return undefined;
   if (!made || !listAt) {
     void window.showInformationMessage(l10n.t("This file has no procedure to print"));
     return undefined;

@@ -34,7 +34,10 @@ export function answerer(session: Session): Answer {
     });
     if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, "Taken back");
     try {
-      return await answer(params, token);
+      const given = await answer(params, token);
+      // Taken back while it was worked out: what there is of it may be half of it.
+      if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, "Taken back");
+      return given;
     } catch (error) {
       if (error instanceof ResponseError) throw error;
       session.connection.console.error(

@@ -38,8 +38,11 @@ export interface Project {
   bestActs(): Acted;
   /** The whole, at once. */
   wholeNow(): Checked;
-  /** Works out the whole bit by bit, between other work; resolves when done or overtaken. */
-  complete(): Promise<void>;
+  /** Works out the whole bit by bit, between other work; resolves when done, overtaken or told to stop. */
+  complete(stop?: () => boolean): Promise<void>;
+  /** Somebody broke the work on the whole off: it is left until something changes. */
+  halt(): void;
+  readonly isHalted: () => boolean;
   /** A text changed. */
   touch(path: string): void;
   /** Files came or went, or changed on disk. */
@@ -89,6 +92,7 @@ export function newProject(folder: string, host: ProjectHost): Project {
     listed: readonly string[] | undefined,
     settings: Settings | undefined,
     generation = 0,
+    haltedAt = -1,
     readCount = 0;
   let settingsFile: ReturnType<Project["settingsFile"]>;
   const texts = new Map<string, ReturnType<World["read"]>>(),
@@ -194,13 +198,17 @@ export function newProject(folder: string, host: ProjectHost): Project {
       if (whole) return whole;
       return isCheap() ? project.wholeNow() : project.near();
     },
-    async complete() {
+    halt() {
+      haltedAt = generation;
+    },
+    isHalted: () => haltedAt === generation,
+    async complete(stop) {
       const at = generation,
         roots = all();
       for (let i = 0; i < roots.length && !whole; i += chunk) {
         check(load(roots.slice(i, i + chunk)));
         await host.breathe();
-        if (at !== generation) return;
+        if (at !== generation || stop?.()) return;
       }
       if (!whole) project.wholeNow();
     },

@@ -18,7 +18,8 @@ export default feature({
           if (!project) return null;
           // What was written by another program a moment ago has not been told of yet.
           if (project.reread()) session.changed();
-          while (!project.whole() && !token.isCancellationRequested) await project.complete();
+          while (!project.whole() && !token.isCancellationRequested)
+            await project.complete(() => token.isCancellationRequested);
           const checked = project.whole(),
             settings = project.settingsFile();
           if (!checked) return null;

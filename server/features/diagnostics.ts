@@ -146,7 +146,7 @@ export default feature({
         took = performance.now() - from;
         await Promise.all(
           session.projects().map(async (project) => {
-            await shownWhenLong(session, project.complete());
+            await shownWhenLong(session, project.complete(project.isHalted), () => project.halt());
             const checked = project.whole();
             if (!checked || session.ended) return;
             if (!pulls(session)) {
@@ -219,7 +219,8 @@ export default feature({
           reported = new Set<string>(),
           items: WorkspaceDocumentDiagnosticReport[] = [];
         for (const project of session.projects()) {
-          while (!project.whole() && !token.isCancellationRequested) await project.complete();
+          const isEnough = (): boolean => token.isCancellationRequested || project.isHalted();
+          while (!project.whole() && !isEnough()) await project.complete(isEnough);
           const checked = project.whole(),
             settings = project.settingsFile();
           if (!checked) continue;
@@ -250,15 +251,16 @@ export default feature({
   },
 });
 
-/** Work of more than a second is shown to the one who waits. */
-async function shownWhenLong(session: Session, work: Promise<void>): Promise<void> {
+/** Work of more than a second is shown to the one who waits, and can be broken off. */
+async function shownWhenLong(session: Session, work: Promise<void>, halt: () => void): Promise<void> {
   if (!session.client.window?.workDoneProgress) return await work;
   const shown = new Promise<"long">((resolve) => {
     setTimeout(() => resolve("long"), 1000);
   });
   if ((await Promise.race([work, shown])) !== "long" || session.ended) return;
   const progress = await session.connection.window.createWorkDoneProgress();
-  progress.begin("Stripdown", undefined, "Performing the procedures of the folder");
+  progress.begin("Stripdown", undefined, "Performing the procedures of the folder", true);
+  progress.token.onCancellationRequested(halt);
   try {
     await work;
   } finally {

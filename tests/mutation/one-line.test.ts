@@ -1,4 +1,4 @@
-// One line deleted, one fastener fewer, two neighbours swapped, over every published procedure: never two findings for one edit, never
+// One line deleted, one fastener fewer, two neighbours swapped, over every published procedure and two from the trade: never two findings for one edit, never
 // an exception. The table of what each class gave is held to the run.
 
 import { readFileSync } from "node:fs";

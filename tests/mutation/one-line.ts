@@ -1,4 +1,4 @@
-// One-line edits of the published procedures, and the table of what each class gave. `node tests/mutation/one-line.ts` writes it.
+// One-line edits of the published procedures and of two written from knowledge of the trade, and the table of what each class gave. `node tests/mutation/one-line.ts` writes it.
 
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -13,9 +13,11 @@ const single: ReadonlySet<string> = new Set([
   "count - 1",
 ]);
 
+const fromTheTrade: ReadonlySet<string> = new Set(["examples/lift-cylinder", "examples/milling-spindle"]);
+
 export const judgeOneLine = (): Judged[] =>
   scenes()
-    .filter(({ name }) => name.startsWith("tests/procedures/"))
+    .filter(({ name }) => name.startsWith("tests/procedures/") || fromTheTrade.has(name))
     .flatMap((scene) => {
       const work = atWork(scene);
       return work.mutants.filter((mutant) => !mutant.declared && single.has(mutant.class)).map(work.judge);
@@ -28,7 +30,7 @@ export function tableOf(judged: readonly Judged[]): string {
     return `| ${name} | ${list.length} | ${none} | ${one} | ${list.length - none - one} |`;
   };
   const lines = [
-    "# One-line edits of the published procedures",
+    "# One-line edits of the published procedures, and of a cylinder and a spindle",
     "",
     "Made by `node tests/mutation/one-line.ts`. No finding means that the text is still true, or that nothing in it speaks against the edit: which of the two,",
     "and why, stands in `report.md` for each.",

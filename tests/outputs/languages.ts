@@ -68,6 +68,8 @@ export const machines: Readonly<Record<string, () => Foreign>> = {
   receiver: () => foreignExample("examples/pressure-vessel-inspection/receiver.strip"),
   reducer: () => foreignExample("examples/reducer-family/reducer.strip"),
   actuator: () => foreignExample("examples/valve-actuator/actuator.strip"),
+  table: () => foreignExample("examples/lift-cylinder/table.strip"),
+  spindle: () => foreignExample("examples/milling-spindle/spindle.strip"),
   rig: () => foreignFiles({ "rig.strip": rig }, ["rig.strip"]),
   recorded: () => foreignFiles({ "job.strip": recordMachine }, ["job.strip"]),
 };

@@ -106,7 +106,7 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     ]),
     paths: models.flatMap((model, i) => pathsOf(model, options, `path-${i + 1}`)),
     diagrams: all.flatMap(({ performance, lines }, i) => stripOf(performance, lines, `diagram-${i + 1}`)),
-    index: indexOf(all),
+    index: indexOf(all, wording),
     works: models
       .flatMap((model) =>
         [{ name: model.title || model.unit, text: model.about }, ...model.parts, ...model.ties, ...model.fluids]
@@ -321,16 +321,29 @@ const pairs = (all: readonly Pair[]): { what: string; then: string }[] =>
     ({ what, then }) => `${what}\n${then}`,
   );
 
-function indexOf(all: readonly { readonly lines: Lines; readonly prefix: string }[]): ManualDocument["index"] {
-  const found = new Map<string, { id: string; line: string }[]>();
-  for (const { lines, prefix } of all)
+/** Where there are several procedures, a number alone would be of any of them: each says which it is of. */
+function indexOf(
+  all: readonly { readonly performance: Performance; readonly lines: Lines; readonly prefix: string }[],
+  { document }: OutputOptions["wording"],
+): ManualDocument["index"] {
+  const found = new Map<string, { id: string; line: string; of: string }[]>();
+  for (const { lines, prefix, performance } of all)
     for (const line of [...lines.strip, ...lines.refit, ...lines.finish].flatMap((group) => group.lines)) {
       if (line.is !== "action") continue;
-      for (const name of new Set(line.items.map((item) => item.name)))
-        found.set(name, [...(found.get(name) ?? []), { id: lineElement(prefix, line.id), line: line.id }]);
+      for (const name of new Set(line.items.map((item) => item.name))) {
+        const had = found.get(name) ?? [],
+          of = all.length > 1 ? performance.procedure.title || performance.procedure.id : "";
+        found.set(name, [...had, { id: lineElement(prefix, line.id), line: line.id, of }]);
+      }
     }
   const key = (name: string): string => name.toLowerCase();
   return [...found]
-    .map(([name, of]) => ({ name, lines: of }))
+    .map(([name, lines]) => ({
+      name,
+      lines: lines.map(({ id, line, of }, i) => ({
+        id,
+        line: of === "" || of === lines[i - 1]?.of ? line : document.titled(of, line),
+      })),
+    }))
     .sort((a, b) => (key(a.name) < key(b.name) ? -1 : key(a.name) > key(b.name) ? 1 : a.name < b.name ? -1 : 1));
 }

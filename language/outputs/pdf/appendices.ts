@@ -22,15 +22,15 @@ function laidOut(
   title: string,
   { note, lies }: SheetHead,
   { options, room }: Layout,
-  blocks: (width: number) => readonly Block[],
+  blocks: (room: Layout["room"]) => readonly Block[],
 ): Section {
-  const width = lies ? roomOf(pageOf(options, "book", true)).width : room.width;
+  const own = lies ? roomOf(pageOf(options, "book", true)) : room;
   // Loads are few: they go on where the record ends.
   return {
     name,
     title,
     ...(lies ? { lies: true } : name === "lifting" ? {} : { page: true }),
-    blocks: [par(words(note)), ...blocks(width)],
+    blocks: [par(words(note)), ...blocks(own)],
   };
 }
 
@@ -40,9 +40,7 @@ export const sheetSection = (
   { sheets }: Chapter,
   layout: Layout,
 ): Section =>
-  laidOut(name, title, tableSheetHead(name, layout.options), layout, (width) =>
-    sheetBlocks(sheets.tables[name], width),
-  );
+  laidOut(name, title, tableSheetHead(name, layout.options), layout, (room) => sheetBlocks(sheets.tables[name], room));
 
 export function appendices({ chapters }: ManualDocument, layout: Layout): Section[] {
   const { options } = layout,
@@ -58,7 +56,7 @@ export function appendices({ chapters }: ManualDocument, layout: Layout): Sectio
       table("lifting"),
       ...(chapter.strip.length > 0 ? [table("handover")] : []),
       ...(torque.rows.length > 0
-        ? [laidOut("torque", title(torques), torques, layout, (width) => torqueBlocks(torque.rows, options, width))]
+        ? [laidOut("torque", title(torques), torques, layout, ({ width }) => torqueBlocks(torque.rows, options, width))]
         : []),
       ...(places.rows.length > 0
         ? [laidOut("layout", title(parts), parts, layout, () => [layoutBlock(places.rows, options)])]
@@ -76,7 +74,7 @@ export function wasteBlocks({ chapters }: ManualDocument, { options, room }: Lay
         par(words(tableSheetHead("waste", options).note)),
         ...all.flatMap(({ title, sheets: { tables } }): readonly Block[] => [
           ...(chapters.length > 1 ? [heading(2, title)] : []),
-          ...sheetBlocks(tables.waste, room.width),
+          ...sheetBlocks(tables.waste, room),
         ]),
       ];
 }

@@ -28,11 +28,7 @@ export function closing({ book, chapters }: ManualDocument, { options: { wording
   return [
     par(words(refitBook.closingNote)),
     ...book.closing.flatMap(({ of, title, ...table }) =>
-      sheetTableBlocks(
-        { ...table, title: chapters.length > 1 ? document.titles([of, title]) : title },
-        true,
-        room.width,
-      ),
+      sheetTableBlocks({ ...table, title: chapters.length > 1 ? document.titles([of, title]) : title }, true, room),
     ),
   ];
 }

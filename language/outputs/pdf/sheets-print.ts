@@ -93,11 +93,14 @@ export function torqueSheetPrint({ procedures, provenance }: TorqueSheetData, op
   );
 }
 
-/** @param titled a heading says its title above it. @param width mm. */
+/** What of a page is left for the text, mm. */
+type Room = ReturnType<typeof roomOf>;
+
+/** @param titled a heading says its title above it. */
 export function sheetTableBlocks(
   { title, columns, rows, blank, empty }: SheetTable,
   titled: boolean,
-  width: number,
+  { width, height }: Room,
 ): readonly Block[] {
   const told = when(titled, heading(2, title));
   if (rows.length === 0) return [...told, par(words(empty))];
@@ -111,23 +114,23 @@ export function sheetTableBlocks(
     })),
     ...blank.map((head): Column<readonly string[]> => ({ head, cell: () => "", blank: pen })),
   ];
-  // Many columns are set smaller, as on the torque sheet: the words need the room.
-  return [...told, table("", all, rows, width, all.length > 8 ? 8 : 9)];
+  // Many columns are set smaller, as on the torque sheet: the words need the room. One of several tables is read, and signed, by itself:
+  // it goes over a page's end only where it fits no page with its heading.
+  return [...told, table("", all, rows, width, all.length > 8 ? 8 : 9, titled ? (height / 25.4) * 72 - 60 : 0)];
 }
 
-/** All tables of a sheet, with what is said before them. @param width mm. */
-export const sheetBlocks = ({ notes, tables }: Pick<SheetOf, "notes" | "tables">, width: number): readonly Block[] => [
+/** All tables of a sheet, with what is said before them. */
+export const sheetBlocks = ({ notes, tables }: Pick<SheetOf, "notes" | "tables">, room: Room): readonly Block[] => [
   ...notes.map((note) => par(words(note))),
-  ...tables.flatMap((each) => sheetTableBlocks(each, tables.length > 1, width)),
+  ...tables.flatMap((each) => sheetTableBlocks(each, tables.length > 1, room)),
 ];
 
 /** The sheets that are tables with places to write. */
 export function tableSheetPrint(data: SheetData, options: OutputOptions, lies: boolean): PrintDocument {
-  const page = pageOf(options, "narrow", lies),
-    { width } = roomOf(page);
+  const page = pageOf(options, "narrow", lies);
   const blocks = data.procedures.flatMap((procedure, i): Block[] => [
     heading(1, titleOf(procedure), i > 0),
-    ...sheetBlocks(procedure, width),
+    ...sheetBlocks(procedure, roomOf(page)),
   ]);
   return sheet(data.title, data.note, data.provenance, options, page, blocks);
 }

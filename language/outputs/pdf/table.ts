@@ -16,13 +16,18 @@ export interface Column<Row> {
 
 const padding = 10;
 
-/** @param room width of the table, mm. @param caption "" where the heading just above says the same. */
+/**
+ * @param room width of the table, mm.
+ * @param caption "" where the heading just above says the same.
+ * @param wholeTo up to this height it stays on one page, points; else where it is short.
+ */
 export function table<Row>(
   caption: string,
   columns: readonly Column<Row>[],
   rows: readonly Row[],
   room: number,
   size = 9,
+  wholeTo = 0,
 ): Table {
   const whole = (room / 25.4) * 72,
     cells = rows.map((row) => columns.map((column) => textOf(column.cell(row))));
@@ -36,6 +41,7 @@ export function table<Row>(
     );
   const fitted = (text: string, i: number): Words =>
     words(text, (word) => [...word].length > 1 && widthOf(word, size) > widths[i]! - padding);
+  const lines = linesIn(cells.map((row) => used.map(({ i }, at) => widthOf(row[i]!, size) / (widths[at]! - padding))));
   return {
     is: "table",
     caption: words(caption),
@@ -51,7 +57,7 @@ export function table<Row>(
       }),
     ),
     high: cells.some((row) => used.some(({ i }, at) => widthOf(row[i]!, size) > 14 * widths[at]!)),
-    whole: linesIn(cells.map((row) => used.map(({ i }, at) => widthOf(row[i]!, size) / (widths[at]! - padding)))) <= 12,
+    whole: lines <= 12 || lines * size * 1.3 + (rows.length + 1) * padding <= wholeTo,
     size,
   };
 }

@@ -2,6 +2,7 @@
 
 import { expect, test } from "vitest";
 import { pdfOf } from "../../../language/cli/pdf/pdf.ts";
+import { handoverSheet } from "../../../language/outputs/sheet/handover.ts";
 import { labels } from "../../../language/outputs/labels/labels.ts";
 import { layoutSheet } from "../../../language/outputs/layout-sheet/layout-sheet.ts";
 import { outputs } from "../../../language/outputs/registry.ts";
@@ -93,4 +94,24 @@ test("where there is nothing to print, the sheet says so", async () => {
   expect(await read(torqueSheet.print!(torqueSheet.data(input, options), options))).toContain(
     options.wording.torqueSheet.nothing,
   );
+});
+
+test("handover: what one hands over and signs after a step stands on one page, with its heading and its head", async () => {
+  const data = handoverSheet.data(
+      compiledExample("valve-actuator/actuator.strip", "dairy-pump/pump.strip", "reducer-family/reducer.strip"),
+      options,
+    ),
+    { pages } = await readPdf((await pdfOf(handoverSheet.print!(data, options))).bytes),
+    { handover } = options.wording.benchSheets,
+    tight = (text: string): string => text.replace(/\s/g, "");
+  const tables = data.procedures.flatMap(({ tables: all }) => (all.length > 1 ? all : []));
+  expect(tables.length).toBeGreaterThan(10);
+  for (const { title, rows } of tables) {
+    const own = pages.map(({ tagged }) => tight(tagged)).filter((page) => page.includes(tight(title))),
+      all = [handover.fact, ...rows.map((row) => row[1]!)].map((part) => tight(shownOnOneLine(part)));
+    expect(
+      own.some((page) => all.every((part) => page.slice(page.indexOf(tight(title))).includes(part))),
+      title,
+    ).toBe(true);
+  }
 });

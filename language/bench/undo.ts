@@ -4,7 +4,7 @@ import type { Act } from "../model/act.ts";
 import type { ThingIndex, Tie } from "../model/model.ts";
 import { bareHandsKg, massKg } from "./load.ts";
 import { cleared, hidden, lumpOfItem, wrongPosition } from "./access.ts";
-import { forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
 import { spills } from "./fluids.ts";
 import { touch } from "./hazards.ts";
 import { isCaptive, isPart, isTie, partOf, tieOf } from "./machine.ts";
@@ -41,6 +41,8 @@ export function undo(bench: Bench, act: Act, things: readonly ThingIndex[], arou
         act,
         around,
       );
+      // Which of the two figures is wrong nobody can tell: what is left of it by either is no second mistake.
+      assume(bench, thing, A_OUT);
     }
     bench.stages.delete(thing);
     const needs = new Set<number>(),

@@ -3,29 +3,37 @@
 import type { Span } from "../findings/finding.ts";
 import { kept } from "../model/kept.ts";
 import type { Project, SourceFile } from "../names/project.ts";
-import { eachItem, type Item } from "../syntax/index.ts";
+import { eachItem, type Item, type SyntaxError } from "../syntax/index.ts";
 import type { Due } from "./due-names.ts";
 import { surveyOf, type Unknown } from "./survey-of-names.ts";
 
 export interface LostHead {
-  readonly item: Item;
+  /** Undefined where the lines stand below a line that may have lost its brace as well. */
+  readonly item: Item | undefined;
   readonly at: Span;
 }
 
 const lost = kept<SourceFile, readonly LostHead[]>();
 
-/** The blocks of a file that no line opens. */
+/** The blocks of a file that no line opens, or that may be another line's than the one that they stand below. */
 export function lostHeads(file: SourceFile): readonly LostHead[] {
-  const errors = file.tree.errors.filter(({ code }) => code === "syntax/head-missing");
+  const errors = file.tree.errors.filter(
+    ({ code }) => code === "syntax/head-missing" || code === "syntax/brace-missing",
+  );
   if (errors.length === 0) return [];
   return lost(file, () => {
-    const found: LostHead[] = [],
-      starts = new Map(errors.map((error) => [error.start, error]));
+    const at = ({ start, end }: SyntaxError): Span => ({ file: file.path, start, end }),
+      found: LostHead[] = errors
+        .filter(({ code }) => code === "syntax/brace-missing")
+        .map((error) => ({ item: undefined, at: at(error) })),
+      starts = new Map(
+        errors.filter(({ code }) => code === "syntax/head-missing").map((error) => [error.start, error]),
+      );
     eachItem(file.tree.items, (item) => {
       const error = starts.get(file.tree.scan.tokens[item.first]!.startOffset);
       if (!error) return;
       starts.delete(error.start); // The first line in it begins at the same sign.
-      found.push({ item, at: { file: file.path, start: error.start, end: error.end } });
+      found.push({ item, at: at(error) });
     });
     return found;
   });
@@ -51,7 +59,7 @@ export function lostHeadFor(project: Project, unknown: Unknown): Span | undefine
   if (!head || more.length > 0) return undefined;
   if (declaredIn(project, head).has(unknown.text)) return head.at;
   const names = new Set<string>(),
-    dues = declares[head.item.entry?.word ?? ""];
+    dues = declares[head.item?.entry?.word ?? ""];
   for (const file of project.files.values())
     for (const { text, due, is } of surveyOf(project, file).unknown)
       if (is === undefined && (dues === undefined || dues.includes(due))) names.add(text);
@@ -61,8 +69,8 @@ export function lostHeadFor(project: Project, unknown: Unknown): Span | undefine
 function declaredIn(project: Project, { item, at }: LostHead): ReadonlySet<string> {
   const found = new Set<string>(),
     tokens = project.files.get(at.file)!.tree.scan.tokens;
-  eachItem(item.block?.items ?? [], ({ arguments: all }) => {
-    for (const { declares: isOwn, first } of all) if (isOwn) found.add(tokens[first]!.text);
+  eachItem(item?.block?.items ?? [], ({ arguments: all }) => {
+    for (const { first } of all) found.add(tokens[first]!.text);
   });
   return found;
 }

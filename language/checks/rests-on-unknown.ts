@@ -127,6 +127,15 @@ export function unknownCalls(
   });
   const heads = [...project.files.values()].flatMap(lostHeads);
   return ({ at, reasons }, model) => {
+    // What falls may have hung on the one thing of this unit that nothing declares.
+    if (reasons.every(({ rule }) => rule === "sequence/falls")) {
+      const lost = [...project.files.values()].flatMap((file) =>
+        surveyOf(project, file)
+          .unknown.filter(({ due, is, unit }) => thingDue.has(due) && is === undefined && unit === model.title)
+          .map(({ text, start, end }) => ({ text, at: { file: file.path, start, end } })),
+      );
+      return new Set(lost.map(({ text }) => text)).size === 1 ? lost[0]!.at : undefined;
+    }
     const hazards = reasons.map(({ rule, by, thing }) =>
       rule === "hazard/not-yet" ? by[0] : rule === "hazard/order" ? thing : undefined,
     );
@@ -135,7 +144,7 @@ export function unknownCalls(
     const isPush = (hazard: ThingIndex): boolean =>
       model.hazards.some((one) => one.index === hazard && one.pushes.length > 0);
     if (hazards.every((hazard) => isPush(hazard!)))
-      return tiesOfNothing(project, model)[0]?.at ?? heads.find((head) => isTieWord(head.item.entry?.word))?.at;
+      return tiesOfNothing(project, model)[0]?.at ?? heads.find((head) => isTieWord(head.item?.entry?.word))?.at;
     return found.find(
       (call) =>
         call.at.file === at.file &&
@@ -152,8 +161,13 @@ const isTieWord = (word: string | undefined): boolean => word === "fastener" || 
 
 const callDue: ReadonlySet<Due> = new Set<Due>(["procedure", "procedure or step", "step", "hazard"]);
 
+interface Place {
+  readonly start: number;
+  readonly end: number;
+}
+const thingDue: ReadonlySet<Due> = new Set<Due>(["part", "thing", "washer"]);
 /** What the bench stumbles over in a file: unknown names, unless the author has them allowed, doubled ones, and lines that could not be read. */
-function unknownIn(project: Project, file: SourceFile): readonly { readonly start: number; readonly end: number }[] {
+function unknownIn(project: Project, file: SourceFile): readonly Place[] {
   const unknown = surveyOf(project, file).unknown.filter((one) => !noMatter.has(one.due)),
     isAllowed = unknown.length > 0 && allowsOf(file).some((allow) => allow.code === code);
   return [...(isAllowed ? [] : unknown), ...file.tree.errors, ...doubledIn(file)].sort((a, b) => a.start - b.start);

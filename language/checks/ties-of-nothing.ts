@@ -3,9 +3,9 @@
 import { kept } from "../model/kept.ts";
 import type { Model, Tie } from "../model/model.ts";
 import type { Project } from "../names/project.ts";
-import { wasReadWhole } from "./read-whole.ts";
+import { saysWord, wasReadWhole } from "./read-whole.ts";
 
-const joined = /\b(?:joins|into)\b/;
+const joining: ReadonlySet<string> = new Set(["joins", "into"]);
 const known = kept<Model, readonly Tie[]>();
 
 export const tiesOfNothing = (project: Project, model: Model): readonly Tie[] =>
@@ -14,10 +14,6 @@ export const tiesOfNothing = (project: Project, model: Model): readonly Tie[] =>
       if (tie.lowers.length > 0 || tie.uppers.length > 0 || tie.into !== undefined) return false;
       // Where it says so and the names are not found, that is what is wrong.
       const source = project.files.get(tie.at.file);
-      return (
-        source !== undefined &&
-        wasReadWhole(project, tie.whole) &&
-        !joined.test(source.text.slice(tie.whole.start, tie.whole.end))
-      );
+      return source !== undefined && wasReadWhole(project, tie.whole) && !saysWord(source, tie.whole, joining);
     }),
   );

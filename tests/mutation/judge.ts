@@ -28,6 +28,8 @@ export interface SceneAtWork {
   readonly checked: Checked;
   readonly mutants: readonly Mutant[];
   judge(mutant: Mutant): Judged;
+  /** `file:line code: text` of what is found with this text in place of that file's, and was not found before. */
+  found(file: string, text: string): readonly string[];
 }
 
 const keyOf = (finding: Finding, texts: ReadonlyMap<string, string>): string =>
@@ -43,12 +45,20 @@ export function atWork(scene: Scene): SceneAtWork {
   const mutants = scene.files.flatMap((path) =>
     mutantsOf(checked.project.files.get(path)!, (start) => factsOf(start, path, checked.performances)),
   );
-  const judge = (mutant: Mutant): Judged => {
-    const next = new Map(texts).set(mutant.file, applied(texts.get(mutant.file)!, mutant.edits));
-    // The memo of the text as it was stays as it is: only what the edit touches is done again.
-    const after = checkProject(worldWith(next), scene.files, {
+  // The memo of the text as it was stays as it is: only what the edit touches is done again.
+  const check = (next: ReadonlyMap<string, string>): Checked =>
+    checkProject(worldWith(next), scene.files, {
       memo: { ...memo, trees: new Map(memo.trees), files: new Map(memo.files) },
     });
+  const foundIn = (file: string, text: string): string[] => {
+    const next = new Map(texts).set(file, text);
+    return check(next)
+      .findings.map((finding) => keyOf(finding, next))
+      .filter((key) => !known.has(key));
+  };
+  const judge = (mutant: Mutant): Judged => {
+    const next = new Map(texts).set(mutant.file, applied(texts.get(mutant.file)!, mutant.edits)),
+      after = check(next);
     const found = after.findings.filter((finding) => !known.has(keyOf(finding, next)));
     const findings = found.map((finding) => keyOf(finding, next)),
       { lines, isAskedFor } = concernedBy(mutant, checked.performances, texts);
@@ -69,7 +79,7 @@ export function atWork(scene: Scene): SceneAtWork {
     const why = reasonFor(mutant, checked, isAskedFor);
     return { mutant, verdict: why.only ? "only statement" : "survivor", findings, why: why.says };
   };
-  return { scene, texts, checked, mutants, judge };
+  return { scene, texts, checked, mutants, judge, found: foundIn };
 }
 
 /** Every mutant of every scene. */

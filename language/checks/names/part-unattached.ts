@@ -3,10 +3,11 @@
 import type { Model, Part, ThingIndex } from "../../model/model.ts";
 import { check } from "../check.ts";
 import { tiesOfNothing } from "../ties-of-nothing.ts";
+import { saysWord } from "../read-whole.ts";
 import { surveyOf } from "../survey-of-names.ts";
 
 /** Words that say how a part is held, even where what they name is not found. */
-const held = /\b(?:fits|rests|between|into|is|like)\b/;
+const held: ReadonlySet<string> = new Set(["fits", "rests", "between", "into", "is", "like"]);
 
 export default check({
   code: "names/part-unattached",
@@ -39,7 +40,7 @@ export default check({
       if (first.prefix !== "" || !source) continue;
       // A misspelt name elsewhere may be what holds it: that is said there.
       if (surveyOf(project, source).unknown.length > 0 || source.tree.errors.length > 0) continue;
-      if (others.length === 0 && held.test(source.text.slice(first.whole.start, first.whole.end))) continue;
+      if (others.length === 0 && saysWord(source, first.whole, held)) continue;
       const names = others.map((part) => part.name);
       yield {
         at: first.at,

@@ -1,5 +1,6 @@
 // An act tried on a copy of the bench: nothing is reported, nothing is kept. What could be done now, and what would have to come first.
 
+import { asStart } from "../bench/as-start.ts";
 import { benchOf, type Bench } from "../bench/bench.ts";
 import { perform } from "../bench/perform.ts";
 import type { State } from "../bench/state.ts";
@@ -41,7 +42,8 @@ export function simpleAct(verb: string, name: string): Act | undefined {
 }
 
 export function tryAct(model: Model, state: State, act: Act, around: Around): Tried {
-  const bench: Bench = benchOf(model, { ...state, assumptions: 0 });
+  // One act on its own: what was done before has no events here, and must share no numbers with what this one does.
+  const bench: Bench = benchOf(model, asStart(model, { ...state, assumptions: 0 }));
   perform(bench, act, around);
   return { problems: bench.problems, state: bench.state };
 }

@@ -55,23 +55,28 @@ export function settle(bench: Bench, procedure: Procedure): void {
   for (const start of procedure.starts) one(start);
 }
 
-/** What was done before is no part of this refit: facts stay, the events that made them so are forgotten. */
+/**
+ * What was done before is no part of this refit: facts stay, the events that made them so are forgotten. Sub-assemblies have numbers of
+ * no event then, each one of its own, whenever it was made.
+ */
 export function asStart(model: Model, state: State): State {
   const none = vector(model.things.length, NEVER),
+    all = [...state.carriers.entries()],
     before = new Map<number, Lump>();
-  for (const [number, lump] of state.carriers.entries()) {
-    const home = lump.from > 0 ? -lump.from : lump.from;
-    before.set(-Math.abs(number), {
-      carrier: lump.carrier,
-      from: home,
-      ...(lump.joined === undefined ? {} : { joined: lump.joined > 0 ? -lump.joined : lump.joined }),
+  let last = Math.min(0, ...all.map(([number]) => number).filter((number) => number > -wayOff));
+  const names = new Map(all.map(([number]) => [number, number > ON_BASE ? --last : number])),
+    nameOf = (number: number): number => names.get(number) ?? number;
+  for (const [number, { carrier, from, joined }] of all)
+    before.set(nameOf(number), {
+      carrier,
+      from: nameOf(from),
+      ...(joined === undefined ? {} : { joined: nameOf(joined) }),
     });
-  }
   let lump = state.lump,
     standing = state.standing;
   for (const part of model.parts) {
     const had = at(lump, part.index);
-    if (had > ON_BASE) lump = set(lump, part.index, -had);
+    if (had > ON_BASE) lump = set(lump, part.index, nameOf(had));
   }
   for (const precaution of model.precautions)
     if (at(standing, precaution.number) > 0) standing = set(standing, precaution.number, -1);

@@ -534,6 +534,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ],
     ["walk.ts#neededFirst", refusal, "what a procedure of the way back needs is done before it there, too"],
     ["as-start.ts#settle", ends, "`starts without` counts among what is out, and a way back may say it again"],
+    [
+      "as-start.ts#asStart",
+      ends,
+      "what several procedures before this one took off are parts of their own: each goes back by itself",
+    ],
     ["new-parts.ts#reuse", written, "a spent part that must be new is not used again"],
     ["new-parts.ts#judgeOldStays", written, "what must be new every time does not stay in a joint that was opened"],
     ["new-parts.ts#questionSeals", written, "by kind alone it is a question"],

@@ -35,6 +35,19 @@ test("a needed procedure's end is this one's start, through several: parts, mark
   ]);
 });
 
+test("what several procedures before this one took off are parts of their own: each goes back by itself", () => {
+  const facts = `part x "X" { rests on b }\n part y "Y" { rests on b }\n part rider "Rider" { rests on x }`;
+  const back = (acts: string): string[] =>
+    says(
+      stage(facts, "step { remove x }", "aim x off") +
+        more("q", "aim y off needs p leaves off y until r", "remove y") +
+        more("r", "aim all in", acts),
+    );
+  expect(back("fit x fit y")).toEqual([]);
+  expect(back("fit y")).toEqual(["refit/missing: X is not back on at the end @ r"]);
+  expect(back("fit x")).toEqual(["refit/missing: Y is not back on at the end @ r"]);
+});
+
 test("what a needed procedure lacks is told there alone", () => {
   const text =
     stage(card, "step { remove lid }") +

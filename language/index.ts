@@ -5,6 +5,7 @@ export type { Because, Finding, Fix, Severity, Span, TextEdit } from "./findings
 export type { World } from "./workspace/world.ts";
 export { defaultSettings, type Settings } from "./workspace/settings.ts";
 export {
+  checkAhead,
   checkProject,
   checkTexts,
   newMemo,

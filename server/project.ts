@@ -2,6 +2,7 @@
 // read, parsed nor performed again.
 
 import {
+  checkAhead,
   checkTexts,
   defaultSettings,
   loadProject,
@@ -78,7 +79,8 @@ export interface ProjectHost {
 const fewFiles = 60;
 /** So many files that use a changed one are checked with it at once; more are done after what is open. */
 const fewUsers = 12;
-const chunk = 8;
+/** In ms: so long the work on a whole folder goes on before others get their turn. */
+const turn = 20;
 
 export function newProject(folder: string, host: ProjectHost): Project {
   let nearTexts: Texts | undefined,
@@ -203,14 +205,28 @@ export function newProject(folder: string, host: ProjectHost): Project {
     },
     isHalted: () => haltedAt === generation,
     async complete(stop) {
-      const at = generation,
-        roots = all();
-      for (let i = 0; i < roots.length && !whole; i += chunk) {
-        check(load(roots.slice(i, i + chunk)));
-        await host.breathe();
-        if (at !== generation || stop?.()) return;
-      }
+      const at = generation;
+      let since = performance.now();
+      /** File by file, so that nobody waits for more than one; false where it was overtaken or is to stop. */
+      const each = async (paths: Iterable<string>, work: (path: string) => void): Promise<boolean> => {
+        for (const path of paths) {
+          if (whole) break;
+          work(path);
+          if (performance.now() - since < turn) continue;
+          await host.breathe();
+          if (at !== generation || stop?.()) return false;
+          since = performance.now();
+        }
+        return true;
+      };
+      if (!allTexts && !(await each(all(), (path) => void load([path])))) return;
+      const read = (allTexts ??= load(all()));
+      if (
+        !(await each(read.files.keys(), (path) => checkAhead(read, path, world, { settings: project.settings, memo })))
+      )
+        return;
       if (!whole) project.wholeNow();
+      await host.breathe();
     },
     touch(path) {
       generation++;

@@ -118,12 +118,9 @@ export function checkTexts(project: Project, world: World, options: CheckOptions
   let done = 0;
   for (const file of project.files.values()) {
     between?.(done++, project.files.size);
-    const result = resultOf(project, file, memo, options.memo ? "stages" : "once");
-    let judged = memo.judged.get(file.path);
-    if (judged?.of !== result || judged.settings !== settings)
-      memo.judged.set(file.path, (judged = { of: result, settings, raw: judge(result, context) }));
+    const { result, found } = foundIn(file, context, memo, options.memo ? "stages" : "once");
     for (const one of checkFile(allChecks(), file, context)) raw.push(one);
-    for (const one of judged.raw) raw.push(one);
+    for (const one of found) raw.push(one);
     for (const { performance } of result.rehearsals) performances.push(performance);
     units.push(...result.units);
     for (const [unit, list] of result.builds) builds.set(unit, list);
@@ -146,6 +143,32 @@ export function checkTexts(project: Project, world: World, options: CheckOptions
     texts: new Map([...project.files.values()].map((file) => [file.path, file.text])),
     procedures: new Set(performances.map((p) => `${p.procedure.at.file} ${p.procedure.id}`)).size,
   };
+}
+
+/** Works out one file of texts that were read already: a check of them all then finds it done. */
+export function checkAhead(
+  project: Project,
+  path: string,
+  world: World,
+  { settings = defaultSettings, memo }: { readonly settings?: Settings; readonly memo: CheckMemo },
+): void {
+  const file = project.files.get(path);
+  if (file) foundIn(file, { project, settings, world }, memo, "stages");
+}
+
+/** Performed and judged, both kept where nothing changed. */
+function foundIn(
+  file: SourceFile,
+  context: CheckContext,
+  memo: CheckMemo,
+  keeping: Keeping,
+): { readonly result: FileResult; readonly found: readonly Raw[] } {
+  const { settings } = context,
+    result = resultOf(context.project, file, memo, keeping);
+  let judged = memo.judged.get(file.path);
+  if (judged?.of !== result || judged.settings !== settings)
+    memo.judged.set(file.path, (judged = { of: result, settings, raw: judge(result, context) }));
+  return { result, found: judged.raw };
 }
 
 /** Performs every procedure of texts that were read already and judges nothing; a check of the same texts then only judges. */

@@ -1,10 +1,11 @@
 // The check as a task, what the problem matcher makes of its lines, and the walkthrough.
 
 import * as assert from "node:assert/strict";
-import { rm, writeFile } from "node:fs/promises";
+import { mkdir, rename, rm, writeFile } from "node:fs/promises";
 import * as vscode from "vscode";
 import { until } from "./until.ts";
-import { errors } from "./workbench.ts";
+import { errors, open, replace, revert } from "./workbench.ts";
+import { longTexts } from "./long-texts.ts";
 
 export const tasks: Readonly<Record<string, () => Promise<void>>> = {
   async "the check of the folder runs as a task, and what it prints is listed as problems"() {
@@ -53,6 +54,60 @@ export const tasks: Readonly<Record<string, () => Promise<void>>> = {
       assert.equal(await ends(task!), 0, "what is gone again is not told of");
     } finally {
       await vscode.workspace.fs.delete(vscode.Uri.joinPath(file, ".."), { recursive: true });
+    }
+  },
+  async "the check of a folder is broken off where its terminal is closed, and the rest goes on"() {
+    const folder = vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, "long");
+    try {
+      for (const [name, text] of longTexts(80))
+        await vscode.workspace.fs.writeFile(vscode.Uri.joinPath(folder, name), new TextEncoder().encode(text));
+      const [task] = await vscode.tasks.fetchTasks({ type: "stripdown" });
+      const execution = await vscode.tasks.executeTask(task!);
+      await new Promise((resolve) => {
+        setTimeout(resolve, 300);
+      });
+      execution.terminate();
+      await until(
+        () => vscode.tasks.taskExecutions.length,
+        (running) => running === 0,
+      );
+      const unit = await open("long/unit.strip");
+      await replace(unit, "joins p0 to frame", "joins p0 to nothing");
+      await until(
+        () => errors(unit),
+        (list) => list.length > 0,
+      );
+      await revert(unit);
+    } finally {
+      await vscode.commands.executeCommand("workbench.action.closeActiveEditor");
+      await vscode.workspace.fs.delete(folder, { recursive: true });
+    }
+  },
+  async "a folder that another program renames: what uses its files is told at once, and when it comes back"() {
+    const root = vscode.workspace.workspaceFolders![0]!.uri,
+      at = (...names: string[]): string => vscode.Uri.joinPath(root, ...names).fsPath;
+    await mkdir(at("lent"));
+    await writeFile(at("lent", "box.strip"), 'unit box "Box" {\n  base foot\n  part foot "Foot"\n}\n');
+    await writeFile(
+      at("uses.strip"),
+      'use "lent/box.strip"\nprocedure look "Look" for box {\n  aim none\n  step "Look" { note "n" }\n}\n',
+    );
+    try {
+      const document = await open("uses.strip");
+      const told = async (count: number): Promise<void> => {
+        await until(
+          () => errors(document).map(({ message }) => message),
+          (list) => (count === 0 ? list.length === 0 : list.length > 0),
+        );
+      };
+      await told(0);
+      await rename(at("lent"), at("kept"));
+      await told(1);
+      await rename(at("kept"), at("lent"));
+      await told(0);
+      await vscode.commands.executeCommand("workbench.action.closeActiveEditor");
+    } finally {
+      for (const name of ["lent", "kept", "uses.strip"]) await rm(at(name), { recursive: true, force: true });
     }
   },
   async "every step of the walkthrough leads to a command and a page that are there"() {

@@ -4,6 +4,7 @@ import * as assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import * as vscode from "vscode";
 import type { Written } from "../../client/documents.ts";
+import { longTexts } from "./long-texts.ts";
 import { until } from "./until.ts";
 import { strip, winch, lockOff, api, open, cursor, replace, revert } from "./workbench.ts";
 
@@ -183,23 +184,3 @@ export const views: Readonly<Record<string, () => Promise<void>>> = {
     await vscode.commands.executeCommand("workbench.action.closeEditorsInOtherGroups");
   },
 };
-
-/** A unit with many parts, and procedures that use it: a change in the unit makes all of them be performed again. */
-function longTexts(count: number): [name: string, text: string][] {
-  const groups = Array.from({ length: 600 }, (_, i) => i);
-  const unit = [
-    'unit rig "Rig" {\n  base frame\n  part frame "Frame"',
-    ...groups.map(
-      (i) => `  part p${i} "Part ${i}"\n  fastener s${i} bolt "Bolts ${i}" { count 4  joins p${i} to frame }`,
-    ),
-    "}\n",
-  ];
-  const acts = groups.map((i) => `    undo s${i}\n    remove p${i}`).join("\n");
-  return [
-    ["unit.strip", unit.join("\n")],
-    ...Array.from({ length: count }, (_, i): [string, string] => [
-      `job-${i}.strip`,
-      `use "unit.strip"\nprocedure job-${i} "Job" for rig {\n  aim all apart\n  step "All" {\n${acts}\n  }\n}\n`,
-    ]),
-  ];
-}

@@ -6,6 +6,7 @@ import type { FullDue } from "../checks/each-name.ts";
 import { at } from "../bench/vector.ts";
 import { isOut, left, lumpOf } from "../bench/ties.ts";
 import { DRAINED, HELD, ON_BASE } from "../bench/state.ts";
+import { inchGrades, metricClasses } from "../figures/property-classes.ts";
 import type { Project, SourceFile } from "../names/project.ts";
 import { isKindOf, precautions, synonyms } from "../tables/index.ts";
 import { usualUnits, dimensionNames, type Dimension, type UnitGroup } from "../quantities/index.ts";
@@ -108,10 +109,29 @@ function inHead(asked: Asked, file: SourceFile, slot: Slot): Proposal[] {
           found.push(...names(asked, file, slot));
         }
         break;
+      case "label":
+        found.push(...strengths(slot.item!.entry!.word));
+        break;
       default:
     }
   }
   return found;
+}
+
+/** Strength classes and grades as their standards name them. */
+function strengths(word: string): Proposal[] {
+  const materials = word === "class" ? metricClasses : word === "grade" ? inchGrades : [];
+  return [...new Map(materials.map(({ name, standard }) => [name, standard]))].map(([label, detail], i): Proposal => ({
+    label: word === "grade" ? label.replace(/^grade /i, "") : label,
+    is: "kind",
+    of: word,
+    detail,
+    about: "",
+    rank: 10 + i,
+    also: [],
+    snippet: undefined,
+    use: undefined,
+  }));
 }
 
 function kinds(list: KindList): Proposal[] {
@@ -167,8 +187,10 @@ function names(asked: Asked, file: SourceFile, slot: Slot): Proposal[] {
   // The half-typed line itself is not asked: what was done up to the one before it is.
   const moment = isAct ? asked.moment(file, file.tree.scan.tokens[slot.item!.first]!.startOffset - 1) : undefined;
   const judged = moment && judge(moment, entry.word);
+  const own = ownName(file, slot),
+    fits = handled.get(entry.word);
   return candidatesFor(asked.project, file, due, slot.path, entry.place)
-    .filter(({ id }) => !slot.listed.has(id))
+    .filter(({ id, word }) => !slot.listed.has(id) && id !== own && (!isAct || !fits || fits.has(word)))
     .flatMap((one): Proposal[] => {
       const said = judged?.(one.id);
       if (said === "never") return [];
@@ -187,6 +209,21 @@ function names(asked: Asked, file: SourceFile, slot: Slot): Proposal[] {
       ];
     });
 }
+
+/** The name of the declaration that the line stands in: nothing lies behind, between or in itself. */
+function ownName(file: SourceFile, slot: Slot): string | undefined {
+  const around = slot.path.findLast((item) => item !== slot.item),
+    argument = around?.entry?.place === "unit" ? around.arguments.find(({ declares }) => declares) : undefined;
+  return argument && file.tree.scan.tokens[argument.first]!.text;
+}
+
+/** What an act can be done to, where that is less than everything that has a name. */
+const solid: ReadonlySet<string> = new Set(["part", "fastener", "joint"]),
+  handled: ReadonlyMap<string, ReadonlySet<string>> = new Map([
+    ...["renew", "reuse", "scrap", "fit", "hold", "release", "mark", "tag"].map((verb) => [verb, solid] as const),
+    ["tighten", new Set(["fastener", "joint"])],
+    ["support", new Set(["part"])],
+  ]);
 
 type Judged = "never" | { readonly says: string; readonly rank: number } | undefined;
 

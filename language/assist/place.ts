@@ -87,6 +87,24 @@ export function slotAt(tree: Tree, offset: number): Slot | undefined {
   const index = tokenIndexAt(tokens, offset),
     at = tokens[index],
     here = at && at.startOffset < offset && offset <= endOf(at) ? at : undefined;
+  // A text that is not closed yet reaches to the end of its line, with the blanks that were typed last.
+  const open = !here && at ? openText(text, tokens[endOf(at) <= offset ? index : index - 1], offset) : undefined;
+  if (open) {
+    const { path, block } = placeAt(tree, endOf(open));
+    return {
+      prefix: "",
+      from: offset,
+      block,
+      opens: false,
+      item: path[path.length - 1],
+      next: [],
+      context: "",
+      earlier: "",
+      listed: new Set(),
+      text: open,
+      path,
+    };
+  }
   if (here?.tokenType === Str && (offset < endOf(here) || !here.image.endsWith('"') || here.image === '"')) {
     const { path, block } = placeAt(tree, offset);
     return {
@@ -121,11 +139,21 @@ export function slotAt(tree: Tree, offset: number): Slot | undefined {
     block,
     text: undefined,
     path,
-    opens: !goesOn ? true : state.ends && last!.text !== ",",
+    // Behind a head that a block belongs to its brace is due, on the same line, and no other item.
+    opens: !goesOn ? true : state.ends && last!.text !== "," && (head!.entry!.block === "" || head!.entry!.itemWillDo),
     item: head,
     next: goesOn ? state.follow : [],
     ...(goesOn ? wordsBefore(head!, tokens, before) : { context: "", earlier: "", listed: new Set<string>() }),
   };
+}
+
+function openText(text: string, token: Token | undefined, offset: number): Token | undefined {
+  return token?.tokenType === Str &&
+    !/^"[^]*"$/.test(token.image) &&
+    endOf(token) <= offset &&
+    /^[^\S\n]*$/.test(text.slice(endOf(token), offset))
+    ? token
+    : undefined;
 }
 
 /** The items whose blocks are open after a token. */
@@ -190,7 +218,9 @@ function wordsBefore(item: Item, tokens: readonly Token[], to: number): Pick<Slo
       token.text !== "and" &&
       token.text !== "or" &&
       token.text !== "fails" &&
-      token.text !== "removed"
+      token.text !== "removed" &&
+      token.text !== "rest" &&
+      token.text !== "each"
     ) {
       earlier = context;
       context = token.text;

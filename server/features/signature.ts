@@ -22,12 +22,11 @@ export default feature({
               .map((leaf) =>
                 leaf.is === "word"
                   ? leaf.text
-                  : leaf.is === "unit" || leaf.is === "kind"
-                    ? leaf.text
-                    : leaf.slot || leaf.is,
+                  : `<${leaf.is === "unit" || leaf.is === "kind" ? leaf.text : leaf.slot || leaf.is}>`,
               ),
           ),
         ].slice(0, 8);
+        if (parts.length === 0) return null;
         // The line as it stands, and behind it what is due: that is the part the cursor is in.
         const { scan } = looked.file.tree,
           typed = scan.text.slice(scan.tokens[slot.item!.first]!.startOffset, slot.from).trim().replace(/\s+/g, " "),
@@ -41,7 +40,7 @@ export default feature({
             {
               label,
               documentation: { kind: MarkupKind.Markdown, value: `${entry.meaning}\n\n\`${entry.example}\`` },
-              parameters: due === "" ? [] : [{ label: byOffset ? [typed.length + 1, label.length] : due }],
+              parameters: [{ label: byOffset ? [typed.length + 1, label.length] : due }],
             },
           ],
           activeSignature: 0,

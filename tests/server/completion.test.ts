@@ -122,3 +122,61 @@ test("what is inside a unit that is used several times is proposed by the part t
   expect(screws.labels).toContain("gearbox.right.lid-screws");
   expect(screws.labels).not.toContain("gearbox.left.lid-screws");
 });
+
+test("behind `rest of` as behind a count: fasteners that are still in", async () => {
+  const { labels } = await proposed(winch("undo 1 of cover-screws\n    undo rest of <|>"));
+  expect(labels).toEqual(["cover-screws", "drum-bolts", "pack-bolts"]);
+});
+
+test("what cannot be handled so is not proposed: no hazard is renewed or let go, no part is tightened", async () => {
+  const text = (body: string): string =>
+    winch(body).replace(
+      "  fastener cover-screws",
+      '  fluid oil oil "Oil" { volume 1 L }\n  hazard skin hot caution "Hot" { on cover  precaution cool "Wait." }\n  fastener cover-screws',
+    );
+  for (const verb of ["renew", "release", "reuse"]) {
+    const { labels } = await proposed(text(`${verb} <|>`));
+    expect(labels, verb).toContain("cover");
+    expect(labels, verb).not.toContain("skin");
+    expect(labels, verb).not.toContain("oil");
+  }
+  expect((await proposed(text("cool <|>"))).labels).toContain("skin");
+  const { labels } = await proposed(text('note "n"\n    refit { tighten <|> }'));
+  expect(labels).toContain("cover-screws");
+  expect(labels).not.toContain("cover");
+});
+
+test("a thing does not lie behind, between or in itself", async () => {
+  const unit = (line: string): string =>
+    `#- main.strip\nunit box "Box" {\n  base foot\n  part foot "Foot"\n  part lid "Lid"\n  part ring "Ring" { ${line} }\n}\n`;
+  for (const line of ["behind <|>", "between <|>", "fits <|>", "rests on <|>", "matched with <|>"])
+    expect(
+      (await proposed(unit(line))).labels.filter((one) => ["foot", "lid", "ring"].includes(one)),
+      line,
+    ).toEqual(["foot", "lid"]);
+});
+
+test("in a text that is not closed yet, and behind a head whose brace is due, nothing else is proposed", async () => {
+  const { labels } = await proposed('#- main.strip\nunit box "Hand <|>\n');
+  expect(labels).toEqual([]);
+  for (const line of ["unit box <|>", 'unit box "Box" <|>', 'unit box "Box" { part lid "Lid" <|> }'])
+    expect(
+      (await proposed(`#- main.strip\n${line}\n`)).labels.filter((one) => one === "fastener"),
+      line,
+    ).toEqual([]);
+  // Where a line may hold several acts, or properties, the next one may follow.
+  expect((await proposed(winch("undo cover-screws  <|>"))).labels).toContain("remove");
+  expect((await proposed('#- main.strip\nunit box "Box" { part lid "Lid" { mass 2 kg <|> } }\n')).labels).toContain(
+    "behind",
+  );
+  expect((await proposed(winch("if cover removed <|>"))).labels).toContain("undo");
+});
+
+test("strength classes and grades by their standards", async () => {
+  const unit = (line: string): string =>
+    `#- main.strip\nunit box "Box" {\n  base foot\n  part foot "Foot"\n  fastener a bolt { ${line} }\n}\n`;
+  const classes = await proposed(unit("class <|>"));
+  expect(classes.labels).toEqual(expect.arrayContaining(["8.8", "10.9", "12.9"]));
+  expect(classes.items.find((one) => one.label === "10.9")!.detail).toBe("ISO 898-1");
+  expect((await proposed(unit("grade <|>"))).labels).toContain("5");
+});

@@ -301,6 +301,19 @@ test("how a line goes on, while it is typed: what is due next is the part the cu
   await c.close();
 });
 
+test("what is due is told as a place to fill in, and nothing is told where nothing is due", async () => {
+  const help = async (line: string): Promise<string | undefined> => {
+    const c = await client(`#- main.strip\nunit box "Box" {\n  base foot\n  part foot "Foot" { ${line} }\n}\n`),
+      found = await c.request<SignatureHelp | null>("textDocument/signatureHelp", c.at);
+    await c.close();
+    return found?.signatures[0]?.label;
+  };
+  expect(await help("mass <|>")).toBe("mass <mass>");
+  expect(await help("mass 8 <|>")).toBe("mass 8 <mass>");
+  expect(await help("between foot <|>")).toBe("between foot and");
+  expect(await help("mass 8 kg <|>")).toBeUndefined();
+});
+
 test("lenses count the procedures that use a unit and what a library declares", async () => {
   const c = await client(
     winch("undo cover-screws with <|>key\n    remove cover")

@@ -10,7 +10,7 @@ import { defaultWording, wordingFor, wordings, type Wording } from "../../langua
 import { signals, type SignalName } from "../../language/tables/index.ts";
 import { fixedTexts } from "../support/fixed-texts.ts";
 import { everyText, machines } from "./languages.ts";
-import { compiledExample, options } from "./outputs-of.ts";
+import { compiledExample, compiledText, options } from "./outputs-of.ts";
 
 const root = join(import.meta.dirname, "../../language/outputs/wording"),
   tags = Object.keys(wordings),
@@ -185,3 +185,21 @@ test("each catalogue has a folder of its own, and every folder is offered", () =
   expect(found).toEqual([...folders].sort());
   expect(tags.map((tag) => tag.toLowerCase()).sort()).toEqual(found);
 });
+
+test.each(tags)(
+  "%s: beside a place to write stands the unit as the limit writes it, and a label has its colon as the language sets it",
+  (tag) => {
+    const with_ = { ...options, wording: of(tag) },
+      input = compiledText(
+        `unit u "Unit" { base a  part a "A"  hazard h electrical danger "H" { on a  precaution isolate "Open."  precaution prove-dead "Both." at most 12 V dc } }
+procedure p "P" for u { step "S" { isolate h  prove-dead h  work a "Wipe it." } }`,
+      ),
+      [, unit = ""] = /12 (V \w+)/.exec(write(manual, "html", input, with_))!,
+      print = manual.print!(manual.data(input, with_), with_);
+    expect(unit).toBe({ "en-GB": "V dc", "en-US": "V dc", de: "V DC", fr: "V CC", es: "V CC" }[tag]);
+    expect(write(manual, "html", input, with_)).toContain(`"decimal"/>${unit}</p>`);
+    expect(JSON.stringify(print.blocks)).toContain(`"after":"${unit}"`);
+    expect(print.colon).toBe(tag === "fr" ? "\u00a0:" : ":");
+    expect(JSON.stringify(print.blocks)).toContain(`${of(tag).kinds.hazard("electrical")}${print.colon} H`);
+  },
+);

@@ -49,10 +49,7 @@ export function stripDrawings(
           ),
         ].map(([on, numbers]) =>
           draw.outer(
-            numbers
-              .map((each) => byNumber.get(each)!)
-              .map(({ line, label }) => line || label)
-              .join(", "),
+            [...new Set(numbers.map((each) => byNumber.get(each)!).map(({ line, label }) => line || label))].join(", "),
             on,
           ),
         );

@@ -1,7 +1,7 @@
 // Places to write under a line, for a pen and for a finger: counts, torques as set, readings, signatures. They are what the record is held
 // against, no more and no less; the page's script finds them by their data.
 
-import { systemOf } from "../lines/figures.ts";
+import { systemOf, unitText } from "../lines/figures.ts";
 import type { ActionLine, LineReading } from "../lines/line.ts";
 import type { OutputOptions } from "../output.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
@@ -58,7 +58,7 @@ function torqueHtml(
 function readingHtml(reading: LineReading, number: number, id: string, { wording }: OutputOptions): Markup {
   const { manual: words, acts, tablet } = wording;
   const box = reading.isFigure
-    ? html`<p class="write"><label for="${id}">${words.reading}</label><input id="${id}" type="text" autocomplete="off"${reading.unit !== "" && html` inputmode="decimal"`}/>${reading.unit}</p>`
+    ? html`<p class="write"><label for="${id}">${words.reading}</label><input id="${id}" type="text" autocomplete="off"${reading.unit !== "" && html` inputmode="decimal"`}/>${unitText(reading.unit, wording)}</p>`
     : html`<fieldset class="answer"><legend>${tablet.asItShouldBe}</legend><label><input type="radio" name="${id}" value="yes"/>${tablet.yes}</label><label><input type="radio" name="${id}" value="no"/>${tablet.no}</label></fieldset>`;
   return html`<div class="reading" data-reading="${number}">${reading.limits !== "" && html`<p class="limits">${acts.limitsLine(reading.limits)}</p>`}${reading.otherwise.map((text) => html`<p class="otherwise">${own(acts.otherwiseLine(text))}</p>`)}
 ${box}</div>`;

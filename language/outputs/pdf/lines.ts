@@ -1,7 +1,7 @@
 // Printed lines for paper: panels before the action that they belong to, actions with their box, pictures, places to write.
 
 import { hazardFacts, mustStand } from "../lines/hazard-facts.ts";
-import { systemOf } from "../lines/figures.ts";
+import { systemOf, unitText } from "../lines/figures.ts";
 import type { ActionLine, Detail, HazardLine, HazardText, Line, LineGroup, LineReading, Shot } from "../lines/line.ts";
 import type { Chapter } from "../manual/document.ts";
 import { lineElement, type PlanLine } from "../manual/tablet/plan.ts";
@@ -131,13 +131,14 @@ function blanksOf(line: ActionLine, plan: PlanLine | undefined, { wording, syste
   ];
 }
 
-function readingBlanks(reading: LineReading, { manual, acts, tablet }: OutputOptions["wording"]): Blank[] {
+function readingBlanks(reading: LineReading, wording: OutputOptions["wording"]): Blank[] {
+  const { manual, acts, tablet } = wording;
   const told = [
     ...(reading.limits === "" ? [] : [acts.limitsLine(reading.limits)]),
     ...reading.otherwise.map((text) => acts.otherwiseLine(text)),
   ].map((text): Blank => ({ label: words(text), after: "", width: 0 }));
   const place = reading.isFigure
-    ? blank(manual.reading, 30, reading.unit)
+    ? blank(manual.reading, 30, unitText(reading.unit, wording))
     : { ...blank(tablet.asItShouldBe, 0), choices: [tablet.yes, tablet.no] };
   return [...told, place];
 }
@@ -180,7 +181,7 @@ export function hazardPanel(hazard: HazardText, options: OutputOptions, line?: H
   return panel(
     hazard.signal,
     {
-      title: joined(words(given), words(`${hazard.kindTitle}: ${hazard.name}`)),
+      title: joined(words(given), words(wording.document.titled(hazard.kindTitle, hazard.name))),
       lines,
       ...(hazard.signal === "notice"
         ? {}

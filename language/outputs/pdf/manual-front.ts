@@ -183,7 +183,9 @@ function bill({ bill: rows, units }: ManualDocument, { options, room }: Layout):
     {
       head: manual.why,
       cell: (row) =>
-        [row.why, [...new Set(row.usedAt.map(({ on }) => on).filter(Boolean))].join("; ")].filter(Boolean).join(": "),
+        [row.why, [...new Set(row.usedAt.map(({ on }) => on).filter(Boolean))].join("; ")]
+          .filter(Boolean)
+          .join(`${options.wording.document.colon} `),
     },
   ];
   return [

@@ -43,6 +43,7 @@ export function manualPrint(document: ManualDocument, options: OutputOptions): P
     lang: document.lang,
     ...dateOf(options),
     page,
+    colon: shared.colon,
     draftMark: isDraft ? shared.draftMark : "",
     foot: shared.contentHash(document.provenance.hash),
     contents: manual.contents,

@@ -172,6 +172,8 @@ export interface PrintDocument {
   readonly date?: readonly [number, number, number];
   /** mm, as it lies. */
   readonly page: { readonly width: number; readonly height: number; readonly margin: "book" | "narrow" | "none" };
+  /** Behind a label, with the blank that a language puts before it. */
+  readonly colon: string;
   /** On every page of a draft; "" where it is none. */
   readonly draftMark: string;
   readonly foot: string;

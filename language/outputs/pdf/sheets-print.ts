@@ -31,6 +31,7 @@ function sheet(
     lang: manual.htmlLang,
     ...dateOf(options),
     page,
+    colon: document.colon,
     draftMark: isDraft ? document.draftMark : "",
     foot: document.contentHash(hash),
     contents: "",
@@ -44,8 +45,10 @@ function sheet(
   };
 }
 
-const titleOf = ({ unit, title, build }: { unit: string; title: string; build: string }): string =>
-  [unit, title, build].filter(Boolean).join(": ");
+const titleOf = (
+  { unit, title, build }: { unit: string; title: string; build: string },
+  { wording }: OutputOptions,
+): string => wording.document.titles([unit, title, build].filter(Boolean));
 
 /** The table of what is tightened. @param width mm. */
 export function torqueBlocks(rows: readonly TorqueRow[], options: OutputOptions, width: number): readonly Block[] {
@@ -87,7 +90,7 @@ export function torqueSheetPrint({ procedures, provenance }: TorqueSheetData, op
     options,
     page,
     procedures.flatMap((procedure, i): Block[] => [
-      heading(1, titleOf(procedure), i > 0),
+      heading(1, titleOf(procedure, options), i > 0),
       ...torqueBlocks(procedure.rows, options, roomOf(page).width),
     ]),
   );
@@ -129,7 +132,7 @@ export const sheetBlocks = ({ notes, tables }: Pick<SheetOf, "notes" | "tables">
 export function tableSheetPrint(data: SheetData, options: OutputOptions, lies: boolean): PrintDocument {
   const page = pageOf(options, "narrow", lies);
   const blocks = data.procedures.flatMap((procedure, i): Block[] => [
-    heading(1, titleOf(procedure), i > 0),
+    heading(1, titleOf(procedure, options), i > 0),
     ...sheetBlocks(procedure, roomOf(page)),
   ]);
   return sheet(data.title, data.note, data.provenance, options, page, blocks);
@@ -157,7 +160,7 @@ export function layoutSheetPrint({ procedures, provenance }: LayoutData, options
     options,
     pageOf(options, "narrow"),
     procedures.flatMap((procedure, i): Block[] => [
-      heading(1, titleOf(procedure), i > 0),
+      heading(1, titleOf(procedure, options), i > 0),
       layoutBlock(procedure.rows, options),
     ]),
   );

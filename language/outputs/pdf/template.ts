@@ -120,7 +120,7 @@ export const template = String.raw`
 #let blank(f) = {
   if "choices" in f { w(f.label); h(0.8em); f.choices.map(c => { tick-box; [ ]; c }).join(h(1.2em)) }
   else if f.width == 0 { w(f.label) }
-  else { w(f.label); [: ]; write-line(f.width * 1mm); if f.after != "" { [ ]; f.after } }
+  else { w(f.label); m.colon; [ ]; write-line(f.width * 1mm); if f.after != "" { [ ]; f.after } }
 }
 // Small ones stand beside one another; what is told or signed has a line of its own.
 #let blanks(rows) = {
@@ -249,7 +249,7 @@ export const template = String.raw`
     else { par(w(b.says)) }
   }
   else if b.is == "list" { list(..b.items.map(i => w(i))) }
-  else if b.is == "facts" { terms(hanging-indent: 0pt, separator: [: ], ..b.rows.map(((l, v)) => terms.item(w(l), w(v)))) }
+  else if b.is == "facts" { terms(hanging-indent: 0pt, separator: m.colon + [ ], ..b.rows.map(((l, v)) => terms.item(w(l), w(v)))) }
   else if b.is == "table" { listing(b) }
   else if b.is == "panel" { panel(b) }
   else if b.is == "picture" { picture(b) }

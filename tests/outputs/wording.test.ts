@@ -100,3 +100,17 @@ test("outputs stand in the registry once, by name", () => {
     expect.arrayContaining(["bill", "draw strip", "export", "labels", "manual", "refit", "sheet isolation"]),
   );
 });
+
+test("a spanner has the size that stands on it, in any system of units and with the decimal sign of any language", () => {
+  const input = compiledText(
+    `unit u "Unit" { base a  part a "A"  part b "B"  fastener f bolt "Bolts" { size M10x30  drive hex 16  joins b to a }  fastener g screw "Screws" { size M3x8  drive hex-socket 2.5  joins b to a }  fastener h bolt "Imperial" { size 3/8-16 UNC x 1 in  drive hex 9/16 in  joins b to a } }
+procedure p "P" for u { aim b off  step "S" { undo f, g, h  remove b } }`,
+  );
+  for (const system of ["metric", "us"] as const)
+    for (const tag of ["en-us", "de"]) {
+      const made = write(manual, "html", input, { ...options, system, wording: wordingFor(tag)! });
+      for (const size of ["16 mm", tag === "de" ? "2,5 mm" : "2.5 mm", "9/16 in"])
+        expect(made, `${system} ${tag}`).toContain(size);
+      expect(made).not.toMatch(/0[.,]\d+ in/);
+    }
+});

@@ -8,11 +8,11 @@ import { lines, n, text, type Drawing } from "./drawing.ts";
 import { textLines } from "./text-box.ts";
 
 const perRow = 4,
-  boxWidth = 150,
-  gapX = 44,
+  boxWidth = 136,
+  gapX = 30,
   gapY = 40,
   size = 12,
-  small = 10.5;
+  small = 11.5;
 
 /** Undefined for a fluid without a path. */
 export function pathDrawing(

@@ -12,7 +12,8 @@ import { textLines } from "./text-box.ts";
 /** The longer side of the field that the fasteners lie in, and the least distance between two of their middles. */
 const least = 34,
   span = 240,
-  width = 340;
+  width = 340,
+  noteSize = 13;
 
 /** Undefined where the author gives no pattern that fits the count. `name` may say more than the tie's own name. */
 export function patternDrawing(tie: Tie, id: string, name: string, units: Units): Drawing | undefined {
@@ -32,7 +33,7 @@ export function patternDrawing(tie: Tie, id: string, name: string, units: Units)
   const dot = 13,
     scale = Math.min(
       Math.max(span / Math.max(wide, high, 1e-9), nearest > 0 ? least / nearest : 0),
-      620 / Math.max(wide, high, 1e-9),
+      520 / Math.max(wide, high, 1e-9),
     );
   const radius = nearest > 0 ? Math.min(dot, Math.max(6, nearest * scale * 0.46)) : dot;
   const total = Math.max(width, wide * scale + 2 * dot + 8),
@@ -51,15 +52,15 @@ export function patternDrawing(tie: Tie, id: string, name: string, units: Units)
 `;
   });
   const notes = notesOf(tie, turns.length > 0, units),
-    noted = notes.flatMap((note) => textLines(note, 12, total)),
+    noted = notes.flatMap((note) => textLines(note, noteSize, total)),
     bottom = offsetY + high * scale + dot + 24;
   return {
     id,
     title: name,
     width: total,
-    height: bottom + noted.length * 15,
+    height: bottom + noted.length * noteSize * 1.25,
     description: [draw.patternAbout(tie.count, turns.length > 0 ? turns.join(", ") : undefined), ...notes].join(" "),
-    body: html`${outline(tie, at, radius, scale, offsetX + (wide * scale) / 2, offsetY + (high * scale) / 2, { left, top, wide, high })}${bolts}${lines(0, bottom, 12, noted)}`,
+    body: html`${outline(tie, at, radius, scale, offsetX + (wide * scale) / 2, offsetY + (high * scale) / 2, { left, top, wide, high })}${bolts}${lines(0, bottom, noteSize, noted)}`,
   };
 }
 

@@ -1,11 +1,11 @@
 // The tool that drives a fastener, in words: from its drive where the author gives one, else the spanner that the standards give its
-// thread. A drive without a size prints its kind alone.
+// thread. A drive without a size prints its kind alone. A size stands in the unit of the tool in any system: it is the name on the tool,
+// and there is no key of 0.31 in.
 
 import { rowWidth, rowsForThread } from "../../figures/drives.ts";
 import type { Tie } from "../../model/model.ts";
-import { quantityOf } from "../../quantities/index.ts";
 import { drives, kindIn } from "../../tables/index.ts";
-import { figureText, type Units } from "./figures.ts";
+import { writtenText, type Units } from "./figures.ts";
 
 export interface Spanner {
   /** `16 mm spanner`. */
@@ -26,7 +26,12 @@ export function spannerOf(tie: Tie, units: Units): Spanner | undefined {
     const kind = kindIn(drives, drive.kind);
     if (!kind) return undefined;
     const { size } = drive;
-    const text = size === undefined ? "" : kind.size === "width" ? figureText(size, units) : numberText(size.written);
+    const text =
+      size === undefined
+        ? ""
+        : kind.size === "width"
+          ? writtenText(size.written, units.wording)
+          : numberText(size.written);
     return {
       says: units.wording.acts.spanner(units.wording.kinds.driveTool(drive.kind), text),
       kind: drive.kind,
@@ -41,7 +46,7 @@ export function spannerOf(tie: Tie, units: Units): Spanner | undefined {
     text =
       tie.size?.system === "unified"
         ? `${inchText(width / 0.0254)} in`
-        : figureText(quantityOf(mm, "mm", Math.abs(mm - Math.round(mm)) < 1e-6 ? 0 : 1), units);
+        : writtenText(`${mm.toFixed(Math.abs(mm - Math.round(mm)) < 1e-6 ? 0 : 1)} mm`, units.wording);
   return {
     says: units.wording.acts.spanner(units.wording.kinds.driveTool("hex"), text),
     kind: "hex",

@@ -91,7 +91,7 @@ function actionRow(line: ActionLine, chapter: Chapter, { options, plan, room }: 
     side: side.map(says),
     under: [...(line.refused ? [bold(manual.problem)] : []), ...under.map(says)],
     blanks: blanksOf(line, plan.get(id), options),
-    ...(drawing ? { drawing: drawn(drawing, { width: room.width - 20, height: room.height / 2 }, "", 0.62) } : {}),
+    ...(drawing ? { drawing: drawn(drawing, { width: room.width - 20, height: room.height * 0.75 }, "", 0.66) } : {}),
   };
   return { ...row, high: isHigh([row.says, ...row.side, ...row.under, ...row.blanks.map(({ label }) => label)]) };
 }

@@ -280,14 +280,15 @@ function neededFirst(bench: Bench, procedure: Procedure, around: Around, atEnd?:
       const needed = bench.model.procedures.get(name.text);
       if (!needed || bench.calls.has(needed.id) || bench.calling!.includes(needed.id)) continue;
       const missed = (): void =>
+        // It is the line that calls it that comes too early; a needed procedure has none.
         report(
           bench,
-          need.at,
+          bench.callAt ?? need.at,
           [],
           [
             reasonOf("sequence/needs", {
               words: [procedure.title || procedure.id, needed.title || needed.id],
-              at: needed.at,
+              at: need.at,
             }),
           ],
           undefined,

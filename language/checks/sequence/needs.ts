@@ -21,13 +21,13 @@ export default benchCheck({
     procedure open-up "Open up" for box {
       aim lid off
       needs drain-down
-    # ^^^^^^^^^^^^^^^^ Open up needs Drain down done before it
       step "Open" { remove lid }
     }
     procedure whole "Whole" for box {
       aim lid off
       step "All" {
         do open-up
+    #   ^^^^^^^^^^ Open up needs Drain down done before it
       }
     }
   `,

@@ -2,7 +2,7 @@
 
 import { expect, test } from "vitest";
 import { testPublished } from "./common.ts";
-import { dropped, put, swapped } from "./published.ts";
+import { dropped, put, swapped, thingIn } from "./published.ts";
 
 const at = testPublished({
   name: "oil-pump",
@@ -72,4 +72,24 @@ test("what the inspection finds decides whether bracket and screen come off: eve
     .filter(({ procedure }) => procedure.id === "off-and-apart")
     .map(({ model }) => model.build);
   expect(builds).toHaveLength(4);
+});
+
+test("where the screen was changed, its capscrew goes in finger-tight and gets its torque after the nut on the engine", () => {
+  const changed = at.checked.performances.find(
+    ({ procedure, model }) => procedure.id === "off-and-apart" && model.chosen.has("screen-state fails"),
+  )!;
+  const [screw] = thingIn(changed, "bracket-capscrew"),
+    [nut] = thingIn(changed, "bracket-nut"),
+    [body] = thingIn(changed, "pump-body"),
+    line = changed.refit.map(({ op }) => op);
+  const place = (verb: string, thing: number | undefined): number =>
+    line.findIndex((op) => op.verb === verb && op.things.includes(thing!));
+  const places = [
+    place("finger-tighten", screw),
+    place("fit", body),
+    place("fit", nut),
+    line.findLastIndex((op) => op.verb === "tighten" && op.things.includes(screw!)),
+  ];
+  expect(Math.min(...places)).toBeGreaterThanOrEqual(0);
+  expect(places.toSorted((a, b) => a - b)).toEqual(places);
 });

@@ -11,8 +11,35 @@ import { checkProject, type Checked } from "../../language/workspace/check-proje
 import { lineAt } from "../mutation/mutant.ts";
 import { worldWith } from "../mutation/scenes.ts";
 
+/** A step of the source's own order: acts on parts and fasteners by their ids. */
+interface Step {
+  readonly acts: readonly { readonly action: string; readonly id?: string }[];
+  readonly optional?: string | null;
+  readonly people?: number | null;
+}
+interface PrintedTorque {
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+  readonly computed_newton_metres: readonly [number, number];
+}
+
 export interface Facts {
+  readonly parts: readonly { readonly id: string; readonly quantity: number; readonly one_time?: boolean }[];
+  readonly fasteners: readonly {
+    readonly id: string;
+    readonly count: number;
+    readonly joins: readonly string[];
+    readonly torque: PrintedTorque | null;
+  }[];
+  readonly joints: readonly { readonly id: string; readonly joins: readonly string[] }[];
+  readonly consumables: readonly { readonly id: string }[];
+  readonly hazards: readonly { readonly id: string; readonly level: string; readonly before: readonly string[] }[];
+  readonly people: number;
+  readonly strip_order: readonly Step[];
+  readonly refit_order: readonly Step[];
   readonly oracle: {
+    readonly replaced_only_if_bad?: readonly string[];
     readonly fasteners_removed: { readonly total: number; readonly by_id: Readonly<Record<string, number>> };
     readonly mandatory_replacements: readonly { readonly id: string; readonly count: number }[];
     readonly order_constraints: readonly {
@@ -125,6 +152,23 @@ export function fastenersRemoved({ model, events }: Performance): Record<string,
     if (kind === "out" && tie.is === "tie" && tie.fastener) counts[tie.declared] = (counts[tie.declared] ?? 0) + count;
   }
   return counts;
+}
+
+/** Ids in the order in which a list of acts first does something of these to them; what is done under a condition is left out. */
+export function printedOrder(steps: readonly Step[], actions: ReadonlySet<string>): string[] {
+  const ids = steps
+    .filter(({ optional }) => !optional)
+    .flatMap(({ acts }) => acts.flatMap(({ action, id }) => (actions.has(action) && id !== undefined ? [id] : [])));
+  return [...new Set(ids)];
+}
+
+/** The same of what we wrote, by the declarations of the things. */
+export function writtenOrder({ model }: Performance, acts: Performance["strip"], verbs: ReadonlySet<string>): string[] {
+  const ids = acts
+    .filter(({ act }) => verbs.has(act.verb))
+    .flatMap(({ things }) => things.map((thing) => model.things[thing]!))
+    .flatMap((thing) => (thing.is === "part" || thing.is === "tie" ? [thing.declared] : []));
+  return [...new Set(ids)];
 }
 
 /** Parts and fasteners that go back new whatever is found, by declaration. */

@@ -320,7 +320,7 @@ test("a repeat in a branch is printed, with what it hangs on", () => {
     lid,
     `step a "Lid" { undo ls remove lid measure gap "Gap" at most 0.2 mm otherwise { repeat from a } }`,
   );
-  expect(stand(text, "p", "gap failing").strip.at(-1)).toBe("(if gap fails) Repeat from step 1, Lid.");
+  expect(stand(text, "p", "gap failing").strip.at(-1)).toBe("(If gap fails) Repeat from step 1, Lid.");
 });
 
 test("a new piece with a name of its own is printed as new", () => {

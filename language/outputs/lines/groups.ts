@@ -1,10 +1,9 @@
 // The lines of a whole performance in order: strip, refit, finish, in runs of one step, each line with its number.
 
 import { endTurnBefore, placementOf, type Before } from "../../bench/placement.ts";
-import type { Performance, Performed, RefitOp, RefitPerformed, StepRun } from "../../bench/trace.ts";
-import type { Act } from "../../model/act.ts";
+import type { Performance, Performed, RefitPerformed, StepRun } from "../../bench/trace.ts";
 import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
-import { lineContext, phrase, stepText, thingOf, toolName, type LineContext } from "./context.ts";
+import { lineContext, phrase, stepText, thingOf, type LineContext } from "./context.ts";
 import { builtOn } from "./built-on.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
 import { givenTexts } from "./given.ts";
@@ -13,14 +12,14 @@ import { afterLines, leaveLines, standingLines, startLines } from "./ends.ts";
 import type { Units } from "./figures.ts";
 import { heldWith } from "./held-with.ts";
 import { itemsOf } from "./items.ts";
-import type { Detail, Line, LineGroup } from "./line.ts";
+import type { Line, LineGroup } from "./line.ts";
+import { isOneLine } from "./one-line.ts";
 import { warningLines } from "./warnings.ts";
+import { withMeans } from "./with-means.ts";
 import { fillLine, plainLines } from "./say-plain.ts";
 import { fitLine, makeLine } from "./say-refit.ts";
 import { removeLines, undoLines } from "./say-strip.ts";
 import { someOfPart } from "./some-of-part.ts";
-import { spannerOf } from "./spanner.ts";
-import { torqueText } from "./torque.ts";
 
 export interface Lines {
   readonly context: LineContext;
@@ -109,40 +108,6 @@ function stripLines(
   return withMeans(context, act, lines());
 }
 
-/** As words of its own, whatever case the sentence gave its first letter: "rig" is not in "upright". */
-function holdsName(text: string, name: string): boolean {
-  const where = text.toLowerCase(),
-    what = name.toLowerCase(),
-    isLetter = (sign: string | undefined): boolean => sign !== undefined && /[\p{L}\p{N}]/u.test(sign);
-  for (let at = where.indexOf(what); at >= 0; at = where.indexOf(what, at + 1))
-    if (!isLetter(where[at - 1]) && !isLetter(where[at + what.length])) return true;
-  return false;
-}
-
-const sayPeople: ReadonlySet<string> = new Set(["remove", "lift", "fit"]);
-
-/** What an author wrote of an act is never dropped: a tool or people that its sentence has no place for stand under it. */
-function withMeans(context: LineContext, act: Act, drafts: readonly LineDraft[]): readonly LineDraft[] {
-  const { acts, lines } = context.wording,
-    index = drafts.findIndex(({ is }) => is === "action"),
-    first = drafts[index];
-  if (first?.is !== "action") return drafts;
-  const tool = act.tool && toolName(context, act.tool.text),
-    isSaid =
-      tool === undefined ||
-      drafts.some((draft) => {
-        const texts = draft.is === "action" ? [draft.says, ...draft.details.map(({ says }) => says)] : [];
-        return texts.some((text) => holdsName(text, tool));
-      });
-  const more: Detail[] = [
-    ...(isSaid ? [] : [{ sort: "with" as const, says: lines.withTool(tool) }]),
-    ...(act.people === undefined || sayPeople.has(act.verb)
-      ? []
-      : [{ sort: "with" as const, says: acts.people(act.people) }]),
-  ];
-  return more.length === 0 ? drafts : drafts.with(index, { ...first, details: [...first.details, ...more] });
-}
-
 /** `fit`, `tighten`, `press` as acts: parts in one line, fasteners by their torque. */
 function writtenFit(
   context: LineContext,
@@ -204,50 +169,6 @@ function joined(all: readonly Before[]): Before {
     hazards: [...new Set(all.flatMap((before) => before.hazards))],
     messages: [...messages].map(([message, things]) => ({ message, things: [...things] })),
   };
-}
-
-/** Two ops that answer one act of the strip and read alike are one line: pieces, or a list of plain joints. */
-function isOneLine(context: LineContext, { op: a }: RefitPerformed, next: RefitPerformed): boolean {
-  const b = next.op;
-  if (next.turn === undefined && isRestOf(context, a, b)) return true;
-  if (
-    next.turn !== undefined ||
-    a.verb !== "fit" ||
-    b.verb !== "fit" ||
-    a.around.step !== b.around.step ||
-    (a.act ?? a.event?.act) !== (b.act ?? b.event?.act)
-  )
-    return false;
-  return keyOf(context, a) === keyOf(context, b) && keyOf(context, a) !== "";
-}
-
-/** Some of a group right after others of it, neither with words of its own: one line again. */
-function isRestOf(context: LineContext, a: RefitOp, b: RefitOp): boolean {
-  const [thing] = a.things;
-  return (
-    a.verb === "fit" &&
-    b.verb === "fit" &&
-    !a.act &&
-    !b.act &&
-    a.event?.kind === "out" &&
-    b.event?.kind === "out" &&
-    thing !== undefined &&
-    thing === b.things[0] &&
-    thingOf(context, thing).is === "tie"
-  );
-}
-
-/** What must be the same in one line; "" for what always stands alone. */
-function keyOf(context: LineContext, op: RefitOp): string {
-  const thing = op.things[0] === undefined ? undefined : thingOf(context, op.things[0]);
-  if (!thing || op.things.length > 1) return "";
-  const fresh = context.fresh.get(thing.index)?.grade ?? "";
-  if (thing.is === "part")
-    return op.event?.act.verb === "lift" || (op.event?.moved.length ?? 1) > 1 || someOfPart(context, op) !== undefined
-      ? ""
-      : `part ${thing.kind} ${fresh} ${thing.fitsBy ?? ""} ${thing.count === 1 || thing.piece !== ""}`;
-  if (thing.is !== "tie" || (thing.count > 1 && thing.piece === "") || op.count < thing.count) return "";
-  return `tie ${thing.fastener} ${thing.kind} ${fresh} ${spannerOf(thing, context)?.says ?? ""} ${thing.fastener ? torqueText(thing, context) : ""} ${thing.washers.length} ${thing.threadLocker?.text ?? ""}`;
 }
 
 function turnLine(context: LineContext, { op }: RefitPerformed, position: string, isBack: boolean): LineDraft {

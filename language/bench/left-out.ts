@@ -44,14 +44,14 @@ function stepLeftOut(bench: Bench, { rule, phase, reasons }: Problem): StepRun |
   const things = missing.has(rule)
     ? reasons.map(({ thing }) => thing!)
     : rule === "refit/impossible" && reasons.every((reason) => isNotOn(reason.words[0]))
-      ? reasons.flatMap(({ by }) => by)
+      ? reasons.flatMap(({ by, thing, words }) => (words[0] === "not in" ? [thing!] : by))
       : [];
   if (!missing.has(rule) && !things.every((thing) => isLeftOut(bench, thing))) return undefined;
   const steps = new Set(things.map((thing) => stepOf(bench, thing)));
   return steps.size === 1 ? [...steps][0] : undefined;
 }
 
-const isNotOn = (how: string | undefined): boolean => how === "not on" || how === "open";
+const isNotOn = (how: string | undefined): boolean => how === "not on" || how === "open" || how === "not in";
 
 /** Taken off or out, and at the end not back, or only taken to be back. */
 function isLeftOut(bench: Bench, thing: ThingIndex): boolean {

@@ -15,10 +15,11 @@ export function mergeFindings(
   isAllowed: (one: Pick<Finding, "code" | "at">) => boolean = () => false,
 ): Finding[] {
   const groups = new Map<string, Raw[]>();
-  const said = new Set(
-      raw.filter(({ within, severity }) => !within && severity === "error").map(({ at }) => `${at.file} ${at.start}`),
+  const placeOf = ({ file, start }: Span): string => `${file} ${start}`,
+    // A hint that the author has allowed says nothing; else what belongs to it makes it as grave as that.
+    said = new Set(
+      raw.filter((one) => !one.within && (one.severity === "error" || !isAllowed(one))).map(({ at }) => placeOf(at)),
     ),
-    placeOf = ({ file, start }: Span): string => `${file} ${start}`,
     // What belongs to a finding that is itself a reason of another one belongs to that other one.
     further = new Map(raw.flatMap(({ at, within }) => (within ? [[placeOf(at), within] as const] : []))),
     reasons: Raw[] = [];
@@ -143,13 +144,14 @@ function sameCause(findings: readonly Finding[], isAllowed: (one: Pick<Finding, 
 }
 
 /** Puts a finding among the reasons of the one that says its mistake already, at its place or at a later one of the same name. */
-function addReason(findings: Finding[], { within, says, at }: Raw): void {
+function addReason(findings: Finding[], { within, says, at, severity }: Raw): void {
   const isThere = (place: Finding["because"][number]["at"]): boolean =>
       place?.file === within!.file && place.start === within!.start,
     i = findings.findIndex((one) => isThere(one.at) || one.because.some((because) => isThere(because.at))),
     had = findings[i];
   if (!had || had.because.some((one) => one.says === says)) return;
-  findings[i] = { ...had, because: [...had.because, { says, at }] };
+  const graver = weights.indexOf(severity) < weights.indexOf(had.severity) ? severity : had.severity;
+  findings[i] = { ...had, severity: graver, because: [...had.because, { says, at }] };
 }
 
 function byPlace(a: Raw, b: Raw): number {

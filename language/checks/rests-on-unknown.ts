@@ -15,8 +15,9 @@ import { lostHeads } from "./lost-heads.ts";
 import { nearestName } from "./near-names.ts";
 import { unitOfProcedure } from "./space-of-names.ts";
 import { lacksBase } from "./lacks-base.ts";
+import { unattached } from "./unattached.ts";
 import { tiesOfNothing } from "./ties-of-nothing.ts";
-import { surveyOf } from "./survey-of-names.ts";
+import { surveyOf, type Unknown } from "./survey-of-names.ts";
 
 /** Names that the bench takes no notice of: what is wrong with them changes nothing that it performs. */
 const noMatter: ReadonlySet<Due> = new Set<Due>([
@@ -121,21 +122,24 @@ export function unknownCalls(
               end,
               hazard: call.due === "hazard" ? (nearestName(call.text, call.candidates) ?? "") : undefined,
               kind: "kind" in call ? call.kind : undefined,
+              isLost: "candidates" in call && isLostStep(call),
             },
           ];
     });
   });
   const heads = [...project.files.values()].flatMap(lostHeads);
   return ({ at, reasons }, model) => {
+    // What nothing holds is off before it is taken off, and stays where it hides others.
+    const loose = unattached(project, model).find((parts) =>
+      reasons.every(
+        ({ rule, thing, by }) =>
+          /^sequence\/(?:blocked|already-undone)$/.test(rule) &&
+          parts.some(({ index }) => thing === index || by.includes(index)),
+      ),
+    );
+    if (loose) return loose[0].at;
     // What falls may have hung on the one thing of this unit that nothing declares.
-    if (reasons.every(({ rule }) => rule === "sequence/falls")) {
-      const lost = [...project.files.values()].flatMap((file) =>
-        surveyOf(project, file)
-          .unknown.filter(({ due, is, unit }) => thingDue.has(due) && is === undefined && unit === model.title)
-          .map(({ text, start, end }) => ({ text, at: { file: file.path, start, end } })),
-      );
-      return new Set(lost.map(({ text }) => text)).size === 1 ? lost[0]!.at : undefined;
-    }
+    if (reasons.every(({ rule }) => rule === "sequence/falls")) return lostThing(project, model);
     const hazards = reasons.map(({ rule, by, thing }) =>
       rule === "hazard/not-yet" ? by[0] : rule === "hazard/order" ? thing : undefined,
     );
@@ -144,12 +148,16 @@ export function unknownCalls(
     const isPush = (hazard: ThingIndex): boolean =>
       model.hazards.some((one) => one.index === hazard && one.pushes.length > 0);
     if (hazards.every((hazard) => isPush(hazard!)))
-      return tiesOfNothing(project, model)[0]?.at ?? heads.find((head) => isTieWord(head.item?.entry?.word))?.at;
+      return (
+        tiesOfNothing(project, model)[0]?.at ??
+        heads.find((head) => isTieWord(head.item?.entry?.word))?.at ??
+        lostThing(project, model)
+      );
     return found.find(
       (call) =>
         call.at.file === at.file &&
         // A task stands before the name in it.
-        (at.start > call.at.start || at.end >= call.at.end) &&
+        (at.start > call.at.start || at.end >= call.at.end || call.isLost) &&
         at.end <= call.end &&
         (call.kind === undefined || reasons.every(({ words }) => words.includes(call.kind!))) &&
         (call.hazard === undefined || hazards.every((hazard) => model.things[hazard!]!.declared === call.hazard)),
@@ -157,17 +165,32 @@ export function unknownCalls(
   };
 }
 
+/** The one thing of this unit that is spoken of and that nothing declares. */
+function lostThing(project: Project, model: Model): Span | undefined {
+  const lost = [...project.files.values()].flatMap((file) =>
+    surveyOf(project, file)
+      .unknown.filter(({ due, is, unit }) => thingDue.has(due) && is === undefined && unit === model.title)
+      .map(({ text, start, end }) => ({ text, at: { file: file.path, start, end } })),
+  );
+  return new Set(lost.map(({ text }) => text)).size === 1 ? lost[0]!.at : undefined;
+}
+
 const isTieWord = (word: string | undefined): boolean => word === "fastener" || word === "joint";
 
-const callDue: ReadonlySet<Due> = new Set<Due>(["procedure", "procedure or step", "step", "hazard"]);
+const callDue: ReadonlySet<Due> = new Set<Due>(["procedure", "procedure or step", "step", "condition", "hazard"]);
 
 interface Place {
   readonly start: number;
   readonly end: number;
 }
 const thingDue: ReadonlySet<Due> = new Set<Due>(["part", "thing", "washer"]);
+const stepDue: ReadonlySet<Due> = new Set<Due>(["step", "condition"]);
+/** A step or a reading like no other name: the step is missing as a whole, and may have stood anywhere before. */
+const isLostStep = ({ due, is, text, candidates }: Unknown): boolean =>
+  stepDue.has(due) && is === undefined && nearestName(text, candidates) === undefined;
+
 /** What the bench stumbles over in a file: unknown names, unless the author has them allowed, doubled ones, and lines that could not be read. */
-function unknownIn(project: Project, file: SourceFile): readonly Place[] {
+function unknownIn(project: Project, file: SourceFile): readonly (Place | Unknown)[] {
   const unknown = surveyOf(project, file).unknown.filter((one) => !noMatter.has(one.due)),
     isAllowed = unknown.length > 0 && allowsOf(file).some((allow) => allow.code === code);
   return [...(isAllowed ? [] : unknown), ...file.tree.errors, ...doubledIn(file)].sort((a, b) => a.start - b.start);
@@ -209,7 +232,10 @@ function doubtsOf(project: Project): Doubt[] {
         end,
         unit: named(unitOfProcedure(file, item) ?? "", "unit"),
         calls,
-        from: first?.start,
+        from:
+          first && unknown.some((one) => "due" in one && one.start >= start && one.end <= end && isLostStep(one))
+            ? start
+            : first?.start,
       });
     }
   }

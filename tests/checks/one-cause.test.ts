@@ -220,3 +220,24 @@ test("a push that only shows since nothing says what the screws hold stands amon
   expect(found.map(({ code }) => code)).toEqual(["removal/joins-nothing"]);
   expect(found[0]!.because.map(({ says }) => says).join()).toContain("Spring asks for block first");
 });
+
+test("a part of which nothing says what holds it is that mistake, as grave as what it shows as", () => {
+  const text = stage(
+    `part carrier "Carrier" { fits b by slide-fit }\n part wheel "Wheel" { fits carrier by slide-fit behind pin }\n part pin pin "Pin" { fits carrier }`,
+    "step { remove carrier }",
+  );
+  expect(codes(text)).toEqual([]);
+  const found = check(text.replace('"Pin" { fits carrier }', '"Pin"')).findings.filter(({ code }) =>
+    /^(?:names|sequence)/.test(code),
+  );
+  expect(found.map(({ code, severity }) => [code, severity])).toEqual([["names/part-unattached", "error"]]);
+});
+
+test("a step that is missing takes with it what its name, its readings and its precautions are missed by", () => {
+  const text = stage(
+    `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }\n hazard heat hot "Heat" { on lid temperature 80 °C precaution cool }`,
+    `step first "First" { cool heat inspect state on lid "Flat" }\n step "Off" { undo screws remove lid if state fails { note "Tell." } }`,
+  );
+  expect(codes(text)).toEqual([]);
+  expect(codes(text.replace(/step first .*/, ""))).toEqual(["names/unknown"]);
+});

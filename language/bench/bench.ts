@@ -46,8 +46,10 @@ export interface Bench {
   builtOn: readonly ThingIndex[];
   /** Tie -> stage of tightening reached. */
   readonly stages: Map<ThingIndex, number>;
-  /** Part -> the step in which it came to where it is now (a written refit may name it once more there). */
+  /** Part -> the step in which it came to where it is now (what came along may be named there). */
   readonly metIn: Map<ThingIndex, StepRun | undefined>;
+  /** Fitted in the computed way back by a line that names it, and the step of that line. */
+  readonly fittedIn: Map<ThingIndex, StepRun | undefined>;
   /** Part of several -> how many went back on. */
   readonly partial: Map<ThingIndex, number>;
   /** Turns of the unit with a part that nothing, or one piece alone, held. */
@@ -93,6 +95,7 @@ export function benchOf(model: Model, state: State, work: Work = { acts: 0 }): B
     builtOn: [],
     stages: new Map(),
     metIn: new Map(),
+    fittedIn: new Map(),
     partial: new Map(),
     turnedLoose: [],
     callAt: undefined,

@@ -58,9 +58,10 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
     if (
       !isUnknown(bench, index) &&
       bench.phase === "refit" &&
-      !bench.computed &&
-      !(bench.metIn.has(index) && bench.metIn.get(index) === around.step) &&
-      act.count === undefined
+      act.count === undefined &&
+      // What came along with another in this step may be named again; what was named itself may not.
+      (isNamedTwice(bench, act, index, around) ||
+        (!bench.computed && !(bench.metIn.has(index) && bench.metIn.get(index) === around.step)))
     ) {
       const aside = isAside(s, index),
         words = aside ? ["aside"] : ["already on", ...wholeSoFar(bench)],
@@ -197,6 +198,21 @@ function largest(bench: Bench, things: readonly ThingIndex[]): ThingIndex | unde
   }
   return [...things].sort((a, b) => size.get(lumpOf(bench.state, b))! - size.get(lumpOf(bench.state, a))!)[0];
 }
+
+/** An earlier line of this step fitted it by its name, and nothing took it off since. */
+const isNamedTwice = (bench: Bench, act: Act, index: ThingIndex, { step, pieces }: Around): boolean =>
+  (bench.computed && act.names.length > 0 && bench.fittedIn.has(index) && bench.fittedIn.get(index) === step) ||
+  bench.performed.some(
+    (one) =>
+      one.act !== act &&
+      one.act.verb === "fit" &&
+      act.verb === "fit" &&
+      one.act.count === undefined &&
+      !one.refused &&
+      one.around.step === step &&
+      one.around.pieces.join() === pieces.join() &&
+      one.things.includes(index),
+  );
 
 /** Ties that already close the joint that a part has to lie in. */
 function closedJoint(bench: Bench, part: Part, target: number): ThingIndex[] {

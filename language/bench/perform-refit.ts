@@ -51,6 +51,8 @@ function performOp(bench: Bench, op: RefitOp): void {
   const written = op.act,
     as = (verb: string, more: Partial<Act> = {}): Act =>
       written ? { ...written, verb, names: [], ...more } : plainAct(verb, event.act, more);
+  if (written?.verb === "fit" && written.count === undefined)
+    for (const one of resolve(bench, written.names, around)) bench.fittedIn.set(one, around.step);
   switch (op.verb) {
     case "fit":
       if (isTie(bench.model, thing))

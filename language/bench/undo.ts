@@ -146,14 +146,22 @@ function alreadyOut(bench: Bench, act: Act, tie: Tie, around: Around): void {
 
 function alreadyLoose(bench: Bench, act: Act, tie: Tie, around: Around): boolean {
   const now = at(bench.state.slack, tie.index);
-  if (now === TIGHT || act.verb !== "loosen" || now !== LOOSE || bench.phase !== "strip") return false;
   const before = bench.events[at(bench.state.slackBy, tie.index)];
-  if (before?.assumed !== false) return false;
+  if (before?.assumed !== false || bench.phase !== "strip") return false;
+  // Some of a group may be backed out by one line and some by the next.
+  const backed = act.verb === "back-out" && now === BACKED_OUT && before.count === tie.count;
+  if (!backed && !(act.verb === "loosen" && now === LOOSE)) return false;
   report(
     bench,
     act.at,
     [tie.index],
-    [reasonOf("sequence/already-undone", { thing: tie.index, words: ["loosened"], at: before.act.at })],
+    [
+      reasonOf("sequence/already-undone", {
+        thing: tie.index,
+        words: [backed ? "backed out" : "loosened"],
+        at: before.act.at,
+      }),
+    ],
     act,
     around,
   );

@@ -8,6 +8,7 @@ import consumablePackUnknown from "./consumable/pack-unknown.ts";
 import fastenerDriveMismatch from "./fastener/drive-mismatch.ts";
 import fastenerLengthImplausible from "./fastener/length-implausible.ts";
 import fastenerOneTimeReused from "./fastener/one-time-reused.ts";
+import fastenerSizeNotListed from "./fastener/size-not-listed.ts";
 import fastenerStrengthUnknown from "./fastener/strength-unknown.ts";
 import fastenerTorqueMissing from "./fastener/torque-missing.ts";
 import fastenerTorqueNotInTable from "./fastener/torque-not-in-table.ts";
@@ -136,6 +137,7 @@ export const checks: readonly Check[] = [
   fastenerDriveMismatch,
   fastenerLengthImplausible,
   fastenerOneTimeReused,
+  fastenerSizeNotListed,
   fastenerStrengthUnknown,
   fastenerTorqueMissing,
   fastenerTorqueNotInTable,

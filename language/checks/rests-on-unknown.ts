@@ -131,10 +131,10 @@ export function unknownCalls(
   return ({ at, reasons }, model) => {
     // What nothing holds is off before it is taken off, and stays where it hides others.
     const loose = unattached(project, model).find((parts) =>
-      reasons.every(
-        ({ rule, thing, by }) =>
-          /^sequence\/(?:blocked|already-undone)$/.test(rule) &&
-          parts.some(({ index }) => thing === index || by.includes(index)),
+      reasons.every(({ rule, thing, by }) =>
+        parts.some(({ index }) =>
+          rule === "sequence/blocked" ? by.includes(index) : rule === "sequence/already-undone" && thing === index,
+        ),
       ),
     );
     if (loose) return loose[0].at;

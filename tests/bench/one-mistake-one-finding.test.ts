@@ -385,3 +385,13 @@ test("a way back that lacks the procedure which took it apart is one finding", (
     "Card cannot go on: Card is on already, since nothing was taken off before: a line needs says which procedure does that",
   ]);
 });
+
+test("what is fitted by its name twice in one block, or backed out twice, is said at the second line", () => {
+  for (const block of ["fit lid fit lid fit screws", "fit lid fit screws fit lid"])
+    expect(codes(stage(lid, `step { undo screws remove lid refit { ${block} } }`)), block).toEqual([
+      "refit/impossible",
+    ]);
+  expect(says(stage(lid, "step { back-out screws back-out screws remove lid }"))).toEqual([
+    "Screws are backed out already",
+  ]);
+});

@@ -102,3 +102,10 @@ test("a line use that is missing is said once, for all that it would have brough
     "gear-oil is declared in shop.strip, which this file does not use",
   ]);
 });
+
+test("what a tool carries is a mass, a force or a volume", () => {
+  const hoist = (capacity: string): string =>
+    `${pump.replace("remove cover", "lift cover with hoist")}tool hoist "Hoist" { kind hoist  capacity ${capacity} }\n`;
+  expect(found(hoist("250 kg"))).toEqual([]);
+  expect(found(hoist("250 %"))).toEqual(['25: 250 % is a figure of share: "capacity" takes mass, force or volume']);
+});

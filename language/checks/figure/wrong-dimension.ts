@@ -1,9 +1,12 @@
 // A figure in a unit of something else: a mass in newton metres, a torque in millimetres.
 
-import { dimensionNames } from "../../quantities/index.ts";
+import { dimensionNames, type Dimension } from "../../quantities/index.ts";
 import { check } from "../check.ts";
 import { figuresIn } from "../figures-said.ts";
 import { listed } from "../bench-check.ts";
+
+/** What a figure of several kinds may measure, by place and word: a hoist carries a mass, a press a force, a bucket a volume. */
+const carried: Readonly<Record<string, readonly Dimension[]>> = { "tool capacity": ["mass", "force", "volume"] };
 
 export default check({
   code: "figure/wrong-dimension",
@@ -29,7 +32,8 @@ export default check({
     }
   `,
   *file(file) {
-    for (const { item, due, dimension, text, at } of figuresIn(file)) {
+    for (const { item, due: one, dimension, text, at } of figuresIn(file)) {
+      const due = one.length > 0 ? one : (carried[`${item.entry!.place} ${item.entry!.word}`] ?? one);
       if (due.length === 0 || dimension === undefined || due.includes(dimension)) continue;
       yield {
         at,

@@ -53,6 +53,8 @@ export default benchCheck({
         return `${name} is off already`;
       case "loosened":
         return `${name} is loose already`;
+      case "backed out":
+        return `${name} is backed out already`;
       case "drained":
         return `${name} is not aboard any more`;
       case "not held":

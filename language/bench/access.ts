@@ -107,6 +107,10 @@ export function assumeOut(bench: Bench, tie: ThingIndex, act: Act, around: Aroun
   assume(bench, tie, A_OUT);
 }
 
+/** Where a tie is: on what it ties, or in what it sits. */
+export const partsOf = ({ lowers, uppers, into }: Tie): readonly ThingIndex[] =>
+  lowers.length + uppers.length > 0 ? [...lowers, ...uppers] : into === undefined ? [] : [into];
+
 /** The events that brought what hides this item out of its way. */
 export function cleared(
   bench: Bench,
@@ -122,8 +126,11 @@ export function cleared(
     if (event !== NEVER) needs.add(event);
   };
   for (const hider of behind) {
-    if (isTie(model, hider)) add(at(s.outBy, hider));
-    else if (!isPart(model, hider) || seat === undefined) continue;
+    if (isTie(model, hider)) {
+      // Out, or still in what it ties, which left with it.
+      if (isOut(model, s, hider) || at(s.slack, hider) === BACKED_OUT || seat === undefined) add(at(s.outBy, hider));
+      else for (const part of partsOf(tieOf(model, hider))) add(partingOf(s, part, seat));
+    } else if (!isPart(model, hider) || seat === undefined) continue;
     else if (hosts.includes(hider) && together(s, hider, seat) && lumpOf(s, seat) !== ON_BASE) add(at(s.lumpBy, seat));
     else if (isAside(s, hider) && at(s.asideBy, hider) !== NEVER) add(at(s.asideBy, hider));
     else add(partingOf(s, hider, seat));

@@ -68,6 +68,8 @@ export function moveAside(bench: Bench, act: Act, thing: ThingIndex, around: Aro
     ...touch(bench, [thing], act, around, needs, hazards),
   );
   refuse(bench, act, around, thing, obstacles);
+  // Further aside: it is moved back once.
+  if (isAside(bench.state, thing)) return;
   cleared(bench, part, needs);
   for (const tie of machine.tiesOf[thing]!)
     for (const by of [at(bench.state.outBy, tie.index), at(bench.state.slackBy, tie.index)])

@@ -175,6 +175,9 @@ function whereTo(bench: Bench, part: Part, own: number, onto: readonly ThingInde
   // Nothing says what it hangs on: it goes back to where it was, and what hangs on it comes after.
   if (all.length === 0 && onto.length === 0 && parting && bench.builtOn.length === 0 && !machine.isBase(part.index))
     return nameOf(s, parting.from);
+  // What it hangs on had left before it (a shaft drawn out of a wheel, the wheel lifted out after that): it lay where it was.
+  if (bench.computed && parting && hosts.length > 0 && sides.length === 0 && onto.length === 0)
+    return nameOf(s, parting.from);
   const onBase = (list: readonly ThingIndex[]): ThingIndex | undefined => list.find((h) => lumpOf(s, h) === ON_BASE);
   const near =
     onto[0] ??

@@ -113,7 +113,8 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
   stageReached(bench, act, tie, around);
   const count = act.count ?? tie.count,
     still = isFit ? Math.max(0, out - count) : out;
-  if (bench.phase === "strip" && isFit) {
+  // What is in already is only tightened by that: nothing was put in that would be undone again.
+  if (bench.phase === "strip" && isFit && out > 0) {
     for (const part of sides) {
       const met = at(bench.state.metBy, part);
       if (met !== NEVER) needs.add(met);

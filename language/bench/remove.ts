@@ -344,11 +344,11 @@ function openedWith(bench: Bench, index: ThingIndex, moved: ReadonlySet<ThingInd
   });
 }
 
-/** What the sub-assembly was removed by; in a freed group the part that hung on the base last. */
+/** What the sub-assembly was removed by; in a freed group the part that hung on the base last, or that the others hang on. */
 function carrierOf(bench: Bench, parts: readonly ThingIndex[], look: Look): ThingIndex {
   if (parts.length === 1) return parts[0]!;
-  const hung = parts.filter((p) =>
-    bench.machine.hosts[p]!.some((h) => !look.moved.has(h) && together(bench.state, h, p)),
-  );
-  return hung[hung.length - 1] ?? parts[parts.length - 1]!;
+  const { hosts } = bench.machine,
+    hung = parts.filter((p) => hosts[p]!.some((h) => !look.moved.has(h) && together(bench.state, h, p))),
+    lowest = parts.filter((p) => !hosts[p]!.some((h) => look.moved.has(h)));
+  return hung.at(-1) ?? lowest.at(-1) ?? parts.at(-1)!;
 }

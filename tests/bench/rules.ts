@@ -27,7 +27,8 @@ const ties = "bench/ties-and-removal",
   riding = "bench/riding-along",
   echoes = "bench/echoes",
   mirrored = "bench/refit/mirrored",
-  blocks = "bench/refit/blocks";
+  blocks = "bench/refit/blocks",
+  place = "bench/refit/in-place";
 
 export const rules: Readonly<Record<string, readonly Rule[]>> = {
   "What holds a part": [
@@ -399,6 +400,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       "what could be done only after the trial came apart again rests on the first time",
     ],
     ["undo.ts#undo", trials, "what was tightened for a while and is loose again is tightened once"],
+    ["make.ts#make", trials, "what is in already and is fitted once more was not put in: nothing is undone for it"],
     ["refit/inverse.ts#inverseOf", order, "a fit in the strip that stays inverts to undo and remove"],
     ["hold.ts#support", order, "a holder stays until the last of what asked for it is made"],
     [
@@ -417,6 +419,34 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["refit/sub-assemblies.ts#subAssemblies", order, "sub-assemblies are built up on the bench"],
     ["refit/order.ts#orderOf", order, "`instead`: the step's own reverse is dropped, what is written stands for it"],
     ["refit/claim.ts#claimed", order, "a claimed act is there once, with what is written"],
+    [
+      "refit/rules.ts#inPlaceBefore",
+      place,
+      "what rides on a sub-assembly is in its place before the screws in front of it are in",
+    ],
+    [
+      "refit/rules.ts#inPlaceBefore",
+      place,
+      "what comes off past a thing that is aside is in its place, by all meetings on its way, before that is moved back",
+    ],
+    ["access.ts#cleared", place, "screws that left with what they tie uncover what was behind them"],
+    [
+      "refit/rules.ts#addRules",
+      place,
+      "what was done past screws that were backed out, and taken out later, is done before they are in at all",
+    ],
+    ["aside.ts#moveAside", place, "slid further aside it is moved back once, after all that was done meanwhile"],
+    ["fit.ts#whereTo", place, "what its host had left before goes back to where it lay, and the host to it"],
+    [
+      "remove.ts#carrierOf",
+      place,
+      "of a group that hangs on nothing left the part that the others hang on is what is fitted",
+    ],
+    [
+      "refit/line.ts#lineOf",
+      place,
+      "where what was done cannot be undone in any order no act is lost, and what stands against it is told",
+    ],
     ["refit/claim.ts#claimed", blocks, "what is written of a thing that nothing answers stands for itself"],
     [
       "refit/claim.ts#claimed",

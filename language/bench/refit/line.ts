@@ -2,7 +2,11 @@
 
 import type { RefitOp } from "../trace.ts";
 
-/** Ops by number. With a die (0 up to 1) any line of the order may come out; without, the highest rank that is free comes next. */
+/**
+ * Ops by number. With a die (0 up to 1) any line of the order may come out; without, the highest rank that is free comes next. Where the
+ * rest wait for each other in a ring (what was done cannot be undone in any order) the highest rank comes all the same: no act is lost,
+ * and performing it shows what stands against it.
+ */
 export function lineOf(ops: readonly RefitOp[], later: readonly (readonly number[])[], die?: () => number): number[] {
   const waits = new Int32Array(ops.length),
     line: number[] = [];
@@ -36,10 +40,15 @@ export function lineOf(ops: readonly RefitOp[], later: readonly (readonly number
     }
   };
   for (const op of ops) if (waits[op.number] === 0) push(op.number);
-  while (ready.length > 0) {
+  while (line.length < ops.length) {
+    if (ready.length === 0) {
+      const held = ops.map((op) => op.number).filter((n) => waits[n]! > 0);
+      push(held.reduce((best, n) => (isBefore(n, best) ? n : best)));
+    }
     const n = pop();
     line.push(n);
-    for (const next of later[n]!) if (--waits[next]! === 0) push(next);
+    waits[n] = 0;
+    for (const next of later[n]!) if (waits[next]! > 0 && --waits[next]! === 0) push(next);
   }
   return line;
 }

@@ -1,10 +1,13 @@
 // The needs of the strip read backwards, and what the rules of meeting add to them. `after` in the strip is `before` in the refit.
 
 import type { Fluid, ThingIndex, Tie } from "../../model/model.ts";
+import { partsOf } from "../access.ts";
 import { holdersOf } from "../filler.ts";
 import { handledBy, openedBy } from "../handling.ts";
 import { isPart, isTie, machineOf, partOf, tieOf } from "../machine.ts";
+import { BACKED_OUT } from "../state.ts";
 import type { Event, RefitOp } from "../trace.ts";
+import { at } from "../vector.ts";
 import { ask, edge, type Graph } from "./graph.ts";
 import { undoes } from "./inverse.ts";
 import type { Stripped } from "./order.ts";
@@ -16,16 +19,16 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
     assemblies = subAssemblies(model, events, strip.stripEnd);
   const needs = needsPastGaps(events, opOf),
     last = new Map<ThingIndex, number>(),
-    outs = new Map<ThingIndex, number[]>();
+    undone = new Map<ThingIndex, number[]>();
   /** What the strip did later the refit does earlier. */
   const mirrored = (later: number, earlier: number, why: string): void => {
     if (later > earlier) edge(graph, opOf[later], opOf[earlier], why);
   };
   for (const event of events)
-    if (event.kind === "out") {
-      const list = outs.get(event.thing);
+    if (event.kind === "out" || event.kind === "slack") {
+      const list = undone.get(event.thing);
       if (list) list.push(event.index);
-      else outs.set(event.thing, [event.index]);
+      else undone.set(event.thing, [event.index]);
     }
 
   /** Thing -> events that asked for it as it has been since its last change. */
@@ -62,8 +65,14 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
     // What asked for a thing as it was stays between the same two changes of it. A change without a line of its own parts nothing.
     if (opOf[event.index])
       for (const thing of event.things) {
-        for (const other of asked.get(thing) ?? []) mirrored(event.index, other, "it was done before this changed");
-        asked.delete(thing);
+        const others = asked.get(thing) ?? [],
+          // Backed out it was as good as out: what was done then is done again before it is in, since it goes in finger-tight at once.
+          still = event.kind === "out" ? others.filter((other) => wasBackedOut(events[other]!, thing)) : [];
+        for (const other of others)
+          if (still.includes(other)) edge(graph, opOf[other], opOf[event.index], "it is in its place before this is");
+          else mirrored(event.index, other, "it was done before this changed");
+        if (still.length > 0) asked.set(thing, still);
+        else asked.delete(thing);
       }
     for (const need of event.needs)
       for (const thing of events[need]!.things) if (!event.things.includes(thing)) asks(event, thing);
@@ -80,12 +89,16 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
             assemblies,
             event,
             part.between,
-            machine.clamps[thing]!.flatMap((tie) => outs.get(tie.index) ?? []),
+            machine.clamps[thing]!.flatMap((tie) => undone.get(tie.index) ?? []),
           );
-        if (part.behind.length > 0) inPlaceBefore(graph, opOf, assemblies, events, event, thing, part.behind);
         for (const tie of machine.tiesOf[thing]!)
           if (tie.passing && tie.behind.length > 0 && tie.lowers.includes(thing))
             inPlaceBefore(graph, opOf, assemblies, events, event, thing, tie.behind);
+      }
+    if (event.kind === "off")
+      for (const thing of event.moved) {
+        const { behind } = partOf(model, thing);
+        if (behind.length > 0) inPlaceBefore(graph, opOf, assemblies, events, event, thing, behind);
       }
     if (event.kind === "drained") {
       const fluid = model.things[event.thing] as Fluid;
@@ -117,6 +130,7 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
 }
 
 const isCapping = ({ kind }: Event): boolean => kind === "capped" || kind === "uncapped";
+const wasBackedOut = ({ before }: Event, tie: ThingIndex): boolean => at(before.slack, tie) === BACKED_OUT;
 
 /** What the author has handled on the way back, and what a fluid is filled at, is handled while the precautions stand. */
 function touchedBefore(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | undefined)[], op: RefitOp): void {
@@ -202,19 +216,30 @@ function inPlaceBefore(
   thing: ThingIndex,
   behind: readonly ThingIndex[],
 ): void {
+  const { model } = graph;
   for (const need of event.needs) {
-    const parting = events[need]!;
-    if (parting.kind !== "off") continue;
+    const cleared = events[need]!;
     for (const hider of behind) {
-      if (!isPart(graph.model, hider) || assemblies.moved(parting, hider) === assemblies.moved(parting, thing))
-        continue;
-      for (const meeting of assemblies.between(thing, hider)) {
-        if (meeting !== need && meeting !== event.index)
-          ask(graph, opOf[meeting], opOf[need], "it is in its place before what hides it", event.act.at, false);
-      }
+      // A part left by this or is aside, a tie was undone by it: what the thing has to be beside before that is so again.
+      const beside = isPart(model, hider)
+        ? cleared.kind === "off"
+          ? assemblies.moved(cleared, hider) !== assemblies.moved(cleared, thing) && [hider]
+          : cleared.things.includes(hider) && [hider]
+        : isTie(model, hider) && cleared.things.includes(hider) && partsOf(tieOf(model, hider));
+      for (const part of beside || [])
+        for (const meeting of assemblies.between(thing, part))
+          for (const again of madeAgainBy(events, cleared))
+            if (meeting !== again && meeting !== event.index)
+              ask(graph, opOf[meeting], opOf[again], "it is in its place before what hides it", event.act.at, false);
     }
   }
 }
+
+/** What was only backed out there and taken out after that goes in finger-tight first. */
+const madeAgainBy = (events: readonly Event[], { index, kind, thing }: Event): number[] =>
+  kind === "slack"
+    ? [index, ...events.filter((e) => e.kind === "out" && e.thing === thing && e.index > index).map((e) => e.index)]
+    : [index];
 
 /** A fill after all joints of its fluid, those undone before the drain too. */
 function fillAfter(

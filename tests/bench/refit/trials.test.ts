@@ -120,3 +120,14 @@ test("some undone, the rest loosened and then undone: each of them goes back in,
     expect(fitted.reduce((sum, { count }) => sum + count, 0)).toBe(4);
   }
 });
+
+test("what is in already and is fitted once more was not put in: nothing is undone for it", () => {
+  const two = `${lid}\n part cap "Cap"\n fastener cs screw "Cap screws" { count 2 joins cap to b }`;
+  expect(wayBack(two, "undo ls remove lid fit cs")).toEqual(["fitting Lid", "fitting Lid screws"]);
+  // Loose, it is tight again after that.
+  expect(wayBack(two, "loosen cs fit cs undo ls remove lid")).toEqual([
+    "fitting Lid",
+    "fitting Lid screws",
+    "tightening Cap screws",
+  ]);
+});

@@ -1,0 +1,117 @@
+// Every part in its place before what hides it, and before what ties it, whatever line of the way back is taken: on the smallest strips
+// in which one of many lines went wrong.
+
+import { expect, test } from "vitest";
+import { maySwap, mustFollow } from "../../../language/bench/refit/freedom.ts";
+import { codes, findings, firstRefusedLine, nameOf, perform, refit, stage } from "./stage.ts";
+
+/** The printed way back of a strip in which nothing is refused; any line of it can be performed. */
+function wayBack(facts: string, acts: string): string[] {
+  const text = stage(
+    facts,
+    acts
+      .split("; ")
+      .map((act) => `step { ${act} }`)
+      .join(" "),
+    "aim none",
+  );
+  expect(
+    codes(text).filter((code) => code !== "removal/left-loose"),
+    acts,
+  ).toEqual([]);
+  expect(firstRefusedLine(perform(text), 300), acts).toBeUndefined();
+  return refit(text);
+}
+const screwed = (part: string, to: string, more = ""): string =>
+  `part ${part} "${part}"\n fastener ${part}-screws screw "${part} screws" { count 2 joins ${part} to ${to} ${more} }\n`;
+
+test("what rides on a sub-assembly is in its place before the screws in front of it are in", () => {
+  const facts = `${screwed("bracket", "b")}${screwed("rail", "b")}${screwed("deck", "bracket")}
+    part cable "cable" { behind rail-screws }\n fastener clamp screw "clamp" { joins cable to deck }`;
+  const line = wayBack(facts, "undo rail-screws; undo deck-screws; undo bracket-screws; remove deck; remove bracket");
+  expect(line.indexOf("fitting rail screws")).toBeGreaterThan(line.indexOf("fitting bracket"));
+  expect(line.indexOf("fitting rail screws")).toBeGreaterThan(line.indexOf("fitting deck"));
+});
+
+test("screws that left with what they tie uncover what was behind them", () => {
+  const facts = `part frame "frame" { rests on b }\n${screwed("box", "frame")}part cable "cable" { behind box-screws }\n fastener clamp screw "clamp" { joins cable to b }`;
+  expect(wayBack(facts, "remove frame; undo clamp; remove cable")).toEqual([
+    "fitting cable",
+    "fitting clamp",
+    "fitting frame",
+  ]);
+});
+
+test("what was done past screws that were backed out, and taken out later, is done before they are in at all", () => {
+  const facts = `${screwed("strap", "b")}part cell "cell" { rests on b behind strap-screws }`;
+  for (const out of ["undo strap-screws", "undo 1 of strap-screws; undo rest of strap-screws"]) {
+    const line = wayBack(facts, `back-out strap-screws; remove cell; ${out}`);
+    expect(line[0], out).toBe("fitting cell");
+    expect(line.at(-1), out).toBe("tightening strap screws");
+  }
+  // The part that they hold is on before they go in.
+  expect(wayBack(screwed("lid", "b"), "back-out lid-screws; remove lid; undo lid-screws")).toEqual([
+    "fitting lid",
+    "fitting finger-tight lid screws",
+    "tightening lid screws",
+  ]);
+});
+
+test("what comes off past a thing that is aside is in its place, by all meetings on its way, before that is moved back", () => {
+  const facts = `part core "core" { fits b by slide-fit }\n${screwed("holder", "core")}part insert "insert" { fits holder by slide-fit }
+    part pad "pad" { rests on insert behind loom }\n part loom "loom"`;
+  const line = wayBack(facts, "undo holder-screws; slide loom; remove pad; remove holder");
+  expect(line.indexOf("putting back loom")).toBeGreaterThan(line.indexOf("fitting holder"));
+});
+
+test("slid further aside it is moved back once, after all that was done meanwhile", () => {
+  const facts = `${screwed("cover", "b")}part cell "cell" { rests on b behind cover }`;
+  expect(wayBack(facts, "loosen cover-screws; slide cover; remove cell; slide cover")).toEqual([
+    "fitting cell",
+    "putting back cover",
+    "tightening cover screws",
+  ]);
+});
+
+test("what its host had left before goes back to where it lay, and the host to it", () => {
+  // A shaft is drawn out of a wheel, and the wheel lifted out after that, past a cover.
+  const facts = `${screwed("cover", "b")}part shaft "shaft" { fits b by slide-fit }\n part wheel "wheel" { behind cover }\n fastener key-screw screw "key screw" { joins wheel to shaft }`;
+  expect(wayBack(facts, "undo key-screw; undo cover-screws; remove shaft; remove cover; remove wheel")).toEqual([
+    "fitting wheel",
+    "fitting cover",
+    "fitting shaft",
+    "fitting cover screws",
+    "fitting key screw",
+  ]);
+});
+
+test("of a group that hangs on nothing left the part that the others hang on is what is fitted", () => {
+  const facts = `${screwed("arm", "b")}${screwed("hand", "arm")}part tip "tip"\n fastener tip-screws captive-screw "tip screws" { joins tip to hand }`;
+  expect(
+    wayBack(facts, "undo arm-screws; undo hand-screws; remove arm; remove hand, tip together").slice(0, 2),
+  ).toEqual(["fitting hand, tip", "fitting arm"]);
+});
+
+test("what lies in a joint is in before it is closed, by captive screws as by others", () => {
+  for (const [kind, undo] of [
+    ["captive-screw", "back-out"],
+    ["screw", "undo"],
+  ]) {
+    const facts = `part lid "lid"\n fastener ls ${kind} "ls" { joins lid to b }\n part ring o-ring "ring" { between lid and b renew when worn }`,
+      acts = `${undo} ls; remove lid; remove ring`;
+    expect(wayBack(facts, acts).slice(0, 2), kind).toEqual(["fitting ring", "fitting lid"]);
+    const performance = perform(stage(facts, `step { ${acts.replaceAll(";", "")} }`, "aim none")),
+      { ops } = performance.order!,
+      number = (name: string): number => ops.find((op) => nameOf(performance, op).endsWith(name))!.number,
+      following = mustFollow(performance.order!);
+    expect(maySwap(following, number("ring"), number("ls")), kind).toBe(false);
+  }
+});
+
+test("where what was done cannot be undone in any order no act is lost, and what stands against it is told", () => {
+  // The filler can be reached on the bench alone, and is filled at on the machine.
+  const facts = `${screwed("hood", "b")}${screwed("lid", "b")}fastener plug plug "plug" { into b }\n fastener filler plug "filler" { into lid behind hood }\n fluid oil oil "oil" { volume 1 L drains at plug fills at filler }`,
+    text = stage(facts, "step { drain oil undo lid-screws remove lid undo filler }", "aim none");
+  expect(refit(text)).toHaveLength(5);
+  expect(findings(text).map(({ says }) => says)).toEqual(["Oil cannot be filled: hood is in front of filler"]);
+});

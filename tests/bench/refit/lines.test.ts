@@ -1,13 +1,12 @@
 // Random lines of each computed order, all performed: the order is strong enough. The printed line is one of them.
 
-import { globSync, readFileSync } from "node:fs";
+import { readFileSync, readdirSync, statSync } from "node:fs";
 import { join, posix } from "node:path";
 import { expect, test } from "vitest";
 import { isLine } from "../../../language/bench/refit/freedom.ts";
 import type { Performance } from "../../../language/bench/trace.ts";
 import { checkProject } from "../../../language/workspace/check-project.ts";
 import type { World } from "../../../language/workspace/world.ts";
-import { scenes } from "../../mutation/scenes.ts";
 import { firstRefusedLine, performLine } from "./stage.ts";
 
 const root = new URL("../../../", import.meta.url).pathname;
@@ -23,9 +22,16 @@ const world: World = {
   inside: () => true,
   resolve: (from, relative) => posix.join(posix.dirname(from), relative),
 };
+const stripsIn = (folder: string): string[] =>
+  readdirSync(join(root, folder))
+    .filter((name) => name.endsWith(".strip"))
+    .map((name) => `${folder}/${name}`);
+/** Every machine that there is; of the mistakes the strip is refused already. */
 const files = [
-  ...scenes().flatMap(({ files: of }) => of),
-  ...globSync("tests/sequencing/*.strip", { cwd: root }).map((path) => path.replaceAll("\\", "/")),
+  ...readdirSync(join(root, "examples"))
+    .filter((name) => name !== "mistakes" && statSync(join(root, "examples", name)).isDirectory())
+    .flatMap((name) => stripsIn(`examples/${name}`)),
+  ...["tests/procedures", "tests/sequencing", "tests/real-machines/cases"].flatMap(stripsIn),
 ];
 
 /** Each procedure once, however many files reach it. */

@@ -1,7 +1,7 @@
 // What every host of the extension begins with: the client started, the folders sent where the server cannot read them, views and
 // commands put in place.
 
-import { commands, window, type ExtensionContext } from "vscode";
+import { commands, window, workspace, type ExtensionContext } from "vscode";
 import { RevealOutputChannelOn, type BaseLanguageClient, type LanguageClientOptions } from "vscode-languageclient";
 import { changedNotification } from "../shared/protocol.ts";
 import { registerCommands } from "./commands.ts";
@@ -10,12 +10,12 @@ import { showStatus } from "./status.ts";
 import { provideTasks } from "./tasks.ts";
 import { BenchView } from "./views/bench-view.ts";
 import { DiagramView } from "./views/diagram-view.ts";
-import { ManualView } from "./views/manual-view.ts";
+import { ManualView, type ManualShows } from "./views/manual-view.ts";
 
 /** What the extension gives to others, and to its own tests: what its views show, as text. */
 export interface Api {
   readonly benchText: () => Promise<string>;
-  readonly manualShows: () => { readonly id: string | undefined; readonly title: string } | undefined;
+  readonly manualShows: () => ManualShows | undefined;
   readonly diagramText: () => Promise<string>;
 }
 
@@ -47,6 +47,7 @@ export async function begin(context: ExtensionContext, client: BaseLanguageClien
       manual.follow(editor);
       diagram.follow(editor);
     }),
+    workspace.onDidGrantWorkspaceTrust(() => manual.again()),
     client.onNotification(changedNotification, () => {
       bench.again();
       manual.again();

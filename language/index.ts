@@ -47,6 +47,7 @@ export { checks } from "./checks/registry.ts";
 export type { Check } from "./checks/check.ts";
 
 export { write, type Output, type OutputInput, type OutputOptions, type Picture } from "./outputs/output.ts";
+export { pictureEndings, pictureKindOf, pictureSize } from "./outputs/picture-kinds.ts";
 export { defaultWording, wordingFor, wordings, type Wording } from "./outputs/wording/wording.ts";
 
 // What an editor asks beside: the bench at a moment, names and their places, words, and the figures that hovers show.

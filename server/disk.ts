@@ -1,6 +1,6 @@
 // The disk of this machine, read only. Files larger than a procedure can be, and such as are no UTF-8 text, are refused in words.
 
-import { readdirSync, readFileSync, realpathSync, statSync } from "node:fs";
+import { closeSync, fstatSync, openSync, readdirSync, readFileSync, readSync, realpathSync, statSync } from "node:fs";
 import type { Files } from "./files.ts";
 
 const largest = 20 * 1024 * 1024;
@@ -39,6 +39,20 @@ export const disk: Files = {
     }
   },
   real,
+  head(path, most) {
+    let file: number | undefined;
+    try {
+      file = openSync(native(path), "r");
+      const stat = fstatSync(file);
+      if (!stat.isFile()) return undefined;
+      const bytes = new Uint8Array(Math.min(most, stat.size));
+      return { bytes: bytes.subarray(0, readSync(file, bytes)), size: stat.size };
+    } catch {
+      return undefined;
+    } finally {
+      if (file !== undefined) closeSync(file);
+    }
+  },
   list(folder, ending) {
     const found: string[] = [],
       queue = [folder],

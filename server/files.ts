@@ -7,6 +7,8 @@ export interface Files {
   isFile(path: string): boolean;
   /** Links resolved, as far as the path exists. */
   real(path: string): string;
+  /** How a file begins, and how many bytes it has; undefined where there is none. A file system that is no disk does not have it. */
+  head?(path: string, most: number): { readonly bytes: Uint8Array; readonly size: number } | undefined;
   /** Every file below a folder that ends so, sorted. */
   list(folder: string, ending: string): readonly string[];
 }
@@ -51,6 +53,7 @@ export function bothFiles(disk: Files, memory: Files): Files {
     read: (path) => of(path).read(path),
     isFile: (path) => of(path).isFile(path),
     real: (path) => of(path).real(path),
+    head: (path, most) => of(path).head?.(path, most),
     list: (folder, ending) => of(folder).list(folder, ending),
   };
 }

@@ -72,12 +72,16 @@ export interface StripDiagramAnswer {
 export const manualRequest = "stripdown/manual";
 export interface ManualParams {
   readonly uri: string;
+  /** May the page load pictures of the folder, and if not, why: nobody has said that it is trusted, or it is no disk. Left out: no disk. */
+  readonly pictures?: "shown" | "untrusted" | "no disk";
 }
 export interface ManualAnswer {
   readonly title: string;
   readonly body: string;
   readonly style: string;
   readonly marks: readonly { readonly id: string; readonly spot: Spot }[];
+  /** Where the pictures lie that the body loads as `picture:0`, `picture:1` … */
+  readonly pictures: readonly string[];
 }
 
 /** Request: the names of the files that `documentsRequest` would make, and that of the list of what was made, all in one folder. */

@@ -8,6 +8,7 @@ import {
   Uri,
   ViewColumn,
   window,
+  workspace,
   type Disposable,
   type TextEditor,
   type WebviewPanel,
@@ -17,10 +18,24 @@ import { manualRequest, type ManualAnswer, type ManualParams } from "../../share
 import { goTo, positionOf } from "../spots.ts";
 import { escaped, pageFor } from "./page.ts";
 
+/** Which pictures a page may load: of a folder on a disk, and only once somebody has said that he trusts it. */
+function allowed(source: string): NonNullable<ManualParams["pictures"]> {
+  if (Uri.parse(source).scheme !== "file") return "no disk";
+  return workspace.isTrusted ? "shown" : "untrusted";
+}
+
 type FromPage =
+  | { readonly kind: "pictures"; readonly loaded: number; readonly failed: number }
   | { readonly kind: "ready" }
   | { readonly kind: "shown"; readonly id: string }
   | { readonly kind: "sees" | "open"; readonly id: string };
+
+/** What the page tells of itself. */
+export interface ManualShows {
+  readonly id: string | undefined;
+  readonly title: string;
+  readonly pictures: { readonly loaded: number; readonly failed: number };
+}
 
 export class ManualView implements Disposable {
   private readonly extension: Uri;
@@ -32,6 +47,8 @@ export class ManualView implements Disposable {
   private inSight: string | undefined;
   private asked = 0;
   private body = "";
+  private mayLoad: ManualParams["pictures"];
+  private pictures = { loaded: 0, failed: 0 };
 
   constructor(extension: Uri, client: BaseLanguageClient) {
     this.extension = extension;
@@ -56,12 +73,13 @@ export class ManualView implements Disposable {
         {
           enableScripts: true,
           enableFindWidget: true,
-          localResourceRoots: [Uri.joinPath(this.extension, "client", "webview")],
+          localResourceRoots: this.roots("no disk"),
         },
       );
       this.panel.onDidDispose(() => {
         this.panel = undefined;
         this.body = "";
+        this.mayLoad = undefined;
       });
       this.panel.webview.onDidReceiveMessage((message: FromPage) => {
         void this.hears(message);
@@ -90,19 +108,48 @@ export class ManualView implements Disposable {
   }
 
   /** The line that the page was asked to show and that it has in sight; `id` is undefined until it has. */
-  shows(): { id: string | undefined; title: string } | undefined {
-    return this.panel && { id: this.inSight === this.shown ? this.shown : undefined, title: this.answer?.title ?? "" };
+  shows(): ManualShows | undefined {
+    return (
+      this.panel && {
+        id: this.inSight === this.shown ? this.shown : undefined,
+        title: this.answer?.title ?? "",
+        pictures: this.pictures,
+      }
+    );
+  }
+
+  /** What the page may load files from: our own, and the workspace where pictures of it may be shown. */
+  private roots(pictures: ManualParams["pictures"]): Uri[] {
+    return [
+      Uri.joinPath(this.extension, "client", "webview"),
+      ...(pictures === "shown" ? (workspace.workspaceFolders ?? []).map(({ uri }) => uri) : []),
+    ];
+  }
+
+  /** The server names pictures by number; the page loads each from the address that the editor gives it. */
+  private withPictures({ body, pictures }: ManualAnswer, { webview }: WebviewPanel): string {
+    return body.replace(/(?<= (?:src|href)=")picture:(\d+)(?=")/g, (_, number: string) => {
+      const uri = pictures[Number(number)];
+      return uri === undefined ? "" : escaped(webview.asWebviewUri(Uri.parse(uri)).toString());
+    });
   }
 
   private async load(editor: TextEditor | undefined): Promise<void> {
-    const question = ++this.asked,
+    const pictures = allowed(this.source!),
+      question = ++this.asked,
       answer = await this.client
-        .sendRequest<ManualAnswer | null>(manualRequest, { uri: this.source! } satisfies ManualParams)
+        .sendRequest<ManualAnswer | null>(manualRequest, { uri: this.source!, pictures } satisfies ManualParams)
         .catch(() => null);
     if (question !== this.asked || !this.panel) return;
     this.answer = answer;
     this.panel.title = l10n.t("Manual");
-    const body = answer?.body ?? `<p>${escaped(l10n.t("This file has no procedure to print"))}</p>`;
+    if (this.mayLoad !== pictures) {
+      this.mayLoad = pictures;
+      this.panel.webview.options = { ...this.panel.webview.options, localResourceRoots: this.roots(pictures) };
+    }
+    const body = answer
+      ? this.withPictures(answer, this.panel)
+      : `<p>${escaped(l10n.t("This file has no procedure to print"))}</p>`;
     // A page that is there is changed in place, so that it does not lose its place.
     if (this.body === "")
       this.panel.webview.html = pageFor(this.panel.webview, this.extension, {
@@ -144,6 +191,10 @@ export class ManualView implements Disposable {
     if (message.kind === "ready") {
       this.mark();
       this.show(this.shown);
+      return;
+    }
+    if (message.kind === "pictures") {
+      this.pictures = message;
       return;
     }
     if (message.kind === "shown") {

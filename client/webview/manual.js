@@ -24,9 +24,23 @@
         window.scrollBy(0, after - before);
       }
       mark();
+      countPictures();
     } else if (data.kind === "show") show(data.id);
   });
 
+  /** Which pictures came, and which did not. */
+  function countPictures() {
+    let loaded = 0,
+      failed = 0;
+    const tell = () => host.postMessage({ kind: "pictures", loaded, failed });
+    for (const element of document.querySelectorAll("img, svg image")) {
+      const probe = new Image();
+      probe.onload = () => (loaded++, tell());
+      probe.onerror = () => (failed++, tell());
+      probe.src = element.getAttribute("src") ?? element.getAttribute("href") ?? "";
+    }
+    tell();
+  }
   function mark() {
     for (const id of ids) {
       const element = document.getElementById(id);
@@ -73,6 +87,7 @@
     { passive: true },
   );
   host.postMessage({ kind: "ready" });
+  countPictures();
   // Without a mouse: Tab goes from box to box, Enter in one goes to the text of its line.
   document.addEventListener("keydown", (event) => {
     const line = event.key === "Enter" && event.target instanceof Element && event.target.closest("[data-source]");

@@ -4,6 +4,7 @@
 
 import { readFileSync, statSync } from "node:fs";
 import type { Picture } from "../outputs/output.ts";
+import { pictureEndings, pictureKindOf } from "../outputs/picture-kinds.ts";
 import type { World } from "../workspace/world.ts";
 
 /** Larger files are no photo of a workshop. */
@@ -12,15 +13,6 @@ const largestFile = 40 * 1024 * 1024;
 const longestSide = 1400;
 /** More pixels than this are a file made to fill the memory. */
 const mostPixels = 120_000_000;
-
-const begins: Readonly<Record<string, (bytes: Buffer) => boolean>> = {
-  png: (b) => b.subarray(0, 8).equals(Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])),
-  jpg: (b) => b[0] === 0xff && b[1] === 0xd8,
-  gif: (b) => /^GIF8[79]a$/.test(b.subarray(0, 6).toString("latin1")),
-  webp: (b) => b.subarray(0, 4).toString("latin1") === "RIFF" && b.subarray(8, 12).toString("latin1") === "WEBP",
-  svg: (b) =>
-    /^(?:\uFEFF)?\s*(?:<\?xml[^>]*\?>\s*)?(?:<!--[\s\S]*?-->\s*)*<svg[\s>]/.test(b.subarray(0, 4096).toString("utf8")),
-};
 
 export type Shown = Picture | { readonly problem: string };
 
@@ -43,10 +35,9 @@ export async function readPicture(
   library: Library = installed,
 ): Promise<Shown> {
   const path = world.resolve(fromFile, written),
-    ending = /\.([a-z]+)$/i.exec(path)?.[1]?.toLowerCase() ?? "",
-    isKind = begins[ending === "jpeg" ? "jpg" : ending];
+    kind = pictureKindOf(path);
   if (!world.inside(path)) return { problem: "it lies outside the project" };
-  if (!isKind) return { problem: `it is none of ${Object.keys(begins).join(", ")}` };
+  if (!kind) return { problem: `it is none of ${pictureEndings.join(", ")}` };
   if (!world.exists(path)) return { problem: "there is no such file" };
   let bytes: Buffer;
   try {
@@ -56,7 +47,8 @@ export async function readPicture(
   } catch {
     return { problem: "it cannot be read" };
   }
-  if (!isKind(bytes)) return { problem: `it is no ${ending} picture inside` };
+  if (!kind.begins(bytes))
+    return { problem: `it is no ${path.slice(path.lastIndexOf(".") + 1).toLowerCase()} picture inside` };
   const sharp = await library();
   if (!sharp)
     return {

@@ -32,6 +32,8 @@ export interface OutputInput {
 export interface Picture {
   readonly type: "image/png" | "image/jpeg" | "image/svg+xml" | "image/webp" | "image/gif";
   readonly base64: string;
+  /** Where the page loads it from instead, if it may. */
+  readonly address?: string;
   /** Pixels; without them no numbers are set beside it. */
   readonly width?: number;
   readonly height?: number;

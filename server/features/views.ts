@@ -26,6 +26,7 @@ import {
   type StripDiagramAnswer,
 } from "../../shared/protocol.ts";
 import { feature } from "../feature.ts";
+import { picturesFor } from "../pictures.ts";
 import type { Acting, Session } from "../session.ts";
 
 export default feature({
@@ -84,11 +85,18 @@ export default feature({
     );
     connection.onRequest(
       manualRequest,
-      answer("The manual", ({ uri }: ManualParams): ManualAnswer | null => {
-        const looked = session.look(uri),
-          page = looked && manualPage(looked.checked, looked.path, session.units(looked.project));
-        return looked && page
-          ? { ...page, marks: page.marks.map(({ id, at }) => ({ id, spot: session.spot(looked.checked, at) })) }
+      answer("The manual", ({ uri, pictures: allowed }: ManualParams): ManualAnswer | null => {
+        const looked = session.look(uri);
+        if (!looked) return null;
+        const { checked, path, project } = looked,
+          { picture, uris } = picturesFor(session.files, project.folder, allowed),
+          page = manualPage(checked, path, { ...session.units(project), picture });
+        return page
+          ? {
+              ...page,
+              marks: page.marks.map(({ id, at }) => ({ id, spot: session.spot(checked, at) })),
+              pictures: uris,
+            }
           : null;
       }),
     );

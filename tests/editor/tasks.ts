@@ -51,7 +51,8 @@ export const tasks: Readonly<Record<string, () => Promise<void>>> = {
       } finally {
         await rm(fsPath);
       }
-      assert.equal(await ends(task!), 0, "what is gone again is not told of");
+      const code = await ends(task!);
+      assert.equal(code, 0, `what is gone again is not told of: ${told()}`);
     } finally {
       await vscode.workspace.fs.delete(vscode.Uri.joinPath(file, ".."), { recursive: true });
     }
@@ -181,6 +182,13 @@ async function ends(task: vscode.Task): Promise<number | undefined> {
   ended.dispose();
   return code;
 }
+
+/** All that is told of the folder now. */
+const told = (): string =>
+  vscode.languages
+    .getDiagnostics()
+    .flatMap(([uri, list]) => list.map((one) => `${uri.path}:${one.range.start.line + 1} ${one.message}`))
+    .join("\n");
 
 /** What the problem matcher made of a task's lines: the findings of the server carry the page of their check, these a bare code. */
 const listed = (uri: vscode.Uri): vscode.Diagnostic[] =>

@@ -19,11 +19,8 @@ const picture = 640,
   least = 2 * radius + 6;
 
 /** @returns undefined where the size of the picture is not known. */
-export function calloutPicture(
-  { type, base64, width, height }: Picture,
-  callouts: readonly Callout[],
-  alt: string,
-): Markup | undefined {
+export function calloutPicture(shown: Picture, callouts: readonly Callout[], alt: string): Markup | undefined {
+  const { width, height } = shown;
   if (width === undefined || height === undefined || width < 1 || height < 1) return undefined;
   const scale = picture / width,
     high = height * scale,
@@ -53,7 +50,7 @@ export function calloutPicture(
   const line = (each: (typeof placed)[number], stroke: string, wide: string): Markup =>
     html`<path d="M${n(each.numberX + (each.isLeft ? radius : -radius))} ${n(each.numberY)}L${n(each.x)} ${n(each.y)}" stroke="${stroke}" stroke-width="${wide}"/>`;
   return html`<svg xmlns="http://www.w3.org/2000/svg" class="photo" role="img" aria-label="${alt}" viewBox="0 0 ${n(picture + 2 * side)} ${n(lowest)}" width="${n(picture + 2 * side)}" height="${n(lowest)}" font-family="system-ui, sans-serif" fill="none" stroke="currentColor">
-<image href="data:${type};base64,${base64}" x="${n(side)}" y="0" width="${n(picture)}" height="${n(high)}"/>
+<image href="${pictureAddress(shown)}" x="${n(side)}" y="0" width="${n(picture)}" height="${n(high)}"/>
 ${placed.map(
   (
     each,
@@ -61,6 +58,9 @@ ${placed.map(
 `,
 )}</svg>`;
 }
+
+export const pictureAddress = ({ address, type, base64 }: Picture): string =>
+  address ?? `data:${type};base64,${base64}`;
 
 const clamp = (share: number): number => Math.min(100, Math.max(0, share));
 

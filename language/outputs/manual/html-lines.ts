@@ -7,7 +7,7 @@ import type { SignalName } from "../../tables/index.ts";
 import { signals } from "../../tables/index.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
 import type { Chapter } from "./document.ts";
-import { calloutPicture } from "../draw/callouts.ts";
+import { calloutPicture, pictureAddress } from "../draw/callouts.ts";
 import { svg } from "../draw/drawing.ts";
 import { askedHtml } from "./html-asked.ts";
 import { own } from "./html-own.ts";
@@ -93,7 +93,7 @@ export function photoHtml({ file, alt, points, at }: Shot, { picture, wording }:
   if (!got) return html`<p class="note">${words.pictureOff(alt || file)}</p>`;
   if ("problem" in got) return html`<p class="note">${words.pictureMissing(file, got.problem)} ${own(alt)}</p>`;
   const listed = html`<figcaption${points.length === 0 && html` aria-hidden="true"`}>${own(alt || file)}${points.length > 0 && html`: ${points.map((point, i) => html`${i > 0 && ", "}<b>${point.mark}</b> ${own(point.name)}`)}`}</figcaption>`;
-  return html`<figure>${calloutPicture(got, points, alt || file) ?? html`<img src="data:${got.type};base64,${got.base64}" alt="${alt || file}"/>`}${listed}</figure>`;
+  return html`<figure>${calloutPicture(got, points, alt || file) ?? html`<img src="${pictureAddress(got)}" alt="${alt || file}"/>`}${listed}</figure>`;
 }
 
 // --- panels ------------------------------------------------------------------------------------------------------------------------

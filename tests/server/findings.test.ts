@@ -219,6 +219,44 @@ test("a file that did not change is not read again", async () => {
   await c.close();
 });
 
+test("an edit in a library: what uses it is performed again, once; no file is read again, and what does not use it is left", async () => {
+  const unit = (name: string): string =>
+      `unit ${name} "Box" {\n  base foot\n  part foot "Foot"\n  part lid "Lid" { mass 2 kg  rests on foot }\n}\n`,
+    job = (name: string): string =>
+      `use "../${name}.strip"\nprocedure job-${name} "Job" for ${name} {\n  aim lid off\n  step "Lid" {\n    note "Both hands."\n    remove lid\n  }\n}\n`;
+  const c = await client(
+      [
+        "#- box.strip",
+        unit("box"),
+        ...[1, 2, 3].flatMap((i) => [`#- closed/job-${i}.strip`, job("box").replace("job-box", `job-${i}`)]),
+        "#- closed/other/case.strip",
+        unit("case"),
+        "#- closed/other/jobs/job.strip",
+        job("case"),
+        "",
+      ].join("\n"),
+    ),
+    project = c.session.projects()[0]!,
+    settle = async (): Promise<void> => {
+      await c.findings("box.strip"); // behind it every change that was sent has been read
+      await vi.waitFor(() => expect(project.whole()).toBeDefined(), 5000);
+    };
+  await settle();
+  // Two acts of the strip and one line of the way back, in each of four files.
+  expect(project.work()).toBe(4 * 3);
+  const reads = project.reads(),
+    other = project.whole()!.performances.find(({ model }) => model.unit === "case")!;
+  await c.change("box.strip", c.text("box.strip").replace("2 kg", "3 kg"));
+  await settle();
+  expect(project.work()).toBe(4 * 3 + 3 * 3);
+  expect(project.reads()).toBe(reads);
+  expect(project.whole()!.performances.find(({ model }) => model.unit === "case")).toBe(other);
+  // Asked again and again it is not worked out again.
+  for (let i = 0; i < 3; i++) await c.request("workspace/diagnostic", { previousResultIds: [] });
+  expect(project.work()).toBe(4 * 3 + 3 * 3);
+  await c.close();
+});
+
 test("a question right after a change is answered for the new text, whatever was pulled and taken back in between", async () => {
   const clean = "undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack",
     c = await client(winch(clean)),

@@ -4,6 +4,7 @@ import type { OutputOptions } from "./output.ts";
 import type { Provenance } from "./draft.ts";
 import { base64OfHex } from "./text/base64.ts";
 import { html, Markup, type Value } from "./text/markup.ts";
+import { draftMark, draftMarkStyle, pageEdges } from "./page-edges.ts";
 import { reviewLines } from "./wording/review.ts";
 import { shownOnOneLine } from "./text/shown.ts";
 import { sha256 } from "./text/sha256.ts";
@@ -28,7 +29,7 @@ thead th{border-bottom:2px solid}
 .draft-mark{display:none}
 svg.drawing{max-width:100%;height:auto}
 @page{margin:14mm}
-@media print{.draft-mark{display:block;position:fixed;top:0;right:0;font-weight:700;letter-spacing:.15em}:root{color-scheme:light}body{padding:0;max-width:none;font-size:9.5pt}thead{display:table-header-group}tr,figure{break-inside:avoid}h2{break-after:avoid}.scroll{overflow:visible}}
+@media print{${draftMarkStyle}:root{color-scheme:light}body{padding:0;max-width:none;font-size:9.5pt}thead{display:table-header-group}tr,figure{break-inside:avoid}h2{break-after:avoid}.scroll{overflow:visible}}
 `;
 
 export interface Page {
@@ -44,8 +45,9 @@ export function htmlPage(
   { wording }: OutputOptions,
   base = common,
 ): string {
-  const whole = base + style,
-    marked = draft.length > 0 ? wording.document.titled(wording.document.draftMark, title) : title;
+  const mark = draft.length > 0 ? wording.document.draftMark : "",
+    whole = base + style + (base === common ? pageEdges(title, mark) : ""),
+    marked = mark === "" ? title : wording.document.titled(mark, title);
   const policy = `default-src 'none'; style-src 'sha256-${base64OfHex(sha256(whole))}'; base-uri 'none'; form-action 'none'`;
   return html`<!DOCTYPE html>
 <html lang="${wording.manual.htmlLang}">
@@ -58,7 +60,7 @@ export function htmlPage(
 <style>${new Markup(whole)}</style>
 </head>
 <body>
-${draft.length > 0 && base === common && html`<div class="draft-mark" aria-hidden="true">${wording.document.draftMark}</div>`}
+${mark !== "" && base === common && draftMark(mark)}
 ${body}
 </body>
 </html>

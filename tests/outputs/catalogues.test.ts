@@ -5,6 +5,7 @@ import { basename, dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
+import { outputs } from "../../language/outputs/registry.ts";
 import { reviewLines } from "../../language/outputs/wording/review.ts";
 import { defaultWording, wordingFor, wordings, type Wording } from "../../language/outputs/wording/wording.ts";
 import { signals, type SignalName } from "../../language/tables/index.ts";
@@ -203,3 +204,14 @@ procedure p "P" for u { step "S" { isolate h  prove-dead h  work a "Wipe it." } 
     expect(JSON.stringify(print.blocks)).toContain(`${of(tag).kinds.hazard("electrical")}${print.colon} H`);
   },
 );
+
+test.each(tags)("%s: every paper of a catalogue that nobody of the trade has read says so at its head", (tag) => {
+  const with_ = { ...options, wording: of(tag) },
+    input = compiledExample("dairy-pump/pump.strip"),
+    lines = reviewLines(of(tag));
+  for (const output of outputs) {
+    if (!output.print || output.name === "labels") continue;
+    const front = JSON.stringify(output.print(output.data(input, with_), with_).front);
+    for (const line of lines) expect(front, output.name).toContain(JSON.stringify(line).slice(1, -1));
+  }
+});

@@ -24,6 +24,8 @@ export interface Section {
   readonly id: string;
   readonly title: string;
   readonly body: Value;
+  /** Printed on pages that lie on their side, its heading too. */
+  readonly lies?: boolean;
 }
 
 const named = (name: SectionName, prefix = ""): Pick<Section, "name" | "id"> => ({ name, id: prefix + name });
@@ -143,7 +145,8 @@ export function chapterSections(document: ManualDocument, options: OutputOptions
   const laidOut = (name: SectionName, chapter: Chapter, { title, note, lies }: SheetHead, body: Markup): Section => ({
     ...named(name, chapter.prefix),
     title: titleIn(title, chapter),
-    body: html`<div class="sheet${lies && " lies"}"><p>${note}</p>${body}</div>`,
+    lies,
+    body: html`<div class="sheet"><p>${note}</p>${body}</div>`,
   });
   const sheet = (name: Exclude<TableSheetName, "waste">, chapter: Chapter): Section =>
     laidOut(name, chapter, tableSheetHead(name, options), sheetHtml(chapter.sheets.tables[name]));

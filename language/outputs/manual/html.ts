@@ -4,13 +4,13 @@
 import type { OutputOptions } from "../output.ts";
 import { base64OfHex } from "../text/base64.ts";
 import { html, Markup, type Value } from "../text/markup.ts";
-import { shownOnOneLine } from "../text/shown.ts";
 import { sha256 } from "../text/sha256.ts";
 import type { ManualDocument } from "./document.ts";
 import { chapterSections, frontSections, type Section } from "./html-sections.ts";
 import { own } from "./html-own.ts";
 import { barHtml, scriptHtml } from "./html-tablet.ts";
-import { pageEdges, style } from "./style.ts";
+import { draftMark, pageEdges } from "../page-edges.ts";
+import { style } from "./style.ts";
 import { tabletScript } from "./tablet/script.ts";
 
 const policyHash = (text: string): string => `'sha256-${base64OfHex(sha256(text))}'`;
@@ -23,7 +23,7 @@ export function manualAsHtml(document: ManualDocument, options: OutputOptions): 
   const { document: shared } = options.wording;
   // The policy lets in the style and the script alone, each by its own hash; pictures only as data in the file.
   const title = [document.title, document.subtitle].join(": "),
-    whole = style + pageEdges(shownOnOneLine(title).slice(0, 90), document.draft === "" ? "" : shared.draftMark);
+    whole = style + pageEdges(title, document.draft === "" ? "" : shared.draftMark);
   const policy = `default-src 'none'; img-src data:; style-src ${policyHash(whole)}; ${document.forPen ? "" : `script-src ${scriptHash()}; `}base-uri 'none'; form-action 'none'`;
   const page = html`<!DOCTYPE html>
 <html lang="${document.lang}">
@@ -52,8 +52,7 @@ function bodyOf(document: ManualDocument, options: OutputOptions): Markup {
   const sections = [...frontSections(document, options), ...chapterSections(document, options)].filter(
     ({ name, body }) => body !== undefined && document.sections.includes(name),
   );
-  // Browsers that do not write at the edges of a page still print this on every page, behind its words.
-  return html`${document.draft !== "" && html`<svg class="draft-mark" aria-hidden="true" viewBox="0 0 400 400"><text x="200" y="225" text-anchor="middle" font-size="92" font-weight="700" fill="#000" fill-opacity="0.070" transform="rotate(-45 200 200)">${shared.draftMark}</text></svg>`}
+  return html`${document.draft !== "" && draftMark(shared.draftMark)}
 <header>
 <h1>${own(document.title)}</h1>
 <p class="lead">${own(document.subtitle)}</p>
@@ -67,7 +66,12 @@ ${sections.map(sectionHtml)}</main>
 <footer><p>${words.madeWith} ${shared.contentHash(document.provenance.hash)} ${document.draft}</p></footer>`;
 }
 
-const sectionHtml = ({ id, title, body }: Section): Value => html`<section id="${id}" aria-labelledby="${id}-title">
+const sectionHtml = ({
+  id,
+  title,
+  body,
+  lies,
+}: Section): Value => html`<section id="${id}"${lies === true && html` class="lies"`} aria-labelledby="${id}-title">
 <h2 id="${id}-title">${own(title)}</h2>
 ${body}
 </section>

@@ -1,6 +1,7 @@
 // The style of the HTML manual, for screen and paper. Words, shapes and frames carry every meaning; colour only repeats it, so that it
 // reads in black and white. Signal colours: ISO 3864, RAL 3001, RAL 2010, RAL 1003, RAL 5005.
 
+import { draftMarkStyle } from "../page-edges.ts";
 import { tableStyle } from "./html-table.ts";
 import { layoutStyle } from "../layout-sheet/layout-sheet.ts";
 import { torqueStyle } from "../torque-sheet/torque-sheet.ts";
@@ -74,7 +75,7 @@ button:disabled{border-style:dashed;font-weight:400;cursor:default}
 .bar{position:sticky;top:0;z-index:2;background:var(--paper);border-bottom:3px solid var(--ink);padding:.3rem 0;margin:1rem 0;display:flex;flex-wrap:wrap;align-items:center;gap:.1rem 1.2rem}
 .bar p{margin:.1rem 0}.bar progress{width:9rem;accent-color:var(--ink);vertical-align:middle}
 #tablet-says{flex-basis:100%;max-height:6.5rem;overflow-y:auto}#tablet-says:empty{display:none}
-.act,.group{scroll-margin-top:7rem}
+section,.act,.group{scroll-margin-top:7rem}@media(max-width:34rem){section,.act,.group{scroll-margin-top:10rem}}
 .told-now ul{margin:.2rem 0;padding-left:1.2rem}.told-now a,.break a{display:inline-block;padding:.35rem 0}
 .missing,.outside,.overdue{font-weight:700;border-left:6px solid;padding:.15rem .6rem;margin:.3rem 0}.outside:empty,.overdue:empty,.tries:empty,.clock:empty{display:none}
 span.outside{border:0;padding:0;margin:0}
@@ -93,7 +94,7 @@ span.outside{border:0;padding:0;margin:0}
 ${layoutStyle.trim()}
 ${torqueStyle}
 .sheet tbody th{font-weight:600}
-@page lies{size:A4 landscape}
+@page lies{size:landscape}
 .lies{page:lies}
 svg.code{float:right;width:22mm;height:22mm;margin:.2rem 0 .4rem .8rem}.lines{clear:both}
 .pen{display:inline-block;min-width:3rem;min-height:1.3rem}${tableStyle}
@@ -118,7 +119,7 @@ footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
 html{font-size:10pt}
 body{max-width:none;padding:0}
 h2{break-before:auto}h2,h3,h4{break-after:avoid}
-thead{display:table-header-group;break-after:avoid}tr,.scroll.short,.panel,.write{break-inside:avoid}caption,h2+p{break-after:avoid}.draft-mark{display:block;position:fixed;left:0;top:15%;width:100%;z-index:-1}tbody tr:first-child{break-before:avoid}.told{break-after:avoid}#diagram{break-before:page}
+thead{display:table-header-group;break-after:avoid}tr,.scroll.short,.panel,.write{break-inside:avoid}caption,h2+p{break-after:avoid}${draftMarkStyle}tbody tr:first-child{break-before:avoid}.told{break-after:avoid}#diagram{break-before:page}
 a{color:inherit;text-decoration:none}
 .scroll{overflow:visible}.drawn svg{max-width:100%;height:auto;max-height:200mm}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
@@ -128,12 +129,3 @@ input[type=text],select{border-width:0 0 1px;min-height:1.4rem;height:1.4rem;bac
 .done>.row>label{color:inherit}.not-yet input[type=checkbox]{outline:0}
 }
 `.trim();
-
-/** Words in a style as its strings write them: every sign but letters of the Latin alphabet and figures by its number. */
-const quoted = (text: string): string =>
-  `"${Array.from(text, (sign) => (/[A-Za-z0-9 ]/.test(sign) ? sign : `\\${sign.codePointAt(0)!.toString(16)} `)).join("")}"`;
-
-/** What stands at the edges of every printed page: title, draft mark, page of pages. */
-export const pageEdges = (title: string, mark: string): string => `
-@page{@top-left{content:${quoted(title)};font:8pt system-ui,sans-serif}@top-right{content:${quoted(mark)};font:700 9pt system-ui,sans-serif;letter-spacing:.2em}@bottom-right{content:counter(page) " / " counter(pages);font:8pt system-ui,sans-serif}}
-`;

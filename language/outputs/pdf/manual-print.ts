@@ -50,6 +50,7 @@ export function manualPrint(document: ManualDocument, options: OutputOptions): P
     front: [
       ...when(isDraft, par(bold(document.draft), "frame")),
       par(words(manual.cautions), "bar"),
+      ...document.review.map((line) => par(words(line))),
       par(words(manual.madeWith)),
     ],
     blocks,

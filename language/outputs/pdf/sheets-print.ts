@@ -13,6 +13,7 @@ import { heading, par, when } from "./pieces.ts";
 import { roomOf, type Block, type PrintDocument } from "./print.ts";
 import { table, type Column } from "./table.ts";
 import { bold, words } from "./words.ts";
+import { reviewLines } from "../wording/review.ts";
 
 /** What all sheets share: title, the mark of a draft, whose words come first. */
 function sheet(
@@ -38,6 +39,7 @@ function sheet(
     front: [
       ...when(isDraft, par(bold(document.draftLine(openFindings, draft)), "frame")),
       par(words(document.cautionLine), "bar"),
+      ...reviewLines(options.wording).map((line) => par(words(line))),
       par(words(note)),
     ],
     blocks,

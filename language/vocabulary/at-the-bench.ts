@@ -344,9 +344,9 @@ const rows: Readonly<Record<string, Row>> = {
   loosen: [
     "loose and still in: it still holds, and a part may be moved aside on it",
     "tighten",
-    "`Loosen …; leave in`",
+    "`Loosen …. Leave in.`",
   ],
-  "back-out": ["in its hole, holds nothing, hides nothing", "tighten", "`Back out …; leave in the hole`"],
+  "back-out": ["in its hole, holds nothing, hides nothing", "tighten", "`Back out …. Leave in the hole.`"],
   remove: [
     "off with all that hangs on it; refused while a tie that is undone holds it",
     "fit",
@@ -357,7 +357,7 @@ const rows: Readonly<Record<string, Row>> = {
     "lower in",
     "`Lift off … with the hoist`",
   ],
-  support: ["its weight is carried until it is released or off", "release", "`Support …; keep it held`"],
+  support: ["its weight is carried until it is released or off", "release", "`Support …. Keep it held.`"],
   release: [
     "carried no more; a generator that is freed to turn ends its proof",
     "support",
@@ -368,9 +368,9 @@ const rows: Readonly<Record<string, Row>> = {
     "held again before the same tie is made",
     "`Hold … so that it does not turn`",
   ],
-  slide: ["aside: still attached, hides nothing", "back", "`Slide … aside; leave attached`"],
-  swing: ["aside: still attached, hides nothing", "back", "`Swing … aside; leave attached`"],
-  open: ["aside: still attached, hides nothing", "closed", "`Open …; leave attached`"],
+  slide: ["aside: still attached, hides nothing", "back", "`Slide … aside. Leave attached.`"],
+  swing: ["aside: still attached, hides nothing", "back", "`Swing … aside. Leave attached.`"],
+  open: ["aside: still attached, hides nothing", "closed", "`Open …. Leave attached.`"],
   turn: [
     "the unit lies so; what only rests, or would run out, is a finding",
     "turned where an act needs it, and back at the end",

@@ -104,7 +104,7 @@ const items: readonly (readonly [item: string, element: string, holds: () => boo
     "strip, refit",
     () =>
       /DANGER.*Motor feed.*Wear: insulating gloves.*1\.1 Isolate/i.test(section("strip")) &&
-      /DANGER [^.]*Motor feed .*Must stand before you go on: isolate, lock out and prove dead\. R1\.3 Lower the cover/.test(
+      /DANGER [^.]*Motor feed .*Before you go on, make sure that these precautions are still in place: isolate, lock out and prove dead\. R1\.3 Lower the cover/.test(
         section("refit"),
       ),
   ],

@@ -13,7 +13,7 @@ export const acts: Wording["acts"] = {
   some,
   list,
   name: (name) => name,
-  givenOtherwise: "nur wenn die Ablesung davor außerhalb der Grenzen liegt",
+  givenOtherwise: "nur wenn der Messwert davor außerhalb der Grenzen liegt",
   givenState: (title, state) =>
     `${title}${{ "": "", fails: " außerhalb der Grenzen", removed: " (ausgebaut)" }[state]}`,
   givenCondition: (unless, any, states) =>
@@ -189,8 +189,8 @@ export const acts: Wording["acts"] = {
   keepTogether: (sets: readonly string[]) => sentence(`Zusammen halten: ${sets.join("; ")}`),
   togetherAgain: (sets: readonly string[]) => sentence(`Wieder zusammen: ${sets.join("; ")}`),
   newWasher: (what) => sentence(`Neu dazu: ${what}`),
-  discardOf: (what) => sentence(`Nicht aufheben: ${what}. Es kommt neu hinein`),
-  discard: "Nicht aufheben: Es kommt neu hinein.",
+  discardOf: (what) => sentence(`Nicht wieder verwenden: ${what}. Neu einsetzen`),
+  discard: "Nicht wieder verwenden: neu einsetzen.",
   lineUp: (label, text) => sentence(`Zeichen ${label} zur Deckung bringen${ifAny(": ", text)}`),
   tagged: (labels) => sentence(`Nach den Anhängern: ${labels}`),
   alignBy: (text) => `Ausrichtung: ${text}`,

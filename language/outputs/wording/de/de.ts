@@ -1,5 +1,7 @@
 // The German catalogue. Style: the infinitive, as in German work instructions, with the name before it ("Gehäusemuttern abschrauben");
-// no article stands before a name, since nobody gives its gender. Terms are those of DIN, DIN EN and DIN VDE standards where they have one.
+// no article stands before a name, since nobody gives its gender. Terms, all from memory:
+// fasteners DIN ISO 1891, joining and taking apart DIN 8593 and DIN 8591, hazards DIN EN ISO 12100, precautions against electricity
+// DIN VDE 0105-100 (EN 50110-1), signal words DIN ISO 3864-2, protective equipment as DGUV rules name it; the rest common practice.
 
 import type { Wording } from "../wording.ts";
 import { acts } from "./acts.ts";

@@ -47,7 +47,10 @@ export const document: Wording["document"] = {
   who: (role) => sentence(`Nur für: ${role}`),
   pushes: (what) => sentence(`Drückt auf: ${what}`),
   source: (source) => sentence(`Quelle: ${source}`),
-  mustStand: (precautions) => sentence(`Muss gelten, bevor es weitergeht: ${list(precautions)}`),
+  mustStand: (precautions) =>
+    sentence(
+      `Vor dem Weitermachen prüfen, ob ${precautions.length === 1 ? "diese Vorkehrung" : "diese Vorkehrungen"} noch ${precautions.length === 1 ? "besteht" : "bestehen"}: ${list(precautions)}`,
+    ),
   on: (what) => `${capital(what)}:`,
   picture: (alt) => sentence(`Bild: ${alt}`),
 };

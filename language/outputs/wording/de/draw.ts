@@ -24,8 +24,8 @@ export const draw: Wording["draw"] = {
   outer: (label, sheet) => `nach ${label}, Blatt ${sheet}`,
   free: (isAll) =>
     isAll
-      ? "In beliebiger Reihenfolge, soweit die Werkbank weiß"
-      : "An nichts anderes gebunden, soweit die Werkbank weiß",
+      ? "In beliebiger Reihenfolge, soweit die Maschine beschrieben ist"
+      : "Nach nichts anderem, soweit die Maschine beschrieben ist",
   stripAbout:
     "Was vor was kommen muss, soweit die Maschine beschrieben ist. Ein Pfeil zeigt auf das, was danach kommt. Das ist keine Arbeitsanweisung: Die Vorkehrungen stehen in den Schritten.",
   relation: (label, after) => sentence(after.length === 0 ? label : `${label}, nach ${list(after)}`),

@@ -21,7 +21,7 @@ export const instructions: Wording["instructions"] = {
 
   sections: {
     purpose: "Wofür die Maschine da ist",
-    diagram: "Was vor was abkommt",
+    diagram: "Was vor was abgebaut wird",
     mishaps: "Wenn etwas schiefgeht",
     waste: "Entsorgung",
     glossary: "Wörter, Zeichen und Einheiten",

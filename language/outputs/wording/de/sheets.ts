@@ -13,7 +13,7 @@ export const labels: Wording["labels"] = {
   count: (count) => `${count} Stück`,
   some: (count, of) => `${count} von ${of}`,
   countNotGiven: "Anzahl nicht angegeben",
-  discard: "nicht aufheben: kommt neu hinein",
+  discard: "nicht wieder verwenden: neu einsetzen",
   item: (item) =>
     joined(
       [
@@ -22,7 +22,7 @@ export const labels: Wording["labels"] = {
         item.size,
         `[${item.id}]`,
         `Zeile ${item.line}`,
-        item.discard ? "nicht aufheben: kommt neu hinein" : "",
+        item.discard ? "nicht wieder verwenden: neu einsetzen" : "",
       ],
       ", ",
     ),
@@ -125,6 +125,6 @@ export const layoutSheet: Wording["layoutSheet"] = {
       : mass === ""
         ? "Masse nicht angegeben"
         : `${mass}, und ${counted(unknown, "Teil", "Teile")} ohne Angabe der Masse`,
-  discard: "Nicht aufheben: kommt neu hinein.",
+  discard: "Nicht wieder verwenden: neu einsetzen.",
   line: (line, step) => joined([line, step], " "),
 };

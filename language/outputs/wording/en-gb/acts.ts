@@ -1,7 +1,7 @@
 // The printed sentences of acts, strip and refit, in British English. Each takes phrases that are already in the language (see
 // phrases.ts) and texts of the tables; the author's own words never pass through here.
 
-import { inside, list, sentence, some, the, verbWith } from "./phrases.ts";
+import { inside, list, looksPlural, sentence, some, the, verbWith } from "./phrases.ts";
 
 const withTool = (tool: string | undefined): string => (tool ? ` with ${the(tool)}` : "");
 const byPeople = (people: number | undefined): string =>
@@ -23,30 +23,31 @@ export const acts = {
   some,
   list,
   name: inside,
-  givenOtherwise: "if the reading before fails",
-  givenState: (title: string, state: "" | "fails" | "removed") => `${inside(title)}${ifAny(" ", state)}`,
+  givenOtherwise: "if the reading before is not as it should be",
+  givenState: (title: string, state: "" | "fails" | "removed") =>
+    `${inside(title)}${{ "": "", fails: " is not as it should be", removed: " removed" }[state]}`,
   givenCondition: (unless: boolean, any: boolean, states: readonly string[]) =>
     `${unless ? "unless" : "if"} ${states.join(any ? " or " : " and ")}`,
 
   undo: (verb: string, what: string, tool?: string) => sentence(verbWith(verb, what) + withTool(tool)),
   loosen: (what: string, amount?: string, tool?: string) =>
-    sentence(`Loosen ${what}${ifAny(" by ", amount)}${withTool(tool)}; leave in`),
+    sentence(`Loosen ${what}${ifAny(" by ", amount)}${withTool(tool)}. Leave in`),
   backOut: (what: string, amount?: string, tool?: string) =>
-    sentence(`Back out ${what}${ifAny(" by ", amount)}${withTool(tool)}; leave in the hole`),
+    sentence(`Back out ${what}${ifAny(" by ", amount)}${withTool(tool)}. Leave in the hole`),
   remove: (verb: string, what: string, how?: string, tool?: string, people?: number) =>
     sentence(`${verbWith(verb, what)}${withTool(tool)}${byPeople(people)}${ifAny(": ", how)}`),
   removeTogether: (what: string, tool?: string, people?: number) =>
     sentence(`Remove ${what} together, as one${withTool(tool)}${byPeople(people)}`),
   lift: (what: string, tool?: string, people?: number) =>
     sentence(`Lift off ${what}${withTool(tool)}${byPeople(people)}`),
-  support: (what: string, tool?: string) => sentence(`Support ${what}${withTool(tool)}; keep it held`),
+  support: (what: string, tool?: string) => sentence(`Support ${what}${withTool(tool)}. Keep it held`),
   hold: (what: string, tool?: string) => sentence(`Hold ${what}${withTool(tool)} so that it does not turn`),
   release: (what: string, tool?: string) => sentence(`Take the support from ${what}${ifAny(": ", tool && the(tool))}`),
   aside: (verb: "slide" | "swing" | "open", what: string, amount?: string) =>
     sentence(
       verb === "open"
-        ? `Open ${what}; leave attached`
-        : `${verb === "swing" ? "Swing" : "Slide"} ${what} aside${ifAny(" by ", amount)}; leave attached`,
+        ? `Open ${what}. Leave attached`
+        : `${verb === "swing" ? "Swing" : "Slide"} ${what} aside${ifAny(" by ", amount)}. Leave attached`,
     ),
   back: (verb: "slide" | "swing" | "open", what: string) =>
     sentence(verb === "open" ? `Close ${what}` : `${verb === "swing" ? "Swing" : "Slide"} ${what} back into place`),
@@ -56,7 +57,7 @@ export const acts = {
   drain: (what: string, volume: string, into?: string) =>
     sentence(`Drain ${what} (${volume})${ifAny(" into ", into && the(into))}`),
   recover: (what: string, volume: string, into?: string, tool?: string) =>
-    sentence(`Recover ${what} (${volume})${ifAny(" into ", into && the(into))}${withTool(tool)}; let nothing out`),
+    sentence(`Recover ${what} (${volume})${ifAny(" into ", into && the(into))}${withTool(tool)}. Let nothing out`),
   fill: (what: string, volume: string, at?: string) => sentence(`Fill ${what} (${volume})${ifAny(" at ", at)}`),
   bleed: (what: string, at?: string) => sentence(`Bleed ${what}${ifAny(" at ", at)}`),
   evacuate: (what: string, tool?: string) => sentence(`Evacuate the circuit of ${what}${withTool(tool)}`),
@@ -207,7 +208,10 @@ export const acts = {
   keepTogether: (sets: readonly string[]) => sentence(`Keep together: ${sets.join("; ")}`),
   togetherAgain: (sets: readonly string[]) => sentence(`Together again: ${sets.join("; ")}`),
   newWasher: (what: string) => sentence(`With new ${what.replace(/^the /, "")}`),
-  discardOf: (what: string) => sentence(`Do not keep ${what}: new goes back in`),
+  discardOf: (what: string) =>
+    sentence(
+      `Do not keep ${what}: ${looksPlural(what) || / and /.test(what) ? "new ones go" : "a new one goes"} back in`,
+    ),
   discard: "Do not keep: a new one goes back in.",
   lineUp: (label: string, text: string) => sentence(`Line up the mark ${label}${ifAny(": ", text)}`),
   tagged: (labels: string) => sentence(`By the tags: ${labels}`),

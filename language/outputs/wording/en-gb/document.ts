@@ -49,7 +49,9 @@ export const document = {
   pushes: (what: string) => sentence(`Pushes: ${what}`),
   source: (source: string) => sentence(`Source: ${inside(source)}`),
   mustStand: (precautions: readonly string[]) =>
-    sentence(`Must stand before you go on: ${list(precautions.map(inside))}`),
+    sentence(
+      `Before you go on, make sure that ${precautions.length === 1 ? "this precaution is" : "these precautions are"} still in place: ${list(precautions.map(inside))}`,
+    ),
   on: (what: string) => `${capital(what)}:`,
   picture: (alt: string) => sentence(`Picture: ${alt}`),
 };

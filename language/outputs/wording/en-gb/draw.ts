@@ -22,7 +22,9 @@ export const draw = {
   assumed: (label: string) => `${label} (refused by the bench: see the findings)`,
   outer: (label: string, sheet: number) => `after ${label}, sheet ${sheet}`,
   free: (isAll: boolean): string =>
-    isAll ? "In any order, as far as the bench knows" : "Bound to nothing else, as far as the bench knows",
+    isAll
+      ? "In any order, as far as the machine is described"
+      : "After nothing else, as far as the machine is described",
   stripAbout:
     "What must come before what, as far as the machine is described. An arrow points to what comes after. It is no work instruction: the precautions stand in the steps.",
   relation: (label: string, after: readonly string[]) =>

@@ -1,4 +1,6 @@
-// The British English catalogue, put together from its chapters.
+// The British English catalogue, put together from its chapters. Style: the imperative, one act a sentence. Terms, all from memory:
+// fasteners BS EN ISO 1891, hazards BS EN ISO 12100, precautions against electricity BS EN 50110-1, signal words ISO 3864-2 and ANSI Z535.4,
+// lifting BS 7121; the rest common practice.
 
 import { acts } from "./acts.ts";
 import { benchSheets } from "./bench-sheets.ts";

@@ -45,7 +45,7 @@ export const manual = {
 
   // Who.
   crew: (count: number) => sentence(`At least ${count === 1 ? "1 person" : `${count} people`}`),
-  role: (role: string, title: string) => sentence(`${title}: ${inside(role)}`),
+  role: (role: string, title: string) => sentence(`${role}, for: ${inside(title)}`),
   roleForHazard: (role: string, hazard: string) => sentence(`${role}, for: ${inside(hazard)}`),
   qualified: "Only people who are trained for this work and authorised for it, by local rules.",
   highVoltage: "Electrical work is for qualified people only.",
@@ -56,6 +56,7 @@ export const manual = {
     "Do the steps in the order in which they stand, one line at a time. Tick the box when the line is done.",
     "A warning stands before the line that it belongs to.",
     "Write readings down where the line asks for them. If a reading is outside its limits, do what the line says.",
+    "If the line says nothing about a reading outside its limits, stop and ask.",
     "If something is not as written, stop and ask. Write it down in the record.",
     "After a break in the work, take every proof again before you go on.",
     "Where a mass, a torque or an amount is not given, find it out before you do the line.",
@@ -86,7 +87,7 @@ export const manual = {
   dismissedWhy: "Why, in the author's words",
   hazardMark: (sign: string) => `ISO 7010-${sign}`,
   signAlt: (meaning: string) => `Warning sign: ${meaning}`,
-  inSteps: "It stands again before the lines that it belongs to.",
+  inSteps: "Each hazard stands again before the lines that it belongs to.",
 
   // Tools.
   spanners: "Spanners, sockets, keys and drivers",

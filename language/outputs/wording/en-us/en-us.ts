@@ -1,5 +1,6 @@
 // The American English catalogue: the British one with the words and spellings that differ on the other side. A test names each sentence
-// that still holds a British word.
+// that still holds a British word. Terms, all from memory: fasteners ASME B18.12, isolation 29 CFR 1910.147, signal words ANSI Z535.4; the
+// rest common practice.
 
 import { enGb } from "../en-gb/en-gb.ts";
 import { kindWords } from "../en-gb/kinds.ts";
@@ -75,7 +76,7 @@ export const enUs: Wording = {
     joints: {
       ...joints,
       gland: { title: "Cable gland", strip: "Loosen and pull out", refit: "Pull in and tighten" },
-      spline: { ...joints.spline, strip: "Pull off its splines" },
+      spline: { ...joints.spline, strip: "Pull off the splines" },
       "slide-fit": { ...joints["slide-fit"], title: "Slip fit", strip: "Pull off" },
       "shrink-fit": { ...joints["shrink-fit"], strip: "Warm and pull off" },
       magnetic: { ...joints.magnetic, strip: "Pull off against the magnets" },

@@ -13,7 +13,7 @@ export const acts: Wording["acts"] = {
   some,
   list,
   name: the,
-  givenOtherwise: "solo si la lectura anterior está fuera de límites",
+  givenOtherwise: "solo si la medida anterior está fuera de límites",
   givenState: (title, state) => `${title}${{ "": "", fails: " fuera de límites", removed: " (desmontado)" }[state]}`,
   givenCondition: (unless, any, states) => `${unless ? "salvo si: " : "solo si: "}${states.join(any ? " o " : " y ")}`,
 

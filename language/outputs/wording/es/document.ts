@@ -54,7 +54,13 @@ export const document: Wording["document"] = {
   who: (role) => sentence(titled("Solo para", the(role))),
   pushes: (what) => sentence(titled("Empuja", what)),
   source: (source) => sentence(titled("Fuente", the(source))),
-  mustStand: (precautions) => sentence(titled("Debe estar puesto antes de seguir", list(precautions.map(the)))),
+  mustStand: (precautions) =>
+    sentence(
+      titled(
+        `Antes de seguir, comprobar que ${precautions.length === 1 ? "esta precaución sigue puesta" : "estas precauciones siguen puestas"}`,
+        list(precautions.map(the)),
+      ),
+    ),
   on: (what) => `${capital(what)}:`,
   picture: (alt) => sentence(titled("Imagen", alt)),
 };

@@ -23,7 +23,9 @@ export const draw: Wording["draw"] = {
   assumed: (label) => `${label} (rechazado por el banco: ver los hallazgos)`,
   outer: (label, sheet) => `después de ${label}, hoja ${sheet}`,
   free: (isAll) =>
-    isAll ? "En cualquier orden, hasta donde sabe el banco" : "No depende de nada más, hasta donde sabe el banco",
+    isAll
+      ? "En cualquier orden, hasta donde la máquina está descrita"
+      : "Después de nada más, hasta donde la máquina está descrita",
   stripAbout:
     "Qué debe venir antes de qué, hasta donde la máquina está descrita. Una flecha señala lo que viene después. No es una instrucción de trabajo: las precauciones están en los pasos.",
   relation: (label, after) => sentence(after.length === 0 ? label : `${label}, después de ${list(after)}`),

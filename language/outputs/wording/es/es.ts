@@ -1,6 +1,7 @@
 // The Spanish catalogue. Style: the infinitive, as in Spanish workshop sheets, with the name behind a colon ("Desmontar: tapa"), since
-// nobody gives the gender or the number of an author's name. Terms are those of UNE-EN and ISO standards and of Royal Decree 614/2001
-// where they have one.
+// nobody gives the gender or the number of an author's name. Terms, all from memory: fasteners
+// UNE-EN ISO 1891, hazards UNE-EN ISO 12100, precautions against electricity Royal Decree 614/2001, signal words ISO 3864-2, protective
+// equipment Royal Decree 773/1997; the rest common practice.
 
 import type { Wording } from "../wording.ts";
 import { acts } from "./acts.ts";

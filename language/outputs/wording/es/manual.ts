@@ -45,7 +45,7 @@ export const manual: Wording["manual"] = {
   stripAlone: "(solo el desmontaje: su propia vuelta viene tras la de este procedimiento)",
 
   crew: (count) => sentence(`Al menos ${people(count)}`),
-  role: (role, title) => sentence(titled(title, the(role))),
+  role: (role, title) => sentence(`${role}, ${titled("para", the(title))}`),
   roleForHazard: (role, hazard) => sentence(`${role}, ${titled("para", the(hazard))}`),
   qualified: "Solo personas formadas para este trabajo y autorizadas para él según las normas locales.",
   highVoltage: "Los trabajos eléctricos son solo para personas cualificadas.",
@@ -55,6 +55,7 @@ export const manual: Wording["manual"] = {
     "Hacer los pasos en el orden en que están, línea por línea. Marcar la casilla cuando la línea esté hecha.",
     "Una advertencia está antes de la línea a la que pertenece.",
     "Anotar las medidas donde la línea las pide. Si una medida está fuera de límites, hacer lo que dice la línea.",
+    "Si la línea no dice nada de una medida fuera de límites, detenerse y preguntar.",
     "Si algo no está como se describe, detenerse y preguntar. Anotarlo en el registro.",
     "Después de una interrupción, repetir cada verificación antes de seguir.",
     "Donde no se indica una masa, un par de apriete o una cantidad, averiguarlo antes de hacer la línea.",

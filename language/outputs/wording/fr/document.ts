@@ -54,7 +54,13 @@ export const document: Wording["document"] = {
   who: (role) => sentence(titled("Réservé à", the(role))),
   pushes: (what) => sentence(titled("Pousse sur", what)),
   source: (source) => sentence(titled("Source", the(source))),
-  mustStand: (precautions) => sentence(titled("Doit être en place avant de continuer", list(precautions.map(the)))),
+  mustStand: (precautions) =>
+    sentence(
+      titled(
+        `Avant de continuer, vérifier que ${precautions.length === 1 ? "cette précaution est" : "ces précautions sont"} toujours en place`,
+        list(precautions.map(the)),
+      ),
+    ),
   on: (what) => `${capital(what)}\u00a0:`,
   picture: (alt) => sentence(titled("Image", alt)),
 };

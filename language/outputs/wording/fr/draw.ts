@@ -24,8 +24,8 @@ export const draw: Wording["draw"] = {
   outer: (label, sheet) => `après ${label}, feuille ${sheet}`,
   free: (isAll) =>
     isAll
-      ? "Dans n'importe quel ordre, pour autant que l'établi le sache"
-      : "Lié à rien d'autre, pour autant que l'établi le sache",
+      ? "Dans n'importe quel ordre, pour autant que la machine soit décrite"
+      : "Après rien d'autre, pour autant que la machine soit décrite",
   stripAbout:
     "Ce qui doit venir avant quoi, pour autant que la machine soit décrite. Une flèche montre ce qui vient après. Ce n'est pas une consigne de travail\u00a0: les précautions se trouvent dans les étapes.",
   relation: (label, after) => sentence(after.length === 0 ? label : `${label}, après ${list(after)}`),

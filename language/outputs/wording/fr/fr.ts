@@ -1,6 +1,7 @@
 // The French catalogue. Style: the infinitive, as in French maintenance sheets, with the name behind a colon ("Déposer : couvercle"),
-// since nobody gives the gender or the number of an author's name. Terms are those of NF EN and ISO standards where they have one. A
-// no-break space stands before a colon and a semicolon.
+// since nobody gives the gender or the number of an author's name. Terms, all from memory: fasteners
+// NF EN ISO 1891, hazards NF EN ISO 12100, precautions against electricity NF C 18-510, signal words NF ISO 3864-2, protective equipment as
+// INRS leaflets name it; the rest common practice. A no-break space stands before a colon and a semicolon.
 
 import type { Wording } from "../wording.ts";
 import { acts } from "./acts.ts";

@@ -70,7 +70,7 @@ export const kinds = kindsOf({
     dowel: { title: "Pion de centrage", strip: "Dégager des pions", refit: "Poser sur les pions" },
     sealant: { title: "Pâte à joint", strip: "Décoller le plan de joint", refit: "Enduire de pâte et poser" },
     adhesive: { title: "Collage", strip: "Rompre le collage", refit: "Coller" },
-    solder: { title: "Brasure", strip: "Dessouder", refit: "Souder" },
+    solder: { title: "Brasure", strip: "Débraser", refit: "Braser" },
     splice: { title: "Épissure sertie", strip: "Couper", refit: "Sertir" },
     weld: { title: "Soudure", strip: "Couper la soudure", refit: "Souder" },
     stake: { title: "Matage", strip: "Relever le matage", refit: "Mater à un autre endroit" },

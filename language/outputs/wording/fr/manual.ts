@@ -45,7 +45,7 @@ export const manual: Wording["manual"] = {
   stripAlone: "(le démontage seul\u00a0: son remontage vient après celui de cette procédure)",
 
   crew: (count) => sentence(`Au moins ${people(count)}`),
-  role: (role, title) => sentence(titled(title, the(role))),
+  role: (role, title) => sentence(`${role}, ${titled("pour", the(title))}`),
   roleForHazard: (role, hazard) => sentence(`${role}, ${titled("pour", the(hazard))}`),
   qualified: "Seulement des personnes formées à ce travail et autorisées à le faire, selon les règles locales.",
   highVoltage: "Les travaux électriques sont réservés aux personnes habilitées.",
@@ -55,6 +55,7 @@ export const manual: Wording["manual"] = {
     "Faire les étapes dans l'ordre où elles se trouvent, une ligne à la fois. Cocher la case quand la ligne est faite.",
     "Un avertissement se trouve avant la ligne à laquelle il se rapporte.",
     "Noter les mesures là où la ligne les demande. Si une mesure est hors limites, faire ce que dit la ligne.",
+    "Si la ligne ne dit rien d'une mesure hors limites, s'arrêter et demander.",
     "Si quelque chose n'est pas comme décrit, s'arrêter et demander. Le noter dans le relevé.",
     "Après une interruption, refaire chaque vérification avant de continuer.",
     "Là où une masse, un couple de serrage ou une quantité n'est pas indiqué, le chercher avant de faire la ligne.",

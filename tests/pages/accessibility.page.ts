@@ -2,12 +2,17 @@
 // own of good practice); no violation is let through.
 
 import { spawnSync } from "node:child_process";
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
+import { write } from "../../language/outputs/output.ts";
+import { recordSummary } from "../../language/outputs/record/summary.ts";
+import { refitBook } from "../../language/outputs/refit-book/refit-book.ts";
+import { compiledExample, options } from "../outputs/outputs-of.ts";
+import { filledRecord } from "../outputs/record/filled.ts";
 import { folder, opened, screens, withBrowser } from "./browser.ts";
 import { fillIn, planIn, tick } from "./tick-through.ts";
 
@@ -60,6 +65,38 @@ async function violations(page: Page, rules?: readonly string[]): Promise<string
   );
 }
 
+/** Light and as printed; the dark scheme changes colours and nothing else. */
+async function withoutViolation(file: string): Promise<void> {
+  for (const colorScheme of ["light", "dark"] as const) {
+    const open = await opened(`file://${file}`, { ...screens["tablet"], colorScheme });
+    expect(await violations(open.page, colorScheme === "dark" ? ["color-contrast"] : undefined), colorScheme).toEqual(
+      [],
+    );
+    if (colorScheme === "light") {
+      await open.page.emulateMedia({ media: "print" });
+      expect(await violations(open.page), "print").toEqual([]);
+    }
+    expect(open.errors).toEqual([]);
+    await open.close();
+  }
+}
+
+test("what is made of records: no violation in light, dark and print", async () => {
+  const input = compiledExample("valve-actuator/actuator.strip"),
+    strip = filledRecord(input, options, "strip", {
+      "1.1": { done: false, notAsWritten: [{ what: "seized", note: "Two of eight", wanted: "Screw", wantedCount: 2 }] },
+    }),
+    records = [1, 2, 3].map((unit) => ({ file: `${unit}.json`, record: filledRecord(input, options) }));
+  for (const [name, page] of [
+    ["refit-book", write(refitBook({ file: "7.json", record: strip }), "html", input, options)],
+    ["record-summary", write(recordSummary(records), "html", input, options)],
+  ] as const) {
+    const file = join(folder, `${name}.html`);
+    writeFileSync(file, page);
+    await withoutViolation(file);
+  }
+});
+
 test.each(pages)("%s: no violation in light, dark and print", async (name, command, example) => {
   const file = join(folder, `${name.replaceAll(" ", "-")}.html`),
     { status, stderr } = spawnSync(
@@ -76,19 +113,7 @@ test.each(pages)("%s: no violation in light, dark and print", async (name, comma
       { cwd: root, encoding: "utf8" },
     );
   expect([status, stderr]).toEqual([0, ""]);
-  for (const colorScheme of ["light", "dark"] as const) {
-    const open = await opened(`file://${file}`, { ...screens["tablet"], colorScheme });
-    // The dark scheme changes colours and nothing else.
-    expect(await violations(open.page, colorScheme === "dark" ? ["color-contrast"] : undefined), colorScheme).toEqual(
-      [],
-    );
-    if (colorScheme === "light") {
-      await open.page.emulateMedia({ media: "print" });
-      expect(await violations(open.page), "print").toEqual([]);
-    }
-    expect(open.errors).toEqual([]);
-    await open.close();
-  }
+  await withoutViolation(file);
 });
 
 test("a page that is worked on has no violation either: messages, clock, entries, the question after a break", async () => {

@@ -40,11 +40,14 @@ export default feature({
       documentsRequest,
       answer("The documents", async ({ uri, kinds, there, list }: DocumentsParams): Promise<DocumentsAnswer | null> => {
         const looked = session.look(uri),
-          folder = looked?.project.folder ?? "";
+          folder = looked?.project.folder ?? "",
+          baseAddress = looked?.project.settings.baseAddress;
         const made =
           looked &&
           documentsOf(looked.checked, looked.path, kindsOf(kinds), {
             ...session.units(looked.project),
+            // As on the command line: where it will lie is a setting of the project.
+            ...(baseAddress === undefined ? {} : { baseAddress }),
             showPath: (path) => (isBelow(path, folder) ? path.slice(folder.length).replace(/^\//, "") : baseName(path)),
           });
         if (!made) return null;

@@ -95,3 +95,16 @@ test("a draft says so, findings elsewhere in the folder make none, and a file wi
   expect(await ask(c, { uri: c.uri("none.strip") })).toBeNull();
   await c.close();
 });
+
+test("where the project says the manual will lie, each step has its code, as from the command line", async () => {
+  const c = await client(good),
+    codes = async (): Promise<number> =>
+      (await ask(c, { kinds: ["manual"] }))!.files[0]!.text.match(/<svg[^>]*class="[^"]*code/g)?.length ?? 0;
+  expect(await codes()).toBe(0);
+  c.disk.put("/shop/stripdown.json", '{ "baseAddress": "https://manuals.example/winch.html" }');
+  await c.rpc.sendNotification("workspace/didChangeWatchedFiles", {
+    changes: [{ uri: c.uri("stripdown.json"), type: 1 }],
+  });
+  expect(await codes()).toBeGreaterThan(1);
+  await c.close();
+});

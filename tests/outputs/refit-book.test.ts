@@ -248,3 +248,12 @@ test("as text, as a table and as data it holds every line of the way back, every
   expect(validate(json), JSON.stringify(validate.errors)).toBe(true);
   expect(validate({ ...json, more: 1 })).toBe(false);
 });
+
+test("made twice, and with the files in another order, every format is the same bytes", async () => {
+  const turned = { ...input, texts: new Map([...input.texts].reverse()) },
+    { made } = book(record());
+  for (const format of Object.keys(made.formats))
+    expect(write(made, format, turned, options)).toBe(write(made, format, input, options));
+  const pdf = async (of: typeof input) => (await pdfOf(made.print!(made.data(of, options), options))).bytes;
+  expect((await pdf({ ...input, ...turned })).equals(await pdf(input))).toBe(true);
+});

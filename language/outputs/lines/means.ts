@@ -1,4 +1,4 @@
-// Tools and people that an author gave an act, where the sentence of the act has no place for them.
+// With what, and by how many: said under a line whose sentence has no place for it.
 
 import type { Act } from "../../model/act.ts";
 import { toolName, type LineContext } from "./context.ts";

@@ -343,3 +343,36 @@ test("two procedures that leave something until each other come to an end", () =
   expect(stand(text).performance.procedure.id).toBe("p");
   expect(stand(text, "q").findings).toEqual(["refit/missing: Cover screws are left finger-tight at the end"]);
 });
+
+test("marks on what is screwed, tags on what is a part, and one alignment of several pieces are printed where they go back", () => {
+  const s = stand(
+    stage(
+      `part hose hose "Hose" { mass 1 kg } part pipe hose "Pipe" { mass 1 kg }
+       part race bearing "Race" { pieces 1, 2 fits b align by "Arrow up." }
+       joint h pipe-union "Hose end" { joins hose to b } joint p pipe-union "Pipe end" { joins pipe to b }
+       fastener nut nut "Nut" { torque 9 N·m into b }`,
+      `step { tag hose as H1  tag pipe as H2, H3  mark nut, b as M "One line."  undo h, p  remove hose, pipe  undo nut  remove race }`,
+    ),
+  );
+  expect(s.refit).toEqual([
+    "Fit race 2 and 1. · Alignment: Arrow up.",
+    "Fit and tighten the nut. · Torque: 9 N·m (80 lbf·in). · Line up the mark M: One line.",
+    "Fit the pipe and the hose. · By the tags: H2, H3. (the pipe) · By the tags: H1. (the hose)",
+    "Make and tighten the pipe end and the hose end.",
+  ]);
+});
+
+test("a tool and people that a sentence has no place for stand under it, in both halves", () => {
+  const facts = `positions flat, upright part hose hose "Hose" { mass 1 kg } joint h pipe-union "End" { joins hose to b } fluid oil oil "Oil" { volume 1 L uses hlp }`;
+  const s = stand(
+    `${stage(facts, `step { turn upright with rig by 2 people  cap hose with plugs  undo h with rig  slide hose with rig  refit { tighten h with rig  reverse } } finish { fill oil with rig  inspect hose "Dry" with rig }`)}tool rig "Rig" tool plugs "Plugs" consumable hlp "HLP"\n`,
+  );
+  expect(s.strip).toEqual([
+    "Turn the unit: upright. · With: rig. · People: 2.",
+    "Cap the hose. · With: plugs.",
+    "Undo the end with the rig.",
+    "Slide the hose aside. Leave attached. · With: rig.",
+  ]);
+  expect(s.refit.join("\n")).toContain("Make and tighten the end. · With: rig.");
+  expect(s.finish).toEqual(["Fill the oil (1 L). · With: HLP. · With: rig.", "Inspect the hose: Dry. · With: rig."]);
+});

@@ -198,7 +198,7 @@ export function refuse(
  * lack: what is missing is the step that does it.
  */
 export function joinsSameLack(bench: Bench, reasons: readonly Reason[], around: Around): boolean {
-  if (joinsWhole(bench, reasons)) return true;
+  if (joinsWhole(bench, reasons) || joinsWrongHazard(bench, reasons)) return true;
   const isBare = ({ by }: Reason): boolean =>
     !bench.events.some(({ kind, assumed, thing }) => kind === "stands" && !assumed && thing === by[0]);
   const lack = (list: readonly Reason[]): string => {
@@ -229,6 +229,21 @@ export function joinsSameLack(bench: Bench, reasons: readonly Reason[], around: 
     )
   );
 }
+
+/** A precaution taken of a hazard that declares none such, and missed by another one: one wrong name. */
+const joinsWrongHazard = (bench: Bench, reasons: readonly Reason[]): boolean =>
+  reasons.every(
+    ({ rule, words }) => rule === "hazard/not-yet" && words.length === 1 && words[0] === reasons[0]!.words[0],
+  ) &&
+  joins(
+    bench,
+    reasons,
+    ({ phase, reasons: [first] }) =>
+      phase === bench.phase &&
+      first!.rule === "hazard/order" &&
+      first!.words[0] === "undeclared" &&
+      first!.words[1] === reasons[0]!.words[0],
+  );
 
 /** The words of a reason for what is on already where nothing at all was taken off before. */
 export const wholeSoFar = (bench: Bench): readonly string[] =>

@@ -11,13 +11,35 @@ import { isOut, lumpOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at } from "./vector.ts";
 
-export function mark(bench: Bench, act: Act, things: readonly ThingIndex[]): void {
+export function mark(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
   const label = act.labels[0] ?? "";
+  acrossWhatIsApart(bench, act, things, around);
   bench.marksAt.set(label, act.at);
   bench.state = {
     ...bench.state,
     marks: new Map(bench.state.marks).set(label, { things, event: bench.events.length }),
   };
+}
+
+/** A mark across parts says how they stood together: made after they are apart it says nothing. */
+function acrossWhatIsApart(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
+  const parts = things.filter((thing) => isPart(bench.model, thing) && !isUnknown(bench, thing)),
+    [first] = parts;
+  if (bench.phase !== "strip" || first === undefined) return;
+  const apart = parts.find((part) => !together(bench.state, part, first));
+  if (apart === undefined || isAssumed(bench, apart, A_DOUBT) || isAssumed(bench, first, A_DOUBT)) return;
+  const by = bench.events.findLast(
+    ({ kind, moved }) => kind === "off" && (moved.includes(apart) || moved.includes(first)),
+  );
+  if (by?.assumed !== false) return;
+  report(
+    bench,
+    act.at,
+    [apart],
+    [reasonOf("sequence/already-undone", { thing: by.thing, words: ["mark"], at: by.act.at })],
+    act,
+    around,
+  );
 }
 
 /** A tie is tagged while it is made: afterwards nobody knows which end belongs where. */

@@ -105,7 +105,7 @@ function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Ar
     case "tag":
       return tag(bench, act, things, around);
     case "mark":
-      return mark(bench, act, things);
+      return mark(bench, act, things, around);
     case "align":
       return align(bench, act, around);
     case "apply":

@@ -117,6 +117,7 @@ import syntaxUnitUnknown from "./syntax/unit-unknown.ts";
 import syntaxWordDue from "./syntax/word-due.ts";
 import syntaxWordMisplaced from "./syntax/word-misplaced.ts";
 import syntaxWordUnknown from "./syntax/word-unknown.ts";
+import toolContainerSmall from "./tool/container-small.ts";
 import toolMissing from "./tool/missing.ts";
 import toolWrenchRange from "./tool/wrench-range.ts";
 import wordingClears from "./wording/clears.ts";
@@ -246,6 +247,7 @@ export const checks: readonly Check[] = [
   syntaxWordDue,
   syntaxWordMisplaced,
   syntaxWordUnknown,
+  toolContainerSmall,
   toolMissing,
   toolWrenchRange,
   wordingClears,

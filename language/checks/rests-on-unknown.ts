@@ -97,6 +97,7 @@ export function unknownCalls(
 ): (problem: Problem, model: Model) => Span | undefined {
   const asked = settings.severity[code];
   if (asked !== undefined && asked !== "error") return () => undefined;
+  const holders: Span[] = [];
   const found = [...project.files.values()].flatMap((file) => {
     if (allowsOf(file).some((allow) => allow.code === code)) return [];
     const calls = surveyOf(project, file).unknown.filter(({ due, is }) => is === undefined && callDue.has(due)),
@@ -105,7 +106,15 @@ export function unknownCalls(
           ? [{ start, end, due: undefined, kind: fix.edits[0]!.text }]
           : [],
       );
-    return [...calls, ...misspelt].flatMap((call) => {
+    // Precautions may stand in a block whose first line could not be read.
+    const unread: { start: number; end: number; due: undefined; kind: undefined }[] = [];
+    eachItem(file.tree.items, (item) => {
+      const error = item.broken && item.block ? file.tree.errors.find((one) => isInHead(file, item, one)) : undefined;
+      if (error) unread.push({ start: error.start, end: error.end, due: undefined, kind: undefined });
+    });
+    const held = file.tree.errors.filter(({ fix }) => fix?.edits.length === 1 && holding.has(fix.edits[0]!.text));
+    holders.push(...held.map(({ start, end }) => ({ file: file.path, start, end })));
+    return [...calls, ...misspelt, ...unread].flatMap((call) => {
       const { tokens } = file.tree.scan,
         item = file.declarations.find(
           (one) =>
@@ -139,7 +148,8 @@ export function unknownCalls(
     );
     if (loose) return loose[0].at;
     // What falls may have hung on the one thing of this unit that nothing declares.
-    if (reasons.every(({ rule }) => rule === "sequence/falls")) return lostThing(project, model);
+    if (reasons.every(({ rule }) => rule === "sequence/falls"))
+      return holders.findLast((one) => one.file === at.file && one.start < at.start) ?? lostThing(project, model);
     const hazards = reasons.map(({ rule, by, thing }) =>
       rule === "hazard/not-yet" ? by[0] : rule === "hazard/order" ? thing : undefined,
     );
@@ -173,6 +183,15 @@ function lostThing(project: Project, model: Model): Span | undefined {
       .map(({ text, start, end }) => ({ text, at: { file: file.path, start, end } })),
   );
   return new Set(lost.map(({ text }) => text)).size === 1 ? lost[0]!.at : undefined;
+}
+
+/** Words that take a weight. */
+const holding: ReadonlySet<string> = new Set(["support", "hold", "lift"]);
+
+/** The error stands in the line that opens the block. */
+function isInHead({ tree }: SourceFile, { first, block }: Item, error: Place): boolean {
+  const { tokens } = tree.scan;
+  return error.start >= tokens[first]!.startOffset && error.end <= tokens[block!.first]!.startOffset;
 }
 
 const isTieWord = (word: string | undefined): boolean => word === "fastener" || word === "joint";

@@ -395,3 +395,36 @@ test("what is fitted by its name twice in one block, or backed out twice, is sai
     "Screws are backed out already",
   ]);
 });
+
+test("a mark across parts that are apart already is told", () => {
+  expect(codes(stage(lid, "step { mark lid, b as line undo screws remove lid }"))).toEqual([]);
+  expect(says(stage(lid, "step { undo screws remove lid mark lid, b as line }"))).toEqual([
+    "Lid is off already, and parts are marked while they are together",
+  ]);
+});
+
+test("a precaution taken of the wrong hazard is one finding with the hazard that misses it", () => {
+  const found = findings(
+    stage(twoHazards, "step { block push let-down push cool push undo screws remove lid undo cs remove card }"),
+  );
+  expect(found.map(({ says: text }) => text)).toEqual([
+    "Card screws must not be touched yet: Heat asks for cool first",
+  ]);
+  expect(found[0]!.because.map(({ says: text }) => text).join()).toContain("Push declares no cool");
+});
+
+test("precautions in a step whose first line could not be read are that mistake, and so is what a misspelt support lets fall", () => {
+  const text = stage(
+    twoHazards,
+    `step safe "Safe" { block push let-down push cool heat }\n step { undo screws remove lid undo cs remove card }`,
+  );
+  expect(codes(text)).toEqual([]);
+  expect(codes(text.replace('safe "Safe"', "safe Safe"))).toEqual(["syntax/unexpected"]);
+  const heavy = stage(
+    `part lid "Lid" { mass 80 kg }\n fastener screws screw "Screws" { count 4 joins lid to b }`,
+    "step {\n support lid with hoist\n undo screws\n lift lid with hoist\n }",
+    "crew 2",
+  );
+  expect(codes(heavy)).toEqual([]);
+  expect(codes(heavy.replace("support", "suport"))).toEqual(["syntax/word-unknown"]);
+});

@@ -648,6 +648,12 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ],
     ["slips.ts#reportTwice", once, "the wrong name may be one that was undone before"],
     ["bench.ts#joinsSameLack", once, "a whole step that makes safe, forgotten, is one finding with every hazard of it"],
+    ["marks.ts#mark", once, "a mark across parts that are apart already is told"],
+    [
+      "bench.ts#joinsWrongHazard",
+      once,
+      "a precaution taken of the wrong hazard is one finding with the hazard that misses it",
+    ],
     ["bench.ts#joinsWhole", once, "a way back that lacks the procedure which took it apart is one finding"],
     [
       "refit/order.ts#orderOf",

@@ -72,7 +72,7 @@ export function atWork(scene: Scene): SceneAtWork {
         mutant,
         verdict: "found otherwise",
         findings,
-        why: found.length > 1 ? `${found.length} findings` : "at another line",
+        why: otherwise(found),
       };
     if (meaningOf(after.performances) === meaning && mutant.class === "swap two neighbours")
       return { mutant, verdict: "equivalent", findings, why: "" };
@@ -81,6 +81,14 @@ export function atWork(scene: Scene): SceneAtWork {
   };
   return { scene, texts, checked, mutants, judge, found: foundIn };
 }
+
+/** Why what was found is not one finding at the right line. */
+const otherwise = (found: readonly Finding[]): string =>
+  found.length === 1
+    ? "at another line"
+    : new Set(found.map(({ at }) => at.file)).size > 1
+      ? `${found.length} findings: what the wrong line leaves behind is found in its procedure and in the one that begins where that one ends`
+      : `${found.length} findings in one procedure`;
 
 /** Every mutant of every scene. */
 export const judgeAll = (): Judged[] =>

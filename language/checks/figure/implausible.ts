@@ -1,7 +1,7 @@
 // A figure that no machine can have: none of something, a range that falls. Speaks only where the figure cannot be meant.
 
 import { isFriction, leastFriction, mostFriction } from "../../figures/assumptions.ts";
-import { isProblem, si, type Dimension } from "../../quantities/index.ts";
+import { isProblem, parseThreadSize, si, type Dimension } from "../../quantities/index.ts";
 import type { SourceFile } from "../../names/project.ts";
 import { check, type Draft } from "../check.ts";
 import { figuresIn } from "../figures-said.ts";
@@ -58,6 +58,7 @@ export default check({
     }
     yield* counts(file);
     yield* frictions(file);
+    yield* threads(file);
   },
 });
 
@@ -81,6 +82,23 @@ function frictions(file: SourceFile): Draft[] {
   return found;
 }
 
+/** Sizes that look like a thread and are none: the fastener would have no size at all, and nobody would be told. */
+function threads(file: SourceFile): Draft[] {
+  const found: Draft[] = [],
+    { tokens } = file.tree.scan;
+  for (const item of itemsOf(file)) {
+    if (!item.entry || item.broken) continue;
+    for (const { slot, first, last } of item.arguments) {
+      if (slot !== "thread") continue;
+      const start = tokens[first]!.startOffset,
+        end = tokens[last]!.endOffset! + 1,
+        size = parseThreadSize(file.text.slice(start, end));
+      if (isProblem(size)) found.push({ at: { file: file.path, start, end }, says: size.problem });
+    }
+  }
+  return found;
+}
+
 /** Counts: none, parts of one, or thousands. */
 function counts(file: SourceFile): Draft[] {
   const found: Draft[] = [],
@@ -88,7 +106,7 @@ function counts(file: SourceFile): Draft[] {
   for (const item of itemsOf(file)) {
     if (!item.entry || item.broken) continue;
     for (const argument of item.arguments) {
-      if (argument.slot !== "count") continue;
+      if (argument.slot !== "count" && argument.slot !== "passes") continue;
       const token = tokens[argument.first]!,
         value = Number(token.text),
         { word } = item.entry;

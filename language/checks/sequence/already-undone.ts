@@ -65,6 +65,8 @@ export default benchCheck({
         return `${name} is capped already`;
       case "not capped":
         return `${name} is not capped`;
+      case "mark":
+        return `${name} is off already, and parts are marked while they are together`;
       case "tag":
         return `${name} is undone already, and an end is tagged while still made`;
       default:

@@ -67,7 +67,10 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
       for (const thing of event.things) {
         const others = asked.get(thing) ?? [],
           // Backed out it was as good as out: what was done then is done again before it is in, since it goes in finger-tight at once.
-          still = event.kind === "out" ? others.filter((other) => wasBackedOut(events[other]!, thing)) : [];
+          still =
+            event.kind === "out" || event.kind === "slack"
+              ? others.filter((other) => wasBackedOut(events[other]!, thing))
+              : [];
         for (const other of others)
           if (still.includes(other)) edge(graph, opOf[other], opOf[event.index], "it is in its place before this is");
           else mirrored(event.index, other, "it was done before this changed");
@@ -220,13 +223,15 @@ function inPlaceBefore(
   for (const need of event.needs) {
     const cleared = events[need]!;
     for (const hider of behind) {
-      // A part left by this or is aside, a tie was undone by it: what the thing has to be beside before that is so again.
-      const beside = isPart(model, hider)
-        ? cleared.kind === "off"
-          ? assemblies.moved(cleared, hider) !== assemblies.moved(cleared, thing) && [hider]
-          : cleared.things.includes(hider) && [hider]
-        : isTie(model, hider) && cleared.things.includes(hider) && partsOf(tieOf(model, hider));
-      for (const part of beside || [])
+      // It left by this, is aside or undone by it: what the thing has to be beside before that is so again.
+      const parts = isPart(model, hider) ? [hider] : isTie(model, hider) ? partsOf(tieOf(model, hider)) : [],
+        beside =
+          cleared.kind === "off"
+            ? parts.filter((part) => assemblies.moved(cleared, part) !== assemblies.moved(cleared, thing))
+            : cleared.things.includes(hider)
+              ? parts
+              : [];
+      for (const part of beside)
         for (const meeting of assemblies.between(thing, part))
           for (const again of madeAgainBy(events, cleared))
             if (meeting !== again && meeting !== event.index)

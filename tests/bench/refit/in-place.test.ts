@@ -49,6 +49,10 @@ test("what was done past screws that were backed out, and taken out later, is do
     expect(line[0], out).toBe("fitting cell");
     expect(line.at(-1), out).toBe("tightening strap screws");
   }
+  // Some taken out of the part that is off, and the rest turned out further: all are tightened when it is on.
+  expect(
+    wayBack(screwed("lid", "b"), "back-out lid-screws; remove lid; undo 1 of lid-screws; back-out lid-screws")[0],
+  ).toBe("fitting lid");
   // The part that they hold is on before they go in.
   expect(wayBack(screwed("lid", "b"), "back-out lid-screws; remove lid; undo lid-screws")).toEqual([
     "fitting lid",

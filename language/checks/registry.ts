@@ -50,7 +50,9 @@ import namesImportMissing from "./names/import-missing.ts";
 import namesImportOutside from "./names/import-outside.ts";
 import namesLikeCycle from "./names/like-cycle.ts";
 import namesMisspelt from "./names/misspelt.ts";
+import namesNeverHolds from "./names/never-holds.ts";
 import namesPartUnattached from "./names/part-unattached.ts";
+import namesSaidTwice from "./names/said-twice.ts";
 import namesUnknown from "./names/unknown.ts";
 import namesUnused from "./names/unused.ts";
 import refitContradiction from "./refit/contradiction.ts";
@@ -86,6 +88,7 @@ import sequenceNeeds from "./sequence/needs.ts";
 import sequenceNotInBuild from "./sequence/not-in-build.ts";
 import sequenceOtherUnit from "./sequence/other-unit.ts";
 import sequenceOverCount from "./sequence/over-count.ts";
+import sequenceReadLater from "./sequence/read-later.ts";
 import sequenceRepeat from "./sequence/repeat.ts";
 import sequenceStillHeld from "./sequence/still-held.ts";
 import sequenceTask from "./sequence/task.ts";
@@ -180,7 +183,9 @@ export const checks: readonly Check[] = [
   namesImportOutside,
   namesLikeCycle,
   namesMisspelt,
+  namesNeverHolds,
   namesPartUnattached,
+  namesSaidTwice,
   namesUnknown,
   namesUnused,
   refitContradiction,
@@ -216,6 +221,7 @@ export const checks: readonly Check[] = [
   sequenceNotInBuild,
   sequenceOtherUnit,
   sequenceOverCount,
+  sequenceReadLater,
   sequenceRepeat,
   sequenceStillHeld,
   sequenceTask,

@@ -213,14 +213,6 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State, lea
     return result({});
   }
   judgeAim(bench, procedure, around);
-  for (const [name, { on }] of bench.state.temporaries) {
-    const where = bench.putAt.get(name);
-    if (where && !takenTooEarly(bench, name))
-      report(bench, where, on, [
-        reasonOf("refit/temporary-left", { by: on, words: [name], at: model.temporaries.get(name)?.at }),
-      ]);
-  }
-  bench.state = { ...bench.state, temporaries: new Map() };
   judgeLeftLoose(bench);
   judgeTurned(bench);
   judgeOldStays(bench);
@@ -309,6 +301,7 @@ export function benchAfter(bench: Bench, state: State): Bench {
   const next = benchOf(bench.model, state, bench.work);
   next.events.push(...bench.events);
   for (const [label, where] of bench.marksAt) next.marksAt.set(label, where);
+  for (const [name, where] of bench.putAt) next.putAt.set(name, where);
   return next;
 }
 

@@ -71,6 +71,8 @@ export function newThings(performance: Performance): ReadonlyMap<ThingIndex, New
   for (const { act, things } of acts) if (act.verb === "reuse") for (const thing of things) reused.add(thing);
   for (const item of [...model.parts, ...model.ties]) {
     const rule = ruleOf(item);
+    // What only says what goes with it gives no reason of its own: a reading or an act may.
+    if (rule && (rule.reason === "as-a-set" || rule.reason === "by-pairs")) continue;
     if (rule && !(reused.has(item.index) && rule.reason === "kind-not-said"))
       put(item.index, rule.grade, rule.reason, rule.strips);
   }
@@ -86,6 +88,10 @@ export function newThings(performance: Performance): ReadonlyMap<ThingIndex, New
       if (consequence.is === "choose")
         for (const thing of namedThings(model, consequence.names, around)) put(thing, "worn", "chosen");
     }
+  }
+  for (const item of [...model.parts, ...model.ties]) {
+    const rule = ruleOf(item);
+    if (rule?.reason === "as-a-set" || rule?.reason === "by-pairs") put(item.index, rule.grade, rule.reason);
   }
   // What is renewed as a set, or as a pair of two, is new with the first of them that is.
   for (const group of new Set(renewedTogether(model).values())) {

@@ -98,6 +98,16 @@ test("what goes with it says nothing of when: beside a reason, or under the stan
   expect(bill(springs("renew every 3 strips by pairs"), "remove springs")).toEqual(["worn Springs 4 by 2"]);
 });
 
+test("where a reading may ask for it, that is printed beside what goes with it", () => {
+  const { refit } = stand(
+    stage(
+      `no spring "Slack."\n${springs("renew by pairs")}`,
+      `step { remove springs inspect crack on springs "None" else renew springs }`,
+    ),
+  );
+  expect(refit).toEqual(["Fit the 4 springs. · New if the reading asked for it. · If new: in pairs."]);
+});
+
 test("a seal of which only that is said is a question like any other", () => {
   const seals = (rule: string): string[] => says(`part lip seal "Lip" { rests on b  ${rule} }`, "remove lip");
   expect(seals("renew as-a-set")).toEqual(["refit/seal-reused Nothing says whether Lip goes back new or used"]);

@@ -351,13 +351,13 @@ test("marks on what is screwed, tags on what is a part, and one alignment of sev
        part race bearing "Race" { pieces 1, 2 fits b align by "Arrow up." }
        joint h pipe-union "Hose end" { joins hose to b } joint p pipe-union "Pipe end" { joins pipe to b }
        fastener nut nut "Nut" { torque 9 N·m into b }`,
-      `step { tag hose as H1  tag pipe as H2, H3  mark nut, b as M "One line."  undo h, p  remove hose, pipe  undo nut  remove race }`,
+      `step { tag hose, pipe as H1, H2  mark nut, b as M "One line."  undo h, p  remove hose, pipe  undo nut  remove race }`,
     ),
   );
   expect(s.refit).toEqual([
     "Fit race 2 and 1. · Alignment: Arrow up.",
     "Fit and tighten the nut. · Torque: 9 N·m (80 lbf·in). · Line up the mark M: One line.",
-    "Fit the pipe and the hose. · By the tags: H2, H3. (the pipe) · By the tags: H1. (the hose)",
+    "Fit the pipe and the hose. · By the tags: H2. (the pipe) · By the tags: H1. (the hose)",
     "Make and tighten the pipe end and the hose end.",
   ]);
 });

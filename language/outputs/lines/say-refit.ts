@@ -3,6 +3,7 @@
 import { massOf } from "../../bench/load.ts";
 import type { State } from "../../bench/state.ts";
 import { at } from "../../bench/vector.ts";
+import { namedThings } from "../../bill/named-things.ts";
 import type { Act } from "../../model/act.ts";
 import type { Part, ThingIndex, Tie } from "../../model/model.ts";
 import { fastenerKinds, jointKinds, kindIn } from "../../tables/index.ts";
@@ -252,7 +253,11 @@ function tagDetails(context: LineContext, things: readonly ThingIndex[]): Detail
 function tagsOf(context: LineContext, thing: ThingIndex): string {
   return context.performance.strip
     .filter(({ act, things }) => act.verb === "tag" && things.includes(thing))
-    .flatMap(({ act }) => act.labels)
+    .flatMap(({ act, around }) => {
+      // As many tags as names: each has its own.
+      if (act.names.length < 2 || act.names.length !== act.labels.length) return act.labels;
+      return act.labels.filter((_, i) => namedThings(context.model, [act.names[i]!], around).includes(thing));
+    })
     .join(", ");
 }
 

@@ -221,6 +221,14 @@ test("a fit in the strip that stays inverts to undo and remove", () => {
   anyLine(text);
 });
 
+test("a temporary thing that went on in the strip may come off on the way back", () => {
+  const text = (back: string): string =>
+    `unit u "U" {\n base b\n part b "Base"\n ${two}\n temporary plug "Plug"\n}\nprocedure p "P" for u {\n step { remove x put plug on b refit { ${back} } }\n}\n`;
+  expect(codes(text("take plug off reverse"))).toEqual([]);
+  expect(codes(text("reverse"))).toEqual(["refit/temporary-left"]);
+  expect(codes(text("take plug off take plug off reverse"))).toEqual(["sequence/already-undone"]);
+});
+
 test("temporary things are not mirrored", () => {
   const text = `unit u "U" {\n base b\n part b "Base"\n ${two}\n temporary felt "Felt"\n}\nprocedure p "P" for u {\n step { put felt on b remove x take felt off remove y }\n}\n`;
   expect(refit(text)).toEqual(["fitting Y", "fitting X"]);

@@ -107,7 +107,7 @@ export const slingLimit: Figure = hazardFigure({
   ],
   validity:
     "gear of the marked grade in good order, symmetrical load; edges and heat for chain alone; the tag on the sling comes first",
-  source: "EN 818-4 table in a catalogue; EN 13414-1:2003 Table 4 (read)",
+  source: "EN 818-4 table in a catalogue (13 mm from memory); EN 13414-1:2003 Table 4 (read)",
   examples: [
     "chain 8 mm 2 30 deg from vertical",
     "rope 10 mm 4 50 deg from vertical 2 t",
@@ -141,6 +141,10 @@ export const slingLimit: Figure = hazardFigure({
         ? "one leg"
         : `${count === 2 ? "two" : "three and four"} legs to ${degrees(beta) <= 45 + 1e-9 ? 45 : 60}°`;
     const steps = [step(`${shown(degrees(beta))}° from the vertical: column ${column}, ${row} t`)];
+    if (table.some((one) => one.size === size && one.isFromMemory))
+      steps.push(
+        step("this row is from memory and was not read in a source: hold it against the tag and the standard"),
+      );
     if (share < 1) steps.push(step(`${row} t x ${shown(share)} for the edge and the heat = ${shown(tonnes)} t`));
     const over = highestIn(inputs, "load");
     if (over !== undefined && over > tonnes * 1000)

@@ -11,14 +11,17 @@ export interface SlingRow {
   readonly threeTo45: number;
   readonly threeTo60: number;
   readonly endless: number | undefined;
+  /** Not read in a source: whoever uses it is told so. */
+  readonly isFromMemory?: true;
 }
 
-/** Grade 8 chain slings. Source: EN 818-4 table in a catalogue, p. 148 (read). */
+/** Grade 8 chain slings. Source: EN 818-4 table in a catalogue, p. 148 (read); 13 mm from memory, since the page leaves it out. */
 export const CHAIN_SLINGS: readonly SlingRow[] = [
   row(6, 1.12, 1.6, 1.12, 2.36, 1.7, 1.8),
   row(7, 1.5, 2.12, 1.5, 3.15, 2.24, 2.5),
   row(8, 2, 2.8, 2, 4.25, 3, 3.15),
   row(10, 3.15, 4.25, 3.15, 6.7, 4.75, 5),
+  { ...row(13, 5.3, 7.5, 5.3, 11.2, 8, 8.5), isFromMemory: true },
   row(16, 8, 11.2, 8, 17, 11.8, 12.5),
   row(22, 15, 21.2, 15, 31.5, 22.4, 23.6),
   row(26, 21.2, 30, 21.2, 45, 31.5, 33.5),

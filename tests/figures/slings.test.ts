@@ -1,7 +1,8 @@
 // Every row of slings.csv: sling factors (L01, L02, L04), load shares (L05, L07, L08), EN 818-4 and EN 13414-1 tables (L09, L10), DIN 580 and US eyebolts
 // (L12 to L16), shackles (L05, L17, L18); sources in tests/reference/sources-hazards.md.
 
-import { expect } from "vitest";
+import { expect, test } from "vitest";
+import { answerWords } from "../../language/calc/answer.ts";
 import {
   EYEBOLTS,
   EYEBOLT_ENGAGEMENT,
@@ -194,3 +195,24 @@ for (const row of rows) {
     }
   });
 }
+
+// EN 818-4 factors of the uniform load method (read, row en-factors) and stress of the rows that were read: one load a square of the size.
+test("a chain row that is from memory agrees with the published factors and with the rows that were read", () => {
+  const read = CHAIN_SLINGS.filter(({ isFromMemory }) => !isFromMemory),
+    stress = ({ one, size }: SlingRow): number => one / size ** 2;
+  const remembered = CHAIN_SLINGS.filter(({ isFromMemory }) => isFromMemory);
+  expect(remembered.map(({ size }) => size)).toEqual([13]);
+  for (const row of remembered) {
+    expect(stress(row)).toBeGreaterThanOrEqual(Math.min(...read.map(stress)));
+    expect(stress(row)).toBeLessThanOrEqual(Math.max(...read.map(stress)));
+    for (const column of ["twoTo45", "twoTo60", "threeTo45", "threeTo60", "endless"] as const) {
+      const off = (one: SlingRow): number => Math.abs(one[column]! / (one.one * LEG_FACTORS[column]) - 1);
+      expect(off(row), column).toBeLessThanOrEqual(Math.max(...read.map(off)));
+    }
+    const said = (size: number): string =>
+      JSON.stringify(answerWords("sling-limit", ["chain", `${size}`, "mm", "2", "30", "deg", "from", "vertical"]));
+    expect(said(row.size)).toContain("7.5 t");
+    expect(said(row.size)).toContain("this row is from memory");
+    expect(said(16)).not.toContain("this row is from memory");
+  }
+});

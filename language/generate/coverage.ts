@@ -44,7 +44,7 @@ export function generate(project: string): { readonly path: string; readonly tex
       "# Coverage",
       "",
       "Each word and where it is held. `bench`, `refit`, `print` and `check` name the place where leaving the word out changes what the bench does, the way back, the printed",
-      "manual or the findings; in brackets stands why there is nothing to change. `check` may name a check whose own example holds the word.",
+      "manual or the findings; in brackets stands why there is nothing to change. `check` may name a check whose own example is found, or mended, by the word, or what the parser says to the word alone.",
       "",
       `| word | ${columns.join(" | ")} |`,
       `| --- | ${columns.map(() => "---").join(" | ")} |`,
@@ -77,10 +77,7 @@ export function coverage(project: string): ReadonlyMap<string, Row> {
       const find = (column: "bench" | "refit" | "print" | "check"): string | undefined =>
         tried.get(`${column} ${word}`);
       const usesNames = entries.some(({ shape }) => takesNames(shape));
-      const check =
-        inChecks.get(word) ??
-        find("check") ??
-        (entries.some(({ shape }) => shape !== "") ? "syntax/argument-missing" : "syntax/unexpected");
+      const check = inChecks.get(word) ?? find("check") ?? refusalOf(word);
       const byCheck =
         check !== "" && !check.startsWith("syntax/") ? `(${check.includes(":") ? "a check" : check} reads it)` : "";
       return [
@@ -336,19 +333,51 @@ function namesFound(project: string): Map<string, string> {
   return found;
 }
 
-/** The first check whose failing example holds the word in the line that it marks. */
+/** The first check whose own example is found, or mended, by the word. */
 function checkOf(): Map<string, string> {
   const found = new Map<string, string>();
   for (const { code, fails, mended } of checks) {
     const bad = linesWith(fails),
-      good = new Set(linesWith(mended).map(({ line }) => line));
+      good = linesWith(mended);
+    const told = (text: string): boolean => codesIn(text).includes(code);
+    // In the failing example the word is what it is about, or in the mended one what answers it: left out, it is told no more, or again.
     for (const { line, words } of bad)
-      if (!good.has(line)) for (const word of words) if (!found.has(word)) found.set(word, code);
-    for (const { line, words } of linesWith(mended))
+      if (!good.some((other) => other.line === line))
+        for (const word of words)
+          if (!found.has(word) && withoutEach(fails, word).some((text) => !told(text))) found.set(word, code);
+    for (const { line, words } of good)
       if (!bad.some((other) => other.line === line))
-        for (const word of words) if (!found.has(word)) found.set(word, code);
+        for (const word of words) if (!found.has(word) && withoutEach(mended, word).some(told)) found.set(word, code);
   }
   return found;
+}
+
+const codesIn = (text: string): string[] => {
+  const files = new Map([["example.strip", text]]);
+  return checkedOf("example.strip", text, files).findings.map(({ code }) => code);
+};
+
+/** The text with each item of that word left out in turn. */
+function withoutEach(text: string, word: string): string[] {
+  const { items, scan } = parse(text),
+    texts: string[] = [];
+  eachItem(items, (item) => {
+    if (item.entry?.word !== word) return;
+    const from = scan.tokens[item.first]!.startOffset,
+      to = scan.tokens[item.last]!.endOffset! + 1;
+    texts.push(text.slice(0, from) + text.slice(from, to).replaceAll(/[^\n]/g, " ") + text.slice(to));
+  });
+  return texts;
+}
+
+/** What the parser says to the word without what belongs to it, or to one that takes nothing with something behind it. */
+function refusalOf(word: string): string {
+  for (const { place } of placesOf(word))
+    for (const text of [word, `${word} 7 7 7 "x" "x" "x"`]) {
+      const code = parse(text, place).errors[0]?.code;
+      if (code !== undefined) return code;
+    }
+  return "";
 }
 
 function linesWith(text: string): { readonly line: string; readonly words: ReadonlySet<string> }[] {

@@ -301,7 +301,7 @@ export function benchAfter(bench: Bench, state: State): Bench {
   const next = benchOf(bench.model, state, bench.work);
   next.events.push(...bench.events);
   for (const [label, where] of bench.marksAt) next.marksAt.set(label, where);
-  for (const [name, where] of bench.putAt) next.putAt.set(name, where);
+  for (const [name, where] of bench.putAt) if (!takenTooEarly(bench, name)) next.putAt.set(name, where);
   return next;
 }
 

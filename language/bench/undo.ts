@@ -148,8 +148,9 @@ function alreadyLoose(bench: Bench, act: Act, tie: Tie, around: Around): boolean
   const now = at(bench.state.slack, tie.index);
   const before = bench.events[at(bench.state.slackBy, tie.index)];
   if (before?.assumed !== false || bench.phase !== "strip") return false;
-  // Some of a group may be backed out by one line and some by the next.
-  const backed = act.verb === "back-out" && now === BACKED_OUT && before.count === tie.count;
+  // Some of a group may be backed out by one line and some by the next, and the rest further once one of them is out.
+  const backed =
+    act.verb === "back-out" && now === BACKED_OUT && before.count === tie.count && at(bench.state.out, tie.index) === 0;
   if (!backed && !(act.verb === "loosen" && now === LOOSE)) return false;
   report(
     bench,

@@ -110,6 +110,13 @@ export function unknownCalls(
     const unread: { start: number; end: number; due: undefined; kind: undefined }[] = [];
     eachItem(file.tree.items, (item) => {
       const error = item.broken && item.block ? file.tree.errors.find((one) => isInHead(file, item, one)) : undefined;
+      if (item.broken && holding.has(item.entry?.word ?? "")) {
+        const { tokens } = file.tree.scan,
+          from = tokens[item.first]!.startOffset,
+          to = tokens[item.last]!.endOffset! + 1,
+          own = file.tree.errors.find((one) => one.start >= from && one.end <= to);
+        if (own) holders.push({ file: file.path, start: own.start, end: own.end });
+      }
       if (error) unread.push({ start: error.start, end: error.end, due: undefined, kind: undefined });
     });
     const held = file.tree.errors.filter(({ fix }) => fix?.edits.length === 1 && holding.has(fix.edits[0]!.text));

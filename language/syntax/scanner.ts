@@ -3,6 +3,7 @@
 
 import type { TokenType } from "chevrotain";
 import { unitWords } from "../quantities/units.ts";
+import { withLatinLetters } from "./look-alikes.ts";
 import { signsOfSpeech } from "../tables/speech.ts";
 import { Junk, LBrace, Num, Part, Piece, RBrace, Sign, Size, SizeWord, Str, TimeCode, Unit, Word } from "./tokens.ts";
 import type { Comment, Scan, SyntaxError, SyntaxFix, Token } from "./tree.ts";
@@ -19,6 +20,8 @@ const sign = /\.\.|\+\/-|[,()±×]/y;
 const singleQuoted = /'[^'"\r\n]+'(?![\p{L}\p{N}])/uy;
 const conflict = /(?:<{7}|>{7}|\|{7})(?: [^\r\n]*)?(?=[\r\n]|$)|={7}(?=[\r\n]|$)/y;
 /** Units with a blank in them, from the table; and letters around a sign, known or not: an unknown one is best reported whole. */
+/** Digits and signs as wide as a Chinese one. */
+const fullWidth = /[\uff01-\uff0b\uff0d-\uff5e]+/y;
 const signedUnit = new RegExp(
   `(?:${unitWords.any
     .filter((unit) => unit.includes(" "))
@@ -100,7 +103,8 @@ export function scan(text: string): Scan {
     else if (c === 34) quoted();
     else if (c === 0x201c || c === 0x201d || c === 0x201e) curlyQuoted();
     else if (c === 215 || (c === 120 && timesHere())) add(Sign, at + 1, "×");
-    else if (afterNumber && mayBeSignedUnit(c) && (end = match(signedUnit))) add(Unit, end);
+    else if (afterNumber && mayBeSignedUnit(c) && (end = match(signedUnit)))
+      add(Unit, end, c > 127 ? lookAlike(end) : undefined);
     else if (c === 77 && (end = match(metric))) add(/[.×]/.test(text.slice(at, end)) ? Size : SizeWord, end);
     else if ((c >= 65 && c <= 90) || (c >= 97 && c <= 122)) {
       if ((c === 71 || c === 82) && (end = match(pipe))) add(/[ /]/.test(text.slice(at, end)) ? Size : SizeWord, end);
@@ -198,6 +202,8 @@ export function scan(text: string): Scan {
     at = end;
     const withPiece = text.charCodeAt(end) === 46 ? match(piece) : 0;
     at = from;
+    const latin = ascii || withPiece ? undefined : lookAlike(end);
+    if (latin !== undefined) return add(/^M\d+(?:\.\d+)?(?:x[\d.]+)*$/.test(latin) ? SizeWord : Word, end, latin);
     add(
       withPiece ? Piece : Word,
       withPiece || end,
@@ -374,6 +380,20 @@ export function scan(text: string): Scan {
     });
     comment();
   }
+  /** A word in which letters of two scripts are mixed is read with those that it looks like, and told. */
+  function lookAlike(end: number): string | undefined {
+    const meant = withLatinLetters(text.slice(at, end));
+    if (!meant) return undefined;
+    const code = meant.letter.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0");
+    fail(
+      "syntax/strange-sign",
+      at,
+      end,
+      `${meant.word} is written here with a letter of another script that only looks like it (${meant.letter}, U+${code})`,
+      { title: `Write ${meant.word}`, edits: [{ start: at, end, text: meant.word }], certain: true },
+    );
+    return meant.word;
+  }
   function strange(): void {
     const spoken = signsOfSpeech.find(({ says }) => text.startsWith(says, at));
     if (spoken) {
@@ -393,6 +413,17 @@ export function scan(text: string): Scan {
             },
       );
       return add(Junk, stop);
+    }
+    const wide = match(fullWidth);
+    if (wide) {
+      const plain = text.slice(at, wide).normalize("NFKC"),
+        says = `${plain} is written here in wide signs of another script`;
+      fail("syntax/strange-sign", at, wide, says, {
+        title: `Write ${plain}`,
+        edits: [{ start: at, end: wide, text: plain }],
+        certain: true,
+      });
+      return add(Junk, wide);
     }
     const end = at + (text.codePointAt(at)! > 0xffff ? 2 : 1),
       shown = text.slice(at, end);

@@ -93,7 +93,8 @@ function threads(file: SourceFile): Draft[] {
       const start = tokens[first]!.startOffset,
         end = tokens[last]!.endOffset! + 1,
         size = parseThreadSize(file.text.slice(start, end));
-      if (isProblem(size)) found.push({ at: { file: file.path, start, end }, says: size.problem });
+      const isTold = file.tree.errors.some((error) => error.start < end && error.end > start);
+      if (isProblem(size) && !isTold) found.push({ at: { file: file.path, start, end }, says: size.problem });
     }
   }
   return found;

@@ -45,6 +45,8 @@ export default check({
       if (tokens.slice(item.first, item.last + 1).some((token) => token.text === "found")) continue;
       const what = tokens[item.first]!,
         last = tokens[item.last]!;
+      // What could not be read may be its limits.
+      if (file.tree.errors.some(({ start, end }) => start < last.endOffset! + 1 && end > what.startOffset)) continue;
       found.push({
         at: { file: file.path, start: what.startOffset, end: last.endOffset! + 1 },
         says: "No limits stand with this reading: write them, or as found where it is only recorded",

@@ -456,6 +456,16 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["refit/order.ts#writeNotes", blocks, "under a condition only in the builds in which it holds"],
     ["refit/order.ts#writeNotes", blocks, "an optional block and a choice are performed each way"],
     ["refit/order.ts#writeNotes", blocks, "repeated for each piece, with the piece at hand"],
+    [
+      "refit/statements.ts#sameThing",
+      blocks,
+      "precautions taken in two blocks for work between do not mix, in any line",
+    ],
+    [
+      "refit/statements.ts#sameThing",
+      blocks,
+      "what one block puts on for a while and another takes off again keeps that order, in any line",
+    ],
     ["refit/order.ts#writeNotes", blocks, "a procedure that does itself is found once, wherever it is called"],
     ["refit/order.ts#writeNotes", blocks, "some of several in an `instead` leave the rest to nobody: that is missing"],
     [

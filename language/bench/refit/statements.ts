@@ -3,6 +3,7 @@
 import type { Span } from "../../findings/finding.ts";
 import type { Name } from "../../model/act.ts";
 import type { ThingIndex } from "../../model/model.ts";
+import { isKindOf, precautions } from "../../tables/index.ts";
 import type { Around, RefitNote, RefitOp } from "../trace.ts";
 import { ask, type Graph } from "./graph.ts";
 import type { Stripped } from "./order.ts";
@@ -26,8 +27,13 @@ export interface Group {
   readonly orders: OrderStatement[];
 }
 
-/** Verbs whose written lines change a thing, so that two on one thing keep their order. */
-const changing = new Set(["fit", "undo", "remove", "tighten", "press", "put", "take", "loosen", "block", "restore"]);
+/** Verbs whose written lines change a thing, so that two on one thing keep their order; so do the precautions of a hazard. */
+const changing = new Set(["fit", "undo", "remove", "tighten", "press", "put", "take", "loosen", "restore"]);
+const changes = ({ act }: RefitOp): boolean =>
+  act !== undefined && (changing.has(act.verb) || isKindOf(precautions, act.verb));
+/** What is put on for a while is a thing by its name alone. */
+const temporary = ({ act }: RefitOp): string | undefined =>
+  act?.verb === "put" || act?.verb === "take" ? act.names[0]?.text : undefined;
 
 export function addStatements(strip: Stripped, graph: Graph, groups: readonly Group[]): void {
   for (const { chain } of groups)
@@ -145,13 +151,11 @@ function withItsTies(
 
 function sameThing(graph: Graph): void {
   for (const op of graph.ops) {
-    if (op.event || !op.act || !changing.has(op.act.verb)) continue;
+    if (op.event || !changes(op)) continue;
+    const name = temporary(op);
     for (const other of graph.ops) {
-      if (
-        other === op ||
-        !(other.event || changing.has(other.act?.verb ?? "")) ||
-        !other.things.some((thing) => op.things.includes(thing))
-      )
+      if (other === op || !(other.event || changes(other))) continue;
+      if (name === undefined ? !other.things.some((thing) => op.things.includes(thing)) : temporary(other) !== name)
         continue;
       if (other.rank > op.rank) ask(graph, other, op, "it is the same thing", op.at, false);
       else ask(graph, op, other, "it is the same thing", op.at, false);

@@ -117,3 +117,17 @@ test("some of several in an `instead` leave the rest to nobody: that is missing"
   expect(of("fit lid fit 1 of ls fit 3 of ls")).toEqual([]);
   expect(of("fit lid fit 1 of ls")).toEqual(["Lid screws: 3 of 4 are not back in at the end"]);
 });
+
+test("precautions taken in two blocks for work between do not mix, in any line", () => {
+  const facts = `${two}\n part fan "Fan" { rests on b }\n hazard h rotating danger "H" { on fan precaution isolate "I" back "i" precaution try-start "T" }`,
+    block = "refit { isolate h try-start h clean fan restore h reverse }",
+    once = ["isolate H", "try-start H", "clean Fan", "restore H"];
+  expect(wayBack(stage(facts, `step { remove x ${block} } step { remove y ${block} }`, "aim none"))).toEqual([
+    [...once, "fitting Y", ...once, "fitting X"],
+  ]);
+});
+
+test("what one block puts on for a while and another takes off again keeps that order, in any line", () => {
+  const text = `unit u "U" {\n base b\n part b "Base"\n ${two}\n temporary felt "Felt"\n}\nprocedure p "P" for u { aim none step { remove x refit { reverse take felt off } } step { remove y refit { put felt on b } } }`;
+  expect(wayBack(text)).toEqual([['"put"', "fitting Y", "fitting X", '"take"']]);
+});

@@ -227,6 +227,10 @@ test("a temporary thing that went on in the strip may come off on the way back",
   expect(codes(text("take plug off reverse"))).toEqual([]);
   expect(codes(text("reverse"))).toEqual(["refit/temporary-left"]);
   expect(codes(text("take plug off take plug off reverse"))).toEqual(["sequence/already-undone"]);
+  // Two lines the wrong way round in the strip are one mistake.
+  expect(codes(text("reverse").replace("put plug on b", "take plug off put plug on b"))).toEqual([
+    "sequence/already-undone",
+  ]);
 });
 
 test("temporary things are not mirrored", () => {

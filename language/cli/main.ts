@@ -4,7 +4,6 @@
 import type { Command, CommandOption, Io, ParsedArgs } from "./command.ts";
 import { CannotRun } from "./command.ts";
 import { nearestWords } from "../calc/nearest.ts";
-import { shown } from "../outputs/text/shown.ts";
 import { version } from "./version.ts";
 
 const commands: Readonly<Record<string, () => Promise<{ default: Command }>>> = {
@@ -37,7 +36,8 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     return await dispatch(argv, io);
   } catch (error) {
     if (error instanceof CannotRun) {
-      // It may quote a file that anybody wrote.
+      // It may quote a file that anybody wrote. Loaded when it is needed: most runs are not refused.
+      const { shown } = await import("../outputs/text/shown.ts");
       io.err(`stripdown: ${shown(error.message)}\n`);
       return 2;
     }

@@ -156,16 +156,16 @@ export const wayBack: readonly Rule[] = [
   ],
   [
     "fit.ts#whereTo",
-    [
-      "fit.ts#fit",
-      back,
-      "a part that came along may be named in the step in which it came, one that was fitted by its name may not, and none after it",
-    ],
+    back,
     "a part that nothing is said to hold goes back to where it was, and what hangs on it goes to it",
   ],
   ["fit.ts#closedJoint", back, "a closed joint lets nothing in; one that is closed in passing alone does"],
   ["fit.ts#orderedLater", written, "`order` of the unit holds for a written refit too"],
-  ["fit.ts#fit", back, "a part may be named once more in the step in which it came on, and not after it"],
+  [
+    "fit.ts#fit",
+    back,
+    "a part that came along may be named in the step in which it came, one that was fitted by its name may not, and none after it",
+  ],
   ["fit.ts#fit", back, "what is aside is moved back: to fit it is one finding, to forget it another"],
   ["make.ts#make", written, "not tightened while something that it is behind is in place"],
   ["make.ts#sidesApart", written, "both sides of a tie are in one sub-assembly"],

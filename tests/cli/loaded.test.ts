@@ -39,13 +39,12 @@ test("the language is among it", () => {
   expect(loaded).toContain("language/syntax/rules.ts");
 });
 
-test("of the outputs only that of findings, what may be written over and how quoted signs are shown, of the commands only this one", () => {
+test("of the outputs only that of findings and what may be written over, of the commands only this one", () => {
   const others = loaded.filter(
     (path) =>
       (path.startsWith("language/outputs/") &&
         !path.startsWith("language/outputs/findings/") &&
-        path !== "language/outputs/made.ts" &&
-        path !== "language/outputs/text/shown.ts") ||
+        path !== "language/outputs/made.ts") ||
       (path.startsWith("language/cli/commands/") && !path.endsWith("/check.ts")) ||
       path.startsWith("language/cli/pdf/") ||
       path.startsWith("language/assist/"),

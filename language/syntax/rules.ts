@@ -6,7 +6,7 @@ import { allWords, placeNames, placesOf, reservedNames, wordsIn, type Entry } fr
 import { argumentError, unitMissing } from "./argument-errors.ts";
 import type { Elsewhere } from "../tables/speech.ts";
 import { headless } from "./headless.ts";
-import { isMeasured, startOf, step, type Leaf } from "./shapes.ts";
+import { follows, isMeasured, startOf, step, type Leaf } from "./shapes.ts";
 import { kinds } from "../vocabulary/kinds.ts";
 import {
   phraseAmong,
@@ -213,6 +213,8 @@ export class StripRules extends EmbeddedActionsParser {
     const meant = phraseAmong(word.text, second.text, this.frame.words),
       entry = meant === undefined ? undefined : this.frame.words.get(meant);
     if (!entry || (!third.opensLine && this.frame.words.has(third.text))) return false;
+    const own = this.frame.words.get(word.text);
+    if (own && !third.opensLine && follows(own.shape, second, third)) return false; // `tag out as L1`: a thing called out
     this.head.item.entry = entry;
     this.head.state = startOf(entry.shape);
     this.particle = second;

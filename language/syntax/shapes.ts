@@ -202,3 +202,10 @@ function join(a: Part, b: Part): Part {
 /** A figure that has a unit to come: a comma in it without blanks is no list. */
 export const isMeasured = (leaf: Leaf): boolean =>
   leaf.is === "number" && leaf.slot !== "number" && leaf.slot !== "count" && leaf.slot !== "passes";
+
+/** May these tokens begin what stands behind a word of this shape? */
+export function follows(shape: string, ...tokens: readonly Token[]): boolean {
+  let leaf: Leaf | undefined = startOf(shape);
+  for (const token of tokens) leaf = leaf && step(leaf, token);
+  return leaf !== undefined;
+}

@@ -110,7 +110,7 @@ test("preparation and isolation come before the strip, the rest behind the recor
 
 test("wide sheets lie on their side", () => {
   expect(document.blocks.filter(({ is }) => is === "lying")).toHaveLength(2);
-  expect(page.match(/<div class="sheet lies">/g)).toHaveLength(2);
+  expect(page.match(/<section id="[\w-]+" class="lies"/g)).toHaveLength(2);
 });
 
 test.each(readers)("%s: what is about safety stands for every reader", (reader) => {

@@ -147,9 +147,11 @@ export function unknownCalls(
   return ({ at, reasons }, model) => {
     // What nothing holds is off before it is taken off, and stays where it hides others.
     const loose = unattached(project, model).find((parts) =>
-      reasons.every(({ rule, thing, by }) =>
+      reasons.every(({ rule, thing, by, words }) =>
         parts.some(({ index }) =>
-          rule === "sequence/blocked" ? by.includes(index) : rule === "sequence/already-undone" && thing === index,
+          rule === "sequence/blocked"
+            ? by.includes(index) || (thing === index && words.includes("comes along"))
+            : rule === "sequence/already-undone" && thing === index,
         ),
       ),
     );

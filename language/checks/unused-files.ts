@@ -9,9 +9,9 @@ import { nearestName } from "./near-names.ts";
 import { surveyOf, type Unknown } from "./survey-of-names.ts";
 import { relativeTo, useLine } from "./use-line.ts";
 
-/** What stands at the top of a file, by what is due. */
+/** What stands at the top of a file, by what is due: the usual sort first. */
 const atTop: Partial<Record<Due, readonly Declaration["word"][]>> = {
-  tool: ["tool"],
+  tool: ["tool", "consumable", "temporary"],
   stores: ["consumable"],
   role: ["role"],
   table: ["torque-table"],
@@ -35,7 +35,8 @@ export function declaredUnused(
   return { path, written, fix: { title: `Use ${written}`, edits: [useLine(file, path)], certain: false } };
 }
 function pathOf(project: Project, file: SourceFile, { text, due, is }: Unknown): string | undefined {
-  const words = is === undefined ? atTop[due] : undefined;
+  // A part that is a unit often has its name.
+  const words = is === undefined || due === "unit" ? atTop[due] : undefined;
   if (!words) return undefined;
   return [...project.files.values()].find(
     (other) => other !== file && other.declarations.some(({ id, word }) => id === text && words.includes(word)),
@@ -48,14 +49,14 @@ function pathOf(project: Project, file: SourceFile, { text, due, is }: Unknown):
  */
 export function useAnswer(project: Project, file: SourceFile, unknown: Unknown): Answer | undefined {
   const { text, due, is, candidates } = unknown;
-  if (is !== undefined || !atTop[due]) return undefined;
   const path = pathOf(project, file, unknown),
     linked = linkOf(project, file.path);
   if (path !== undefined) return { key: `use ${path} ${linked}`, across: true };
+  if (is !== undefined || !atTop[due]) return undefined;
   if (file.uses.length > 0 || nearestName(text, candidates) !== undefined) return undefined;
   // A file with some of the shop's things in it may lack one more of the same sort; of several sorts it lacks the line.
   const sorts = new Set(
-    surveyOf(project, file).unknown.flatMap((one) => (one.is === undefined ? (atTop[one.due] ?? []) : [])),
+    surveyOf(project, file).unknown.flatMap((one) => (one.is === undefined ? (atTop[one.due] ?? []).slice(0, 1) : [])),
   );
   if (sorts.size < 2 && file.declarations.some(({ word }) => shop.has(word))) return undefined;
   const because: Because = {

@@ -115,9 +115,13 @@ export default check({
 
 /** However often it is used, and whatever is due at each place: one declaration, or one line of positions, would answer them all. */
 function answerTo(unknown: Unknown, says: string): Answer {
+  const { unit, text, due, candidates, is } = unknown;
+  // A part that is a unit often has its name: with the part gone, the unit is found at every place.
+  if (is === "unit" && inUnit.has(due)) return { key: `${unit ?? ""} ${text.split(".")[0]!}` };
   if (!isMissing(unknown)) return { key: says };
-  const { unit, text, due, candidates } = unknown;
-  return { key: `${unit ?? ""} ${due === "position" && candidates.length === 0 ? "positions" : text}` };
+  // `cylinder.barrel`, said of the unit that stands inside, and `barrel` said in that unit are one name.
+  const own = text.slice(text.lastIndexOf(".") + 1);
+  return { key: `${unit ?? ""} ${due === "position" && candidates.length === 0 ? "positions" : own}` };
 }
 
 /** Nothing at all has it; else it is only the wrong sort of thing here, or has other pieces. */
@@ -141,8 +145,8 @@ function wordsOf(
     return pieces.length === 0
       ? `${text} is no piece: it has none that are told apart`
       : `${text} is not there: the pieces are ${listed(pieces)}`;
-  if (is !== undefined) return `${text} is a ${is}: here ${dueWords[due]} is due`;
   if (other !== undefined) return `${text} is declared in ${other}, which this file does not use`;
+  if (is !== undefined) return `${text} is a ${is}: here ${dueWords[due]} is due`;
   const where = inUnit.has(due) && unit !== undefined ? `in ${unit}` : "in this file or in any that it uses";
   if (near === undefined) return `${text} is not declared ${where}: ${dueWords[due]} is due`;
   return `${text} is not declared ${where}, but ${near} is`;

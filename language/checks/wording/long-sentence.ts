@@ -42,6 +42,8 @@ export default check({
     }
   `,
   *file(file) {
+    // A text that lost its end takes the lines after it in.
+    if (file.tree.errors.some(({ code }) => code === "syntax/unclosed-text")) return;
     for (const { text, start, end, word } of textsBesideHazards(file)) {
       // Names of hazards and reasons why one is not there are no instructions.
       if (word === "hazard" || word === "no" || (word === "warn" && isSignal(text))) continue;

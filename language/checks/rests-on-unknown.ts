@@ -14,7 +14,6 @@ import { doubledIn } from "./doubled-names.ts";
 import { lostHeads } from "./lost-heads.ts";
 import { nearestName } from "./near-names.ts";
 import { unitOfProcedure } from "./space-of-names.ts";
-import { lacksBase } from "./lacks-base.ts";
 import { unattached } from "./unattached.ts";
 import { tiesOfNothing } from "./ties-of-nothing.ts";
 import { surveyOf, type Unknown } from "./survey-of-names.ts";
@@ -51,17 +50,14 @@ export function withoutDoubt(
   settings: Settings,
 ): (problem: Problem, performance?: Pick<Performance, "model" | "procedure">) => Problem | undefined {
   const asked = settings.severity[code],
-    doubts = asked === undefined || asked === "error" ? doubtsOf(project) : [],
-    isLoose = isDoubtful(project, settings);
+    doubts = asked === undefined || asked === "error" ? doubtsOf(project) : [];
   return (problem, performance) => {
-    const loose = performance !== undefined && isLoose(performance.model);
-    if (doubts.length === 0 && !loose) return problem;
+    if (doubts.length === 0) return problem;
     const { at } = problem,
       isIn = (place: Span, doubt: Doubt): boolean =>
         doubt.file === place.file && place.start >= doubt.start && place.end <= doubt.end,
       doubtful = ({ rule }: Reason): boolean => {
         if (rule === "sequence/falls" || !/^(?:sequence|removal|refit)\//.test(rule)) return false;
-        if (loose) return true;
         const isLater = !rule.startsWith("sequence/");
         return doubts.some(
           (doubt) =>
@@ -74,17 +70,6 @@ export function withoutDoubt(
       [first] = reasons;
     return reasons.length === problem.reasons.length ? problem : first && { ...problem, rule: first.rule, reasons };
   };
-}
-
-/** Nothing says what some of its fasteners hold, or what stays on the stand: that is said there, unless the author has it allowed. */
-function isDoubtful(project: Project, settings: Settings): (model: Model) => boolean {
-  const isSaid = (code: string, at: Span): boolean => {
-    const file = project.files.get(at.file);
-    return settings.severity[code] !== "off" && !(file && allowsOf(file).some((allow) => allow.code === code));
-  };
-  return (model) =>
-    tiesOfNothing(project, model).some(({ at }) => isSaid("removal/joins-nothing", at)) ||
-    (lacksBase(project, model) && isSaid("names/base-missing", model.at));
 }
 
 /**

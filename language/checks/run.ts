@@ -13,6 +13,7 @@ import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
 import { ringsIn } from "./rings.ts";
 import { severityOf } from "./severity.ts";
 import type { Settings } from "../workspace/settings.ts";
+import { faultOf } from "./rests-on-fault.ts";
 import { unknownCalls, withoutDoubt } from "./rests-on-unknown.ts";
 
 /** A finding on its way: what the merge has to know beside it. */
@@ -160,7 +161,7 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
       remains = certain && gravestFirst(certain, performance.model);
     if (!remains) continue;
     const raw = wordProblem(table, remains, bench, context.settings, performance),
-      within = callOf(remains, performance.model);
+      within = callOf(remains, performance.model) ?? faultOf(context.project, remains, performance.model);
     push(found, raw && within ? { ...raw, within } : raw);
   }
   for (const check of table.ofPerformance)

@@ -208,6 +208,17 @@ test("screws of which nothing says what they hold are that mistake: the part wit
   expect(without.map(({ code }) => code)).toEqual(["removal/joins-nothing"]);
 });
 
+test("a missing base makes no error of the bench a question: what is still held is among its reasons, and as grave", () => {
+  const text = (before: string): string =>
+    `${before}unit box "Box" {\n part foot "Foot"\n part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to foot }\n}\nprocedure p "P" for box {\n aim lid off\n step "Lid" { remove lid }\n}\n`;
+  const [found, ...more] = findings(text(""));
+  expect(more).toEqual([]);
+  expect(found).toMatchObject({ code: "names/base-missing", severity: "error" });
+  expect(found!.because.map(({ says }) => says)).toEqual(["Lid cannot come off: still held by 4 of 4 Screws"]);
+  // With the question allowed the error stands by itself.
+  expect(codes(text("# allow names/base-missing: the stand takes any part\n"))).toEqual(["sequence/still-held"]);
+});
+
 test("a push that only shows since nothing says what the screws hold stands among the reasons of that", () => {
   const text = stage(
     `part cover "Cover"\n part plate "Plate" { rests on b }\n part filter "Filter"\n joint vent screwed "Vent" { joins filter to cover }\n fastener screws screw "Screws" { count 4 joins cover to b }\n hazard push spring warning "Spring" { on screws, cover pushes cover precaution block }`,

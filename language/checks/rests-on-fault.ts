@@ -1,0 +1,23 @@
+// What the bench finds of a unit of which nothing says what some of its fasteners hold, or what stays on the stand, rests on that fault:
+// it is among the reasons there, and makes it as grave as itself.
+
+import type { Problem } from "../bench/trace.ts";
+import type { Span } from "../findings/finding.ts";
+import type { Model } from "../model/model.ts";
+import type { Project } from "../names/project.ts";
+import { allowsOf } from "./allow.ts";
+import { lacksBase } from "./lacks-base.ts";
+import { tiesOfNothing } from "./ties-of-nothing.ts";
+
+/** The place of that fault; undefined for hazards and what falls, which always speak for themselves, and where the author allows it. */
+export function faultOf(project: Project, { reasons }: Problem, model: Model): Span | undefined {
+  if (reasons.some(({ rule }) => rule === "sequence/falls" || !/^(?:sequence|removal|refit)\//.test(rule)))
+    return undefined;
+  const isAllowed = (code: string, { file }: Span): boolean => {
+    const source = project.files.get(file);
+    return source !== undefined && allowsOf(source).some((allow) => allow.code === code);
+  };
+  const tie = tiesOfNothing(project, model).find(({ at }) => !isAllowed("removal/joins-nothing", at));
+  if (tie) return tie.at;
+  return lacksBase(project, model) && !isAllowed("names/base-missing", model.at) ? model.at : undefined;
+}

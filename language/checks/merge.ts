@@ -76,7 +76,11 @@ export function mergeFindings(
         );
     if (before) {
       const had = findings[before.place]!;
-      findings[before.place] = { ...had, because: [...had.because, { says: first.says, at: first.at }] };
+      findings[before.place] = {
+        ...had,
+        severity: graver(had.severity, first.severity),
+        because: [...had.because, { says: first.says, at: first.at }],
+      };
       continue;
     }
     if (lack) lacks.push({ lack, place: findings.length });
@@ -108,6 +112,8 @@ const causes: readonly { readonly leads: readonly string[]; readonly follows: re
   { leads: ["sequence/still-held", "sequence/blocked"], follows: ["lift/over-guideline", "refit/impossible"] },
 ];
 const weights: readonly Finding["severity"][] = ["error", "warning", "question", "hint"];
+const graver = (a: Finding["severity"], b: Finding["severity"]): Finding["severity"] =>
+  weights.indexOf(a) < weights.indexOf(b) ? a : b;
 
 /** At the very same place, from one cause: the gravest speaks, the others are among its reasons. What the author allows stands for itself. */
 function sameCause(findings: readonly Finding[], isAllowed: (one: Pick<Finding, "code" | "at">) => boolean): Finding[] {
@@ -150,8 +156,7 @@ function addReason(findings: Finding[], { within, says, at, severity }: Raw): vo
     i = findings.findIndex((one) => isThere(one.at) || one.because.some((because) => isThere(because.at))),
     had = findings[i];
   if (!had || had.because.some((one) => one.says === says)) return;
-  const graver = weights.indexOf(severity) < weights.indexOf(had.severity) ? severity : had.severity;
-  findings[i] = { ...had, severity: graver, because: [...had.because, { says, at }] };
+  findings[i] = { ...had, severity: graver(had.severity, severity), because: [...had.because, { says, at }] };
 }
 
 function byPlace(a: Raw, b: Raw): number {

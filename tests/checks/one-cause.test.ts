@@ -219,6 +219,15 @@ test("a missing base makes no error of the bench a question: what is still held 
   expect(codes(text("# allow names/base-missing: the stand takes any part\n"))).toEqual(["sequence/still-held"]);
 });
 
+test("what is missing again in the procedure that calls this one makes the finding as grave as it is there", () => {
+  const text = (calling: string): string =>
+    `unit box "Box" {\n base foot\n part foot "Foot"\n part lid "Lid"\n part ring o-ring "Ring" { between lid and foot renew always }\n fastener screws screw "Screws" { count 4 joins lid to foot }\n}\nprocedure p "P" for box {\n aim lid off\n step "Lid" { undo screws remove lid }\n}\n${calling}`;
+  expect(findings(text(""))).toMatchObject([{ code: "removal/old-stays", severity: "warning" }]);
+  expect(findings(text(`procedure q "Q" for box {\n aim ring off\n step "All" { do p }\n}\n`))).toMatchObject([
+    { code: "removal/old-stays", severity: "error" },
+  ]);
+});
+
 test("a push that only shows since nothing says what the screws hold stands among the reasons of that", () => {
   const text = stage(
     `part cover "Cover"\n part plate "Plate" { rests on b }\n part filter "Filter"\n joint vent screwed "Vent" { joins filter to cover }\n fastener screws screw "Screws" { count 4 joins cover to b }\n hazard push spring warning "Spring" { on screws, cover pushes cover precaution block }`,

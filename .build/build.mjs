@@ -22,7 +22,7 @@ const serverParts = [
   "language/outputs/wording/de/de.ts",
   "language/outputs/wording/fr/fr.ts",
   "language/outputs/wording/es/es.ts",
-  "language/outputs/wording/wording.ts",
+  "language/outputs/wording/languages.ts",
   "language/assist/complete.ts",
   "server/features/index.ts",
   "node_modules/vscode-languageserver/lib/node/main.js",

@@ -2,8 +2,8 @@
 // protocols; who comes in brings a World.
 
 export type { Because, Finding, Fix, Severity, Span, TextEdit } from "./findings/finding.ts";
-export type { World } from "./workspace/world.ts";
-export { defaultSettings, type Settings } from "./workspace/settings.ts";
+export type { World } from "./world/world.ts";
+export { defaultSettings, type Settings } from "./world/settings.ts";
 export {
   checkAhead,
   checkProject,
@@ -14,8 +14,8 @@ export {
   type Checked,
   type CheckMemo,
   type CheckOptions,
-  type UnitSummary,
 } from "./workspace/check-project.ts";
+export type { UnitSummary } from "./findings/surveyed.ts";
 export { unknownsOfModel } from "./workspace/unknowns.ts";
 
 export type { Declaration, Project, SourceFile } from "./names/project.ts";
@@ -48,7 +48,8 @@ export type { Check } from "./checks/check.ts";
 
 export { write, type Output, type OutputInput, type OutputOptions, type Picture } from "./outputs/output.ts";
 export { pictureEndings, pictureKindOf, pictureSize } from "./outputs/picture-kinds.ts";
-export { defaultWording, wordingFor, wordings, type Wording } from "./outputs/wording/wording.ts";
+export { defaultWording, wordingFor, wordings } from "./outputs/wording/languages.ts";
+export type { Wording } from "./outputs/wording/wording.ts";
 
 // What an editor asks beside: the bench at a moment, names and their places, words, and the figures that hovers show.
 export { chargeOf } from "./bench/placement.ts";

@@ -19,7 +19,7 @@ import { convert, findUnit, fromSi, makeQuantity, isProblem, rounded, si } from 
 import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, kindIn, partKinds, signals } from "../tables/index.ts";
 import { kindTexts, type KindList } from "../vocabulary/index.ts";
 import type { Acted } from "../workspace/check-project.ts";
-import type { Settings } from "../workspace/settings.ts";
+import type { Settings } from "../world/settings.ts";
 import { benchView, momentAt, precautionTitle, type Moment } from "./bench-at.ts";
 import { titleOf } from "./candidates.ts";
 import { plainModel } from "./models.ts";

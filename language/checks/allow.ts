@@ -1,19 +1,12 @@
 // `# allow CODE: reason` on the line before silences one finding there. It needs its reason, is printed where it applies, and is
 // itself reported when it silences nothing.
 
-import type { Finding, Span } from "../findings/finding.ts";
+import type { Finding } from "../findings/finding.ts";
+import type { Allow } from "../findings/surveyed.ts";
 import { kept } from "../model/kept.ts";
 import type { SourceFile } from "../names/project.ts";
 import type { Check } from "./check.ts";
 import { linesOf, positionAt, type Lines } from "../syntax/index.ts";
-
-export interface Allow {
-  readonly code: string;
-  readonly reason: string;
-  readonly at: Span;
-  /** The line that it speaks of, from 0. */
-  readonly line: number;
-}
 
 const known = kept<SourceFile, Lines>();
 

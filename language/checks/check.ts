@@ -3,10 +3,11 @@
 
 import type { Problem, Performance, Reason } from "../bench/trace.ts";
 import type { Because, Fix, Severity, Span } from "../findings/finding.ts";
+import type { CheckFacts } from "../findings/surveyed.ts";
 import type { Model, ThingIndex } from "../model/model.ts";
 import type { Project, SourceFile } from "../names/project.ts";
-import type { Settings } from "../workspace/settings.ts";
-import type { World } from "../workspace/world.ts";
+import type { Settings } from "../world/settings.ts";
+import type { World } from "../world/world.ts";
 
 /** A finding without what the runner adds: code, severity, builds. */
 export interface Draft {
@@ -49,13 +50,9 @@ export interface BenchContext extends CheckContext {
   because(reason: Reason): Because;
 }
 
-export interface Check {
+export interface Check extends CheckFacts {
   /** Names the fault and reads well in `# allow CODE: reason`; family first. */
   readonly code: string;
-  readonly title: string;
-  readonly severity: Severity | "off";
-  /** Why it matters in the shop: one to three sentences. */
-  readonly why: string;
   /** A text with exactly this one finding; `#  ^^^ text` marks the line above with what it says. */
   readonly fails: string;
   /** The same, mended: no finding. */

@@ -3,7 +3,7 @@
 import type { Span } from "../findings/finding.ts";
 import type { SourceFile } from "../names/project.ts";
 import { textOf } from "../names/strings.ts";
-import type { World } from "../workspace/world.ts";
+import type { World } from "../world/world.ts";
 import { holdsWord, itemsOf } from "./items-of.ts";
 
 export interface MediaSaid {

@@ -7,7 +7,7 @@ import type { Model, ThingIndex } from "../model/model.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { eachItem, type Item } from "../syntax/index.ts";
 import { isKindOf, precautions } from "../tables/index.ts";
-import type { Settings } from "../workspace/settings.ts";
+import type { Settings } from "../world/settings.ts";
 import { allowsOf } from "./allow.ts";
 import type { Due } from "./due-names.ts";
 import { doubledIn } from "./doubled-names.ts";

@@ -12,7 +12,7 @@ import type { SourceFile } from "../names/project.ts";
 import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
 import { ringsIn } from "./rings.ts";
 import { severityOf } from "./severity.ts";
-import type { Settings } from "../workspace/settings.ts";
+import type { Settings } from "../world/settings.ts";
 import { faultOf } from "./rests-on-fault.ts";
 import { unknownCalls, withoutDoubt } from "./rests-on-unknown.ts";
 

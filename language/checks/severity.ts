@@ -2,7 +2,7 @@
 // file from being read at all, is only ever made stricter.
 
 import type { Severity } from "../findings/finding.ts";
-import type { Settings } from "../workspace/settings.ts";
+import type { Settings } from "../world/settings.ts";
 import type { Check } from "./check.ts";
 
 const weights: Readonly<Record<Severity | "off", number>> = { off: 0, hint: 1, question: 2, warning: 3, error: 4 };

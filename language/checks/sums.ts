@@ -4,7 +4,7 @@ import type { Because, Span } from "../findings/finding.ts";
 import { assumptionsFrom, type Assumptions } from "../figures/assumptions.ts";
 import { kept } from "../model/kept.ts";
 import { rounded, si, type Quantity } from "../quantities/index.ts";
-import type { Settings } from "../workspace/settings.ts";
+import type { Settings } from "../world/settings.ts";
 
 export interface Sum {
   /** What the formula reckons, in the trade's words: "torque at the yield share". */

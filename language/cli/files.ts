@@ -14,7 +14,7 @@ import {
 } from "node:fs";
 import { basename, dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
 import { hashOf, madeList, madeText, mayReplace, notOurs, readMade, type Made } from "../outputs/made.ts";
-import type { World } from "../workspace/world.ts";
+import type { World } from "../world/world.ts";
 import { CannotRun } from "./command.ts";
 
 /** Larger files are no procedures: they are refused before they are read. */

@@ -5,7 +5,7 @@
 import { readFileSync, statSync } from "node:fs";
 import type { Picture } from "../outputs/output.ts";
 import { pictureEndings, pictureKindOf } from "../outputs/picture-kinds.ts";
-import type { World } from "../workspace/world.ts";
+import type { World } from "../world/world.ts";
 
 /** Larger files are no photo of a workshop. */
 const largestFile = 40 * 1024 * 1024;

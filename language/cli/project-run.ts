@@ -3,10 +3,11 @@
 import { existsSync, statSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { checkMany } from "../workspace/check-many.ts";
-import { checkProject, newMemo, type Checked, type CheckMemo, type Surveyed } from "../workspace/check-project.ts";
+import { checkProject, newMemo, type Checked, type CheckMemo } from "../workspace/check-project.ts";
 import type { Finding } from "../findings/finding.ts";
-import { defaultSettings, type Settings } from "../workspace/settings.ts";
-import type { World } from "../workspace/world.ts";
+import type { Surveyed } from "../findings/surveyed.ts";
+import { defaultSettings, type Settings } from "../world/settings.ts";
+import type { World } from "../world/world.ts";
 import { CannotRun, type Io, type ParsedArgs } from "./command.ts";
 import { diskWorld, findFiles, projectFolder, readText, shownFrom, slashes } from "./files.ts";
 

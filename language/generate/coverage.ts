@@ -12,12 +12,12 @@ import { refit } from "../outputs/refit/refit.ts";
 import { manualDocument } from "../outputs/manual/build.ts";
 import { manualAsHtml } from "../outputs/manual/html.ts";
 import type { OutputOptions } from "../outputs/output.ts";
-import { defaultWording } from "../outputs/wording/wording.ts";
+import { defaultWording } from "../outputs/wording/languages.ts";
 import { eachItem, format, parse, type Item, type Tree } from "../syntax/index.ts";
 import { benchTextOf } from "../vocabulary/at-the-bench.ts";
 import { allWords, macros, placesOf } from "../vocabulary/index.ts";
 import { checkProject, type Checked } from "../workspace/check-project.ts";
-import type { World } from "../workspace/world.ts";
+import type { World } from "../world/world.ts";
 
 export const columns = [
   "parser",

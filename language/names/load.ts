@@ -2,7 +2,7 @@
 // texts and decides nothing about them.
 
 import { parse, type Item, type Token } from "../syntax/index.ts";
-import type { World } from "../workspace/world.ts";
+import type { World } from "../world/world.ts";
 import type { Declaration, Project, SourceFile } from "./project.ts";
 import { Word } from "../syntax/tokens.ts";
 import { textOf } from "./strings.ts";

@@ -5,13 +5,14 @@ import { allowedIn, allowsOf, applyAllows } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
 import type { Raw } from "../checks/run.ts";
 import { severityOf } from "../checks/severity.ts";
+import type { Surveyed, UnitSummary } from "../findings/surveyed.ts";
 import type { Build } from "../model/builds.ts";
 import { loadProject, type TreeCache } from "../names/load.ts";
 import type { SourceFile } from "../names/project.ts";
-import { allChecks, checkOneFile, byPlace, type Surveyed, type UnitSummary } from "./check-project.ts";
-import { defaultSettings, type Settings } from "./settings.ts";
+import { allChecks, checkOneFile, byPlace } from "./check-project.ts";
+import { defaultSettings, type Settings } from "../world/settings.ts";
 import { unknownsOfModel } from "./unknowns.ts";
-import type { World } from "./world.ts";
+import type { World } from "../world/world.ts";
 
 export interface ManyOptions {
   readonly settings?: Settings;

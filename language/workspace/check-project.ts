@@ -5,13 +5,14 @@ import type { Work } from "../bench/bench.ts";
 import { likeness } from "../bench/likeness.ts";
 import { rehearse, type Keeping, type Rehearsal } from "../bench/perform-procedure.ts";
 import type { Performance } from "../bench/trace.ts";
-import { allowedIn, applyAllows, type Allow } from "../checks/allow.ts";
+import { allowedIn, applyAllows } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
 import { checks } from "../checks/registry.ts";
 import type { CheckContext } from "../checks/check.ts";
 import { checkFile, checkModel, checkPerformance, checkTable, type CheckTable, type Raw } from "../checks/run.ts";
 import { severityOf } from "../checks/severity.ts";
 import type { Finding } from "../findings/finding.ts";
+import type { Surveyed, UnitSummary } from "../findings/surveyed.ts";
 import { buildModel, withProcedures } from "../model/build-model.ts";
 import { buildsOf, type Build } from "../model/builds.ts";
 import type { Model } from "../model/model.ts";
@@ -19,31 +20,8 @@ import { loadProject, type TreeCache } from "../names/load.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { sameDeclared } from "../names/same-declared.ts";
 import { hazardKinds } from "../tables/index.ts";
-import { defaultSettings, type Settings } from "./settings.ts";
-import type { World } from "./world.ts";
-
-export interface UnitSummary {
-  readonly unit: string;
-  readonly title: string;
-  readonly file: string;
-  /** Hazard kinds neither declared nor dismissed: nobody has answered for them. */
-  readonly notConsidered: readonly string[];
-  readonly parts: number;
-  readonly massesMissing: number;
-  readonly builds: number;
-}
-
-/** What a report needs of a check, whoever made it. */
-export interface Surveyed {
-  readonly findings: readonly Finding[];
-  readonly allows: readonly Allow[];
-  readonly units: readonly UnitSummary[];
-  readonly unreadable: Project["unreadable"];
-  /** Texts by path: every file that was read. */
-  readonly texts: ReadonlyMap<string, string>;
-  /** How many procedures were performed. */
-  readonly procedures: number;
-}
+import { defaultSettings, type Settings } from "../world/settings.ts";
+import type { World } from "../world/world.ts";
 
 /** What the procedures of a project do, judged or not. */
 export interface Acted {

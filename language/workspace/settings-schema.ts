@@ -7,8 +7,8 @@ import type { Finding } from "../findings/finding.ts";
 import { nearestWords } from "../calc/nearest.ts";
 import { assumptionsFrom } from "../figures/assumptions.ts";
 import { allChecks } from "./check-project.ts";
-import { isBaseAddress } from "../outputs/base-address.ts";
-import { defaultSettings, type Settings } from "./settings.ts";
+import { isBaseAddress } from "../world/base-address.ts";
+import { defaultSettings, type Settings } from "../world/settings.ts";
 
 const severity = z.enum(["error", "warning", "question", "hint", "off"]);
 

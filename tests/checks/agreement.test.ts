@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import { inAgreement } from "../../language/checks/agreement.ts";
 import { checks } from "../../language/checks/registry.ts";
 import { looksPlural } from "../../language/tables/plural-names.ts";
-import { defaultSettings } from "../../language/workspace/settings.ts";
+import { defaultSettings } from "../../language/world/settings.ts";
 import { checkText } from "../support/check-text.ts";
 import { unmarked } from "../support/marked.ts";
 

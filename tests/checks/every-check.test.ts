@@ -4,7 +4,7 @@
 import { expect, describe, test } from "vitest";
 import { checks } from "../../language/checks/registry.ts";
 import { format } from "../../language/syntax/index.ts";
-import { defaultSettings, type Settings } from "../../language/workspace/settings.ts";
+import { defaultSettings, type Settings } from "../../language/world/settings.ts";
 import { applied, checkText, expectMarked, joined } from "../support/check-text.ts";
 import { marked } from "../support/marked.ts";
 

@@ -2,7 +2,7 @@
 // The order of isolating, securing and proving: EN 50110-1 and ISO 14118; that a danger leads: common practice.
 
 import { expect, test } from "vitest";
-import { defaultSettings } from "../../language/workspace/settings.ts";
+import { defaultSettings } from "../../language/world/settings.ts";
 import { checkText } from "../support/check-text.ts";
 
 const machine = (act: string, hazards: string): string => `

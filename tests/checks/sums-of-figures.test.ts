@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import { modelsIn } from "../../language/assist/models.ts";
 import { waitOf } from "../../language/bench/placement.ts";
 import { checks } from "../../language/checks/registry.ts";
-import { defaultSettings } from "../../language/workspace/settings.ts";
+import { defaultSettings } from "../../language/world/settings.ts";
 import { unmarked } from "../support/marked.ts";
 import { checkText } from "../support/check-text.ts";
 

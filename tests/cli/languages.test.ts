@@ -2,7 +2,7 @@
 
 import { expect, test } from "vitest";
 import { commandNames, loadCommand } from "../../language/cli/main.ts";
-import { wordings } from "../../language/outputs/wording/wording.ts";
+import { wordings } from "../../language/outputs/wording/languages.ts";
 import { stripdown } from "../support/command-line.ts";
 
 const project = process.cwd(),

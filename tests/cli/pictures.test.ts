@@ -7,7 +7,7 @@ import sharp from "sharp";
 import { afterAll, expect, test } from "vitest";
 import { picturesOf, readPicture, type Shown } from "../../language/cli/pictures.ts";
 import { calloutPicture } from "../../language/outputs/draw/callouts.ts";
-import type { World } from "../../language/workspace/world.ts";
+import type { World } from "../../language/world/world.ts";
 import { memoryWorld } from "../support/memory-world.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "stripdown-pictures-"));

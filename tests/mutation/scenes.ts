@@ -3,7 +3,7 @@
 import { globSync, readFileSync } from "node:fs";
 import { basename, dirname, posix } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { World } from "../../language/workspace/world.ts";
+import type { World } from "../../language/world/world.ts";
 
 export const root = fileURLToPath(new URL("../../", import.meta.url));
 

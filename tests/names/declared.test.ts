@@ -2,7 +2,7 @@
 
 import { expect, test } from "vitest";
 import { checkProject } from "../../language/workspace/check-project.ts";
-import type { World } from "../../language/workspace/world.ts";
+import type { World } from "../../language/world/world.ts";
 import { memoryWorld } from "../support/memory-world.ts";
 
 /** The project is the folder `/p`. */

@@ -7,7 +7,7 @@ import { withoutDoubt } from "../../language/checks/rests-on-unknown.ts";
 import { surveyOf } from "../../language/checks/survey-of-names.ts";
 import { loadProject } from "../../language/names/load.ts";
 import { macros, vocabulary } from "../../language/vocabulary/index.ts";
-import { defaultSettings } from "../../language/workspace/settings.ts";
+import { defaultSettings } from "../../language/world/settings.ts";
 import { checkProject } from "../../language/workspace/check-project.ts";
 import { memoryWorld } from "../support/memory-world.ts";
 

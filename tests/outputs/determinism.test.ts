@@ -8,7 +8,7 @@ import { expect, test } from "vitest";
 import { bill } from "../../language/outputs/bill/bill.ts";
 import { write } from "../../language/outputs/output.ts";
 import { outputs } from "../../language/outputs/registry.ts";
-import { defaultWording, wordings } from "../../language/outputs/wording/wording.ts";
+import { defaultWording, wordings } from "../../language/outputs/wording/languages.ts";
 import { sha256 } from "../../language/outputs/text/sha256.ts";
 import { compiledExample, options } from "./outputs-of.ts";
 

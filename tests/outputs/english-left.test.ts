@@ -2,7 +2,8 @@
 
 import { expect, test } from "vitest";
 import type { OutputOptions } from "../../language/outputs/output.ts";
-import { defaultWording, wordings, type Wording } from "../../language/outputs/wording/wording.ts";
+import { defaultWording, wordings } from "../../language/outputs/wording/languages.ts";
+import type { Wording } from "../../language/outputs/wording/wording.ts";
 import { foreign } from "../support/pseudo-language.ts";
 import { everyText, machines } from "./languages.ts";
 import { options } from "./outputs-of.ts";

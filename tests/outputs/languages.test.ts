@@ -2,7 +2,7 @@
 
 import { expect, test } from "vitest";
 import type { OutputOptions } from "../../language/outputs/output.ts";
-import { defaultWording } from "../../language/outputs/wording/wording.ts";
+import { defaultWording } from "../../language/outputs/wording/languages.ts";
 import { foreign, pseudo, unmarkedPart } from "../support/pseudo-language.ts";
 import { everyText, machines } from "./languages.ts";
 import { options } from "./outputs-of.ts";

@@ -4,7 +4,7 @@
 import { expect, test } from "vitest";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
-import { wordings } from "../../language/outputs/wording/wording.ts";
+import { wordings } from "../../language/outputs/wording/languages.ts";
 import { hazardKinds } from "../../language/tables/index.ts";
 import { compiledText, options } from "./outputs-of.ts";
 

@@ -5,10 +5,10 @@ import { dirname, join } from "node:path";
 import type { Performance } from "../../language/bench/trace.ts";
 import type { Finding } from "../../language/findings/finding.ts";
 import type { OutputInput, OutputOptions } from "../../language/outputs/output.ts";
-import { defaultWording } from "../../language/outputs/wording/wording.ts";
+import { defaultWording } from "../../language/outputs/wording/languages.ts";
 import { allowedOf } from "../../language/workspace/allowed.ts";
 import { checkProject } from "../../language/workspace/check-project.ts";
-import { defaultSettings } from "../../language/workspace/settings.ts";
+import { defaultSettings } from "../../language/world/settings.ts";
 import { memoryWorld } from "../support/memory-world.ts";
 
 const root = join(import.meta.dirname, "../..");

@@ -4,7 +4,7 @@ import jsQR from "jsqr";
 import sharp from "sharp";
 import { expect, test } from "vitest";
 import { pdfOf } from "../../language/cli/pdf/pdf.ts";
-import { isBaseAddress } from "../../language/outputs/base-address.ts";
+import { isBaseAddress } from "../../language/world/base-address.ts";
 import { svg } from "../../language/outputs/draw/drawing.ts";
 import { qrDrawing } from "../../language/outputs/draw/qr.ts";
 import { manual } from "../../language/outputs/manual/manual.ts";

@@ -5,7 +5,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { expect, test } from "vitest";
-import { defaultWording, wordings } from "../../language/outputs/wording/wording.ts";
+import { defaultWording, wordings } from "../../language/outputs/wording/languages.ts";
 import { write, CannotMake } from "../../language/outputs/output.ts";
 import { refitBook } from "../../language/outputs/refit-book/refit-book.ts";
 import { linesOf } from "../../language/outputs/lines/groups.ts";

@@ -3,7 +3,7 @@
 import { expect, test } from "vitest";
 import { protectiveEquipment } from "../../language/tables/protective-equipment.ts";
 import { manual } from "../../language/outputs/manual/manual.ts";
-import { wordingFor } from "../../language/outputs/wording/wording.ts";
+import { wordingFor } from "../../language/outputs/wording/languages.ts";
 import { compiledText, options } from "./outputs-of.ts";
 
 const input = compiledText(`

@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
 import { outputs } from "../../language/outputs/registry.ts";
-import { defaultWording, wordingFor, wordings } from "../../language/outputs/wording/wording.ts";
+import { defaultWording, wordingFor, wordings } from "../../language/outputs/wording/languages.ts";
 import { some } from "../../language/outputs/wording/en-gb/phrases.ts";
 import { hazardKinds, precautions } from "../../language/tables/index.ts";
 import { compiledText, options } from "./outputs-of.ts";

@@ -8,7 +8,7 @@ import { linesOf, type Lines } from "../../language/outputs/lines/groups.ts";
 import type { LineGroup } from "../../language/outputs/lines/line.ts";
 import { manualDocument } from "../../language/outputs/manual/build.ts";
 import { manual } from "../../language/outputs/manual/manual.ts";
-import { defaultWording } from "../../language/outputs/wording/wording.ts";
+import { defaultWording } from "../../language/outputs/wording/languages.ts";
 import { format, parse } from "../../language/syntax/index.ts";
 import { checkProject, type Checked } from "../../language/workspace/check-project.ts";
 import { findings as aboutTheWork, worldOf } from "../bench/refit/stage.ts";

@@ -3,7 +3,7 @@
 import { expect, test } from "vitest";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
-import { defaultWording } from "../../language/outputs/wording/wording.ts";
+import { defaultWording } from "../../language/outputs/wording/languages.ts";
 import { checkProject } from "../../language/workspace/check-project.ts";
 import type { DocumentNamesAnswer, DocumentsAnswer, DocumentsParams } from "../../shared/protocol.ts";
 import { memoryWorld } from "../support/memory-world.ts";

@@ -9,7 +9,7 @@ import { judgedTorques } from "../../language/checks/torque-judged.ts";
 import { diskWorld, findFiles } from "../../language/cli/files.ts";
 import { liftLimit } from "../../language/figures/lift-limit.ts";
 import { checkProject } from "../../language/workspace/check-project.ts";
-import { defaultSettings } from "../../language/workspace/settings.ts";
+import { defaultSettings } from "../../language/world/settings.ts";
 
 const examples = fileURLToPath(new URL("../../examples", import.meta.url)),
   winch = join(examples, "mooring-winch");

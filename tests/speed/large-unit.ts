@@ -5,7 +5,7 @@ import { performProcedure } from "../../language/bench/perform-procedure.ts";
 import { buildModel } from "../../language/model/build-model.ts";
 import { buildsOf } from "../../language/model/builds.ts";
 import { loadProject } from "../../language/names/load.ts";
-import type { World } from "../../language/workspace/world.ts";
+import type { World } from "../../language/world/world.ts";
 
 /** A unit of so many parts and as many ties, each part on the one below it in its column. */
 export function largeUnit(parts: number, columns = 10): string {

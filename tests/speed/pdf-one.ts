@@ -5,9 +5,9 @@ import { pdfOf } from "../../language/cli/pdf/pdf.ts";
 import { diskWorld, slashes } from "../../language/cli/files.ts";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import type { OutputOptions } from "../../language/outputs/output.ts";
-import { defaultWording } from "../../language/outputs/wording/wording.ts";
+import { defaultWording } from "../../language/outputs/wording/languages.ts";
 import { checkProject } from "../../language/workspace/check-project.ts";
-import { defaultSettings } from "../../language/workspace/settings.ts";
+import { defaultSettings } from "../../language/world/settings.ts";
 import { dirname } from "node:path";
 import { plainPdf } from "./plain-document.ts";
 

@@ -5,7 +5,7 @@ import { expect } from "vitest";
 import type { Finding } from "../../language/findings/finding.ts";
 import { linesOf, positionAt } from "../../language/syntax/index.ts";
 import { checkProject, type Checked } from "../../language/workspace/check-project.ts";
-import { defaultSettings, type Settings } from "../../language/workspace/settings.ts";
+import { defaultSettings, type Settings } from "../../language/world/settings.ts";
 import { readSettings } from "../../language/workspace/settings-schema.ts";
 import { marked, type Mark } from "./marked.ts";
 import { memoryWorld } from "./memory-world.ts";

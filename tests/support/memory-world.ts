@@ -1,7 +1,7 @@
 // A world that lies in memory: what tests check without a disk.
 
 import { posix } from "node:path";
-import type { World } from "../../language/workspace/world.ts";
+import type { World } from "../../language/world/world.ts";
 
 export interface MemoryWorld extends World {
   /** How often each file was read. */

@@ -4,7 +4,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { checks } from "../../language/checks/registry.ts";
-import { defaultSettings } from "../../language/workspace/settings.ts";
+import { defaultSettings } from "../../language/world/settings.ts";
 import { checkText, type CheckedText } from "./check-text.ts";
 import { isMarkLine, unmarked } from "./marked.ts";
 

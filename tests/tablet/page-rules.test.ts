@@ -25,7 +25,7 @@ import type { Plan } from "../../language/outputs/manual/tablet/plan.ts";
 import { filled, tabletWords } from "../../language/outputs/manual/tablet/words.ts";
 import { manualDocument } from "../../language/outputs/manual/build.ts";
 import { readRecord } from "../../language/outputs/record/read-record.ts";
-import { defaultWording } from "../../language/outputs/wording/wording.ts";
+import { defaultWording } from "../../language/outputs/wording/languages.ts";
 import { compiledExample, options } from "../outputs/outputs-of.ts";
 
 const plan: Plan = {

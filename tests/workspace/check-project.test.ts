@@ -3,7 +3,7 @@
 import { expect, test } from "vitest";
 import { loadProject } from "../../language/names/load.ts";
 import { checkProject, checkTexts, newMemo, performTexts } from "../../language/workspace/check-project.ts";
-import { defaultSettings } from "../../language/workspace/settings.ts";
+import { defaultSettings } from "../../language/world/settings.ts";
 import { checkText } from "../support/check-text.ts";
 import { memoryWorld } from "../support/memory-world.ts";
 

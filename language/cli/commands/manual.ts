@@ -1,6 +1,6 @@
 // The manual for the bench, as one file.
 
-import { isBaseAddress } from "../../outputs/base-address.ts";
+import { isBaseAddress } from "../../world/base-address.ts";
 import { readers } from "../../outputs/manual/sections.ts";
 import { CannotRun } from "../command.ts";
 import { option } from "../project-run.ts";

@@ -1,8 +1,8 @@
 // Findings with their places as lines and columns: what every format below prints. Paths are as the caller shows them.
 
 import type { Finding, Span } from "../../findings/finding.ts";
+import type { Surveyed, UnitSummary } from "../../findings/surveyed.ts";
 import { linesOf, positionAt, type Lines } from "../../syntax/index.ts";
-import type { Surveyed, UnitSummary } from "../../workspace/check-project.ts";
 
 /** Lines and columns from 1; columns count UTF-16 code units. The end is the first place after. */
 export interface Place {

@@ -1,11 +1,15 @@
 // Findings as SARIF 2.1.0 (OASIS), for services that show results beside a change.
 
-import type { Check } from "../../checks/check.ts";
+import type { CheckFacts } from "../../findings/surveyed.ts";
 import { noAssessment, notConsidered, type Place, type Report, type Reported } from "./report.ts";
 
 const levels = { error: "error", warning: "warning", question: "note", hint: "note" } as const;
 
-export function findingsAsSarif(report: Report, checkOf: (code: string) => Check | undefined, version: string): string {
+export function findingsAsSarif(
+  report: Report,
+  checkOf: (code: string) => CheckFacts | undefined,
+  version: string,
+): string {
   const codes = [...new Set(report.findings.map((f) => f.code))].sort(),
     index = new Map(codes.map((code, i) => [code, i]));
   const log = {
@@ -37,7 +41,7 @@ export function findingsAsSarif(report: Report, checkOf: (code: string) => Check
   return `${JSON.stringify(log, null, 2)}\n`;
 }
 
-function rule(id: string, check: Check | undefined): object {
+function rule(id: string, check: CheckFacts | undefined): object {
   if (!check) return { id };
   const level = check.severity === "off" ? "none" : levels[check.severity];
   return {

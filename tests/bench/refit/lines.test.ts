@@ -6,7 +6,7 @@ import { expect, test } from "vitest";
 import { isLine } from "../../../language/bench/refit/freedom.ts";
 import type { Performance } from "../../../language/bench/trace.ts";
 import { checkProject } from "../../../language/workspace/check-project.ts";
-import type { World } from "../../../language/workspace/world.ts";
+import type { World } from "../../../language/world/world.ts";
 import { firstRefusedLine, performLine } from "./stage.ts";
 
 const root = new URL("../../../", import.meta.url).pathname;

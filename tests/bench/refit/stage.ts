@@ -9,7 +9,7 @@ import { named } from "../../../language/bench/refit/graph.ts";
 import type { Performance, Problem, RefitOp } from "../../../language/bench/trace.ts";
 import type { Finding } from "../../../language/findings/finding.ts";
 import { checkProject, type Checked } from "../../../language/workspace/check-project.ts";
-import type { World } from "../../../language/workspace/world.ts";
+import type { World } from "../../../language/world/world.ts";
 
 /** A world of texts in memory; paths are names of these texts, pictures are there. */
 export function worldOf(texts: Readonly<Record<string, string>>): World {

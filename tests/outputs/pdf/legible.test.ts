@@ -5,7 +5,7 @@ import { expect, test } from "vitest";
 import { manual } from "../../../language/outputs/manual/manual.ts";
 import { outputs } from "../../../language/outputs/registry.ts";
 import type { Block, Drawn } from "../../../language/outputs/pdf/print.ts";
-import { wordings } from "../../../language/outputs/wording/wording.ts";
+import { wordings } from "../../../language/outputs/wording/languages.ts";
 import { compiledExample, options } from "../outputs-of.ts";
 
 const least = 8;

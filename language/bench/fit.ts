@@ -23,14 +23,22 @@ import { tooFewPeople } from "./remove.ts";
 import { leftOf } from "./smallest-set.ts";
 import { A_AWAY, A_DOUBT, A_ON, NEVER, ON_BASE, RENEWED } from "./state.ts";
 import { holds, lumpOf, nameOf, together } from "./ties.ts";
-import type { Around } from "./trace.ts";
+import type { Around, Event } from "./trace.ts";
 import { at, set, setAll } from "./vector.ts";
 
-export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, onto: readonly ThingIndex[] = []): void {
-  const { model, machine, state: s } = bench,
+/** `parted`: the parting that this is the way back of; what came off `together` there goes on together, as one side. */
+export function fit(
+  bench: Bench,
+  act: Act,
+  index: ThingIndex,
+  around: Around,
+  onto: readonly ThingIndex[] = [],
+  parted?: Event,
+): void {
+  const { model, state: s } = bench,
     part = partOf(model, index),
     own = lumpOf(s, index),
-    hosts = machine.hosts[index]!;
+    hosts = hostsOf(bench, index, parted);
   if (isAssumed(bench, index, A_ON)) return forget(bench, index, A_ON);
   const had = bench.partial.get(index) ?? 0;
   if (act.count !== undefined && had + act.count > part.count && !part.countUnknown) {
@@ -53,7 +61,7 @@ export function fit(bench: Bench, act: Act, index: ThingIndex, around: Around, o
   if (act.count !== undefined) bench.partial.set(index, (bench.partial.get(index) ?? 0) + act.count);
   else bench.partial.delete(index);
   ofOneSet(bench, act, part, around, onto);
-  const target = whereTo(bench, part, own, onto);
+  const target = whereTo(bench, part, own, hosts, onto, parted);
   if (target === undefined || target === own) {
     if (
       !isUnknown(bench, index) &&
@@ -158,14 +166,27 @@ function ofOneSet(bench: Bench, act: Act, part: Part, around: Around, onto: read
   report(bench, act.at, [part.index], [reason], act, around);
 }
 
+/** What it hangs on, or lies on; of what came off together what any of them does. */
+function hostsOf({ machine }: Bench, index: ThingIndex, parted: Event | undefined): readonly ThingIndex[] {
+  if (!parted || parted.things.length < 2) return machine.hosts[index]!;
+  const one = [index, ...parted.things.filter((thing) => thing !== index)];
+  return one.flatMap((thing) => machine.hosts[thing]!).filter((host) => !parted.things.includes(host));
+}
+
 /** The sub-assembly that it goes to; undefined where it has nothing to go to. */
-function whereTo(bench: Bench, part: Part, own: number, onto: readonly ThingIndex[]): number | undefined {
+function whereTo(
+  bench: Bench,
+  part: Part,
+  own: number,
+  all: readonly ThingIndex[],
+  onto: readonly ThingIndex[],
+  parted: Event | undefined,
+): number | undefined {
   const { machine, state: s } = bench,
-    all = machine.hosts[part.index]!,
     elsewhere = (h: ThingIndex): boolean => lumpOf(s, h) !== own;
   const hosts = [...onto, ...all].filter(elsewhere),
     hung = machine.edges[part.index]!.filter((e) => !e.hangs && elsewhere(e.to)).map((e) => e.to);
-  const parting = bench.events[at(s.offBy, part.index)];
+  const parting = parted ?? bench.events[at(s.offBy, part.index)];
   const stayed = (h: ThingIndex): boolean =>
     parting !== undefined && !parting.moved.includes(h) && lumpOf(parting.before, h) === parting.from;
   const sides = parting ? hosts.filter(stayed) : hosts;
@@ -175,8 +196,9 @@ function whereTo(bench: Bench, part: Part, own: number, onto: readonly ThingInde
   // Nothing says what it hangs on: it goes back to where it was, and what hangs on it comes after.
   if (all.length === 0 && onto.length === 0 && parting && bench.builtOn.length === 0 && !machine.isBase(part.index))
     return nameOf(s, parting.from);
-  // What it hangs on had left before it (a shaft drawn out of a wheel, the wheel lifted out after that): it lay where it was.
-  if (bench.computed && parting && hosts.length > 0 && sides.length === 0 && onto.length === 0)
+  // What it hangs on had left before it (a shaft drawn out of a wheel, the wheel lifted out after that): it lay where it was, and goes
+  // back there also with that on it again.
+  if (bench.computed && parting && all.length > 0 && sides.length === 0 && onto.length === 0)
     return nameOf(s, parting.from);
   const onBase = (list: readonly ThingIndex[]): ThingIndex | undefined => list.find((h) => lumpOf(s, h) === ON_BASE);
   const near =

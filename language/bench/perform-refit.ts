@@ -63,6 +63,7 @@ function performOp(bench: Bench, op: RefitOp): void {
         carrierOf(bench, op),
         around,
         written ? resolve(bench, written.on, around) : [],
+        event,
       );
     case "finger-tighten":
       return make(bench, as("fit", { count: op.count, fingerTight: true }), thing, around);

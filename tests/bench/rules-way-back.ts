@@ -111,6 +111,17 @@ export const wayBack: readonly Rule[] = [
   ["aside.ts#moveAside", place, "slid further aside it is moved back once, after all that was done meanwhile"],
   ["fit.ts#whereTo", place, "what its host had left before goes back to where it lay, and the host to it"],
   [
+    "fit.ts#whereTo",
+    place,
+    "what left before its host came back to it goes where it lay with that on it, whichever of the two is first",
+  ],
+  ["fit.ts#hostsOf", place, "what came off together goes back to where any of it was, as one side"],
+  [
+    "refit/sub-assemblies.ts#subAssemblies",
+    place,
+    "of what came off together the part that carries the rest is what comes back before what hides another of them",
+  ],
+  [
     "remove.ts#carrierOf",
     place,
     "of a group that hangs on nothing left the part that the others hang on is what is fitted",

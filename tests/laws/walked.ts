@@ -87,6 +87,7 @@ function drawn(die: Die, { solid, parts, ties, fluid, hazard }: Machine, back: n
     `slide ${one}`,
     `support ${one} with jack`,
     `hold ${one} with strap`,
+    `remove ${[...new Set([part, pick(die, parts), ...(chance(die, 0.3) ? [pick(die, parts)] : [])])].join(", ")} together`,
     ...(fluid ? ["drain oil"] : []),
     ...(hazard ? ["isolate h", "lock-out h", "try-start h", "restore h"] : []),
   ]);

@@ -53,7 +53,8 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
       hosts[0] ??
       (home !== undefined && stayed(event, home) ? home : undefined);
     if (host === undefined) continue;
-    const a = at(end.lump, event.thing),
+    // Of what came off together it is the one that carries the rest that goes back there.
+    const a = at(end.lump, end.carriers.get(event.index + 1)?.carrier ?? event.thing),
       b = at(end.lump, host);
     if (b !== ON_BASE && hosts.some((h) => at(end.lump, h) !== b)) unsure.add(event.index);
     if (a === b) continue;

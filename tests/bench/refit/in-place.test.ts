@@ -96,6 +96,34 @@ test("of a group that hangs on nothing left the part that the others hang on is 
   ).toEqual(["fitting hand, tip", "fitting arm"]);
 });
 
+test("what left before its host came back to it goes where it lay with that on it, whichever of the two is first", () => {
+  // The hub leaves by itself; the plate on it is bolted to the casing and leaves with that, afterwards.
+  const facts = `part casing "casing" { fits b by slide-fit }\n part hub "hub" { fits casing by slide-fit }\n part plate "plate" { fits hub by slide-fit }
+    part cap "cap"\n fastener cap-screws screw "cap screws" { count 2 joins cap to plate, casing }`;
+  expect(wayBack(facts, "remove hub; remove plate; undo cap-screws; remove cap").slice(-2)).toEqual([
+    "fitting plate",
+    "fitting hub",
+  ]);
+});
+
+test("what came off together goes back to where any of it was, as one side", () => {
+  // The ring of the group lay on the arm, which is off when the group goes on.
+  const facts = `${screwed("post", "b")}${screwed("arm", "post")}part ring o-ring "ring" { between arm and post renew when worn }`;
+  expect(
+    wayBack(facts, "undo post-screws; undo arm-screws; remove post, ring together; remove arm; remove post"),
+  ).toContain("fitting post, ring");
+});
+
+test("of what came off together the part that carries the rest is what comes back before what hides another of them", () => {
+  const facts = `part frame "frame"\n fastener frame-screw captive-screw "frame screw" { joins frame to b }\n part slide "slide" { fits frame by slide-fit }
+    part hood "hood" { fits b by slide-fit }\n part knob "knob" { fits slide by slide-fit behind hood }`;
+  const line = wayBack(
+    facts,
+    "back-out frame-screw; remove hood; remove knob, frame together; remove knob; remove slide",
+  );
+  expect(line.at(-2)).toBe("fitting hood");
+});
+
 test("what lies in a joint is in before it is closed, by captive screws as by others", () => {
   for (const [kind, undo] of [
     ["captive-screw", "back-out"],

@@ -85,6 +85,20 @@ test("the computed way back fills before the precautions of the filler are taken
   expect(codes(stage(hotFiller, "step { drain oil undo cs remove case }"))).toEqual(["hazard/not-yet"]);
 });
 
+test("the computed way back fills after precautions that lapsed since are taken again", () => {
+  for (const acts of [
+    "cool hot-top undo filler drain oil restore hot-top undo cs remove case",
+    // What it is filled at was opened under them, and the rest drained without.
+    "cool hot-top undo filler restore hot-top drain oil cool hot-top",
+  ]) {
+    const text = stage(hotFiller, `step { ${acts} }`);
+    expect(codes(text), acts).toEqual([]);
+    expect(firstRefusedLine(perform(text), 300), acts).toBeUndefined();
+    const line = refit(text);
+    expect(line.indexOf("filling Oil"), acts).toBeGreaterThan(line.indexOf("the precaution for Hot top"));
+  }
+});
+
 test("a precaution that is taken again while it stands is taken back once, after the last touch", () => {
   const facts = `part cap "Cap" { pieces 1..3 rests on b }
  hazard grit dust caution "Grit" { on cap  precaution other "Goggles on." back "Goggles off." }`;

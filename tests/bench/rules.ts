@@ -292,6 +292,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ],
     ["end-state.ts#precautionsLeft", back, "a proof is nothing that has to be taken away again"],
     ["refit/rules.ts#touchedBefore", hazards, "what is handled on the way back is handled while the precautions stand"],
+    [
+      "refit/rules.ts#whileItStood",
+      hazards,
+      "the computed way back fills after precautions that lapsed since are taken again",
+    ],
   ],
   Fluids: [
     ["fluids.ts#spills", holding, "a joint that opens a fluid cannot be opened while it is aboard"],

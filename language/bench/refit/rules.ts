@@ -135,18 +135,49 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
 const isCapping = ({ kind }: Event): boolean => kind === "capped" || kind === "uncapped";
 const wasBackedOut = ({ before }: Event, tie: ThingIndex): boolean => at(before.slack, tie) === BACKED_OUT;
 
-/** What the author has handled on the way back, and what a fluid is filled at, is handled while the precautions stand. */
+/**
+ * What the author has handled on the way back, and what a fluid is filled at, is handled while the precautions stand: before each is taken
+ * away, and after those that lapsed since are taken again.
+ */
 function touchedBefore(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | undefined)[], op: RefitOp): void {
   const { hazardsOn } = machineOf(strip.model),
     verb = op.event || !op.act ? op.verb : op.act.verb;
   const opened = openedBy(strip.model, verb, op.things);
   if (opened.length === 0 && (op.event || !op.act)) return;
   const handled = op.event || !op.act ? [] : handledBy(op.act, op.things, (names) => strip.resolve(names, op.around));
-  for (const thing of [...opened, ...handled])
-    for (const hazard of hazardsOn[thing] ?? [])
+  for (const thing of [...opened, ...handled]) {
+    // What it is filled at may have been opened by an act of its own, before the drain.
+    const own = strip.events.find(({ kind, things }) => (kind === "out" || kind === "off") && things.includes(thing)),
+      when = Math.min(op.event?.index ?? op.rank, own?.index ?? Infinity);
+    for (const hazard of hazardsOn[thing] ?? []) {
+      const [from, to] = whileItStood(strip.events, hazard.index, when),
+        why = "it is handled while the precaution stands";
       for (const event of strip.events)
-        if (event.kind === "stands" && event.thing === hazard.index)
-          ask(graph, op, opOf[event.index], "it is handled while the precaution stands", op.at, false);
+        if (event.kind === "stands" && event.thing === hazard.index && event.index > from && event.index < to)
+          ask(graph, op, opOf[event.index], why, op.at, false);
+      ask(graph, opOf[to], op, why, op.at, false);
+    }
+  }
+}
+
+/**
+ * From which lapse of the precautions to which they stood, next to this moment: around it, else before it, else after it. A range of events
+ * without ends of its own where they never lapsed.
+ */
+function whileItStood(events: readonly Event[], hazard: ThingIndex, when: number): readonly [number, number] {
+  const ofIt = (kind: Event["kind"]): number[] =>
+      events.filter((event) => event.kind === kind && event.thing === hazard).map(({ index }) => index),
+    lapses = [-1, ...ofIt("lapses"), events.length],
+    stood = ofIt("stands"),
+    ranges = lapses
+      .slice(1)
+      .map((to, i) => [lapses[i]!, to] as const)
+      .filter(([from, to]) => stood.some((index) => index > from && index < to));
+  return (
+    ranges.find(([from, to]) => when > from && when < to) ??
+    ranges.findLast(([, to]) => to < when) ??
+    ranges[0] ?? [-1, events.length]
+  );
 }
 
 /**

@@ -97,6 +97,9 @@ export function undo(bench: Bench, act: Act, things: readonly ThingIndex[], arou
         };
         continue;
       }
+      // The rest of those that were backed out, further out: nothing changes.
+      if (backed && before && !before.assumed && at(bench.state.slack, thing) === BACKED_OUT && before.count >= isIn)
+        continue;
       const event = happen(bench, "slack", thing, act, around, needs, { count, hazards: [...hazards] }),
         s = bench.state;
       bench.state = {
@@ -150,7 +153,10 @@ function alreadyLoose(bench: Bench, act: Act, tie: Tie, around: Around): boolean
   if (before?.assumed !== false || bench.phase !== "strip") return false;
   // Some of a group may be backed out by one line and some by the next, and the rest further once one of them is out.
   const backed =
-    act.verb === "back-out" && now === BACKED_OUT && before.count === tie.count && at(bench.state.out, tie.index) === 0;
+    now === BACKED_OUT &&
+    (act.verb === "back-out"
+      ? before.count === tie.count && at(bench.state.out, tie.index) === 0
+      : before.count >= left(bench.model, bench.state, tie.index));
   if (!backed && !(act.verb === "loosen" && now === LOOSE)) return false;
   report(
     bench,

@@ -2,7 +2,7 @@
 // and is clean.
 
 import { expect, test } from "vitest";
-import { findings, refit, stage } from "./refit/stage.ts";
+import { codes, findings, firstRefusedLine, perform, refit, stage } from "./refit/stage.ts";
 
 const says = (facts: string, steps: string): string[] =>
   findings(stage(facts, steps)).map((f) => `${f.code}: ${f.says}`);
@@ -100,6 +100,17 @@ test("loosened twice is a finding at the second", () => {
   expect(says(lid, "step { loosen screws loosen screws }")).toEqual([
     "sequence/already-undone: Screws are loose already",
   ]);
+});
+
+test("loosened after it was backed out is a finding: it is looser than that", () => {
+  expect(says(lid, "step { back-out screws loosen screws }")).toEqual([
+    "sequence/already-undone: Screws are backed out already",
+  ]);
+  expect(says(lid, "step { back-out 1 of screws loosen rest of screws undo screws remove lid }")).toEqual([]);
+  // The rest of them further out is no act of its own: they go in once.
+  const text = stage(lid, "step { back-out screws remove lid undo 1 of screws back-out screws }", "aim none");
+  expect(codes(text)).toEqual([]);
+  expect(firstRefusedLine(perform(text), 100)).toBeUndefined();
 });
 
 test("together come off only parts of one sub-assembly", () => {

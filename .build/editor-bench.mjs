@@ -95,6 +95,13 @@ async function session(command, args, folder, pull = false) {
         ...(pull ? { diagnostic: {} } : {}),
         publishDiagnostics: { versionSupport: true, relatedInformation: true },
         documentSymbol: { hierarchicalDocumentSymbolSupport: true },
+        // As the extension's client says it.
+        completion: {
+          completionItem: { snippetSupport: true },
+          completionList: {
+            itemDefaults: ["commitCharacters", "editRange", "insertTextFormat", "insertTextMode", "data"],
+          },
+        },
       },
     },
     initializationOptions: { provideFormatter: true },

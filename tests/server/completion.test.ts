@@ -2,7 +2,7 @@
 
 import { expect, test, vi } from "vitest";
 import type { CompletionItem } from "vscode-languageserver/node";
-import { client, drives, winch, type Client } from "./client.ts";
+import { client, drives, everything, winch, type Client } from "./client.ts";
 
 async function proposed(text: string): Promise<{ items: CompletionItem[]; labels: string[]; c: Client }> {
   const c = await client(text);
@@ -111,6 +111,47 @@ test("typing in a line performs nothing: the bench before it is that of the last
   // Not so when something before it changed, which the last check did not see.
   expect(await ask('note "none"\n    undo p')).toContain("cover-screws");
   await c.close();
+});
+
+test("blanks and comments before it perform nothing either", async () => {
+  const c = await client(winch("undo cover-screws\n    remove co<|>ver"));
+  await c.request("workspace/diagnostic", { previousResultIds: [] });
+  const project = c.session.projects()[0]!,
+    at = c.at,
+    acts = vi.spyOn(project, "bestActs"),
+    had = project.work();
+  await c.change("main.strip", c.text("main.strip").replace("undo cover-screws", "  undo cover-screws # all four"));
+  const { items } = await c.request<{ items: CompletionItem[] }>("textDocument/completion", at);
+  expect(items.find((one) => one.label === "cover")!.detail).toBe("Brake cover · comes off now");
+  expect(acts).not.toHaveBeenCalled();
+  expect(project.work()).toBe(had);
+  await c.close();
+});
+
+test("a client that takes the place once is told it once", async () => {
+  const told = async (itemDefaults: string[]): Promise<{ items: CompletionItem[]; itemDefaults?: object }> => {
+    const c = await client(winch("<|>"), {
+      ...everything,
+      textDocument: {
+        ...everything.textDocument,
+        completion: { ...everything.textDocument!.completion, completionList: { itemDefaults } },
+      },
+    });
+    const list = await c.request<{ items: CompletionItem[] }>("textDocument/completion", c.at);
+    await c.close();
+    return list;
+  };
+  const each = await told([]),
+    once = await told(["editRange"]),
+    wait = (list: { items: CompletionItem[] }): CompletionItem => list.items.find((one) => one.label === "wait")!;
+  expect(each.itemDefaults).toBeUndefined();
+  expect(once.itemDefaults).toEqual({ editRange: (wait(each).textEdit as { range: object }).range });
+  expect(once.items.some((one) => one.textEdit !== undefined)).toBe(false);
+  // What is put in is not always the label.
+  expect(once.items.map((one) => one.textEditText ?? one.label)).toEqual(
+    each.items.map((one) => one.textEdit!.newText),
+  );
+  expect(once.items.some((one) => one.textEditText !== undefined)).toBe(true);
 });
 
 test("what is inside a unit that is used several times is proposed by the part that it is", async () => {

@@ -1,6 +1,6 @@
 // The catalogues themselves: complete, honest about who has read them, without a word that clears, in the style of their language.
 
-import { globSync } from "node:fs";
+import { globSync, readFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { manual } from "../../language/outputs/manual/manual.ts";
@@ -77,6 +77,24 @@ test.each(tags.filter((tag) => tag !== "en-GB"))(
     expect(shape(own)).toEqual(shape(first));
   },
 );
+
+test("no sentence stands in the catalogue that nothing prints: each is named in the program outside of the catalogues", () => {
+  const program = globSync(join(root, "../../../{language,client,server}/**/*.ts"))
+    .filter((path) => !/[\\/](?:wording|node_modules)[\\/]|[\\/]tablet[\\/]script\.ts$/.test(path))
+    .map((path) => readFileSync(path, "utf8"))
+    .join("\n");
+  const unnamed = (value: object, path: string): string[] =>
+    Object.entries(value).flatMap(([key, each]) =>
+      typeof each === "object" && each !== null && !Array.isArray(each)
+        ? unnamed(each as object, `${path}${key}/`)
+        : new RegExp(`(?<![\\w-])${key}(?![\\w-])`).test(program)
+          ? []
+          : [`${path}${key}`],
+    );
+  expect(unnamed(defaultWording, "")).toEqual([]);
+  // The test itself: a sentence of this name is found missing.
+  expect(unnamed({ nobodyAsksForIt: "A sentence." }, "")).toEqual(["nobodyAsksForIt"]);
+});
 
 // ISO 3864-2 and ANSI Z535.6 as harmonised in the languages: the words as instructions for use print them (from memory; common practice).
 test.each([

@@ -56,7 +56,7 @@ test.each(Object.entries(wordings))("%s: no sentence of ours clears anything", (
 test("the printed words of every kind of hazard and precaution clear nothing", () => {
   const { kinds } = defaultWording;
   for (const kind of Object.keys(hazardKinds))
-    expect(`${kinds.hazard(kind)} ${kinds.hazardAbout(kind)}`).not.toMatch(clearing);
+    expect(`${kinds.hazard(kind)} ${kinds.hazardHarm(kind)}`).not.toMatch(clearing);
   for (const kind of Object.keys(precautions))
     expect(`${kinds.precaution(kind)} ${kinds.precautionBack(kind) ?? ""}`).not.toMatch(clearing);
 });

@@ -30,11 +30,6 @@ interface Worked {
   readonly refit: string;
 }
 
-interface Told {
-  readonly title: string;
-  readonly about: string;
-}
-
 export interface KindWords {
   /** For a part without a kind. */
   readonly plain: Readonly<Record<Half, string>>;
@@ -43,7 +38,7 @@ export interface KindWords {
   readonly joints: Readonly<Record<JointKindName, Worked>>;
   readonly uses: Readonly<Record<JointUse, string>>;
   /** `harm`: what it can do to people, as nouns that stand behind a colon. */
-  readonly hazards: Readonly<Record<HazardKindName, Told & { readonly harm: string }>>;
+  readonly hazards: Readonly<Record<HazardKindName, { readonly title: string; readonly harm: string }>>;
   readonly hazardFigures: Readonly<Record<HazardFigure, string>>;
   /** `back`: printed where the author says nothing; undefined where nothing has to be taken back. */
   readonly precautions: Readonly<Record<PrecautionName, { readonly title: string; readonly back: string | undefined }>>;
@@ -54,7 +49,7 @@ export interface KindWords {
   >;
   readonly sources: Readonly<Record<SourceName, { readonly title: string }>>;
   readonly wear: Readonly<Record<ProtectiveEquipmentName, { readonly title: string }>>;
-  readonly drives: Readonly<Record<DriveName, { readonly title: string; readonly tool: string }>>;
+  readonly drives: Readonly<Record<DriveName, { readonly tool: string }>>;
   readonly sequences: Readonly<Record<SequenceName, { readonly title: string }>>;
   /** The word as the standards print it, and what it means. */
   readonly signals: Readonly<Record<SignalName, { readonly word: string; readonly about: string }>>;
@@ -69,7 +64,6 @@ export const kindsOf = (words: KindWords) => ({
   fastener: (kind: string): string => kindIn(words.fasteners, kind)?.title ?? "",
   joint: (kind: string): string => kindIn(words.joints, kind)?.title ?? "",
   hazard: (kind: string): string => kindIn(words.hazards, kind)?.title ?? kind,
-  hazardAbout: (kind: string): string => kindIn(words.hazards, kind)?.about ?? "",
   hazardHarm: (kind: string): string => kindIn(words.hazards, kind)?.harm ?? "",
   hazardFigure: (word: string): string => kindIn(words.hazardFigures, word) ?? word.replaceAll("-", " "),
   precaution: (kind: string): string => kindIn(words.precautions, kind)?.title ?? kind,
@@ -84,7 +78,6 @@ export const kindsOf = (words: KindWords) => ({
   source: (kind: string): string => kindIn(words.sources, kind)?.title ?? kind,
   /** Undefined for a name of the shop's own. */
   wear: (name: string): string | undefined => kindIn(words.wear, name)?.title,
-  drive: (kind: string): string => kindIn(words.drives, kind)?.title ?? kind,
   driveTool: (kind: string): string => kindIn(words.drives, kind)?.tool ?? kind,
   sequence: (kind: string): string => kindIn(words.sequences, kind)?.title ?? kind,
   signal: (signal: SignalName): string => words.signals[signal].word,

@@ -12,7 +12,6 @@ export const acts: Wording["acts"] = {
   the,
   some,
   list,
-  name: (name) => name,
   givenOtherwise: "nur wenn der Messwert davor außerhalb der Grenzen liegt",
   givenState: (title, state) =>
     `${title}${{ "": "", fails: " außerhalb der Grenzen", removed: " (ausgebaut)" }[state]}`,
@@ -96,7 +95,6 @@ export const acts: Wording["acts"] = {
   fingerTight: (what) => sentence(`${what} handfest anziehen`),
   tighten: (what, stage) => sentence(`${what}${stage === undefined ? "" : ` auf Stufe ${stage}`} anziehen`),
   precautionBackTitle: (title) => `Aufheben (${title}):`,
-  precautionEnds: (title, hazard) => sentence(`Ab hier gilt diese Vorkehrung nicht mehr: ${title}, ${hazard}`),
   starts: {
     without: (what) => sentence(`Zu Beginn: ohne ${what}`),
     drained: (what) => sentence(`Zu Beginn abgelassen: ${what}`),
@@ -168,7 +166,6 @@ export const acts: Wording["acts"] = {
   tightenLater: "Das Anziehdrehmoment folgt später.",
   threadLocker: (name) => sentence(`Schraubensicherung: ${name}`),
   lubricant: (name) => sentence(`Schmieren mit: ${name}`),
-  newIfWorn: "Neu, wenn verschlissen oder beschädigt.",
   newIf: {
     worn: "Neu, wenn verschlissen.",
     damaged: "Neu, wenn beschädigt.",
@@ -201,7 +198,6 @@ export const acts: Wording["acts"] = {
   bead: (width, length) => (length ? `Raupe ${width} x ${length}` : `Raupe ${width}, Länge nicht angegeben`),
   piecesNamed: (name, pieces) => `${name} ${list(pieces)}`,
   each: (what, count) => `${what}, je ${count} Stück`,
-  amountNotGiven: "Menge nicht angegeben",
   volumeNotGiven: "Volumen nicht angegeben",
   massNotGiven: "Masse nicht angegeben",
   countNotGiven: "Anzahl nicht angegeben",
@@ -223,5 +219,4 @@ export const acts: Wording["acts"] = {
     repeat: (what) => `wiederholen ab ${what}`,
     choose: (what, from) => `${what} auswählen aus ${from}`,
   },
-  given: (condition) => condition,
 };

@@ -20,7 +20,6 @@ export const benchSheets: Wording["benchSheets"] = {
   when: "Wann",
   reading: "Messwert",
   signature: "Unterschrift",
-  note: "Anmerkung",
 
   preparation: {
     title: "Vorbereitung",

@@ -136,5 +136,4 @@ export const bill: Wording["bill"] = {
   every: (strips) => (strips === 1 ? "neu nach jeder Zerlegung" : `neu nach je ${strips} Zerlegungen`),
   each: (text) => `für eine: ${text}`,
   usedOn: (things) => `für ${things.join("; ")}`,
-  step: (title) => title,
 };

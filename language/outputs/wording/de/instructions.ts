@@ -78,7 +78,4 @@ export const instructions: Wording["instructions"] = {
     ["V DC, V AC", "Spannung, Gleich- und Wechselspannung: nie miteinander verglichen"],
     ["°C, °F", "Temperatur"],
   ],
-  indexName: "Gegenstand",
-  indexLines: "Zeilen",
-  codeOf: (step) => `Code zu ${step}`,
 };

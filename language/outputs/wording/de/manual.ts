@@ -23,7 +23,6 @@ export const manual: Wording["manual"] = {
     fluids: "Flüssigkeiten",
     record: "Aufzeichnung",
   },
-  title: (unit) => unit,
   of: (section, procedure) => `${section}: ${procedure}`,
 
   unit: "Einheit",
@@ -35,12 +34,9 @@ export const manual: Wording["manual"] = {
   date: "Datum",
   content: "Inhalt (SHA-256)",
   files: "Erstellt aus",
-  approval: "Freigegeben von",
   notGiven: "nicht angegeben",
   notApproved: "nicht freigegeben: Dies ist ein Entwurf",
-  serial: "Seriennummer",
   mass: "Masse der Einheit",
-  aim: "Wird abgebaut",
   before: "Vor dieser Arbeit",
   stripAlone: "(nur das Zerlegen: Der zugehörige Zusammenbau folgt nach dem dieser Anleitung)",
 
@@ -111,10 +107,8 @@ export const manual: Wording["manual"] = {
   count: "Anzahl",
   size: "Größe",
   partNo: "Teilenummer",
-  standard: "Norm",
   fresh: "Neu",
   joins: "Verbindet",
-  class: "Klasse",
   passes: "Durchgänge und Reihenfolge",
   slingLegs: (legs, angle) =>
     joined(
@@ -126,12 +120,10 @@ export const manual: Wording["manual"] = {
     ),
   hangsOn: (what, on) => `${what} an ${on}`,
   freshGrades: { certain: "immer", worn: "wenn verschlissen oder beschädigt" },
-  pieces: (count) => String(count),
   massColumn: "Masse",
   note: "Anmerkung",
   fastenersCaption: "Verbindungselemente",
   jointsCaption: "Verbindungen",
-  grade: "Bedarf",
   item: "Artikel",
   amount: "Menge",
   packs: "Packungen",
@@ -146,7 +138,6 @@ export const manual: Wording["manual"] = {
 
   done: (line) => `Zeile ${line} erledigt`,
   reading: "Messwert",
-  passesFails: "Wie es sein soll? Ja / Nein",
   signed: "Name und Unterschrift",
   noStrip: "Diese Anleitung nimmt nichts ab.",
   noRefit: "Der Rückweg ließ sich nicht ermitteln. Nicht beginnen, bevor das gelingt: siehe Befunde.",
@@ -154,8 +145,6 @@ export const manual: Wording["manual"] = {
   problem: "Die Werkbank hat diese Zeile abgelehnt: siehe Befunde.",
   pictureMissing: (file, why) => sentence(`Bild ${file} wird nicht gezeigt: ${why}`),
   pictureOff: (file) => sentence(`Bild: ${file}`),
-  patternAlt: (count, order) => `Lochkreis mit ${count} Plätzen, nummeriert in der Reihenfolge des Anziehens: ${order}`,
-  patternCaption: "Die Zahl in jedem Kreis sagt, wann er an der Reihe ist; mit einem beliebigen beginnen.",
   given: (conditions) => `${list(conditions)}:`,
 
   recordLines: [
@@ -169,5 +158,4 @@ export const manual: Wording["manual"] = {
   ],
   recordNote: "Dieses Blatt bei der Einheit aufbewahren.",
   madeWith: "Erstellt von Stripdown aus der Anleitung in Textform.",
-  summaryFindings: (count) => `${counted(count, "Befund", "Befunde")} offen`,
 };

@@ -22,7 +22,6 @@ export const acts = {
   the,
   some,
   list,
-  name: inside,
   givenOtherwise: "if the reading before is not as it should be",
   givenState: (title: string, state: "" | "fails" | "removed") =>
     `${inside(title)}${{ "": "", fails: " is not as it should be", removed: " removed" }[state]}`,
@@ -107,8 +106,6 @@ export const acts = {
   tighten: (what: string, stage?: number) =>
     sentence(`Tighten ${what}${stage === undefined ? "" : ` to stage ${stage}`}`),
   precautionBackTitle: (title: string) => `Take back (${title.toLowerCase()}):`,
-  precautionEnds: (title: string, hazard: string) =>
-    sentence(`From here on this precaution no longer stands: ${title.toLowerCase()}, ${inside(hazard)}`),
   starts: {
     without: (what: string) => sentence(`At the start: without ${what}`),
     drained: (what: string) => sentence(`At the start: ${what} drained`),
@@ -185,7 +182,6 @@ export const acts = {
   tightenLater: "The torque comes later.",
   threadLocker: (name: string) => sentence(`Thread-locker: ${inside(name)}`),
   lubricant: (name: string) => sentence(`Lubricate: ${inside(name)}`),
-  newIfWorn: "New if worn or damaged.",
   newIf: {
     worn: "New if worn.",
     damaged: "New if damaged.",
@@ -224,7 +220,6 @@ export const acts = {
     length ? `bead ${width} x ${length}` : `bead ${width}, length not given`,
   piecesNamed: (name: string, pieces: readonly string[]) => `${inside(name)} ${list(pieces)}`,
   each: (what: string, count: number) => `${what}, ${count} each`,
-  amountNotGiven: "amount not given",
   volumeNotGiven: "volume not given",
   massNotGiven: "mass not given",
   countNotGiven: "count not given",
@@ -247,7 +242,6 @@ export const acts = {
     repeat: (what: string) => `repeat from ${what}`,
     choose: (what: string, from: string) => `choose ${what} from ${from}`,
   },
-  given: (condition: string) => condition,
 };
 
 function lowerFirst(text: string): string {

@@ -11,7 +11,6 @@ export const benchSheets = {
   when: "When",
   reading: "Reading",
   signature: "Signature",
-  note: "Note",
 
   preparation: {
     title: "Preparation",

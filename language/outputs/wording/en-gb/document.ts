@@ -128,5 +128,4 @@ export const bill = {
   every: (strips: number) => `new every ${strips} strips`,
   each: (text: string) => `for one: ${text}`,
   usedOn: (things: readonly string[]) => `for ${things.map(inside).join("; ")}`,
-  step: (title: string) => title,
 };

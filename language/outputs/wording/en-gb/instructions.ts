@@ -70,7 +70,4 @@ export const instructions = {
     ["V dc, V ac", "Voltage, direct and alternating: never compared with one another"],
     ["°C, °F", "Temperature"],
   ] as readonly (readonly [string, string])[],
-  indexName: "Thing",
-  indexLines: "Lines",
-  codeOf: (step: string) => `Code for ${step}`,
 };

@@ -1,6 +1,6 @@
 // Headings and sentences of the manual, in British English.
 
-import { counted, inside, list, sentence } from "./phrases.ts";
+import { inside, list, sentence } from "./phrases.ts";
 
 export const manual = {
   htmlLang: "en-GB",
@@ -21,7 +21,6 @@ export const manual = {
     fluids: "Fluids",
     record: "Record",
   },
-  title: (unit: string) => unit,
   of: (section: string, procedure: string) => `${section}: ${procedure}`,
 
   // Identification.
@@ -34,12 +33,9 @@ export const manual = {
   date: "Date",
   content: "Content (SHA-256)",
   files: "Made from",
-  approval: "Approved by",
   notGiven: "not given",
   notApproved: "not approved: this is a draft",
-  serial: "Serial number",
   mass: "Mass of the unit",
-  aim: "Comes off",
   before: "Before this work",
   stripAlone: "(its strip alone: its own way back comes after that of this procedure)",
 
@@ -115,10 +111,8 @@ export const manual = {
   count: "Count",
   size: "Size",
   partNo: "Part number",
-  standard: "Standard",
   fresh: "New",
   joins: "Joins",
-  class: "Class",
   passes: "Passes and sequence",
   slingLegs: (legs: number | undefined, angle: string | undefined) =>
     [
@@ -129,12 +123,10 @@ export const manual = {
       .join(" "),
   hangsOn: (what: string, on: string) => `${what} to ${on}`,
   freshGrades: { certain: "always", worn: "if worn or damaged" },
-  pieces: (count: number) => String(count),
   massColumn: "Mass",
   note: "Note",
   fastenersCaption: "Fasteners",
   jointsCaption: "Joints",
-  grade: "Needed",
   item: "Item",
   amount: "Amount",
   packs: "Packs",
@@ -150,7 +142,6 @@ export const manual = {
   // Steps.
   done: (line: string) => `Line ${line} done`,
   reading: "Reading",
-  passesFails: "As it should be? Yes / No",
   signed: "Name and signature",
   noStrip: "This procedure takes nothing off.",
   noRefit: "The way back could not be worked out. Do not begin before it can: see the findings.",
@@ -158,9 +149,6 @@ export const manual = {
   problem: "The bench refused this line: see the findings.",
   pictureMissing: (file: string, why: string) => sentence(`Picture ${file} is not shown: ${why}`),
   pictureOff: (file: string) => sentence(`Picture: ${file}`),
-  patternAlt: (count: number, order: string) =>
-    `Bolt circle of ${count}, numbered in the order of tightening: ${order}`,
-  patternCaption: "The number in each circle is its turn; begin at any one.",
   given: (conditions: readonly string[]) => `${list(conditions)}:`,
 
   // Record.
@@ -175,5 +163,4 @@ export const manual = {
   ] as readonly string[],
   recordNote: "Keep this sheet with the unit.",
   madeWith: "Made by Stripdown from the procedure as code.",
-  summaryFindings: (count: number) => `${counted(count, "finding")} open`,
 };

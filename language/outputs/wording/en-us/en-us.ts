@@ -83,11 +83,6 @@ export const enUs: Wording = {
       "lock-wire": { ...joints["lock-wire"], title: "Safety wire" },
     },
     uses: { ...kindWords.uses, "lock-wire": "lockwire" },
-    hazards: {
-      ...kindWords.hazards,
-      radiation: { ...kindWords.hazards.radiation, about: "Ionizing, laser or ultraviolet." },
-      biological: { ...kindWords.hazards.biological, about: "Germs or molds." },
-    },
     precautions: {
       ...kindWords.precautions,
       earth: { title: "Ground", back: "Take the ground off" },
@@ -95,10 +90,10 @@ export const enUs: Wording = {
     sources: { ...kindWords.sources, mains: { title: "Line supply" } },
     drives: {
       ...kindWords.drives,
-      hex: { title: "Hexagon", tool: "wrench" },
-      "hex-socket": { title: "Hexagon socket", tool: "hex key" },
-      slot: { title: "Slot", tool: "slotted screwdriver" },
-      "pin-spanner": { title: "Pin holes", tool: "pin wrench" },
+      hex: { tool: "wrench" },
+      "hex-socket": { tool: "hex key" },
+      slot: { tool: "slotted screwdriver" },
+      "pin-spanner": { tool: "pin wrench" },
     },
     sequences: { ...kindWords.sequences, "centre-out": { title: "From the center out" } },
   }),

@@ -12,7 +12,6 @@ export const acts: Wording["acts"] = {
   the,
   some,
   list,
-  name: the,
   givenOtherwise: "solo si la medida anterior está fuera de límites",
   givenState: (title, state) => `${title}${{ "": "", fails: " fuera de límites", removed: " (desmontado)" }[state]}`,
   givenCondition: (unless, any, states) => `${unless ? "salvo si: " : "solo si: "}${states.join(any ? " o " : " y ")}`,
@@ -77,8 +76,6 @@ export const acts: Wording["acts"] = {
   fingerTight: (what) => told("Enroscar a mano, sin apretar", what),
   tighten: (what, stage) => told(stage === undefined ? "Apretar" : `Apretar a la etapa ${stage}`, what),
   precautionBackTitle: (title) => `Levantar la precaución (${lowerFirst(title)}):`,
-  precautionEnds: (title, hazard) =>
-    told("Desde aquí esta precaución ya no está puesta", `${lowerFirst(title)}, ${the(hazard)}`),
   starts: {
     without: (what) => told("Al empezar, sin", what),
     drained: (what) => told("Al empezar, ya vaciado", what),
@@ -162,7 +159,6 @@ export const acts: Wording["acts"] = {
   tightenLater: "El par de apriete viene después.",
   threadLocker: (name) => told("Fijador de roscas", the(name)),
   lubricant: (name) => told("Lubricar con", the(name)),
-  newIfWorn: "Nuevo si está gastado o dañado.",
   newIf: {
     worn: "Nuevo si está gastado.",
     damaged: "Nuevo si está dañado.",
@@ -195,7 +191,6 @@ export const acts: Wording["acts"] = {
   bead: (width, length) => (length ? `cordón ${width} x ${length}` : `cordón ${width}, longitud no indicada`),
   piecesNamed: (name, pieces) => `${the(name)} ${list(pieces)}`,
   each: (what, count) => `${what}, ${counted(count, "pieza")} de cada`,
-  amountNotGiven: "cantidad no indicada",
   volumeNotGiven: "volumen no indicado",
   massNotGiven: "masa no indicada",
   countNotGiven: "número no indicado",
@@ -217,5 +212,4 @@ export const acts: Wording["acts"] = {
     repeat: (what) => titled("repetir desde", what),
     choose: (what, from) => `${titled("elegir", what)}, entre ${from}`,
   },
-  given: (condition) => condition,
 };

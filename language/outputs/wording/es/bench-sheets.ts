@@ -20,7 +20,6 @@ export const benchSheets: Wording["benchSheets"] = {
   when: "Cuándo",
   reading: "Medida",
   signature: "Firma",
-  note: "Nota",
 
   preparation: {
     title: "Preparación",

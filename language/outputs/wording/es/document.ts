@@ -146,5 +146,4 @@ export const bill: Wording["bill"] = {
   every: (strips) => (strips === 1 ? "nuevo en cada desmontaje" : `nuevo cada ${strips} desmontajes`),
   each: (text) => titled("para una", text),
   usedOn: (things) => `para ${things.map(the).join("; ")}`,
-  step: (title) => title,
 };

@@ -71,7 +71,4 @@ export const instructions: Wording["instructions"] = {
     ["V CC, V CA", "Tensión continua y alterna: nunca se comparan entre sí"],
     ["°C, °F", "Temperatura"],
   ],
-  indexName: "Cosa",
-  indexLines: "Líneas",
-  codeOf: (step) => `Código de ${step}`,
 };

@@ -23,7 +23,6 @@ export const manual: Wording["manual"] = {
     fluids: "Fluidos",
     record: "Registro",
   },
-  title: (unit) => unit,
   of: (section, procedure) => titled(section, procedure),
 
   unit: "Unidad",
@@ -35,12 +34,9 @@ export const manual: Wording["manual"] = {
   date: "Fecha",
   content: "Contenido (SHA-256)",
   files: "Hecho a partir de",
-  approval: "Firma de aprobación",
   notGiven: "no indicado",
   notApproved: "sin firma de aprobación: esto es un borrador",
-  serial: "Número de serie",
   mass: "Masa de la unidad",
-  aim: "Se desmonta",
   before: "Antes de este trabajo",
   stripAlone: "(solo el desmontaje: su propia vuelta viene tras la de este procedimiento)",
 
@@ -111,10 +107,8 @@ export const manual: Wording["manual"] = {
   count: "Número",
   size: "Tamaño",
   partNo: "Referencia",
-  standard: "Norma",
   fresh: "Nuevo",
   joins: "Une",
-  class: "Clase de resistencia",
   passes: "Pasadas y orden",
   slingLegs: (legs, angle) =>
     joined(
@@ -126,12 +120,10 @@ export const manual: Wording["manual"] = {
     ),
   hangsOn: (what, on) => `${what} a ${on}`,
   freshGrades: { certain: "siempre", worn: "si está gastado o dañado" },
-  pieces: (count) => String(count),
   massColumn: "Masa",
   note: "Nota",
   fastenersCaption: "Elementos de fijación",
   jointsCaption: "Uniones",
-  grade: "Necesidad",
   item: "Artículo",
   amount: "Cantidad",
   packs: "Envases",
@@ -146,7 +138,6 @@ export const manual: Wording["manual"] = {
 
   done: (line) => `Línea ${line} hecha`,
   reading: "Medida",
-  passesFails: "¿Como debe ser? Sí / No",
   signed: "Nombre y firma",
   noStrip: "Este procedimiento no desmonta nada.",
   noRefit: "No se pudo establecer la vuelta. No empezar antes de que se pueda: ver los hallazgos.",
@@ -154,8 +145,6 @@ export const manual: Wording["manual"] = {
   problem: "El banco ha rechazado esta línea: ver los hallazgos.",
   pictureMissing: (file, why) => sentence(titled(`La imagen ${file} no se muestra`, why)),
   pictureOff: (file) => sentence(titled("Imagen", file)),
-  patternAlt: (count, order) => titled(`Círculo de ${count} tornillos, numerados en el orden de apriete`, order),
-  patternCaption: "El número en cada círculo es su turno; empezar por cualquiera.",
   given: (conditions) => `${list(conditions)}:`,
 
   recordLines: [
@@ -169,5 +158,4 @@ export const manual: Wording["manual"] = {
   ],
   recordNote: "Guardar esta hoja con la unidad.",
   madeWith: "Hecho por Stripdown a partir del procedimiento escrito.",
-  summaryFindings: (count) => counted(count, "hallazgo abierto", "hallazgos abiertos"),
 };

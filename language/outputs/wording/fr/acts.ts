@@ -12,7 +12,6 @@ export const acts: Wording["acts"] = {
   the,
   some,
   list,
-  name: the,
   givenOtherwise: "seulement si la mesure précédente est hors limites",
   givenState: (title, state) => `${title}${{ "": "", fails: " hors limites", removed: " (déposé)" }[state]}`,
   givenCondition: (unless, any, states) =>
@@ -90,8 +89,6 @@ export const acts: Wording["acts"] = {
   fingerTight: (what) => told("Visser à la main, sans serrer", what),
   tighten: (what, stage) => told(stage === undefined ? "Serrer" : `Serrer au palier ${stage}`, what),
   precautionBackTitle: (title) => `Lever la précaution (${lowerFirst(title)})\u00a0:`,
-  precautionEnds: (title, hazard) =>
-    told("À partir d'ici cette précaution n'est plus en place", `${lowerFirst(title)}, ${the(hazard)}`),
   starts: {
     without: (what) => told("Au départ, sans", what),
     drained: (what) => told("Au départ, déjà vidangé", what),
@@ -171,7 +168,6 @@ export const acts: Wording["acts"] = {
   tightenLater: "Le couple de serrage vient plus tard.",
   threadLocker: (name) => told("Frein-filet", the(name)),
   lubricant: (name) => told("Lubrifier avec", the(name)),
-  newIfWorn: "Neuf en cas d'usure ou de dommage.",
   newIf: {
     worn: "Neuf en cas d'usure.",
     damaged: "Neuf en cas de dommage.",
@@ -204,7 +200,6 @@ export const acts: Wording["acts"] = {
   bead: (width, length) => (length ? `cordon ${width} x ${length}` : `cordon ${width}, longueur non indiquée`),
   piecesNamed: (name, pieces) => `${the(name)} ${list(pieces)}`,
   each: (what, count) => `${what}, ${counted(count, "pièce")} pour chaque`,
-  amountNotGiven: "quantité non indiquée",
   volumeNotGiven: "volume non indiqué",
   massNotGiven: "masse non indiquée",
   countNotGiven: "nombre non indiqué",
@@ -226,5 +221,4 @@ export const acts: Wording["acts"] = {
     repeat: (what) => titled("recommencer à partir de", what),
     choose: (what, from) => `${titled("choisir", what)}, parmi ${from}`,
   },
-  given: (condition) => condition,
 };

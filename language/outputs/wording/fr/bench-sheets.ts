@@ -20,7 +20,6 @@ export const benchSheets: Wording["benchSheets"] = {
   when: "Quand",
   reading: "Mesure",
   signature: "Signature",
-  note: "Note",
 
   preparation: {
     title: "Préparation",

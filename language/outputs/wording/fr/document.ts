@@ -147,5 +147,4 @@ export const bill: Wording["bill"] = {
   every: (strips) => (strips === 1 ? "neuf à chaque démontage" : `neuf tous les ${strips} démontages`),
   each: (text) => titled("pour une", text),
   usedOn: (things) => `pour ${things.map(the).join("\u00a0; ")}`,
-  step: (title) => title,
 };

@@ -72,7 +72,4 @@ export const instructions: Wording["instructions"] = {
     ["V CC, V CA", "Tension continue et alternative\u00a0: jamais comparées l'une à l'autre"],
     ["°C, °F", "Température"],
   ],
-  indexName: "Chose",
-  indexLines: "Lignes",
-  codeOf: (step) => `Code de ${step}`,
 };

@@ -23,7 +23,6 @@ export const manual: Wording["manual"] = {
     fluids: "Fluides",
     record: "Relevé",
   },
-  title: (unit) => unit,
   of: (section, procedure) => titled(section, procedure),
 
   unit: "Unité",
@@ -35,12 +34,9 @@ export const manual: Wording["manual"] = {
   date: "Date",
   content: "Contenu (SHA-256)",
   files: "Établi d'après",
-  approval: "Approuvé par",
   notGiven: "non indiqué",
   notApproved: "non approuvé\u00a0: ceci est un projet",
-  serial: "Numéro de série",
   mass: "Masse de l'unité",
-  aim: "À déposer",
   before: "Avant ce travail",
   stripAlone: "(le démontage seul\u00a0: son remontage vient après celui de cette procédure)",
 
@@ -111,10 +107,8 @@ export const manual: Wording["manual"] = {
   count: "Nombre",
   size: "Taille",
   partNo: "Référence",
-  standard: "Norme",
   fresh: "Neuf",
   joins: "Relie",
-  class: "Classe",
   passes: "Passes et ordre",
   slingLegs: (legs, angle) =>
     joined(
@@ -126,12 +120,10 @@ export const manual: Wording["manual"] = {
     ),
   hangsOn: (what, on) => `${what} à ${on}`,
   freshGrades: { certain: "toujours", worn: "en cas d'usure ou de dommage" },
-  pieces: (count) => String(count),
   massColumn: "Masse",
   note: "Note",
   fastenersCaption: "Éléments de fixation",
   jointsCaption: "Assemblages",
-  grade: "Besoin",
   item: "Article",
   amount: "Quantité",
   packs: "Conditionnements",
@@ -146,7 +138,6 @@ export const manual: Wording["manual"] = {
 
   done: (line) => `Ligne ${line} faite`,
   reading: "Mesure",
-  passesFails: "Comme il faut\u00a0? Oui / Non",
   signed: "Nom et signature",
   noStrip: "Cette procédure ne dépose rien.",
   noRefit: "Le retour n'a pas pu être établi. Ne pas commencer avant qu'il le soit\u00a0: voir les constats.",
@@ -154,8 +145,6 @@ export const manual: Wording["manual"] = {
   problem: "L'établi a refusé cette ligne\u00a0: voir les constats.",
   pictureMissing: (file, why) => sentence(titled(`L'image ${file} n'est pas montrée`, why)),
   pictureOff: (file) => sentence(titled("Image", file)),
-  patternAlt: (count, order) => titled(`Cercle de ${count} vis, numérotées dans l'ordre de serrage`, order),
-  patternCaption: "Le chiffre dans chaque cercle est son rang\u00a0; commencer par n'importe lequel.",
   given: (conditions) => `${list(conditions)}\u00a0:`,
 
   recordLines: [
@@ -169,5 +158,4 @@ export const manual: Wording["manual"] = {
   ],
   recordNote: "Garder cette feuille avec l'unité.",
   madeWith: "Établi par Stripdown d'après la procédure écrite.",
-  summaryFindings: (count) => counted(count, "constat ouvert", "constats ouverts"),
 };

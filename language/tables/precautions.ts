@@ -37,7 +37,7 @@ const table = {
     verb: "Isolate",
     rank: 2,
     isolates: true,
-    back: "Switch the isolator back as the procedure says",
+    back: "Put the isolating device back as the procedure says",
   },
   "lock-out": {
     ...usual,

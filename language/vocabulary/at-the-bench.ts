@@ -311,7 +311,7 @@ const rows: Readonly<Record<string, Row>> = {
   step: fact(
     "acts that belong together; its refit block speaks of its events",
     "a heading with its acts",
-    "`Way back of step …`",
+    "`Refit of step …`",
   ),
   refit: [none, "adds to the computed way back, or with `by` replaces it", "in the way back"],
   do: fact(

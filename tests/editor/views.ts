@@ -202,7 +202,7 @@ export const views: Readonly<Record<string, () => Promise<void>>> = {
       () => vscode.workspace.textDocuments.find((one) => one.uri.scheme === "stripdown-refit"),
       (one) => one !== undefined,
     );
-    assert.match(page!.getText(), /WAY BACK[\s\S]*Mooring winch|Mooring winch[\s\S]*WAY BACK/);
+    assert.match(page!.getText(), /REFIT[\s\S]*Mooring winch|Mooring winch[\s\S]*REFIT/);
     // It follows the text that it comes from, saved or not.
     const unit = await open(winch);
     await replace(unit, '"Brake cover"', '"Cover of brake"');

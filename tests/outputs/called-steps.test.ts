@@ -43,8 +43,8 @@ test("a step of a called procedure says the part, with its piece once", () => {
       back.map(({ title }) => title),
       calls,
     ).toEqual([
-      "Way back of step 2: Open the gear: Lid off (Gearbox right)",
-      "Way back of step 1: Open the gear: Lid off (Gearbox left)",
+      "Refit of step 2: Open the gear: Lid off (Gearbox right)",
+      "Refit of step 1: Open the gear: Lid off (Gearbox left)",
     ]);
   }
 });

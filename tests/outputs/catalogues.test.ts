@@ -175,13 +175,16 @@ test("a language that nobody has read says so in one line on every paper, Englis
 
 /** British words that have another one in American English (Oxford and Merriam-Webster mark each so; from memory). */
 const british =
-  /\b(?:spanners?|anticlockwise|circlips?|split pins?|authoris\w+|colour\w*|moulds?|(?:milli|newton )?metres?|litres?|\d+ off)\b|\$\{\w+\} off\b/i;
+    /\b(?:spanners?|anticlockwise|circlips?|split pins?|authoris\w+|colour\w*|moulds?|(?:milli|newton )?metres?|litres?|\d+ off)\b|\$\{\w+\} off\b/i,
+  /** Words of the trade on one side only (common practice). In the source of a sentence they may be the name of a value. */
+  britishTrade = /\b(?:refits?|strips?|(?:un)?tick(?:s|ed)?|renew(?:s|ed)?|prov(?:e|ing) dead)\b/i;
 
 test("en-US: no British word is left, in the fixed sentences and in what is printed", () => {
   const words = Object.keys(machines).flatMap((name) => {
     const input = machines[name]!();
     return everyText(name, input, { ...options, wording: of("en-US") }).flatMap(({ of: output, text }) =>
-      [...text.matchAll(new RegExp(british, "gi"))]
+      [british, britishTrade]
+        .flatMap((words) => [...text.matchAll(new RegExp(words, "gi"))])
         .filter(([found]) => !input.own.has(found))
         .map(([found]) => `${name}, ${output}: ${found}`),
     );
@@ -191,7 +194,7 @@ test("en-US: no British word is left, in the fixed sentences and in what is prin
   const visit = (value: unknown, path: string): void => {
     if (typeof value === "string" || typeof value === "function") {
       const text = typeof value === "string" ? value : value.toString().replace(/\b(?:acts|words|kinds)\.\w+/g, "");
-      const found = british.exec(text)?.[0];
+      const found = british.exec(text)?.[0] ?? (typeof value === "string" ? britishTrade.exec(text)?.[0] : undefined);
       if (found !== undefined) fixed.push(`${path}: ${found}`);
     } else if (typeof value === "object" && value !== null)
       for (const [key, each] of Object.entries(value)) visit(each, `${path}/${key}`);

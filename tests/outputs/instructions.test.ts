@@ -181,7 +181,7 @@ test("a procedure that begins where the strip of another ended says that only it
   procedure open "Open the box" for box { aim lid off  step { undo screws  remove lid } }
   procedure cup-out "Take the cup out" for box { NEEDS  aim cup off  step { undo nuts  remove cup } }`;
   const made = (needs: string): string => write(manual, "html", compiledText(text.replace("NEEDS", needs)), options);
-  const alone = "its strip alone: its own way back comes after that of this procedure";
+  const alone = "its strip alone: its own refit comes after that of this procedure";
   expect(made("needs open")).toContain(alone);
   expect(made('needs "The box is on the bench" starts without lid')).not.toContain(alone);
 });

@@ -37,7 +37,7 @@ test("the dangers of the consumables in use stand in the safety section, each on
   ]);
   expect(safety.stores[0]!.hazard.precautions.map(({ text }) => text)).toEqual(["Open a window."]);
   const html = write(manual, "html", compiledText(machine("")), options);
-  expect(html).toContain("Dangers of the consumables");
+  expect(html).toContain("Hazards of the consumables");
   expect(html).toContain("Solvent on the skin");
   expect(html).not.toContain("Acid");
 });

@@ -217,7 +217,7 @@ test("the refit and the page of a check as documents that nobody wrote", async (
   const refit = await c.request<{ text: string }>("workspace/textDocumentContent", {
     uri: `stripdown-refit:/shop/main.strip.txt?${encodeURIComponent(c.uri("main.strip"))}`,
   });
-  expect(refit.text).toContain("WAY BACK");
+  expect(refit.text).toContain("REFIT");
   expect(
     (
       await c.request<{ text: string }>("workspace/textDocumentContent", {

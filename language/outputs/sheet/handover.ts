@@ -28,7 +28,7 @@ export const handoverKind: SheetKind = {
         const told: Growing = inManual === true ? before : { off: [], standing: [] };
         before = now;
         return {
-          title: handover.after(`${group.number} ${group.title}`),
+          title: handover.after(group.step === undefined ? "" : group.number, group.title),
           columns: [handover.fact, handover.what],
           blank: [],
           empty: "",

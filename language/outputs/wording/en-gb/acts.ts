@@ -196,7 +196,7 @@ export const acts = {
   /** How several joints let go or go together, in one phrase. */
   hows: (verbs: readonly string[]) => (verbs.length === 0 ? undefined : verbs.map(lowerFirst).join(", ")),
   limitsLine: (limits: string) => sentence(`Limits: ${limits}`),
-  newEvery: (strips: number) => sentence(`New every ${strips} strips`),
+  newEvery: (strips: number) => sentence(strips === 1 ? "New at every strip" : `New every ${strips} strips`),
   reuseTimes: (times: number) =>
     sentence(`May be used again ${times === 1 ? "once" : `${times} times`}: count it, then new`),
   ownPlace: "Keep each with its place: it goes back there.",

@@ -31,7 +31,7 @@ export const benchSheets = {
     title: "Energy isolation",
     note: "Every source with its precautions in their order. A line is signed by the person who did it, at the time when it was done. A proof that fails stops the work.",
     take: "Precautions, in this order",
-    back: "The way back, in this order",
+    back: "Precautions taken back, in this order",
     nothing: "The procedure takes no precaution. That says nothing about the machine.",
     nothingBack: "The procedure takes no precaution back.",
     source: "Source",
@@ -56,7 +56,8 @@ export const benchSheets = {
   handover: {
     title: "Handover",
     note: "The bench as it is after each step, for whoever goes on. On resuming every proof is void: take it again before the next line.",
-    after: (step: string) => `After ${step}`,
+    /** `step` is empty for what stands outside the steps. */
+    after: (step: string, title: string) => `${step === "" ? "After" : `After step ${step}`}: ${title}`,
     fact: "At this moment",
     what: "Which",
     asBefore: "all that is listed after the steps before",
@@ -78,8 +79,8 @@ export const benchSheets = {
   },
   waiting: {
     title: "Waiting for a part",
-    note: "What stops if the part is not there, and what can go on without it. The order is that of the way back as it follows from the machine. No precaution is taken back while a part is missing.",
-    nothing: "The way back fits nothing new.",
+    note: "What stops if the part is not there, and what can go on without it. The order is that of the refit as it follows from the machine. No precaution is taken back while a part is missing.",
+    nothing: "The refit fits nothing new.",
     part: "New part",
     first: "First line that needs it",
     waits: "Lines that wait",

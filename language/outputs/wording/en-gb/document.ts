@@ -43,7 +43,7 @@ export const document = {
   figures: (figures: readonly string[]) => sentence(figures.join(", ")),
   /** Of its kind in general: what the author says of this one stands before it. */
   harm: (what: string) => sentence(`What can happen, in general: ${what}`),
-  keepOut: (distance: string) => sentence(`Keep others ${distance} away`),
+  keepOut: (distance: string) => sentence(`Keep others at least ${distance} away`),
   wear: (things: readonly string[]) => sentence(`Wear: ${list(things.map(inside))}`),
   who: (role: string) => sentence(`Only for: ${inside(role)}`),
   pushes: (what: string) => sentence(`Pushes: ${what}`),
@@ -57,7 +57,7 @@ export const document = {
 };
 
 export const refit = {
-  halves: { strip: "Strip", refit: "Way back", finish: "Final tests" },
+  halves: { strip: "Strip", refit: "Refit", finish: "Final tests" },
   columns: [
     "Draft",
     "Procedure",
@@ -71,7 +71,7 @@ export const refit = {
     "Goes to",
     "More",
   ] as readonly string[],
-  noRefit: "The way back could not be worked out: see the findings.",
+  noRefit: "The refit could not be worked out: see the findings.",
 };
 
 export const bill = {
@@ -125,7 +125,7 @@ export const bill = {
     scrap: "the old one is scrapped",
     "kind-not-said": "of a kind that is used once; the procedure does not say new or old",
   },
-  every: (strips: number) => `new every ${strips} strips`,
+  every: (strips: number) => (strips === 1 ? "new at every strip" : `new every ${strips} strips`),
   each: (text: string) => `for one: ${text}`,
   usedOn: (things: readonly string[]) => `for ${things.map(inside).join("; ")}`,
 };

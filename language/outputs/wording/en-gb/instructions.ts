@@ -33,7 +33,7 @@ export const instructions = {
   mishapThen: "What to do",
   mishapAlways: [
     "Before you begin, know who is called, where the way out is, and where first aid and the extinguisher are.",
-    "If somebody is hurt: see that you are not hurt yourself, call for help, then give first aid as you were taught.",
+    "If somebody is hurt: take care that you are not hurt yourself, call for help, then give first aid as you were taught.",
     "If the work stops before its end: leave locks, tags and barriers where they are, and write down what is loose, what hangs and what is open.",
   ] as readonly string[],
   mishapsNotGiven:
@@ -41,13 +41,10 @@ export const instructions = {
   term: "Word",
   means: "It means",
   terms: [
+    ["Line", "One act with its box, numbered within its step: 3.2. R before the number: in the refit. F: final tests."],
     [
-      "Line",
-      "One act with its box, numbered within its step: 3.2. R before the number: on the way back. F: final tests.",
-    ],
-    [
-      "Way back",
-      "The refit as it follows from the strip: what came off last goes on first, unless something else comes before.",
+      "Refit",
+      "The way back, as it follows from the strip: what came off last goes on first, unless something else comes before.",
     ],
     [
       "Precaution",

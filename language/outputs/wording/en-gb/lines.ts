@@ -9,7 +9,7 @@ export const lines = {
   only: (says: string, what: string) => `${says} (${what})`,
   continued: (title: string) => `${title} (continued)`,
   outsideSteps: "Outside the steps",
-  refitOf: (number: number, title: string) => `Way back of step ${number}: ${title}`,
+  refitOf: (number: number, title: string) => `Refit of step ${number}: ${title}`,
   refitOutside: "Outside the steps",
   finish: "Final tests",
   withTool: (tool: string) => sentence(`With: ${inside(tool)}`),

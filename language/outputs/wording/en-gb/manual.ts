@@ -37,7 +37,7 @@ export const manual = {
   notApproved: "not approved: this is a draft",
   mass: "Mass of the unit",
   before: "Before this work",
-  stripAlone: "(its strip alone: its own way back comes after that of this procedure)",
+  stripAlone: "(its strip alone: its own refit comes after that of this procedure)",
 
   // Who.
   crew: (count: number) => sentence(`At least ${count === 1 ? "1 person" : `${count} people`}`),
@@ -66,13 +66,13 @@ export const manual = {
   // Safety.
   cautions:
     "The maker's data, local rules and codes, and licensed or authorised persons come first. This manual is an aid and no risk assessment.",
-  messages: "Messages",
+  messages: "Safety messages",
   hazards: "Hazards and their precautions",
   precautions: "Precautions, in this order",
   allowed: "Findings that the author has set aside",
   allowedWhat: "What was found",
   allowedWhere: "Where",
-  storesHazards: "Dangers of the consumables",
+  storesHazards: "Hazards of the consumables",
   dismissed: "Kinds of hazard that the author has dismissed",
   notConsidered: "Kinds of hazard that nobody has answered for",
   notConsideredNote:
@@ -144,8 +144,8 @@ export const manual = {
   reading: "Reading",
   signed: "Name and signature",
   noStrip: "This procedure takes nothing off.",
-  noRefit: "The way back could not be worked out. Do not begin before it can: see the findings.",
-  writtenRefit: "The way back is written by the author.",
+  noRefit: "The refit could not be worked out. Do not begin before it can: see the findings.",
+  writtenRefit: "The refit is written by the author.",
   problem: "The bench refused this line: see the findings.",
   pictureMissing: (file: string, why: string) => sentence(`Picture ${file} is not shown: ${why}`),
   pictureOff: (file: string) => sentence(`Picture: ${file}`),

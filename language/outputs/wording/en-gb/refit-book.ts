@@ -6,11 +6,11 @@ export const refitBook = {
   sections: { recorded: "What the record says", closing: "Closing list" },
   file: "Record",
   lead: [
-    "This book holds the way back of one unit, with what its record says of the strip at the lines that it touches.",
+    "This book holds the refit of one unit, with what its record says of the strip at the lines that it touches.",
     "Every proof of the record is void. Take it again before the line that needs it.",
     "What the record does not say is not known. Look before you go on.",
   ] as readonly string[],
-  whole: "For the whole way back",
+  whole: "For the whole refit",
   at: (line: string, says: string) => `Record, line ${line}: ${says}`,
   reading: (what: string, figure: string, limits: string, outside: boolean) =>
     `${what}: ${figure}${outside ? ", outside its limits" : ""}${limits === "" ? "" : ` (${limits})`}`,
@@ -30,5 +30,5 @@ export const refitBook = {
   other: "What else is missing or differs",
   capped: (what: string) => `Cap on ${what}`,
   comesOff: (what: string, line: string) => `${what}: comes off at line ${line}`,
-  staysOn: (what: string) => `${what}: no line of the way back takes it off`,
+  staysOn: (what: string) => `${what}: no line of the refit takes it off`,
 };

@@ -41,7 +41,7 @@ export const labels = {
 
 export const torqueSheet = {
   title: "Torque sheet",
-  nothing: "The way back tightens nothing.",
+  nothing: "The refit tightens nothing.",
   columns: {
     line: "Line",
     fastener: "Fastener",
@@ -98,7 +98,7 @@ export const torqueSheet = {
 export const layoutSheet = {
   title: "Layout sheet",
   nothing: "This procedure takes no part off.",
-  note: "Lay the parts down in this order, left to right. They go back as the way back says, about from the last to the first.",
+  note: "Lay the parts down in this order, left to right. They go back as the refit says, about from the last to the first.",
   csv: [
     "Draft",
     "Procedure",

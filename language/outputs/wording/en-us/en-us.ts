@@ -9,24 +9,41 @@ import { kindsOf } from "../kinds.ts";
 import type { Wording } from "../wording.ts";
 import { some } from "./phrases.ts";
 
-const {
-    acts,
-    document,
-    refit,
-    bill,
-    manual,
-    draw,
-    labels,
-    layoutSheet,
-    torqueSheet,
-    record,
-    refitBook,
-    lines,
-    figures,
-    instructions,
-  } = enGb,
-  threaded = { strip: "Remove", refit: "Install and tighten" },
-  titles = { strip: "Disassembly", refit: "Reassembly", finish: "Final tests" };
+/** What is said otherwise, in sentences that hold no name and no figure: an author's words are never touched. */
+const otherwise: readonly (readonly [RegExp, string])[] = [
+  [/\bStrip\b/g, "Disassembly"],
+  [/\bstrip\b/g, "disassembly"],
+  [/\bRefit\b/g, "Reassembly"],
+  [/\brefit\b/g, "reassembly"],
+  [/\bTick the box\b/g, "Check the box"],
+  [/\btick the step\b/g, "check off the step"],
+  [/\bits tick\b/g, "its check mark"],
+  [/\bUntick\b/g, "Uncheck"],
+  [/\bTicked\b/g, "Checked-off"],
+  [/\bticked\b/g, "checked off"],
+  [/\brenews\b/g, "replaces"],
+  [/\brenewed\b/g, "replaced"],
+  [/\bis fitted\b/g, "is installed"],
+  [/\bfits nothing\b/g, "installs nothing"],
+  [/\bFit (?=new|dry)/g, "Install "],
+  [/uthoris/g, "uthoriz"],
+  [/metre\b/g, "meter"],
+  [/litre\b/g, "liter"],
+];
+
+function spelled<T>(value: T): T;
+function spelled(value: unknown): unknown {
+  if (typeof value === "string") return otherwise.reduce((text, [from, to]) => text.replace(from, to), value);
+  if (Array.isArray(value)) return value.map((each) => spelled<unknown>(each));
+  return typeof value === "object" && value !== null
+    ? Object.fromEntries(Object.entries(value).map(([key, each]) => [key, spelled<unknown>(each)]))
+    : value;
+}
+
+const { acts, document, refit, bill, manual, draw, labels, layoutSheet, torqueSheet, record, refitBook } =
+    spelled(enGb),
+  { lines, figures, instructions, tablet, benchSheets } = spelled(enGb),
+  threaded = { strip: "Remove", refit: "Install and tighten" };
 
 /** "Fit" of the tables is "Install" here; a verb that holds it goes on as it stands. */
 const installed = <K extends string>(
@@ -85,6 +102,7 @@ export const enUs: Wording = {
     uses: { ...kindWords.uses, "lock-wire": "lockwire" },
     precautions: {
       ...kindWords.precautions,
+      "prove-dead": { title: "Test for absence of voltage", back: undefined },
       earth: { title: "Ground", back: "Take the ground off" },
     },
     sources: { ...kindWords.sources, mains: { title: "Line supply" } },
@@ -104,18 +122,14 @@ export const enUs: Wording = {
       size ? (tool === "wrench" || tool.endsWith("key") ? `${size} ${tool}` : `${tool} ${size}`) : tool,
     leftHand: "Left-hand thread: clockwise loosens, counterclockwise tightens.",
     fingerTight: (what) => sentence(`Install ${what} finger-tight`),
-    isNew: "Install new.",
-    goesOnDry: "Install dry: nothing on the faces.",
-    newEvery: (times) => sentence(`New every ${times} disassemblies`),
+    renew: (what) => sentence(`Replace ${what}: install new`),
+    consequence: { ...acts.consequence, renew: (what) => `replace ${what}` },
+    newEvery: (times) => sentence(times === 1 ? "New at every disassembly" : `New every ${times} disassemblies`),
   },
-  lines,
+  lines: { ...lines, refitOf: (number, title) => `Reassembly of step ${number}: ${title}` },
   figures,
-  document: {
-    ...document,
-    cautionLine:
-      "The maker's data, local rules and licensed or authorized persons come first. This document is an aid and no risk assessment.",
-  },
-  refit: { ...refit, halves: titles },
+  document,
+  refit,
   bill: {
     ...bill,
     pieces: (count) => `qty ${count}`,
@@ -123,21 +137,16 @@ export const enUs: Wording = {
       pair: (pieces, lots) => `qty ${pieces} (${lots} ${lots === 1 ? "pair" : "pairs"})`,
       set: (pieces, lots) => `qty ${pieces} (${lots} ${lots === 1 ? "set" : "sets"})`,
     },
-    every: (times) => `new every ${times} disassemblies`,
+    every: (times) => (times === 1 ? "new at every disassembly" : `new every ${times} disassemblies`),
     reasons: { ...bill.reasons, every: "new after some disassemblies" },
   },
   manual: {
     ...manual,
     htmlLang: "en-US",
-    sections: { ...manual.sections, strip: titles.strip, refit: titles.refit },
-    qualified: "Only people who are trained for this work and authorized for it, by local rules.",
-    cautions:
-      "The maker's data, local rules and codes, and licensed or authorized persons come first. This manual is an aid and no risk assessment.",
     spanners: "Wrenches, sockets, keys and drivers",
   },
   draw: {
     ...draw,
-    titles: { ...draw.titles, strip: "Disassembly diagram" },
     groupOf: (count, size) => sentence(size === "" ? `Qty ${count}` : `Qty ${count}, ${size}`),
   },
   labels: { ...labels, count: (count) => `qty ${count}` },
@@ -148,6 +157,7 @@ export const enUs: Wording = {
   },
   record: {
     ...record,
+    notTicked: (line) => `Not checked off: ${line}`,
     wantedLine: (part, count, thing) =>
       [`${part}${count === undefined ? "" : `, qty ${count}`}`, thing === "" ? "" : `for ${inside(thing)}`]
         .filter(Boolean)
@@ -156,17 +166,9 @@ export const enUs: Wording = {
   refitBook: {
     ...refitBook,
     title: (procedure, serial) => `Reassembly book: ${procedure}${serial === "" ? "" : `, serial number ${serial}`}`,
-    lead: [
-      "This book holds the way back of one unit, with what its record says of the disassembly at the lines that it touches.",
-      ...refitBook.lead.slice(1),
-    ],
-    temporary: "Temporary things and caps that the disassembly puts on",
-    ticks: "Boxes not ticked at the disassembly",
+    staysOn: (what) => `${what}: no line of the reassembly takes it off`,
   },
-  instructions: {
-    ...instructions,
-    terms: instructions.terms.map(
-      ([word, means]) => [word, means.replace("metre", "meter").replace("litre", "liter")] as const,
-    ),
-  },
+  tablet: { ...tablet, progress: (done, all) => `${done} of ${all} lines checked off` },
+  benchSheets,
+  instructions,
 };

@@ -22,7 +22,7 @@ import { partOf } from "./machine.ts";
 import { tooFewPeople } from "./remove.ts";
 import { leftOf } from "./smallest-set.ts";
 import { A_AWAY, A_DOUBT, A_ON, NEVER, ON_BASE, RENEWED } from "./state.ts";
-import { holds, lumpOf, nameOf, together } from "./ties.ts";
+import { holds, hostsTogether, lumpOf, nameOf, together } from "./ties.ts";
 import type { Around, Event } from "./trace.ts";
 import { at, set, setAll } from "./vector.ts";
 
@@ -38,7 +38,7 @@ export function fit(
   const { model, state: s } = bench,
     part = partOf(model, index),
     own = lumpOf(s, index),
-    hosts = hostsOf(bench, index, parted);
+    hosts = hostsTogether(bench.machine, index, parted?.things ?? []);
   if (isAssumed(bench, index, A_ON)) return forget(bench, index, A_ON);
   const had = bench.partial.get(index) ?? 0;
   if (act.count !== undefined && had + act.count > part.count && !part.countUnknown) {
@@ -164,13 +164,6 @@ function ofOneSet(bench: Bench, act: Act, part: Part, around: Around, onto: read
   const mates = own.filter((one) => one !== part).map(({ index }) => index);
   const reason = reasonOf("refit/mismatched", { thing: part.index, by: [other, ...mates], at: part.at });
   report(bench, act.at, [part.index], [reason], act, around);
-}
-
-/** What it hangs on, or lies on; of what came off together what any of them does. */
-function hostsOf({ machine }: Bench, index: ThingIndex, parted: Event | undefined): readonly ThingIndex[] {
-  if (!parted || parted.things.length < 2) return machine.hosts[index]!;
-  const one = [index, ...parted.things.filter((thing) => thing !== index)];
-  return one.flatMap((thing) => machine.hosts[thing]!).filter((host) => !parted.things.includes(host));
 }
 
 /** The sub-assembly that it goes to; undefined where it has nothing to go to. */

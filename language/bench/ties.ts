@@ -2,7 +2,7 @@
 
 import type { Model, ThingIndex, Tie } from "../model/model.ts";
 import type { Bench } from "./bench.ts";
-import { tieOf, type Edge } from "./machine.ts";
+import { tieOf, type Edge, type Machine } from "./machine.ts";
 import { BACKED_OUT, NEVER, ON_BASE, type State } from "./state.ts";
 import { at } from "./vector.ts";
 
@@ -57,6 +57,17 @@ export function anchorsOf(bench: Bench, s: State, lump: number, xs: ReadonlySet<
   if (lump === ON_BASE) return bench.model.base.filter((b) => !xs.has(b) && at(s.lump, b) === ON_BASE);
   const carrier = s.carriers.get(lump)?.carrier;
   return carrier !== undefined && !xs.has(carrier) && at(s.lump, carrier) === lump ? [carrier] : [];
+}
+
+/** What these hang on, or lie on, beside each other: of what came off together, the one that carries the rest first. */
+export function hostsTogether(
+  { hosts }: Machine,
+  carrier: ThingIndex,
+  things: readonly ThingIndex[],
+): readonly ThingIndex[] {
+  if (things.length < 2) return hosts[carrier]!;
+  const carrierFirst = [carrier, ...things.filter((thing) => thing !== carrier)];
+  return carrierFirst.flatMap((thing) => hosts[thing]!).filter((host) => !things.includes(host));
 }
 
 /** The ties that clamp a part which lies between two others, now. */

@@ -115,7 +115,17 @@ export const wayBack: readonly Rule[] = [
     place,
     "what left before its host came back to it goes where it lay with that on it, whichever of the two is first",
   ],
-  ["fit.ts#hostsOf", place, "what came off together goes back to where any of it was, as one side"],
+  ["ties.ts#hostsTogether", place, "what came off together goes back to where any of it was, as one side"],
+  [
+    "refit/sub-assemblies.ts#subAssemblies",
+    place,
+    "what lay between two that have left one another is beside both before what hides it",
+  ],
+  [
+    "ties.ts#hostsTogether",
+    place,
+    "of several that what came off together hangs on, those of the one that carries it come first",
+  ],
   [
     "refit/sub-assemblies.ts#subAssemblies",
     place,

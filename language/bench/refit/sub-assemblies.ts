@@ -4,6 +4,7 @@
 import type { Model, ThingIndex } from "../../model/model.ts";
 import { machineOf } from "../machine.ts";
 import { ON_BASE, type State } from "../state.ts";
+import { hostsTogether } from "../ties.ts";
 import type { Event } from "../trace.ts";
 import { at } from "../vector.ts";
 
@@ -35,7 +36,7 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
 
   const links = new Map<number, { to: number; by: number }[]>(),
     left = new Map<number, number>(),
-    unsure = new Set<number>();
+    unsure = new Map<number, readonly ThingIndex[]>();
   const link = (a: number, b: number, by: number): void => {
     const list = links.get(a);
     if (list) list.push({ to: b, by });
@@ -47,16 +48,17 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
     const home = event.from === ON_BASE ? model.base[0] : event.before.carriers.get(event.from)?.carrier;
     // It goes back to what is on the base first, as fitting does. Where its hosts have left one another since and none of them is on
     // the base, which one it comes to first depends on the line that is taken.
-    const hosts = event.things.flatMap((thing) => machine.hosts[thing] ?? []).filter((h) => stayed(event, h));
+    const carrier = end.carriers.get(event.index + 1)?.carrier ?? event.thing,
+      hosts = hostsTogether(machine, carrier, event.things).filter((h) => stayed(event, h));
     const host =
       hosts.find((h) => at(end.lump, h) === ON_BASE) ??
       hosts[0] ??
       (home !== undefined && stayed(event, home) ? home : undefined);
     if (host === undefined) continue;
-    // Of what came off together it is the one that carries the rest that goes back there.
-    const a = at(end.lump, end.carriers.get(event.index + 1)?.carrier ?? event.thing),
-      b = at(end.lump, host);
-    if (b !== ON_BASE && hosts.some((h) => at(end.lump, h) !== b)) unsure.add(event.index);
+    const a = at(end.lump, carrier),
+      b = at(end.lump, host),
+      others = b === ON_BASE ? [] : hosts.filter((h) => at(end.lump, h) !== b);
+    if (others.length > 0) unsure.set(event.index, [host, ...others]);
     if (a === b) continue;
     link(a, b, event.index);
     link(b, a, event.index);
@@ -89,11 +91,10 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
     }
     return path;
   };
-  const between = (a: ThingIndex, b: ThingIndex): readonly number[] => {
-    let x = at(end.lump, a),
-      y = at(end.lump, b);
-    if (x === y) return [];
+  const way = (from: number, to: number): readonly number[] => {
     const path: number[] = [];
+    let x = from,
+      y = to;
     while (x !== y) {
       const one = nodes.get(x),
         other = nodes.get(y);
@@ -106,9 +107,21 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
         y = other.up;
       }
     }
-    return unsure.size > 0 && path.some((by) => unsure.has(by))
-      ? [...new Set([...path, ...byLeaving(at(end.lump, a), at(end.lump, b))])]
-      : path;
+    return path;
+  };
+  const between = (a: ThingIndex, b: ThingIndex): readonly number[] => {
+    const x = at(end.lump, a),
+      y = at(end.lump, b);
+    if (x === y) return [];
+    const path = way(x, y);
+    if (unsure.size === 0 || !path.some((by) => unsure.has(by))) return path;
+    // To whichever of its hosts it comes first: those are together as well.
+    const all = new Set([...path, ...byLeaving(x, y)]);
+    for (const by of all) {
+      const [host, ...others] = unsure.get(by) ?? [];
+      for (const other of others) for (const one of way(at(end.lump, host!), at(end.lump, other))) all.add(one);
+    }
+    return [...all];
   };
   return { between, stayed, moved };
 }

@@ -124,6 +124,23 @@ test("of what came off together the part that carries the rest is what comes bac
   expect(line.at(-2)).toBe("fitting hood");
 });
 
+test("what lay between two that have left one another is beside both before what hides it", () => {
+  const facts = `part frame "frame"\n fastener frame-screw captive-screw "frame screw" { joins frame to b }\n part slide "slide" { fits frame by slide-fit }
+    part ring o-ring "ring" { between slide and frame renew when worn }\n part plate "plate" { behind ring }\n fastener plate-screw captive-screw "plate screw" { joins plate to slide }`;
+  const line = wayBack(
+    facts,
+    "remove ring; back-out frame-screw; remove frame; back-out plate-screw; remove plate; remove slide",
+  );
+  expect(line.indexOf("fitting ring")).toBeGreaterThan(line.indexOf("fitting slide"));
+});
+
+test("of several that what came off together hangs on, those of the one that carries it come first", () => {
+  const facts = `part sledge "sledge" { fits b by slide-fit }\n part block "block" { rests on sledge }\n part arm "arm" { rests on block }
+    part rod "rod"\n fastener rod-screw screw "rod screw" { joins rod to arm }\n part clip "clip" { rests on rod }`;
+  const line = wayBack(facts, "undo rod-screw; remove clip, block together; remove rod; remove sledge");
+  expect(line.indexOf("fitting rod screw")).toBeGreaterThan(line.indexOf("fitting sledge"));
+});
+
 test("what lies in a joint is in before it is closed, by captive screws as by others", () => {
   for (const [kind, undo] of [
     ["captive-screw", "back-out"],

@@ -2,12 +2,12 @@
 
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
-import { assume, happen, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import { assume, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
 import { cleared, hidden, isAside, wrongPosition } from "./access.ts";
 import { touch } from "./hazards.ts";
 import { isFlexible, isPart, partOf, tieOf } from "./machine.ts";
 import { leftOf } from "./smallest-set.ts";
-import { A_SLACK, ASIDE, LOOSE, NEVER, TIGHT } from "./state.ts";
+import { A_AWAY, A_DOUBT, A_OFF, A_SLACK, ASIDE, LOOSE, NEVER, ON_BASE, TIGHT } from "./state.ts";
 import { anchorsOf, holds, lumpOf, reach } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set } from "./vector.ts";
@@ -22,6 +22,7 @@ export function moveAside(bench: Bench, act: Act, thing: ThingIndex, around: Aro
     lump = lumpOf(s, thing),
     needs = new Set<number>(),
     hazards = new Set<ThingIndex>();
+  if (isOffAlready(bench, act, thing, around)) return;
   const slack = (tie: ThingIndex): boolean => at(bench.state.slack, tie) !== TIGHT;
   const fixed = reach(
     bench,
@@ -81,6 +82,25 @@ export function moveAside(bench: Bench, act: Act, thing: ThingIndex, around: Aro
     flags: set(now.flags, thing, at(now.flags, thing) | ASIDE),
     asideBy: set(now.asideBy, thing, event),
   };
+}
+
+/** It is off, or carries what it came off with: there is nothing left that it could be moved aside from. */
+function isOffAlready(bench: Bench, act: Act, thing: ThingIndex, around: Around): boolean {
+  const { state: s } = bench,
+    lump = lumpOf(s, thing);
+  if (bench.phase !== "strip" || lump === ON_BASE || anchorsOf(bench, s, lump, new Set([thing])).length > 0)
+    return false;
+  const before = bench.events[at(s.lumpBy, thing)];
+  if (before && !before.assumed && !isAssumed(bench, thing, A_OFF | A_AWAY | A_DOUBT))
+    report(
+      bench,
+      act.at,
+      [thing],
+      [reasonOf("sequence/already-undone", { thing, words: ["off"], at: before.act.at })],
+      act,
+      around,
+    );
+  return true;
 }
 
 /** A tie to a hinge, cable or hose gives way, unless it is a nut on it. */

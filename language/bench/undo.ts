@@ -9,9 +9,9 @@ import { spills } from "./fluids.ts";
 import { touch } from "./hazards.ts";
 import { isCaptive, isPart, isTie, partOf, tieOf } from "./machine.ts";
 import { remove } from "./remove.ts";
-import { A_ON, A_OUT, BACKED_OUT, HELD, LOOSE, NEVER, TIGHT } from "./state.ts";
+import { A_AWAY, A_DOUBT, A_OFF, A_ON, A_OUT, BACKED_OUT, HELD, LOOSE, NEVER, TIGHT } from "./state.ts";
 import { reportTwice } from "./slips.ts";
-import { holds, left } from "./ties.ts";
+import { holds, left, partingOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { at, set } from "./vector.ts";
 
@@ -31,6 +31,7 @@ export function undo(bench: Bench, act: Act, things: readonly ThingIndex[], arou
       alreadyOut(bench, act, tie, around);
       continue;
     }
+    if (cameApart(bench, act, tie, around)) continue;
     if (act.verb !== "undo" && alreadyLoose(bench, act, tie, around)) continue;
     if (wanted !== Infinity && wanted > isIn && things.length === 1 && !tie.countUnknown) {
       report(
@@ -145,6 +146,39 @@ function alreadyOut(bench: Bench, act: Act, tie: Tie, around: Around): void {
     before?.around.step,
     reasonOf("sequence/already-undone", { thing: tie.index, words: ["undone"], at: before?.act.at }),
   );
+}
+
+/** A joint that let go in passing when its part came off has nothing left that could be undone. */
+function cameApart(bench: Bench, act: Act, tie: Tie, around: Around): boolean {
+  const { state: s } = bench,
+    [side] = tie.lowers;
+  if (
+    bench.phase !== "strip" ||
+    !tie.passing ||
+    side === undefined ||
+    tie.uppers.length === 0 ||
+    tie.lowers.some((a) => tie.uppers.some((b) => together(s, a, b)))
+  )
+    return false;
+  const before = bench.events[partingOf(s, side, tie.uppers[0]!)];
+  if (!before || before.assumed || tie.lowers.some((part) => isAssumed(bench, part, A_OFF | A_AWAY | A_DOUBT)))
+    return false;
+  report(
+    bench,
+    act.at,
+    [tie.index],
+    [
+      reasonOf("sequence/already-undone", {
+        thing: tie.index,
+        by: [before.thing],
+        words: ["apart"],
+        at: before.act.at,
+      }),
+    ],
+    act,
+    around,
+  );
+  return true;
 }
 
 function alreadyLoose(bench: Bench, act: Act, tie: Tie, around: Around): boolean {

@@ -113,6 +113,28 @@ test("loosened after it was backed out is a finding: it is looser than that", ()
   expect(firstRefusedLine(perform(text), 100)).toBeUndefined();
 });
 
+test("what is off is not slid aside: what is moved there is on", () => {
+  const off = "sequence/already-undone: Lid is off already";
+  expect(says(lid, "step { undo screws slide lid }")).toEqual([]);
+  for (const verb of ["slide", "swing", "open"])
+    expect(says(lid, `step { undo screws remove lid ${verb} lid }`), verb).toEqual([off]);
+  // What rides on what is off may be moved there.
+  const card = `${lid}\n part flap "Flap"\n fastener fs screw "Flap screw" { joins flap to lid }`;
+  expect(says(card, "step { undo screws remove lid loosen fs slide flap }")).toEqual([]);
+  expect(says(card, "step { undo screws remove lid loosen fs slide lid }")).toEqual([off]);
+});
+
+test("a joint that let go in passing is not undone once more", () => {
+  const ring = `part ring "Ring"\n joint seat press-fit "Seat" { joins ring to b }\n part hub "Hub" { fits ring }`;
+  const apart = "sequence/already-undone: Seat came apart when Ring was taken off";
+  expect(says(ring, "step { undo seat remove ring }")).toEqual([]);
+  expect(says(ring, "step { loosen seat remove ring }")).toEqual([]);
+  for (const verb of ["undo", "loosen", "back-out"])
+    expect(says(ring, `step { remove ring ${verb} seat }`), verb).toEqual([apart]);
+  // Screws that were backed out come out of what is off.
+  expect(says(lid, "step { back-out screws remove lid undo screws }")).toEqual([]);
+});
+
 test("together come off only parts of one sub-assembly", () => {
   const box = `part box "Box"\n fastener bs screw "Box screws" { joins box to b }\n part card "Card" { fits box }\n ${lid}`;
   expect(says(box, "step { undo bs remove box undo screws remove card, lid together }")).toEqual([

@@ -174,6 +174,8 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       "a fastener that is removed is undone, and a part that is undone is removed: the trade says either",
     ],
     ["undo.ts#alreadyLoose", refusal, "loosened twice is a finding at the second"],
+    ["undo.ts#cameApart", refusal, "a joint that let go in passing is not undone once more"],
+    ["aside.ts#isOffAlready", refusal, "what is off is not slid aside: what is moved there is on"],
     ["undo.ts#alreadyLoose", refusal, "loosened after it was backed out is a finding: it is looser than that"],
     ["checks/sequence/cycle.ts", access, "a ring of behind is found in the declarations, with each link"],
     ["checks/sequence/cycle.ts", access, "a ring may run through a fastener"],

@@ -51,6 +51,8 @@ export default benchCheck({
     switch (reason.words[0]) {
       case "off":
         return `${name} is off already`;
+      case "apart":
+        return `${name} came apart when ${context.name(reason.by[0]!)} was taken off`;
       case "loosened":
         return `${name} is loose already`;
       case "backed out":

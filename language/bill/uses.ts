@@ -65,7 +65,7 @@ export function usesOf(performance: Performance, beadWaste: number): readonly Us
   }
   for (const fitting of jointsMade(performance))
     uses.push(...usedUp(performance, model.things[fitting.thing] as Tie, fitting, beadWaste));
-  uses.push(...byActs(performance, renewed), ...fills(performance));
+  uses.push(...byActs(performance, renewed, fresh), ...fills(performance));
   return uses;
 }
 
@@ -205,11 +205,10 @@ function stores(performance: Performance, name: string, of: StoresOf): Use {
 }
 
 /** `apply C to X`, `clean X with C`, `purge F with C`; `renew X` of what is not fitted by any line of the refit; spares that a reading may ask for. */
-function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>): Use[] {
+function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>, fresh: ReturnType<typeof newThings>): Use[] {
   const { model } = performance,
     uses: Use[] = [],
-    named = new Set<ThingIndex>(fitted),
-    fresh = newThings(performance);
+    named = new Set<ThingIndex>(fitted);
   const nameOf = (things: readonly ThingIndex[]): string =>
     things
       .map((thing) => model.things[thing]?.name ?? "")

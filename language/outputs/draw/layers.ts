@@ -32,10 +32,40 @@ export interface LayoutOptions {
   readonly rowGap: number;
 }
 
+/** Boxes in their rows, before it is worked out how they stand in them. */
+export interface Rows {
+  readonly height: number;
+  /** What it is wide at least. */
+  readonly least: number;
+  readonly placed: () => Layout;
+}
+
 /** The links must make no ring. Throws where they do: that is a fault of the caller. */
-export function layered(boxes: readonly Box[], links: readonly Link[], options: LayoutOptions): Layout {
+export function rowsOf(boxes: readonly Box[], links: readonly Link[], options: LayoutOptions): Rows {
   const rows = brokenRows(ranks(boxes.length, links), boxes, links, options),
-    rowOf = new Map(rows.flatMap((row, i) => row.map((box) => [box, i] as const)));
+    rowOf = new Map(rows.flatMap((row, i) => row.map((box) => [box, i] as const))),
+    heights = rows.map((row) => Math.max(0, ...row.map((box) => boxes[box]!.height))),
+    widths = rows.map((row) => row.reduce((sum, box) => sum + boxes[box]!.width + options.gap, -options.gap));
+  for (const [from, to] of links)
+    for (let row = rowOf.get(from)! + 1; row < rowOf.get(to)!; row++) widths[row]! += passing + options.gap;
+  return {
+    height: heights.reduce((sum, each) => sum + each, 0) + Math.max(0, rows.length - 1) * options.rowGap,
+    least: Math.max(0, ...widths),
+    placed: () => placed(rows, rowOf, heights, boxes, links, options),
+  };
+}
+
+/** Width of what a link takes of a row that it passes. */
+const passing = 6;
+
+function placed(
+  rows: readonly (readonly number[])[],
+  rowOf: ReadonlyMap<number, number>,
+  heights: readonly number[],
+  boxes: readonly Box[],
+  links: readonly Link[],
+  options: LayoutOptions,
+): Layout {
   // A link over several rows gets a thin slot in each row that it passes, so that no box stands in its way.
   const slots: Slot[] = boxes.map(({ width }) => ({ width, up: [], down: [] })),
     grid: number[][] = rows.map((row) => [...row]),
@@ -45,7 +75,7 @@ export function layered(boxes: readonly Box[], links: readonly Link[], options: 
     for (let row = rowOf.get(from)! + 1; row < rowOf.get(to)!; row++) {
       chain.push(slots.length);
       grid[row]!.push(slots.length);
-      slots.push({ width: 6, up: [], down: [] });
+      slots.push({ width: passing, up: [], down: [] });
     }
     chain.push(to);
     for (let i = 1; i < chain.length; i++) {
@@ -56,8 +86,7 @@ export function layered(boxes: readonly Box[], links: readonly Link[], options: 
   }
   const ordered = untangled(grid, slots),
     xs = columns(ordered, slots, options.gap);
-  const heights = ordered.map((row) => Math.max(0, ...row.map((slot) => boxes[slot]?.height ?? 0))),
-    tops: number[] = [];
+  const tops: number[] = [];
   let y = 0;
   for (const height of heights) {
     tops.push(y);
@@ -118,9 +147,8 @@ function brokenRows(
   links: readonly Link[],
   { rowWidth, gap }: LayoutOptions,
 ): number[][] {
-  const first = boxes.map((_, box) =>
-    Math.min(boxes.length, ...links.filter(([from]) => from === box).map(([, to]) => to)),
-  );
+  const first = boxes.map(() => boxes.length);
+  for (const [from, to] of links) first[from] = Math.min(first[from]!, to);
   const levels = Map.groupBy([...rank.keys()], (box) => rank[box]!),
     rows: number[][] = [];
   for (const level of [...levels.keys()].sort((a, b) => a - b)) {

@@ -4,6 +4,7 @@
 import type { Event, EventKind, Performance } from "../../bench/trace.ts";
 import { stepText, type LineContext } from "../lines/context.ts";
 import type { Lines } from "../lines/groups.ts";
+import type { ActionLine } from "../lines/line.ts";
 
 export type StripBox = "fastener" | "joint" | "part" | "fluid" | "precaution" | "hold" | "aside";
 
@@ -37,11 +38,14 @@ const boxes: Readonly<Partial<Record<EventKind, StripBox>>> = {
 export function stripNodes(performance: Performance, { context, strip }: Lines): readonly StripNode[] {
   const { events } = performance,
     stripped = performance.strip.reduce((to, each) => Math.max(to, each.to), 0);
-  const lineOf = new Map<number, string>(),
+  const linesOf = new Map<number, ActionLine[]>(),
     actOf = new Map<number, number>(),
     numberOf = new Map<number, number>();
   for (const line of strip.flatMap((group) => group.lines))
-    if (line.is === "action") for (const act of line.of) if (!lineOf.has(act)) lineOf.set(act, line.id);
+    if (line.is === "action")
+      for (const act of line.of)
+        if (linesOf.has(act)) linesOf.get(act)!.push(line);
+        else linesOf.set(act, [line]);
   performance.strip.forEach(({ from, to }, act) => {
     for (let event = from; event < to; event++) actOf.set(event, act);
   });
@@ -82,7 +86,7 @@ export function stripNodes(performance: Performance, { context, strip }: Lines):
       is: thing?.is === "tie" && !thing.fastener ? "joint" : boxes[event.kind]!,
       things: idsOf(event, context),
       label: labelled(event, context).says,
-      line: act === undefined ? "" : (lineFor(event, act, context, strip) ?? lineOf.get(act) ?? ""),
+      line: act === undefined ? "" : lineFor(event, linesOf.get(act) ?? [], context),
       step: step ? stepText(context, step, "") : "",
       after,
       assumed: event.assumed || (act !== undefined && performance.strip[act]!.refused),
@@ -91,11 +95,9 @@ export function stripNodes(performance: Performance, { context, strip }: Lines):
 }
 
 /** An act may print several lines: the one that names the thing is its own. */
-function lineFor(event: Event, act: number, { model }: LineContext, strip: Lines["strip"]): string | undefined {
+function lineFor(event: Event, lines: readonly ActionLine[], { model }: LineContext): string {
   const ids = new Set(event.things.map((thing) => model.things[thing]?.id));
-  return strip
-    .flatMap((group) => group.lines)
-    .find((line) => line.is === "action" && line.of.includes(act) && line.items.some((item) => ids.has(item.id)))?.id;
+  return (lines.find(({ items }) => items.some((item) => ids.has(item.id))) ?? lines[0])?.id ?? "";
 }
 
 /** What stood before the strip began, or was undone in passing with a part, is no work of its own. */
@@ -153,30 +155,56 @@ function labelled(
 /** No sheet of paper holds more. */
 export const mostOnASheet = 60;
 
-/**
- * Runs of nodes for one sheet each, as many as fit: steps stay together, and only one that fits no sheet is broken.
- *
- * @param fits what a sheet can show; a single node is shown whatever it says.
- */
-export function sheetsOf(
+export interface Sheet<Laid> {
+  readonly nodes: readonly StripNode[];
+  readonly laid: Laid;
+}
+
+/** Nodes that are tried on one sheet. */
+export interface Trial<Laid> {
+  /** By what is known before all is laid out, which costs most of the time. */
+  readonly mayFit: boolean;
+  /** @param must whatever its size; else undefined where a sheet does not hold it. */
+  readonly laid: (must: boolean) => Laid | undefined;
+}
+
+/** Numbers of the nodes that lie on sheets already, and the number of the sheet, from 1. */
+export type SheetOf = ReadonlyMap<number, number>;
+
+/** Runs of nodes for one sheet each, as many as fit: steps stay together, and only one that fits no sheet is broken. */
+export function sheetsOf<Laid>(
   nodes: readonly StripNode[],
-  fits: (sheet: readonly StripNode[]) => boolean = () => true,
-): readonly (readonly StripNode[])[] {
-  const holds = (sheet: readonly StripNode[]): boolean => sheet.length <= mostOnASheet && fits(sheet),
-    runs: StripNode[][] = [],
-    sheets: StripNode[][] = [];
-  for (const node of nodes)
-    if (runs.at(-1)?.[0]!.step === node.step) runs.at(-1)!.push(node);
-    else runs.push([node]);
-  /** What of a run goes with the sheet before, where it fits; else a sheet of its own, or as many as it takes. */
-  const put = (run: readonly StripNode[], last: StripNode[] | undefined): void => {
-    if (last && holds([...last, ...run])) last.push(...run);
-    else if (run.length === 1 || holds(run)) sheets.push([...run]);
-    else
-      run.forEach((node, i) => {
-        put([node], i === 0 ? undefined : sheets.at(-1));
-      });
+  trial: (nodes: readonly StripNode[], sheetOf: SheetOf) => Trial<Laid>,
+): readonly Sheet<Laid>[] {
+  const sheets: Sheet<Laid>[] = [],
+    sheetOf = new Map<number, number>();
+  /** Upwards as far as it may fit, then downwards to what does. */
+  const put = (from: number, ends: readonly number[]): number | undefined => {
+    const tried: (Trial<Laid> & { readonly end: number })[] = [];
+    for (const end of ends) {
+      const next = trial(nodes.slice(from, end), sheetOf);
+      if (!next.mayFit && end > from + 1) break;
+      tried.push({ ...next, end });
+    }
+    for (const { laid, end } of tried.reverse()) {
+      const fits = laid(end === from + 1);
+      if (fits === undefined) continue;
+      sheets.push({ nodes: nodes.slice(from, end), laid: fits });
+      for (let i = from; i < end; i++) sheetOf.set(nodes[i]!.number, sheets.length);
+      return end;
+    }
+    return undefined;
   };
-  for (const run of runs) put(run, sheets.at(-1));
+  for (let from = 0; from < nodes.length;) {
+    const ends = Array.from({ length: Math.min(mostOnASheet, nodes.length - from) }, (_, i) => from + 1 + i);
+    const isWhole = (end: number): boolean => nodes[end]?.step !== nodes[end - 1]!.step,
+      first = ends.find(isWhole) ?? Infinity;
+    from =
+      put(from, ends.filter(isWhole)) ??
+      put(
+        from,
+        ends.filter((end) => end < first),
+      )!;
+  }
   return sheets;
 }

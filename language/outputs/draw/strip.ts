@@ -4,8 +4,8 @@
 import type { Wording } from "../wording/wording.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
 import { n, text, lines as textBlock, type Drawing } from "./drawing.ts";
-import { layered, type Box, type Layout } from "./layers.ts";
-import { sheetsOf, type StripBox, type StripNode } from "./strip-graph.ts";
+import { rowsOf, type Box, type Layout } from "./layers.ts";
+import { sheetsOf, type SheetOf, type StripBox, type StripNode, type Trial } from "./strip-graph.ts";
 import { textLines, textWidth } from "./text-box.ts";
 
 const size = 12,
@@ -36,39 +36,31 @@ export function stripDrawings(
   wording: Wording,
 ): readonly Drawing[] {
   const { draw } = wording,
-    byNumber = new Map(nodes.map((node) => [node.number, node]));
-  /** With the number of the sheet for what comes before on another one. */
-  const drawing = (sheet: readonly StripNode[], sheetOf: (number: number) => number): LaidOut => {
-    const own = new Set(sheet.map(({ number }) => number)),
-      outer = (node: StripNode): string[] =>
-        // Those of one sheet in one note, by their lines: the boxes there have the same numbers.
-        [
-          ...Map.groupBy(
-            node.after.filter((each) => !own.has(each)),
-            sheetOf,
-          ),
-        ].map(([on, numbers]) =>
-          draw.outer(
-            [...new Set(numbers.map((each) => byNumber.get(each)!).map(({ line, label }) => line || label))].join(", "),
-            on,
-          ),
-        );
-    return laidOut(
-      sheet.map((node) => drawn(node, outer(node), wording)),
+    byNumber = new Map(nodes.map((node) => [node.number, node])),
+    label = once((node: StripNode) => textLines(node.assumed ? draw.assumed(node.label) : node.label, size, most)),
+    beside = once((note: string) => textLines(note, small, most));
+  /** With the number of the sheet for what comes before on another one: those of one sheet in one note, by their lines as they stand there. */
+  const notes = (node: StripNode, own: ReadonlySet<number>, sheetOf: SheetOf): string[] =>
+    [
+      ...Map.groupBy(
+        node.after.filter((each) => !own.has(each)),
+        (each) => sheetOf.get(each)!,
+      ),
+    ].map(([on, numbers]) =>
+      draw.outer(
+        [...new Set(numbers.map((each) => byNumber.get(each)!).map(({ line, label }) => line || label))].join(", "),
+        on,
+      ),
+    );
+  const sheets = sheetsOf(nodes, (sheet, sheetOf) => {
+    const own = new Set(sheet.map(({ number }) => number));
+    return arranged(
+      sheet.map((node) => drawn(node, label(node), notes(node, own, sheetOf).flatMap(beside))),
       wording,
     );
-  };
-  const steps = new Map(nodes.map(({ number, step }) => [number, step])),
-    firstOf = new Map([...nodes].reverse().map(({ number, step }) => [step, number]));
-  const sheets = sheetsOf(nodes, (sheet) => {
-      // Steps lie on a sheet each as far as is known yet.
-      const { width, height } = drawing(sheet, (number) => firstOf.get(steps.get(number)!)!);
-      return width <= page.width && height <= page.height;
-    }),
-    sheetOf = new Map(sheets.flatMap((sheet, i) => sheet.map(({ number }) => [number, i + 1] as const)));
-  return sheets.map((sheet, i) => {
-    const title = sheets.length === 1 ? name.title : draw.sheet(name.title, i + 1, sheets.length),
-      { width, height, body } = drawing(sheet, (number) => sheetOf.get(number)!);
+  });
+  return sheets.map(({ nodes: sheet, laid: { width, height, body } }, i) => {
+    const title = sheets.length === 1 ? name.title : draw.sheet(name.title, i + 1, sheets.length);
     return {
       width,
       height,
@@ -88,11 +80,19 @@ export function stripDrawings(
   });
 }
 
+/** The same question is asked for each sheet that is tried. */
+function once<Of, Answer>(ask: (of: Of) => Answer): (of: Of) => Answer {
+  const had = new Map<Of, Answer>();
+  return (of) => {
+    const found = had.get(of) ?? ask(of);
+    had.set(of, found);
+    return found;
+  };
+}
+
 const labelOf = ({ line, label }: StripNode): string => (line === "" ? label : `${line} ${label}`);
 
-function drawn(node: StripNode, outer: readonly string[], { draw }: Wording): Drawn {
-  const label = textLines(node.assumed ? draw.assumed(node.label) : node.label, size, most),
-    beside = outer.flatMap((each) => textLines(each, small, most));
+function drawn(node: StripNode, label: readonly string[], beside: readonly string[]): Drawn {
   const head = node.line,
     rows = label.length + (head === "" ? 0 : 1);
   const width =
@@ -114,12 +114,21 @@ function drawn(node: StripNode, outer: readonly string[], { draw }: Wording): Dr
   };
 }
 
-interface LaidOut extends Pick<Drawing, "width" | "height"> {
-  /** Drawn when it is wanted: of most sheets that are tried only the size is. */
+interface Extent {
+  readonly width: number;
+  readonly height: number;
+}
+
+interface LaidOut extends Extent {
   readonly body: () => Markup;
 }
 
-function laidOut(drawnBoxes: readonly Drawn[], wording: Wording): LaidOut {
+/** Around what is drawn: arrows and frames have their width. */
+const edge = 2;
+
+const fits = ({ width, height }: Extent): boolean => width <= page.width && height <= page.height;
+
+function arranged(drawnBoxes: readonly Drawn[], wording: Wording): Trial<LaidOut> {
   const inside = new Map(drawnBoxes.map(({ node }, i) => [node.number, i])),
     links = drawnBoxes.flatMap(({ node }, to) =>
       node.after.flatMap((each) => {
@@ -128,63 +137,118 @@ function laidOut(drawnBoxes: readonly Drawn[], wording: Wording): LaidOut {
       }),
     );
   const linked = new Set(links.flat()),
-    bound = drawnBoxes.flatMap((_, i) => (linked.has(i) ? [i] : [])),
-    free = drawnBoxes.filter((_, i) => !linked.has(i));
-  const parts: (() => Value)[] = [];
+    bound = drawnBoxes.flatMap((_, i) => (linked.has(i) ? [i] : []));
+  const free = freeBoxes(
+      drawnBoxes.filter((_, i) => !linked.has(i)),
+      bound.length === 0,
+      wording,
+    ),
+    sorts = new Set(drawnBoxes.map(({ node }) => node.is));
+  const groups = groupsOf(bound, links).map((group) => {
+    const place = new Map(group.map((box, i) => [box, i])),
+      boxes = group.map((box) => drawnBoxes[box]!);
+    return {
+      boxes,
+      rows: rowsOf(
+        boxes,
+        links.flatMap(([from, to]) => (place.has(from) ? [[place.get(from)!, place.get(to)!] as const] : [])),
+        { rowWidth: page.width - 2 * edge, gap: 14, rowGap: 30 },
+      ),
+    };
+  });
+  const around = (of: readonly Extent[]): LaidOut & { readonly places: ReturnType<typeof packed>["places"] } => {
+    const { places, width, height } = packed(of),
+      across = Math.max(width, free.width),
+      legend = legendOf(sorts, Math.max(across, 480), wording),
+      top = height + free.height + legendGap;
+    return {
+      places,
+      width: Math.max(across, legend.width) + 2 * edge,
+      height: top + legend.height + 2 * edge,
+      body: () => html`${free.body(height)}${legend.body(top)}`,
+    };
+  };
+  return {
+    mayFit: fits(around(groups.map(({ rows }) => ({ width: rows.least, height: rows.height })))),
+    laid: (must) => {
+      const layouts: Layout[] = [];
+      for (const { rows } of groups) {
+        const layout = rows.placed();
+        if (!must && layout.width + 2 * edge > page.width) return undefined;
+        layouts.push(layout);
+      }
+      const { places, width, height, body } = around(layouts);
+      if (!must && !fits({ width, height })) return undefined;
+      return {
+        width,
+        height,
+        body: () =>
+          html`<g transform="translate(${edge} ${edge})">${groups.map(
+            (
+              { boxes },
+              i,
+            ) => html`<g transform="translate(${n(places[i]!.x)} ${n(places[i]!.y)})">${layouts[i]!.routes.map(arrow)}${boxes.map((box, k) => boxAt(box, layouts[i]!.boxes[k]!))}</g>
+`,
+          )}${body()}</g>`,
+      };
+    },
+  };
+}
+
+/** Beside each other as far as a page is wide, then under one another. */
+function packed(
+  of: readonly Extent[],
+): Extent & { readonly places: readonly { readonly x: number; readonly y: number }[] } {
   let x = 0,
     y = 0,
-    height = 0,
-    width = 0;
-  for (const group of groupsOf(bound, links)) {
-    const place = new Map(group.map((box, i) => [box, i])),
-      own = links.filter(([from]) => place.has(from));
-    const layout = layered(
-      group.map((box) => drawnBoxes[box]!),
-      own.map(([from, to]) => [place.get(from)!, place.get(to)!] as const),
-      { rowWidth: page.width - 4, gap: 14, rowGap: 30 },
-    );
-    if (x > 0 && x + layout.width > page.width - 4) {
+    width = 0,
+    height = 0;
+  const places = of.map((each) => {
+    if (x > 0 && x + each.width > page.width - 2 * edge) {
       x = 0;
       y += height + 40;
       height = 0;
     }
-    const [left, top] = [x, y];
-    parts.push(
-      () => html`<g transform="translate(${n(left)} ${n(top)})">${layout.routes.map(arrow)}${group.map((box, i) => boxAt(drawnBoxes[box]!, layout.boxes[i]!))}</g>
-`,
-    );
-    width = Math.max(width, x + layout.width);
-    x += layout.width + 30;
-    height = Math.max(height, layout.height);
-  }
-  y += height;
-  if (free.length > 0) {
-    const head = wording.draw.free(bound.length === 0);
-    y += bound.length > 0 ? 44 : 14;
-    const line = y;
-    parts.push(() => text(0, line, size, head, { bold: true }));
-    width = Math.max(width, textWidth(head, size));
-    y += 10;
-    for (let i = 0; i < free.length;) {
-      let x = 0,
-        height = 0;
-      for (; i < free.length && (x === 0 || x + free[i]!.width <= page.width - 4); i++) {
-        const box = free[i]!,
-          at = { x: x + box.width / 2, y };
-        parts.push(() => boxAt(box, at));
-        width = Math.max(width, x + free[i]!.width);
-        x += free[i]!.width + 18;
-        height = Math.max(height, free[i]!.height);
-      }
-      y += height + 14;
+    const place = { x, y };
+    width = Math.max(width, x + each.width);
+    x += each.width + 30;
+    height = Math.max(height, each.height);
+    return place;
+  });
+  return { places, width, height: y + height };
+}
+
+/** What nothing comes before and that comes before nothing, in rows under a line that says so. */
+function freeBoxes(
+  boxes: readonly Drawn[],
+  isAlone: boolean,
+  { draw }: Wording,
+): Extent & { readonly body: (top: number) => Value } {
+  if (boxes.length === 0) return { width: 0, height: 0, body: () => "" };
+  const head = draw.free(isAlone),
+    line = isAlone ? 14 : 44,
+    places: Layout["boxes"][number][] = [];
+  let width = textWidth(head, size),
+    y = line + 10;
+  for (let i = 0; i < boxes.length;) {
+    let x = 0,
+      height = 0;
+    for (; i < boxes.length && (x === 0 || x + boxes[i]!.width <= page.width - 2 * edge); i++) {
+      const box = boxes[i]!;
+      places.push({ x: x + box.width / 2, y });
+      width = Math.max(width, x + box.width);
+      x += box.width + 18;
+      height = Math.max(height, box.height);
     }
-    y -= 14;
+    y += height + 14;
   }
-  const legend = legendOf([...new Set(drawnBoxes.map(({ node }) => node.is))], y + 30, Math.max(width, 480), wording);
   return {
-    width: Math.max(width, legend.width) + 4,
-    height: y + 30 + legend.height + 4,
-    body: () => html`<g transform="translate(2 2)">${parts.map((part) => part())}${legend.body}</g>`,
+    width,
+    height: y - 14,
+    body: (top) => [
+      text(0, top + line, size, head, { bold: true }),
+      ...boxes.map((box, i) => boxAt(box, { x: places[i]!.x, y: top + places[i]!.y })),
+    ],
   };
 }
 
@@ -260,27 +324,35 @@ function arrow(points: Layout["routes"][number]): Markup {
   return html`<path d="${path}"/><path d="M${n(x)} ${n(y)}l-4 -8h8z" fill="currentColor" stroke="none"/>`;
 }
 
+const legendGap = 30;
+
 function legendOf(
-  sorts: readonly StripBox[],
-  top: number,
+  sorts: ReadonlySet<StripBox>,
   width: number,
   { draw }: Wording,
-): { readonly width: number; readonly height: number; readonly body: Value } {
+): Extent & { readonly body: (top: number) => Value } {
   const order: readonly StripBox[] = ["part", "fastener", "joint", "fluid", "precaution", "hold", "aside"],
-    parts: Value[] = [];
+    placed: { readonly sort: StripBox; readonly x: number; readonly y: number }[] = [];
   let x = 0,
-    y = top,
+    y = 0,
     widest = 0;
-  for (const sort of order.filter((each) => sorts.includes(each))) {
-    const says = draw.sorts[sort],
-      wide = 44 + textWidth(says, small) + 18;
+  for (const sort of order.filter((each) => sorts.has(each))) {
+    const wide = 44 + textWidth(draw.sorts[sort], small) + 18;
     if (x > 0 && x + wide > width) {
       x = 0;
       y += 26;
     }
-    parts.push(frame(sort, x + 7, y, 28, 16), text(x + 44, y + 12, small, says));
+    placed.push({ sort, x, y });
     x += wide;
     widest = Math.max(widest, x);
   }
-  return { width: widest, height: y - top + 18, body: parts };
+  return {
+    width: widest,
+    height: y + 18,
+    body: (top) =>
+      placed.flatMap((each) => [
+        frame(each.sort, each.x + 7, top + each.y, 28, 16),
+        text(each.x + 44, top + each.y + 12, small, draw.sorts[each.sort]),
+      ]),
+  };
 }

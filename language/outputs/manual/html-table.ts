@@ -16,8 +16,10 @@ export interface Column<Row> {
 
 /** Signs from which a text is sentences: beside empty columns for a pen it would be left one word a line. */
 const prose = 60;
-const lengthOf = (value: Value): number =>
-  typeof value === "string" ? value.length : value instanceof Markup ? value.source.replace(/<[^>]*>/g, "").length : 0;
+const isProse = (value: Value): boolean =>
+  typeof value === "string"
+    ? value.length > prose
+    : value instanceof Markup && value.source.length > prose && value.source.replace(/<[^>]*>/g, "").length > prose;
 
 /** A table of so few rows stays on one page. */
 const shortest = 8;
@@ -40,7 +42,7 @@ export function table<Row>(
   const cell = (column: Column<Row>, row: Row): Markup => {
     const value = column.cell(row);
     if (column.isHead) return html`<th scope="row">${value}</th>`;
-    const className = column.is ?? (lengthOf(value) > prose ? "prose" : undefined);
+    const className = column.is ?? (isProse(value) ? "prose" : undefined);
     return html`<td${className !== undefined && html` class="${className}"`}>${value}</td>`;
   };
   return html`<div class="scroll${rows.length <= shortest && html` short`}" role="group" tabindex="0" aria-label="${caption}"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${shown.map(({ head }) => html`<th scope="col">${head}</th>`)}</tr></thead>

@@ -1,10 +1,11 @@
 // SHA-256 (FIPS 180-4) of a text, in plain arithmetic: the compiler also runs where there is no Node and nothing may be awaited.
 
+/** Words of 32 bits with a sign all through: the engine keeps those as they are, and others above 2^31 as numbers with a point. */
 const K = constants();
 
 /** The first 64 x 32 bits of the fractional parts of the cube roots of the primes, from the primes themselves. */
-function constants(): Uint32Array {
-  const k = new Uint32Array(64);
+function constants(): Int32Array {
+  const k = new Int32Array(64);
   let n = 2;
   for (let i = 0; i < 64; n++) {
     let prime = true;
@@ -29,7 +30,7 @@ function root(n: number, power: 2 | 3): number {
 }
 
 /** The first 32 bits of the fractional parts of the square roots of the first eight primes. */
-const start = Uint32Array.from([2, 3, 5, 7, 11, 13, 17, 19], (prime) => root(prime, 2));
+const start = Int32Array.from([2, 3, 5, 7, 11, 13, 17, 19], (prime) => root(prime, 2));
 
 const turn = (x: number, by: number): number => (x >>> by) | (x << (32 - by));
 
@@ -44,9 +45,9 @@ export function sha256(text: string): string {
   view.setUint32(length - 8, Math.floor(bytes.length / 0x20000000));
   view.setUint32(length - 4, (bytes.length * 8) >>> 0);
   const h = start.slice(),
-    w = new Uint32Array(64);
+    w = new Int32Array(64);
   for (let block = 0; block < length; block += 64) {
-    for (let i = 0; i < 16; i++) w[i] = view.getUint32(block + i * 4);
+    for (let i = 0; i < 16; i++) w[i] = view.getInt32(block + i * 4);
     for (let i = 16; i < 64; i++) {
       const a = w[i - 15]!,
         b = w[i - 2]!;
@@ -54,20 +55,20 @@ export function sha256(text: string): string {
     }
     let [a, b, c, d, e, f, g, z] = h as unknown as [number, number, number, number, number, number, number, number];
     for (let i = 0; i < 64; i++) {
-      const one = (z + (turn(e, 6) ^ turn(e, 11) ^ turn(e, 25)) + ((e & f) ^ (~e & g)) + K[i]! + w[i]!) >>> 0;
-      const two = ((turn(a, 2) ^ turn(a, 13) ^ turn(a, 22)) + ((a & b) ^ (a & c) ^ (b & c))) >>> 0;
+      const one = (z + (turn(e, 6) ^ turn(e, 11) ^ turn(e, 25)) + ((e & f) ^ (~e & g)) + K[i]! + w[i]!) | 0;
+      const two = ((turn(a, 2) ^ turn(a, 13) ^ turn(a, 22)) + ((a & b) ^ (a & c) ^ (b & c))) | 0;
       z = g;
       g = f;
       f = e;
-      e = (d + one) >>> 0;
+      e = (d + one) | 0;
       d = c;
       c = b;
       b = a;
-      a = (one + two) >>> 0;
+      a = (one + two) | 0;
     }
     [a, b, c, d, e, f, g, z].forEach((value, i) => {
       h[i] = h[i]! + value;
     });
   }
-  return [...h].map((word) => word.toString(16).padStart(8, "0")).join("");
+  return [...h].map((word) => (word >>> 0).toString(16).padStart(8, "0")).join("");
 }

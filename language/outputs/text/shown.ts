@@ -7,7 +7,8 @@ const acting =
   /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
 
 /** Most texts hold none of them, and are asked all the time. */
-const mayAct = /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF\uD800-\uDFFF]/; // oxlint-disable-line no-control-regex
+export const mayAct =
+  /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF\uD800-\uDFFF]/; // oxlint-disable-line no-control-regex
 
 /** `‹U+202E›` for such a sign; CRLF and CR are line feeds. */
 export function shown(text: string): string {

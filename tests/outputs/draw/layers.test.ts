@@ -3,7 +3,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { columns, type Slot } from "../../../language/outputs/draw/columns.ts";
-import { layered, type Box, type Link } from "../../../language/outputs/draw/layers.ts";
+import { rowsOf, type Box, type Layout, type Link } from "../../../language/outputs/draw/layers.ts";
 
 const options = { rowWidth: 600, gap: 18, rowGap: 40 };
 const graph = fc.integer({ min: 2, max: 24 }).chain((count) =>
@@ -18,6 +18,7 @@ const graph = fc.integer({ min: 2, max: 24 }).chain((count) =>
     ),
   }),
 );
+const layered = (...of: Parameters<typeof rowsOf>): Layout => rowsOf(...of).placed();
 const check = (law: (boxes: readonly Box[], links: readonly Link[]) => void): void =>
   fc.assert(
     fc.property(graph, ({ boxes, links }) => law(boxes, links)),
@@ -37,6 +38,14 @@ test("no two boxes overlap and all lie inside the drawing", () =>
         expect(apartX || apartY, `${i} and ${j}`).toBe(true);
       });
     });
+  }));
+
+test("what is told before the boxes are placed holds: the height as it is, the width at least", () =>
+  check((boxes, links) => {
+    const { height, least, placed } = rowsOf(boxes, links, options),
+      layout = placed();
+    expect(height).toBeCloseTo(layout.height, 6);
+    expect(least).toBeLessThanOrEqual(layout.width + 1e-6);
   }));
 
 test("every link runs down from the foot of its first box to the head of its second", () =>

@@ -139,14 +139,18 @@ test("a step of more than a sheet holds is broken, a sheet takes as many steps a
     after: [],
     assumed: false,
   });
-  const sizes = (count: number, ofStep: number, most = mostOnASheet): number[] =>
+  const sizes = (count: number, ofStep: number, most = mostOnASheet, mayFit = most): number[] =>
     sheetsOf(
       Array.from({ length: count }, (_, i) => node(i + 1, `step ${Math.floor(i / ofStep)}`)),
-      (sheet) => sheet.length <= most,
-    ).map(({ length }) => length);
+      (sheet) => ({ mayFit: sheet.length <= mayFit, laid: (must) => must || sheet.length <= most || undefined }),
+    ).map((sheet) => sheet.nodes.length);
   expect(sizes(150, 150)).toEqual([60, 60, 30]);
   expect(sizes(80, 10)).toEqual([60, 20]);
   expect(sizes(80, 10, 25)).toEqual([20, 20, 20, 20]);
+  // What is known before may be wrong either way.
+  expect(sizes(80, 10, 25, 70)).toEqual([20, 20, 20, 20]);
+  expect(sizes(40, 40, 25, 30)).toEqual([25, 15]);
+  expect(sizes(80, 10, 25, 10)).toEqual([10, 10, 10, 10, 10, 10, 10, 10]);
   expect(sizes(3, 1, 0)).toEqual([1, 1, 1]);
   expect(sizes(0, 1)).toEqual([]);
 });

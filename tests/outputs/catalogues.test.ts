@@ -173,6 +173,68 @@ test("a language that nobody has read says so in one line on every paper, Englis
   }
 });
 
+/**
+ * A second word for a thing that has one already, or no word of the trade: by language, each with the word that stands. Terms of ISO 1891,
+ * ISO 6789 and EN 50110-1 in the language where they name the thing, else common practice; all from memory.
+ */
+const second: Readonly<Record<string, readonly (readonly [RegExp, string])[]>> = {
+  "en-gb": [
+    [/\bway back\b(?!, as it follows)/i, "refit"],
+    [/(?<!torque )\bwrench(?:es)?\b(?! no\.| of the workshop)/i, "spanner"],
+    [/\b(?:color|center|ground|liter|meter|gray|authoriz)/i, "the British spelling"],
+  ],
+  de: [
+    [/Rückweg|Montage/, "Zusammenbau"],
+    [/\bDrehmoment\b|Anzugs(?:dreh)?moment|Anziehmoment/, "Anziehdrehmoment"],
+    [/Schraubenzieher|In?[bm]us|Torx/, "Schraubendreher, Innensechskant, Innensechsrund"],
+    [/Seegerring|Sprengring/, "Sicherungsring"],
+    [/Unterlegscheibe|Beilagscheibe/, "Scheibe"],
+    [/wie es sein soll/, "wie vorgesehen"],
+  ],
+  fr: [
+    [/\bretour\b(?! à)/i, "remontage"],
+    [/\b(?:un|le|au|du|sans|de) couple\b(?! de serrage)/i, "couple de serrage"],
+    [/\bcirclips?\b/i, "anneau élastique"],
+    [/\bserre-?câble/i, "collier de câblage"],
+    [/hors de (?:ses|leurs) limites/, "hors limites"],
+    [/comme il faut|comme écrit/, "comme prévu, comme décrit"],
+  ],
+  es: [
+    [/\bvuelta\b(?! a su sitio)/i, "montaje"],
+    [/\b(?:un|el|sin|del) par\b(?! de apriete)|\btorque\b/i, "par de apriete"],
+    [/\bllave (?:de torsión|de torque)/i, "llave dinamométrica"],
+    [/fuera de (?:sus|los) límites/, "fuera de límites"],
+    [/\bcomprobación\b/, "verificación"],
+  ],
+};
+
+test.each(Object.keys(second))("%s: one word for one thing", (folder) => {
+  const found = files(folder).flatMap((path) =>
+    fixedTexts(path).flatMap(({ text, line }) =>
+      // Names of kinds and of units, as the tables and the figures have them, are read by programs.
+      /^[a-z-]+$/.test(text)
+        ? []
+        : second[folder]!.filter(([words]) => words.test(text.replaceAll("\u00ad", ""))).map(
+            ([, term]) => `${basename(path)}:${line} ${term}: ${text}`,
+          ),
+    ),
+  );
+  expect(found).toEqual([]);
+});
+
+// Imprimerie nationale, Lexique des règles typographiques (from memory): before a colon, a semicolon, ! and ?, inside guillemets and
+// before a per cent sign stands a space at which no line ends.
+test("fr: no line ends before a colon, inside guillemets or before a per cent sign, and one apostrophe is used", () => {
+  const wrong = /(?:^|[^\u00a0])[:;!?](?=\s|$)|«(?!\u00a0)|(?<!\u00a0)»|(?<!\u00a0)%|’/;
+  const found = files("fr").flatMap((path) =>
+    fixedTexts(path)
+      .filter(({ text }) => wrong.test(text))
+      .map(({ text, line }) => `${basename(path)}:${line} ${text}`),
+  );
+  expect(found).toEqual([]);
+  for (const text of ["Ligne: faite", "Comme prévu ?", "à 100 %", "l’outil", "« mot »"]) expect(text).toMatch(wrong);
+});
+
 /** British words that have another one in American English (Oxford and Merriam-Webster mark each so; from memory). */
 const british =
     /\b(?:spanners?|anticlockwise|circlips?|split pins?|authoris\w+|colour\w*|moulds?|(?:milli|newton )?metres?|litres?|\d+ off)\b|\$\{\w+\} off\b/i,

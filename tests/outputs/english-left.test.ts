@@ -11,7 +11,7 @@ import { options } from "./outputs-of.ts";
 /** Spelled alike in English and in that language, with the same or another meaning there. */
 const alike: Readonly<Record<string, string>> = {
   de: "explosion fall filter last median moment motor name person original quart ring stand tag vibration video was",
-  fr: "charge codes danger dangers date document explosion faces force implant jet joint litre machine messages moment newton note notice original passes place point points quart signal signature source surface table ventilation volume",
+  fr: "action charge codes danger dangers date document explosion faces force implant jet joint litre machine messages moment newton note notice original passes place point points quart signal signature source surface table ventilation volume",
   es: "cable final general horizontal manual metal motor newton original",
 };
 

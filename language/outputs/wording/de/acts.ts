@@ -1,4 +1,4 @@
-// Die gedruckten Sätze der Handgriffe, auf dem Hinweg und auf dem Rückweg.
+// Die gedruckten Sätze der Handgriffe, beim Zerlegen und beim Zusammenbau.
 
 import type { Wording } from "../wording.ts";
 import { ifAny, joined, lowerFirst, sentence } from "../phrases.ts";
@@ -12,11 +12,11 @@ export const acts: Wording["acts"] = {
   the,
   some,
   list,
-  givenOtherwise: "nur wenn der Messwert davor außerhalb der Grenzen liegt",
+  givenOtherwise: "nur wenn das Ergebnis davor nicht wie vorgesehen ist",
   givenState: (title, state) =>
-    `${title}${{ "": "", fails: " außerhalb der Grenzen", removed: " (ausgebaut)" }[state]}`,
+    `${title}${{ "": "", fails: " (nicht wie vorgesehen)", removed: " (ausgebaut)" }[state]}`,
   givenCondition: (unless, any, states) =>
-    `${unless ? "nicht bei " : "nur bei "}${states.join(any ? " oder " : " und ")}`,
+    `${unless ? "nicht bei: " : "nur bei: "}${states.join(any ? " oder " : " und ")}`,
 
   undo: (verb, what, tool) => sentence(verbWith(verb, withTool(what, tool))),
   loosen: (what, amount, tool) =>
@@ -116,7 +116,7 @@ export const acts: Wording["acts"] = {
   standAgain: (title, hazard) => sentence(`Vorkehrung erneut treffen: ${title}, ${hazard}`),
   repeatFrom: (step) => sentence(`Wiederholen ab ${step}`),
   doProcedure: (title) => sentence(`Ausführen: ${title}`),
-  secondCheck: "Eine zweite Person sieht nach und unterschreibt.",
+  secondCheck: "Eine zweite Person kontrolliert und unterschreibt.",
   holdPoint: "Hier anhalten, bis dieser Punkt freigegeben ist.",
   time: (time) => sentence(`Zeit: etwa ${time}`),
   people: (count) => sentence(`Personen: ${count}`),
@@ -152,7 +152,7 @@ export const acts: Wording["acts"] = {
   order: (order, round) =>
     sentence(
       round
-        ? `Reihenfolge, im Uhrzeigersinn von einer beliebigen an gezählt: ${order}`
+        ? `Reihenfolge, im Uhrzeigersinn gezählt, Beginn beliebig: ${order}`
         : `Reihenfolge, am Muster entlang gezählt: ${order}`,
     ),
   torqueNone: "kein Anziehdrehmoment verlangt",
@@ -181,7 +181,7 @@ export const acts: Wording["acts"] = {
   limitsLine: (limits) => sentence(`Grenzen: ${limits}`),
   newEvery: (strips) => sentence(`Neu nach ${strips === 1 ? "jeder Zerlegung" : `je ${strips} Zerlegungen`}`),
   reuseTimes: (times) => sentence(`Darf ${times}-mal wieder verwendet werden: mitzählen, danach neu`),
-  ownPlace: "Jedes bei seinem Platz halten: Dorthin kommt es zurück.",
+  ownPlace: "Jedes Teil seinem Platz zuordnen: Dorthin kommt es zurück.",
   ownPlaceBack: "Zurück an den eigenen Platz.",
   keepTogether: (sets: readonly string[]) => sentence(`Zusammen halten: ${sets.join("; ")}`),
   togetherAgain: (sets: readonly string[]) => sentence(`Wieder zusammen: ${sets.join("; ")}`),

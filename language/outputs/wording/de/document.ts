@@ -1,4 +1,4 @@
-// Sätze ganzer Dokumente, Überschriften des Rückwegs und der Stückliste.
+// Sätze ganzer Dokumente, Überschriften des Zusammenbaus und der Stückliste.
 
 import type { BuildChoice } from "../../../model/model.ts";
 import type { Wording } from "../wording.ts";
@@ -12,11 +12,11 @@ function choiceName(choice: BuildChoice): string {
     case "named":
       return choice.name;
     case "fails":
-      return `${choice.name} außerhalb der Grenzen`;
+      return `${choice.name} (nicht wie vorgesehen)`;
     case "reading-before-fails":
-      return "Messwert davor außerhalb der Grenzen";
+      return "Ergebnis davor (nicht wie vorgesehen)";
     case "optional":
-      return choice.title || "wahlfreier Teil";
+      return choice.title || "wahlweises Teil";
     case "choice":
       return `Wahl ${choice.number}`;
   }
@@ -42,21 +42,21 @@ export const document: Wording["document"] = {
   dated: (date) => `Datum: ${date}.`,
   figures: (all) => sentence(all.join(", ")),
   harm: (what) => sentence(`Mögliche Folgen, allgemein: ${what}`),
-  keepOut: (distance) => sentence(`Andere ${distance} fernhalten`),
+  keepOut: (distance) => sentence(`Andere Personen mindestens ${distance} fernhalten`),
   wear: (things) => sentence(`Tragen: ${list(things)}`),
   who: (role) => sentence(`Nur für: ${role}`),
   pushes: (what) => sentence(`Drückt auf: ${what}`),
   source: (source) => sentence(`Quelle: ${source}`),
   mustStand: (precautions) =>
     sentence(
-      `Vor dem Weitermachen prüfen, ob ${precautions.length === 1 ? "diese Vorkehrung" : "diese Vorkehrungen"} noch ${precautions.length === 1 ? "besteht" : "bestehen"}: ${list(precautions)}`,
+      `Vor dem Weiterarbeiten prüfen, ob ${precautions.length === 1 ? "diese Vorkehrung" : "diese Vorkehrungen"} noch ${precautions.length === 1 ? "besteht" : "bestehen"}: ${list(precautions)}`,
     ),
   on: (what) => `${capital(what)}:`,
   picture: (alt) => sentence(`Bild: ${alt}`),
 };
 
 export const refit: Wording["refit"] = {
-  halves: { strip: "Zerlegen", refit: "Rückweg", finish: "Schlussprüfungen" },
+  halves: { strip: "Zerlegen", refit: "Zusammenbau", finish: "Schlussprüfungen" },
   columns: [
     "Entwurf",
     "Anleitung",
@@ -68,9 +68,9 @@ export const refit: Wording["refit"] = {
     "Werkzeug",
     "Anziehdrehmoment",
     "Ablage",
-    "Mehr",
+    "Weiteres",
   ],
-  noRefit: "Der Rückweg ließ sich nicht ermitteln: siehe Befunde.",
+  noRefit: "Der Zusammenbau ließ sich nicht ermitteln: siehe Befunde.",
 };
 
 export const bill: Wording["bill"] = {

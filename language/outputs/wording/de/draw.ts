@@ -5,10 +5,10 @@ import { sentence } from "../phrases.ts";
 import { list } from "./phrases.ts";
 
 export const draw: Wording["draw"] = {
-  titles: { strip: "Zerlegeplan", pattern: "Anziehbilder", path: "Wege der Flüssigkeiten" },
+  titles: { strip: "Zerlegeplan", pattern: "Anziehreihenfolgen", path: "Wege der Flüssigkeiten" },
   of: (name, unit) => (unit === "" ? name : `${unit}: ${name}`),
   nothing: {
-    strip: "Diese Anleitung nimmt nichts ab.",
+    strip: "Nach dieser Anleitung wird nichts abgebaut.",
     pattern: "Keine Gruppe von Verbindungselementen hat ein Muster.",
     path: "Keine Flüssigkeit hat einen Weg.",
   },
@@ -46,7 +46,7 @@ export const draw: Wording["draw"] = {
         : `${count} Verbindungselemente, dem Muster nach gezählt, in der Reihenfolge des Anziehens: ${order}`,
     ),
   groupOf: (count, size) => sentence(size === "" ? `${count} Stück` : `${count} Stück, ${size}`),
-  pitchCircle: (diameter) => sentence(`Teilkreis ${diameter}`),
+  pitchCircle: (diameter) => sentence(`Lochkreis ${diameter}`),
   torque: (text) => sentence(`Anziehdrehmoment: ${text}`),
   asSaid: (text) => sentence(text),
   turns: "Die Zahl in jedem Kreis sagt, wann er an der Reihe ist.",

@@ -12,7 +12,7 @@ export const instructions: Wording["instructions"] = {
   serials: "Seriennummern",
   author: "Autor",
   prepared: "Erstellt von",
-  checked: "Durchgesehen von",
+  checked: "Geprüft von",
   approved: "Freigegeben von",
   signed: (who, when) => `${who}, ${when}`,
   otherRevision: (who, when, revision) =>
@@ -21,8 +21,8 @@ export const instructions: Wording["instructions"] = {
 
   sections: {
     purpose: "Wofür die Maschine da ist",
-    diagram: "Was vor was abgebaut wird",
-    mishaps: "Wenn etwas schiefgeht",
+    diagram: "Reihenfolge beim Zerlegen",
+    mishaps: "Bei Störungen und Unfällen",
     waste: "Entsorgung",
     glossary: "Wörter, Zeichen und Einheiten",
     index: "Stichwörter",
@@ -39,17 +39,17 @@ export const instructions: Wording["instructions"] = {
     "Endet die Arbeit vorzeitig: Schlösser, Schilder und Absperrungen lassen, wo sie sind, und aufschreiben, was lose ist, was hängt und was offen ist.",
   ],
   mishapsNotGiven:
-    "Der Autor nennt nichts, was schiefgehen kann. Selbst herausfinden: Blockade, Leckage, Brand, ein Teil, das fällt oder klemmt.",
+    "Der Autor nennt nichts, was bei der Arbeit passieren kann. Selbst herausfinden: Blockade, Leckage, Brand, ein Teil, das fällt oder klemmt.",
   term: "Wort",
   means: "Bedeutung",
   terms: [
     [
       "Zeile",
-      "Ein Handgriff mit seinem Kästchen, nummeriert in seinem Schritt: 3.2. R vor der Zahl: auf dem Rückweg. F: Schlussprüfungen.",
+      "Ein Handgriff mit seinem Kästchen, nummeriert in seinem Schritt: 3.2. R vor der Zahl: beim Zusammenbau. F: Schlussprüfungen.",
     ],
     [
-      "Rückweg",
-      "Der Zusammenbau, wie er aus dem Zerlegen folgt: Was zuletzt abkam, kommt zuerst zurück, wenn nicht anderes davor kommt.",
+      "Zusammenbau",
+      "Der Weg zurück, wie er aus dem Zerlegen folgt: Was zuletzt abgebaut wurde, wird zuerst wieder angebaut, wenn nicht anderes davor kommt.",
     ],
     [
       "Vorkehrung",
@@ -63,15 +63,15 @@ export const instructions: Wording["instructions"] = {
     ["Reihenfolge", "Die Zahl eines Verbindungselements sagt, wann es beim Anziehen an der Reihe ist."],
     [
       "Messwert",
-      "Ein Wert oder eine Antwort, die aufgeschrieben wird, mit ihren Grenzen und mit dem, was außerhalb folgt.",
+      "Ein Wert oder eine Antwort zum Aufschreiben, mit den Grenzen und mit dem, was außerhalb der Grenzen zu tun ist.",
     ],
     [
       "Nicht wie beschrieben",
-      "Alles an der Maschine, was nicht so ist, wie die Zeile sagt. Anhalten, fragen, aufschreiben.",
+      "Alles an der Maschine, was nicht so ist, wie die Zeile sagt. Anhalten, nachfragen, aufschreiben.",
     ],
     ["Wie vorgefunden", "Der Messwert, bevor etwas eingestellt wird."],
     ["Haltepunkt", "Die Arbeit hält dort an, bis die genannte Person sie weitergehen lässt."],
-    ["N·m, lbf·ft", "Drehmoment: Newtonmeter und angelsächsische Einheit (Kraftpfund mal Fuß)"],
+    ["N·m, lbf·ft", "Anziehdrehmoment: Newtonmeter und angelsächsische Einheit (Pfund-Kraft mal Fuß)"],
     ["mm, in", "Länge: Millimeter und Zoll"],
     ["kg, lb", "Masse: Kilogramm und angelsächsisches Pfund"],
     ["L, US qt", "Volumen: Liter und US-Quart"],

@@ -10,7 +10,7 @@ export const lines: Wording["lines"] = {
   only: (says, what) => `${says} (${what})`,
   continued: (title) => `${title} (Fortsetzung)`,
   outsideSteps: "Außerhalb der Schritte",
-  refitOf: (number, title) => `Rückweg von Schritt ${number}: ${title}`,
+  refitOf: (number, title) => `Zusammenbau zu Schritt ${number}: ${title}`,
   refitOutside: "Außerhalb der Schritte",
   finish: "Schlussprüfungen",
   withTool: (tool) => sentence(`Mit: ${tool}`),

@@ -1,17 +1,17 @@
-// Wörter des Buches für den Rückweg, das eine Aufzeichnung speist. Sie sagen, was aufgeschrieben wurde, und geben nichts frei.
+// Wörter des Buches zum Zusammenbau, das eine Aufzeichnung speist. Sie sagen, was aufgeschrieben wurde, und geben nichts frei.
 
 import type { Wording } from "../wording.ts";
 
 export const refitBook: Wording["refitBook"] = {
-  title: (procedure, serial) => `Buch für den Rückweg: ${procedure}${serial === "" ? "" : `, Seriennummer ${serial}`}`,
+  title: (procedure, serial) => `Buch zum Zusammenbau: ${procedure}${serial === "" ? "" : `, Seriennummer ${serial}`}`,
   sections: { recorded: "Was die Aufzeichnung sagt", closing: "Schlussliste" },
   file: "Aufzeichnung",
   lead: [
-    "Dieses Buch enthält den Rückweg einer Einheit und, an den Zeilen, die es betrifft, was ihre Aufzeichnung vom Zerlegen sagt.",
+    "Dieses Buch enthält den Zusammenbau einer Einheit und, an den betroffenen Zeilen, was ihre Aufzeichnung vom Zerlegen sagt.",
     "Jede Feststellung der Aufzeichnung ist verfallen. Vor der Zeile, die sie braucht, wiederholen.",
     "Was die Aufzeichnung nicht sagt, ist nicht bekannt. Nachsehen, bevor es weitergeht.",
   ],
-  whole: "Für den ganzen Rückweg",
+  whole: "Für den ganzen Zusammenbau",
   at: (line, says) => `Aufzeichnung, Zeile ${line}: ${says}`,
   reading: (what, figure, limits, outside) =>
     `${what}: ${figure}${outside ? ", außerhalb der Grenzen" : ""}${limits === "" ? "" : ` (${limits})`}`,
@@ -26,11 +26,11 @@ export const refitBook: Wording["refitBook"] = {
   left: "Was offen ist",
   wanted: "Gewünschte Teile",
   agreed: "Nicht wie beschrieben, und niemand hat zugestimmt",
-  outside: "Messwerte außerhalb der Grenzen, und was nicht ist, wie es sein soll",
-  temporary: "Vorübergehend Angebrachtes und Verschlüsse vom Zerlegen",
+  outside: "Messwerte außerhalb der Grenzen, und was nicht wie vorgesehen ist",
+  temporary: "Vorübergehend Angebrachtes und Verschlusskappen vom Zerlegen",
   ticks: "Beim Zerlegen nicht abgehakt",
   other: "Was sonst fehlt oder abweicht",
-  capped: (what) => `Verschluss an: ${what}`,
+  capped: (what) => `Verschlusskappe an: ${what}`,
   comesOff: (what, line) => `${what}: kommt in Zeile ${line} wieder ab`,
-  staysOn: (what) => `${what}: keine Zeile des Rückwegs nimmt es ab`,
+  staysOn: (what) => `${what}: keine Zeile des Zusammenbaus nimmt es ab`,
 };

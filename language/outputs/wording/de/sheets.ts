@@ -42,8 +42,8 @@ export const labels: Wording["labels"] = {
 };
 
 export const torqueSheet: Wording["torqueSheet"] = {
-  title: "Anziehblatt",
-  nothing: "Auf dem Rückweg wird nichts angezogen.",
+  title: "Drehmomentprotokoll",
+  nothing: "Beim Zusammenbau wird nichts angezogen.",
   columns: {
     line: "Zeile",
     // Weiche Trennstriche: Auf schmalem Papier brechen die langen Wörter.
@@ -98,9 +98,9 @@ export const torqueSheet: Wording["torqueSheet"] = {
 };
 
 export const layoutSheet: Wording["layoutSheet"] = {
-  title: "Ablageblatt",
-  nothing: "Diese Anleitung nimmt kein Teil ab.",
-  note: "Teile in dieser Reihenfolge von links nach rechts ablegen. Zurück kommen sie, wie es der Rückweg sagt, ungefähr vom letzten zum ersten.",
+  title: "Ablageplan",
+  nothing: "Nach dieser Anleitung wird kein Teil abgebaut.",
+  note: "Teile in dieser Reihenfolge von links nach rechts ablegen. Eingebaut werden sie, wie es der Zusammenbau sagt, ungefähr vom letzten zum ersten.",
   csv: [
     "Entwurf",
     "Anleitung",

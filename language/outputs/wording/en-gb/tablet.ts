@@ -90,7 +90,7 @@ export const tablet = {
   wrench: "Wrench no.",
   initials: "Initials",
   asItShouldBe: "As it should be?",
-  instruments: "Wrenches and instruments used",
+  instruments: "Torque wrenches and instruments used",
   instrument: "Instrument",
   instrumentNumber: "Number",
   due: "Calibration due (YYYY-MM-DD)",

@@ -1,4 +1,4 @@
-// Las frases impresas de los actos, a la ida y a la vuelta.
+// Las frases impresas de las acciones, en el desmontaje y en el montaje.
 
 import { joined, lowerFirst, sentence } from "../phrases.ts";
 import type { Wording } from "../wording.ts";
@@ -12,8 +12,8 @@ export const acts: Wording["acts"] = {
   the,
   some,
   list,
-  givenOtherwise: "solo si la medida anterior está fuera de límites",
-  givenState: (title, state) => `${title}${{ "": "", fails: " fuera de límites", removed: " (desmontado)" }[state]}`,
+  givenOtherwise: "solo si el resultado anterior no es como debe ser",
+  givenState: (title, state) => `${title}${{ "": "", fails: " (no como debe ser)", removed: " (desmontado)" }[state]}`,
   givenCondition: (unless, any, states) => `${unless ? "salvo si: " : "solo si: "}${states.join(any ? " o " : " y ")}`,
 
   undo: (verb, what, tool) => told(verb, what, withTool(tool)),
@@ -107,9 +107,9 @@ export const acts: Wording["acts"] = {
   standAgain: (title, hazard) => told("Volver a tomar la precaución", `${lowerFirst(title)}, ${the(hazard)}`),
   repeatFrom: (step) => told("Repetir desde", step),
   doProcedure: (title) => told("Hacer", title),
-  secondCheck: "Una segunda persona mira y firma.",
+  secondCheck: "Una segunda persona revisa y firma.",
   holdPoint: "Detenerse aquí hasta que se libere este punto de espera.",
-  time: (time) => told("Tiempo", `unos ${time}`),
+  time: (time) => told("Tiempo", `aproximadamente ${time}`),
   people: (count) => told("Personas", String(count)),
   video: (from, to) => told("Vídeo", `de ${from} a ${to}`),
   note: "Nota:",
@@ -141,7 +141,7 @@ export const acts: Wording["acts"] = {
   undoInPasses: (count) => sentence(`En ${passes(count)}, un poco cada vez`),
   sequence: (title) => lowerFirst(title),
   order: (order, round) =>
-    told(round ? "Orden, contado en sentido horario desde cualquiera" : "Orden, contado a lo largo del trazado", order),
+    told(round ? "Orden, contado en sentido horario, comienzo libre" : "Orden, contado a lo largo del trazado", order),
   torqueNone: "sin par de apriete pedido",
   torqueNotGiven: "par de apriete no indicado",
   torqueFor: (value, forWhat, whileText) =>
@@ -166,7 +166,7 @@ export const acts: Wording["acts"] = {
     "by-pairs": "Si es nuevo: por pares.",
     reading: "Nuevo si la medida lo pidió.",
     chosen: "Del tamaño que la medida pidió.",
-    "kind-not-said": "De una clase que se usa una vez: el procedimiento no dice si nuevo o viejo.",
+    "kind-not-said": "De un tipo de un solo uso: el procedimiento no dice si nuevo o viejo.",
   },
   isNew: "Montar nuevo.",
   aNew: (name, count) => `${the(name)} (${count > 1 ? `${count} piezas, ` : ""}nuevo)`,
@@ -175,10 +175,10 @@ export const acts: Wording["acts"] = {
   newEvery: (strips) => sentence(strips === 1 ? "Nuevo en cada desmontaje" : `Nuevo cada ${strips} desmontajes`),
   reuseTimes: (times) =>
     sentence(`Puede usarse de nuevo ${times === 1 ? "una vez" : `${times} veces`}: contarlo, luego nuevo`),
-  ownPlace: "Guardar cada uno con su sitio: vuelve allí.",
-  ownPlaceBack: "De vuelta a su propio sitio.",
+  ownPlace: "Guardar cada pieza con su sitio: vuelve allí.",
+  ownPlaceBack: "Colocar de nuevo en su propio sitio.",
   keepTogether: (sets: readonly string[]) => sentence(`Mantener juntos: ${sets.join("; ")}`),
-  togetherAgain: (sets: readonly string[]) => sentence(`De nuevo juntos: ${sets.join("; ")}`),
+  togetherAgain: (sets: readonly string[]) => sentence(`Colocar de nuevo juntos: ${sets.join("; ")}`),
   newWasher: (what) => told("Con nuevo", what),
   discardOf: (what) => told("No guardar", what, "se monta nuevo"),
   discard: "No guardar: se monta nuevo.",
@@ -193,7 +193,7 @@ export const acts: Wording["acts"] = {
   each: (what, count) => `${what}, ${counted(count, "pieza")} de cada`,
   volumeNotGiven: "volumen no indicado",
   massNotGiven: "masa no indicada",
-  countNotGiven: "número no indicado",
+  countNotGiven: "cantidad no indicada",
 
   limits: {
     atLeast: (value) => `al menos ${value}`,

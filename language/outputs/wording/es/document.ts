@@ -1,4 +1,4 @@
-// Frases de documentos enteros, títulos de la vuelta y de la lista de materiales.
+// Frases de documentos enteros, títulos del montaje y de la lista de materiales.
 
 import type { BuildChoice } from "../../../model/model.ts";
 import { capital, joined, sentence } from "../phrases.ts";
@@ -10,9 +10,9 @@ function choiceName(choice: BuildChoice): string {
     case "named":
       return choice.name;
     case "fails":
-      return `${choice.name} fuera de límites`;
+      return `${choice.name} (no como debe ser)`;
     case "reading-before-fails":
-      return "medida anterior fuera de límites";
+      return "resultado anterior (no como debe ser)";
     case "optional":
       return choice.title || "parte opcional";
     case "choice":
@@ -49,7 +49,7 @@ export const document: Wording["document"] = {
   dated: (date) => sentence(titled("Fecha", date)),
   figures: (all) => sentence(all.join(", ")),
   harm: (what) => sentence(titled("Consecuencias posibles, en general", what)),
-  keepOut: (distance) => sentence(`Mantener a los demás a ${distance}`),
+  keepOut: (distance) => sentence(`Mantener a las demás personas a ${distance} como mínimo`),
   wear: (things) => sentence(titled("Llevar puesto", list(things.map(the)))),
   who: (role) => sentence(titled("Solo para", the(role))),
   pushes: (what) => sentence(titled("Empuja", what)),
@@ -66,21 +66,21 @@ export const document: Wording["document"] = {
 };
 
 export const refit: Wording["refit"] = {
-  halves: { strip: "Desmontaje", refit: "Vuelta", finish: "Pruebas finales" },
+  halves: { strip: "Desmontaje", refit: "Montaje", finish: "Pruebas finales" },
   columns: [
     "Borrador",
     "Procedimiento",
     "Mitad",
     "Paso",
     "Línea",
-    "Acto",
-    "Número",
+    "Acción",
+    "Cantidad",
     "Herramienta",
     "Par de apriete",
     "Lugar",
-    "Más",
+    "Otros datos",
   ],
-  noRefit: "No se pudo establecer la vuelta: ver los hallazgos.",
+  noRefit: "No se pudo establecer el montaje: ver los hallazgos.",
 };
 
 export const bill: Wording["bill"] = {
@@ -94,7 +94,7 @@ export const bill: Wording["bill"] = {
     "Borrador",
     "Necesidad",
     "Artículo",
-    "Clase",
+    "Tipo",
     "Tamaño",
     "Referencia",
     "Norma",
@@ -141,7 +141,7 @@ export const bill: Wording["bill"] = {
     reading: "si la medida lo pide",
     chosen: "del tamaño que pide la medida",
     scrap: "el viejo se desecha",
-    "kind-not-said": "de una clase que se usa una vez; el procedimiento no dice si nuevo o viejo",
+    "kind-not-said": "de un tipo de un solo uso; el procedimiento no dice si nuevo o viejo",
   },
   every: (strips) => (strips === 1 ? "nuevo en cada desmontaje" : `nuevo cada ${strips} desmontajes`),
   each: (text) => titled("para una", text),

@@ -5,10 +5,10 @@ import type { Wording } from "../wording.ts";
 import { counted, list, the, titled } from "./phrases.ts";
 
 export const draw: Wording["draw"] = {
-  titles: { strip: "Esquema de desmontaje", pattern: "Esquemas de apriete", path: "Recorridos de los fluidos" },
+  titles: { strip: "Esquema de desmontaje", pattern: "Secuencias de apriete", path: "Recorridos de los fluidos" },
   of: (name, unit) => (unit === "" ? name : titled(unit, name)),
   nothing: {
-    strip: "Este procedimiento no desmonta nada.",
+    strip: "Con este procedimiento no se desmonta nada.",
     pattern: "Ningún grupo de elementos de fijación tiene trazado.",
     path: "Ningún fluido tiene recorrido.",
   },
@@ -46,7 +46,7 @@ export const draw: Wording["draw"] = {
         : titled(`${count} elementos de fijación, contados a lo largo del trazado, en el orden de apriete`, order),
     ),
   groupOf: (count, size) => sentence(size === "" ? counted(count, "pieza") : `${counted(count, "pieza")}, ${size}`),
-  pitchCircle: (diameter) => sentence(`Círculo de agujeros ${diameter}`),
+  pitchCircle: (diameter) => sentence(`Círculo de agujeros de diámetro ${diameter}`),
   torque: (text) => sentence(titled("Par de apriete", text)),
   asSaid: (text) => sentence(text),
   turns: "El número en cada círculo es su turno.",
@@ -56,7 +56,7 @@ export const draw: Wording["draw"] = {
 
   pathAbout: (stations, closed) =>
     sentence(
-      `${stations.join(", luego ")}${closed && stations[0] !== undefined ? `, y de vuelta a ${stations[0]}` : ""}`,
+      `${stations.join(", luego ")}${closed && stations[0] !== undefined ? `, y de nuevo a ${stations[0]}` : ""}`,
     ),
   fillsAt: (name) => titled("llenado", the(name)),
   bleedsAt: (name) => titled("purga", the(name)),

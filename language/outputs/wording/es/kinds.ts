@@ -169,7 +169,10 @@ export const kinds = kindsOf({
   },
   precautions: {
     "shut-down": { title: "Parar", back: undefined },
-    isolate: { title: "Seccionar", back: "Volver a cerrar el seccionador como dice el procedimiento" },
+    isolate: {
+      title: "Desconectar de la fuente",
+      back: "Volver a poner el dispositivo de separación como dice el procedimiento",
+    },
     "lock-out": { title: "Bloquear y señalizar", back: "Quitar el candado y la etiqueta propios" },
     discharge: { title: "Evacuar la carga", back: undefined },
     vent: { title: "Evacuar la presión", back: "Cerrar la purga" },
@@ -181,8 +184,8 @@ export const kinds = kindsOf({
     "prove-dead": { title: "Verificar la ausencia de tensión", back: undefined },
     "prove-zero": { title: "Verificar la ausencia de presión o fuerza", back: undefined },
     "try-start": { title: "Intentar el arranque", back: undefined },
-    earth: { title: "Poner a tierra y en cortocircuito", back: "Quitar la puesta a tierra" },
-    screen: { title: "Apantallar", back: "Quitar la pantalla" },
+    earth: { title: "Poner a tierra y en cortocircuito", back: "Quitar la puesta a tierra y en cortocircuito" },
+    screen: { title: "Cubrir los elementos próximos", back: "Quitar la cubierta" },
     barrier: { title: "Delimitar la zona", back: "Quitar la delimitación" },
     other: { title: "Otra precaución", back: undefined },
   },
@@ -259,9 +262,9 @@ export const kinds = kindsOf({
     "centre-out": { title: "Del centro hacia fuera" },
   },
   signals: {
-    danger: { word: "PELIGRO", about: "Si no se evita, causa la muerte o una lesión grave." },
-    warning: { word: "ADVERTENCIA", about: "Si no se evita, puede causar la muerte o una lesión grave." },
-    caution: { word: "ATENCIÓN", about: "Si no se evita, puede causar una lesión leve o moderada." },
+    danger: { word: "PELIGRO", about: "Si no se evita el peligro, causa la muerte o una lesión grave." },
+    warning: { word: "ADVERTENCIA", about: "Si no se evita el peligro, puede causar la muerte o una lesión grave." },
+    caution: { word: "ATENCIÓN", about: "Si no se evita el peligro, puede causar una lesión leve o moderada." },
     notice: { word: "AVISO", about: "Solo daños en la máquina o en otras cosas." },
   },
 });

@@ -11,7 +11,7 @@ export const lines: Wording["lines"] = {
   only: (says, what) => `${says} (${what})`,
   continued: (title) => `${title} (continuación)`,
   outsideSteps: "Fuera de los pasos",
-  refitOf: (number, title) => titled(`Vuelta del paso ${number}`, title),
+  refitOf: (number, title) => titled(`Montaje del paso ${number}`, title),
   refitOutside: "Fuera de los pasos",
   finish: "Pruebas finales",
   withTool: (tool) => sentence(titled("Con", the(tool))),

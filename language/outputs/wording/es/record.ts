@@ -26,7 +26,7 @@ export const record: Wording["record"] = {
     "Grado",
     "Observación",
     "Lo que sigue",
-    "Cosa",
+    "Elemento",
     "Pedido",
     "Cuántas",
     "Para",
@@ -43,11 +43,11 @@ export const record: Wording["record"] = {
   unknownItem: (item) => `En esta línea no se trabaja en ${item}`,
   unknownReading: (reading) => `Esta línea no tiene medida ${reading}`,
   notTicked: (line) => titled("Sin marcar", line),
-  countMissing: (name, count) => titled(name, `sin número${count === undefined ? "" : `, se esperan ${count}`}`),
+  countMissing: (name, count) => titled(name, `sin recuento${count === undefined ? "" : `, se esperan ${count}`}`),
   countDiffers: (name, count, due) => titled(name, `contado ${count}, se esperan ${due}`),
   torqueMissing: (name, torque) => titled(name, `ningún par de apriete anotado (${torque})`),
   torqueDiffers: (name, set, torque) => titled(name, `ajustado a ${set}, el procedimiento indica ${torque}`),
-  torqueUnit: (name, set) => titled(name, `${set} no se puede comparar con el par del procedimiento`),
+  torqueUnit: (name, set) => titled(name, `${set} no se puede comparar con el par de apriete del procedimiento`),
   torqueNotGiven: (name, set) =>
     titled(name, `ajustado a ${set}, el procedimiento no indica ninguna cifra con la que compararlo`),
   readingMissing: (what, text) => titled(what, `sin medida${limits(text)}`),
@@ -74,7 +74,7 @@ export const record: Wording["record"] = {
         name === "" ? what : titled(what, name),
         note,
         done === "" ? "" : titled("hecho", done),
-        agreedBy === "" ? "" : `acordado con ${agreedBy}`,
+        agreedBy === "" ? "" : titled("acuerdo de", agreedBy),
         wanted === "" ? "" : titled("pedido", wanted),
       ],
       "; ",
@@ -90,7 +90,13 @@ export const record: Wording["record"] = {
   calibrationNoDate: (name, due) =>
     titled(name, `próxima calibración «${due}» no es una fecha y no se compara con nada`),
   wantedLine: (part, count, thing) =>
-    joined([`${part}${count === undefined ? "" : `, ${count} uds.`}`, thing === "" ? "" : titled("para", thing)], ", "),
+    joined(
+      [
+        `${part}${count === undefined ? "" : `, ${counted(count, "pieza")}`}`,
+        thing === "" ? "" : titled("para", thing),
+      ],
+      ", ",
+    ),
 
   summaryTitle: (count) => `Medidas de ${counted(count, "registro")}`,
   leftOut: (files) => titled("Dejados fuera, por ser de otra revisión", list(files)),
@@ -101,7 +107,7 @@ export const record: Wording["record"] = {
     "Línea",
     "Medida",
     "Límites",
-    "Unidad",
+    "Unidad de medida",
     "Valores",
     "Mínimo",
     "Mediana",
@@ -117,7 +123,7 @@ export const record: Wording["record"] = {
     line: "Línea",
     reading: "Medida",
     limits: "Límites",
-    unit: "Unidad",
+    unit: "Unidad de medida",
     count: "Valores",
     lowest: "Mínimo",
     median: "Mediana",
@@ -142,5 +148,5 @@ export const record: Wording["record"] = {
   plotLegend: (withOutside) =>
     `Cada anillo es una unidad${withOutside ? ", cada cuadrado lleno una unidad fuera de límites" : ""}; la flecha es la mediana.`,
   plotAbout: (count, lowest, highest, median, unit, outside, text) =>
-    `${values(count)} de ${lowest} a ${highest} ${unit}, mediana ${median}${text === "" ? "" : `, límites ${text}, ${outside} fuera`}.`,
+    `${values(count)} de ${lowest} a ${highest} ${unit}, mediana ${median}${text === "" ? "" : `, límites ${text}, ${outside} fuera de límites`}.`,
 };

@@ -1,4 +1,4 @@
-// Les phrases imprimées des gestes, à l'aller et au retour.
+// Les phrases imprimées des actions, au démontage et au remontage.
 
 import { ifAny, joined, lowerFirst, sentence } from "../phrases.ts";
 import type { Wording } from "../wording.ts";
@@ -12,8 +12,8 @@ export const acts: Wording["acts"] = {
   the,
   some,
   list,
-  givenOtherwise: "seulement si la mesure précédente est hors limites",
-  givenState: (title, state) => `${title}${{ "": "", fails: " hors limites", removed: " (déposé)" }[state]}`,
+  givenOtherwise: "seulement si le résultat précédent n'est pas comme prévu",
+  givenState: (title, state) => `${title}${{ "": "", fails: " (pas comme prévu)", removed: " (déposé)" }[state]}`,
   givenCondition: (unless, any, states) =>
     `${unless ? "sauf si\u00a0: " : "seulement si\u00a0: "}${states.join(any ? " ou " : " et ")}`,
 
@@ -29,13 +29,13 @@ export const acts: Wording["acts"] = {
   release: (what, tool) => told("Retirer le soutien de", what, tool && the(tool)),
   aside: (verb, what, amount) =>
     told(
-      { open: "Ouvrir", swing: "Basculer de côté", slide: "Faire glisser de côté" }[verb],
+      { open: "Ouvrir", swing: "Faire pivoter de côté", slide: "Faire glisser de côté" }[verb],
       what,
       under("de", amount),
       "laisser attaché",
     ),
   back: (verb, what) =>
-    told({ open: "Fermer", swing: "Rebasculer en place", slide: "Faire glisser en place" }[verb], what),
+    told({ open: "Fermer", swing: "Faire pivoter en place", slide: "Faire glisser en place" }[verb], what),
   turn: (position) => told("Tourner l'unité", position.replaceAll("-", " ")),
   turnBack: (position) => told("Remettre l'unité en position", position.replaceAll("-", " ")),
   rotate: (what, amount) => told("Tourner à la main", what, under("de", amount)),
@@ -113,7 +113,7 @@ export const acts: Wording["acts"] = {
   standAgain: (title, hazard) => told("Reprendre la précaution", `${lowerFirst(title)}, ${the(hazard)}`),
   repeatFrom: (step) => sentence(`Recommencer à partir de\u00a0: ${step}`),
   doProcedure: (title) => told("Exécuter", title),
-  secondCheck: "Une deuxième personne regarde et signe.",
+  secondCheck: "Une deuxième personne contrôle et signe.",
   holdPoint: "S'arrêter ici jusqu'à la levée de ce point d'arrêt.",
   time: (time) => told("Durée", `environ ${time}`),
   people: (count) => told("Personnes", String(count)),
@@ -129,7 +129,7 @@ export const acts: Wording["acts"] = {
       ? told("Masse suspendue à ce moment", mass)
       : mass
         ? told("Masse suspendue à ce moment", `${mass} et ${counted(notGiven, "pièce")} sans masse indiquée`)
-        : "Masse non indiquée\u00a0: peser ou demander avant de lever.",
+        : "Masse non indiquée\u00a0: peser ou se renseigner avant de lever.",
   into: (kind, label) =>
     sentence(
       kind === "container" ? titled("Dans", the(label)) : `Dans le ${kind === "tray" ? "bac" : "sachet"} ${label}`,
@@ -147,10 +147,7 @@ export const acts: Wording["acts"] = {
   undoInPasses: (count) => sentence(`En ${passes(count)}, un peu à chaque fois`),
   sequence: (title) => lowerFirst(title),
   order: (order, round) =>
-    told(
-      round ? "Ordre, compté dans le sens horaire à partir de n'importe laquelle" : "Ordre, compté le long du tracé",
-      order,
-    ),
+    told(round ? "Ordre, compté dans le sens horaire, départ au choix" : "Ordre, compté le long du tracé", order),
   torqueNone: "aucun couple de serrage demandé",
   torqueNotGiven: "couple de serrage non indiqué",
   torqueFor: (value, forWhat, whileText) =>
@@ -175,7 +172,7 @@ export const acts: Wording["acts"] = {
     "by-pairs": "Si neuf\u00a0: par paires.",
     reading: "Neuf si la mesure l'a demandé.",
     chosen: "De la taille que la mesure a demandée.",
-    "kind-not-said": "D'un genre qui sert une fois\u00a0: la procédure ne dit pas s'il est neuf ou ancien.",
+    "kind-not-said": "D'un type à usage unique\u00a0: la procédure ne dit pas s'il est neuf ou ancien.",
   },
   isNew: "Poser du neuf.",
   aNew: (name, count) => `${the(name)} (${count > 1 ? `${count} pièces, ` : ""}neuf)`,
@@ -183,10 +180,10 @@ export const acts: Wording["acts"] = {
   limitsLine: (limits) => told("Limites", limits),
   newEvery: (strips) => sentence(strips === 1 ? "Neuf à chaque démontage" : `Neuf tous les ${strips} démontages`),
   reuseTimes: (times) => sentence(`Peut servir encore ${times} fois\u00a0: compter, puis neuf`),
-  ownPlace: "Garder chacun avec sa place\u00a0: il y retourne.",
-  ownPlaceBack: "De retour à sa propre place.",
+  ownPlace: "Garder chaque pièce avec sa place\u00a0: elle y retourne.",
+  ownPlaceBack: "À remettre à sa propre place.",
   keepTogether: (sets: readonly string[]) => sentence(`Garder ensemble\u00a0: ${sets.join("\u00a0; ")}`),
-  togetherAgain: (sets: readonly string[]) => sentence(`De nouveau ensemble\u00a0: ${sets.join("\u00a0; ")}`),
+  togetherAgain: (sets: readonly string[]) => sentence(`À remettre ensemble\u00a0: ${sets.join("\u00a0; ")}`),
   newWasher: (what) => told("Avec du neuf", what),
   discardOf: (what) => told("Ne pas garder", what, "du neuf sera posé"),
   discard: "Ne pas garder\u00a0: du neuf sera posé.",

@@ -1,4 +1,4 @@
-// Phrases de documents entiers, titres du retour et de la nomenclature.
+// Phrases de documents entiers, titres du remontage et de la nomenclature.
 
 import type { BuildChoice } from "../../../model/model.ts";
 import { capital, joined, sentence } from "../phrases.ts";
@@ -10,9 +10,9 @@ function choiceName(choice: BuildChoice): string {
     case "named":
       return choice.name;
     case "fails":
-      return `${choice.name} hors limites`;
+      return `${choice.name} (pas comme prévu)`;
     case "reading-before-fails":
-      return "mesure précédente hors limites";
+      return "résultat précédent (pas comme prévu)";
     case "optional":
       return choice.title || "partie facultative";
     case "choice":
@@ -49,7 +49,7 @@ export const document: Wording["document"] = {
   dated: (date) => sentence(titled("Date", date)),
   figures: (all) => sentence(all.join(", ")),
   harm: (what) => sentence(titled("Conséquences possibles, en général", what)),
-  keepOut: (distance) => sentence(`Tenir les autres à ${distance}`),
+  keepOut: (distance) => sentence(`Tenir les autres personnes à ${distance} au moins`),
   wear: (things) => sentence(titled("Porter", list(things.map(the)))),
   who: (role) => sentence(titled("Réservé à", the(role))),
   pushes: (what) => sentence(titled("Pousse sur", what)),
@@ -66,21 +66,21 @@ export const document: Wording["document"] = {
 };
 
 export const refit: Wording["refit"] = {
-  halves: { strip: "Démontage", refit: "Retour", finish: "Essais finaux" },
+  halves: { strip: "Démontage", refit: "Remontage", finish: "Essais finaux" },
   columns: [
     "Projet",
     "Procédure",
     "Moitié",
     "Étape",
     "Ligne",
-    "Geste",
+    "Action",
     "Nombre",
     "Outil",
     "Couple de serrage",
     "Rangement",
-    "Plus",
+    "Autres indications",
   ],
-  noRefit: "Le retour n'a pas pu être établi\u00a0: voir les constats.",
+  noRefit: "Le remontage n'a pas pu être établi\u00a0: voir les constats.",
 };
 
 export const bill: Wording["bill"] = {
@@ -94,7 +94,7 @@ export const bill: Wording["bill"] = {
     "Projet",
     "Besoin",
     "Article",
-    "Genre",
+    "Type",
     "Taille",
     "Référence",
     "Norme",
@@ -142,7 +142,7 @@ export const bill: Wording["bill"] = {
     reading: "si la mesure le demande",
     chosen: "de la taille que la mesure demande",
     scrap: "l'ancien est mis au rebut",
-    "kind-not-said": "d'un genre qui sert une fois\u00a0; la procédure ne dit pas s'il est neuf ou ancien",
+    "kind-not-said": "d'un type à usage unique\u00a0; la procédure ne dit pas s'il est neuf ou ancien",
   },
   every: (strips) => (strips === 1 ? "neuf à chaque démontage" : `neuf tous les ${strips} démontages`),
   each: (text) => titled("pour une", text),

@@ -5,10 +5,10 @@ import type { Wording } from "../wording.ts";
 import { counted, list, the, titled } from "./phrases.ts";
 
 export const draw: Wording["draw"] = {
-  titles: { strip: "Schéma de démontage", pattern: "Plans de serrage", path: "Chemins des fluides" },
+  titles: { strip: "Schéma de démontage", pattern: "Séquences de serrage", path: "Chemins des fluides" },
   of: (name, unit) => (unit === "" ? name : titled(unit, name)),
   nothing: {
-    strip: "Cette procédure ne dépose rien.",
+    strip: "Cette procédure ne fait rien déposer.",
     pattern: "Aucun groupe d'éléments de fixation n'a de plan.",
     path: "Aucun fluide n'a de chemin.",
   },
@@ -46,7 +46,7 @@ export const draw: Wording["draw"] = {
         : titled(`${count} éléments de fixation, comptés le long du tracé, dans l'ordre de serrage`, order),
     ),
   groupOf: (count, size) => sentence(size === "" ? counted(count, "pièce") : `${counted(count, "pièce")}, ${size}`),
-  pitchCircle: (diameter) => sentence(`Diamètre primitif ${diameter}`),
+  pitchCircle: (diameter) => sentence(`Cercle de perçage de diamètre ${diameter}`),
   torque: (text) => sentence(titled("Couple de serrage", text)),
   asSaid: (text) => sentence(text),
   turns: "Le chiffre dans chaque cercle est son rang.",

@@ -11,8 +11,8 @@ export const instructions: Wording["instructions"] = {
   maker: "Fabricant de l'unité",
   serials: "Numéros de série",
   author: "Auteur",
-  prepared: "Préparé par",
-  checked: "Relu par",
+  prepared: "Établi par",
+  checked: "Vérifié par",
   approved: "Approuvé par",
   signed: (who, when) => `${who}, ${when}`,
   otherRevision: (who, when, revision) =>
@@ -21,8 +21,8 @@ export const instructions: Wording["instructions"] = {
 
   sections: {
     purpose: "À quoi sert la machine",
-    diagram: "Ce qui se dépose avant quoi",
-    mishaps: "Quand quelque chose tourne mal",
+    diagram: "Ordre de dépose",
+    mishaps: "En cas d'incident ou d'accident",
     waste: "Déchets",
     glossary: "Mots, symboles et unités",
     index: "Table alphabétique",
@@ -39,33 +39,36 @@ export const instructions: Wording["instructions"] = {
     "Si le travail s'arrête avant la fin\u00a0: laisser cadenas, étiquettes et balisages où ils sont, et noter ce qui est desserré, ce qui est suspendu et ce qui est ouvert.",
   ],
   mishapsNotGiven:
-    "L'auteur ne cite rien qui puisse mal tourner. Chercher soi-même\u00a0: blocage, fuite, incendie, pièce qui tombe ou se coince.",
+    "L'auteur ne cite aucun incident possible. Y réfléchir soi-même\u00a0: blocage, fuite, incendie, pièce qui tombe ou se coince.",
   term: "Mot",
   means: "Signification",
   terms: [
     [
       "Ligne",
-      "Un geste avec sa case, numéroté dans son étape\u00a0: 3.2. R devant le numéro\u00a0: au retour. F\u00a0: essais finaux.",
+      "Une action avec sa case, numérotée dans son étape\u00a0: 3.2. R devant le numéro\u00a0: au remontage. F\u00a0: essais finaux.",
     ],
     [
-      "Retour",
-      "Le remontage tel qu'il suit du démontage\u00a0: ce qui est venu en dernier revient en premier, sauf si autre chose vient avant.",
+      "Remontage",
+      "Le chemin inverse, tel qu'il découle du démontage\u00a0: ce qui a été déposé en dernier se repose en premier, sauf si autre chose vient avant.",
     ],
     [
       "Précaution",
-      "Un geste qui se tient entre une personne et un danger. Il compte dès qu'il est coché, jusqu'à ce qu'il soit levé ou caduc.",
+      "Une action qui protège une personne d'un danger. Elle compte dès qu'elle est cochée, jusqu'à ce qu'elle soit levée ou caduque.",
     ],
     [
       "Vérification",
-      "Une précaution qui montre par une mesure ou un essai que la précédente a agi. Elle est caduque après une interruption.",
+      "Une précaution qui montre par une mesure ou un essai que la précédente a eu son effet. Elle est caduque après une interruption.",
     ],
-    ["Passe", "Un tour de toutes les fixations d'un groupe dans leur ordre."],
+    ["Passe", "Un tour de tous les éléments de fixation d'un groupe dans leur ordre."],
     ["Ordre", "Le numéro d'un élément de fixation est son rang au serrage."],
-    ["Mesure", "Une valeur ou une réponse que l'on note, avec ses limites et ce qui suit hors d'elles."],
-    ["Pas comme décrit", "Tout ce qui, sur la machine, n'est pas comme le dit la ligne. S'arrêter, demander, noter."],
+    ["Mesure", "Une valeur ou une réponse que l'on note, avec ses limites et ce qu'il faut faire hors limites."],
+    [
+      "Pas comme décrit",
+      "Tout ce qui, sur la machine, n'est pas comme le dit la ligne. S'arrêter, se renseigner, noter.",
+    ],
     ["Tel que trouvé", "La mesure avant que rien ne soit réglé."],
     ["Point d'arrêt", "Le travail s'y arrête jusqu'à ce que la personne nommée le lève."],
-    ["N·m, lbf·ft", "Couple\u00a0: newton mètre et livre-force pied"],
+    ["N·m, lbf·ft", "Couple de serrage\u00a0: newton mètre et livre-force pied"],
     ["mm, in", "Longueur\u00a0: millimètre et pouce"],
     ["kg, lb", "Masse\u00a0: kilogramme et livre"],
     ["L, US qt", "Volume\u00a0: litre et quart américain"],

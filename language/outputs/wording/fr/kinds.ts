@@ -176,7 +176,7 @@ export const kinds = kindsOf({
   },
   precautions: {
     "shut-down": { title: "Arrêter", back: undefined },
-    isolate: { title: "Séparer", back: "Refermer le sectionneur comme la procédure le dit" },
+    isolate: { title: "Séparer", back: "Remettre l'organe de séparation en position comme la procédure le dit" },
     "lock-out": { title: "Condamner", back: "Enlever son propre cadenas et sa propre étiquette" },
     discharge: { title: "Évacuer la charge", back: undefined },
     vent: { title: "Évacuer la pression", back: "Fermer la purge" },
@@ -188,9 +188,9 @@ export const kinds = kindsOf({
     "prove-dead": { title: "Vérifier l'absence de tension", back: undefined },
     "prove-zero": { title: "Vérifier l'absence de pression ou de force", back: undefined },
     "try-start": { title: "Essayer de démarrer", back: undefined },
-    earth: { title: "Mettre à la terre et en court-circuit", back: "Retirer la mise à la terre" },
+    earth: { title: "Mettre à la terre et en court-circuit", back: "Retirer la mise à la terre et en court-circuit" },
     screen: { title: "Poser un écran", back: "Retirer l'écran" },
-    barrier: { title: "Poser un balisage", back: "Retirer le balisage" },
+    barrier: { title: "Baliser la zone", back: "Retirer le balisage" },
     other: { title: "Autre précaution", back: undefined },
   },
   anyPrecaution: "Précaution",
@@ -244,7 +244,7 @@ export const kinds = kindsOf({
     apron: { title: "Tablier" },
     overalls: { title: "Combinaison de travail" },
     "protective-clothing": { title: "Vêtements de protection" },
-    "arc-flash-clothing": { title: "Vêtements contre l’arc électrique" },
+    "arc-flash-clothing": { title: "Vêtements contre l'arc électrique" },
     harness: { title: "Harnais antichute" },
   },
   drives: {
@@ -266,7 +266,7 @@ export const kinds = kindsOf({
     "centre-out": { title: "Du centre vers l'extérieur" },
   },
   signals: {
-    danger: { word: "DANGER", about: "S'il n'est pas évité, il entraîne la mort ou une blessure grave." },
+    danger: { word: "DANGER", about: "Si le danger n'est pas évité, il entraîne la mort ou une blessure grave." },
     warning: {
       word: "AVERTISSEMENT",
       about: "Si le danger n'est pas évité, il peut entraîner la mort ou une blessure grave.",

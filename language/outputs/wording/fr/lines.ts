@@ -11,7 +11,7 @@ export const lines: Wording["lines"] = {
   only: (says, what) => `${says} (${what})`,
   continued: (title) => `${title} (suite)`,
   outsideSteps: "Hors des étapes",
-  refitOf: (number, title) => titled(`Retour de l'étape ${number}`, title),
+  refitOf: (number, title) => titled(`Remontage de l'étape ${number}`, title),
   refitOutside: "Hors des étapes",
   finish: "Essais finaux",
   withTool: (tool) => sentence(titled("Avec", the(tool))),

@@ -26,7 +26,7 @@ export const record: Wording["record"] = {
     "Degré",
     "Remarque",
     "Ce qui suit",
-    "Chose",
+    "Élément",
     "Demandé",
     "Combien",
     "Pour",
@@ -50,7 +50,7 @@ export const record: Wording["record"] = {
   countDiffers: (name, count, due) => titled(name, `compté ${count}, attendu ${due}`),
   torqueMissing: (name, torque) => titled(name, `aucun couple de serrage noté (${torque})`),
   torqueDiffers: (name, set, torque) => titled(name, `réglé à ${set}, la procédure indique ${torque}`),
-  torqueUnit: (name, set) => titled(name, `${set} ne peut pas être comparé au couple de la procédure`),
+  torqueUnit: (name, set) => titled(name, `${set} ne peut pas être comparé au couple de serrage de la procédure`),
   torqueNotGiven: (name, set) =>
     titled(name, `réglé à ${set}, la procédure n'indique pas de valeur à laquelle le comparer`),
   readingMissing: (what, text) => titled(what, `pas de mesure${limits(text)}`),
@@ -59,8 +59,8 @@ export const record: Wording["record"] = {
   readingWasOutside: (what, number, figure, text) =>
     titled(what, `à l'essai ${number}, ${figure}, hors limites${limits(text)}`),
   notAsItShouldBe: (what, number) =>
-    titled(what, `pas comme il faut${number === undefined ? "" : ` à l'essai ${number}`}`),
-  noConsequence: "La procédure ne dit pas ce qui suit\u00a0: s'arrêter et demander.",
+    titled(what, `pas comme prévu${number === undefined ? "" : ` à l'essai ${number}`}`),
+  noConsequence: "La procédure ne dit pas ce qui suit\u00a0: s'arrêter et se renseigner.",
   notSigned: "Non signé",
   troubles: {
     sheared: "Cisaillé",
@@ -77,7 +77,7 @@ export const record: Wording["record"] = {
         name === "" ? what : titled(what, name),
         note,
         done === "" ? "" : titled("fait", done),
-        agreedBy === "" ? "" : `convenu avec ${agreedBy}`,
+        agreedBy === "" ? "" : titled("accord de", agreedBy),
         wanted === "" ? "" : titled("demandé", wanted),
       ],
       "\u00a0; ",
@@ -87,13 +87,19 @@ export const record: Wording["record"] = {
 
   calibrationOverdue: (name, due, on) => titled(name, `étalonnage à faire avant le ${due}, utilisé le ${on}`),
   calibrationFollows:
-    "Refaire avec un appareil dont l'étalonnage n'est pas échu, et demander ce qu'il en est de ce qui a été mesuré avec celui-ci.",
+    "Refaire avec un appareil dont l'étalonnage n'est pas échu, et se renseigner sur ce qui a été mesuré avec celui-ci.",
   calibrationNoDay: (name, due) =>
     titled(name, `étalonnage à faire ${due}\u00a0; le relevé ne donne aucun jour de mesure à comparer`),
   calibrationNoDate: (name, due) =>
     titled(name, `étalonnage à faire «\u00a0${due}\u00a0» n'est pas une date et ne se compare à rien`),
   wantedLine: (part, count, thing) =>
-    joined([`${part}${count === undefined ? "" : `, ${count}`}`, thing === "" ? "" : titled("pour", thing)], ", "),
+    joined(
+      [
+        `${part}${count === undefined ? "" : `, ${counted(count, "pièce")}`}`,
+        thing === "" ? "" : titled("pour", thing),
+      ],
+      ", ",
+    ),
 
   summaryTitle: (count) => `Mesures de ${counted(count, "relevé")}`,
   leftOut: (files) => titled("Laissé de côté, car d'une autre révision", list(files)),
@@ -104,7 +110,7 @@ export const record: Wording["record"] = {
     "Ligne",
     "Mesure",
     "Limites",
-    "Unité",
+    "Unité de mesure",
     "Valeurs",
     "Minimum",
     "Médiane",
@@ -112,15 +118,15 @@ export const record: Wording["record"] = {
     "Moyenne",
     "Écart type",
     "Hors limites",
-    "Comme il faut",
-    "Pas comme il faut",
+    "Comme prévu",
+    "Pas comme prévu",
     "Manque",
   ],
   heads: {
     line: "Ligne",
     reading: "Mesure",
     limits: "Limites",
-    unit: "Unité",
+    unit: "Unité de mesure",
     count: "Valeurs",
     lowest: "Minimum",
     median: "Médiane",
@@ -128,7 +134,7 @@ export const record: Wording["record"] = {
     mean: "Moyenne",
     deviation: "Écart type",
     outside: "Hors limites",
-    answers: "Comme il faut",
+    answers: "Comme prévu",
     missing: "Manque",
   },
   spread: (count, lowest, highest, median, unit) =>
@@ -136,7 +142,7 @@ export const record: Wording["record"] = {
   meanAndDeviation: (mean, deviation, unit) =>
     `moyenne ${mean} ${unit}${deviation === "" ? "" : `, écart type ${deviation}`}`,
   outsideCount: (count) => `${count} hors limites`,
-  answers: (yes, no) => `${yes} comme il faut, ${no} non`,
+  answers: (yes, no) => `${yes} comme prévu, ${no} non`,
   missing: (count) => `${counted(count, "relevé")} sans elle`,
   limits: (text) => titled("Limites", text),
   atLeast: "au moins",
@@ -145,5 +151,5 @@ export const record: Wording["record"] = {
   plotLegend: (withOutside) =>
     `Chaque anneau est une unité${withOutside ? ", chaque carré plein une unité hors limites" : ""}\u00a0; la flèche est la médiane.`,
   plotAbout: (count, lowest, highest, median, unit, outside, text) =>
-    `${values(count)} de ${lowest} à ${highest} ${unit}, médiane ${median}${text === "" ? "" : `, limites ${text}, ${outside} dehors`}.`,
+    `${values(count)} de ${lowest} à ${highest} ${unit}, médiane ${median}${text === "" ? "" : `, limites ${text}, ${outside} hors limites`}.`,
 };

@@ -31,7 +31,7 @@ export const labels: Wording["labels"] = {
 
 export const torqueSheet: Wording["torqueSheet"] = {
   title: "Feuille de serrage",
-  nothing: "Le retour ne serre rien.",
+  nothing: "Le remontage ne fait rien serrer.",
   columns: {
     line: "Ligne",
     fastener: "Élément de fixation",
@@ -75,19 +75,19 @@ export const torqueSheet: Wording["torqueSheet"] = {
   stage: (number, value) => titled(`palier ${number}`, value),
   whileDoing: (value, what) => `${value}, ${titled("pendant ce temps", what)}`,
   notGiven: "non indiqué",
-  none: "sans couple",
+  none: "sans couple de serrage",
   fresh: { certain: "neuf", worn: "neuf en cas d'usure" },
   lubricant: (name) => `avec ${name}`,
   threadLocker: (name) => `frein-filet ${name}`,
   leftHand: "filetage à gauche",
   noWrench: "aucune de la liste ne le couvre",
-  note: "Un seul des deux systèmes porte le chiffre de l'auteur lui-même. Là où un couple n'est pas indiqué, le chercher avant de serrer.",
+  note: "Un seul des deux systèmes porte le chiffre de l'auteur lui-même. Là où un couple de serrage n'est pas indiqué, le chercher avant de serrer.",
 };
 
 export const layoutSheet: Wording["layoutSheet"] = {
   title: "Feuille de rangement",
-  nothing: "Cette procédure ne dépose aucune pièce.",
-  note: "Poser les pièces dans cet ordre, de gauche à droite. Elles reviennent comme le dit le retour, à peu près de la dernière à la première.",
+  nothing: "Cette procédure ne fait déposer aucune pièce.",
+  note: "Poser les pièces dans cet ordre, de gauche à droite. Elles se reposent comme le dit le remontage, à peu près de la dernière à la première.",
   csv: [
     "Projet",
     "Procédure",

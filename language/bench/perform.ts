@@ -173,7 +173,8 @@ function putOn(bench: Bench, act: Act, around: Around): void {
 
 function takeOff(bench: Bench, act: Act, around: Around): void {
   const name = act.names[0]?.text ?? "";
-  if (!bench.state.temporaries.has(name))
+  // A name that no temporary thing has is told as that: nothing can be said of where it is.
+  if (bench.model.temporaries.has(name) && !bench.state.temporaries.has(name))
     report(
       bench,
       act.at,

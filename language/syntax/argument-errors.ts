@@ -3,13 +3,15 @@
 
 import { findUnit, nearestUnits, unitWords, type Dimension, type UnitGroup } from "../quantities/index.ts";
 import { kindListNames, kinds, type KindList } from "../vocabulary/kinds.ts";
-import { linkWords, turns, unitsInSpeech, type Turn } from "../tables/speech.ts";
+import { unitsInSpeech } from "../tables/signs-of-speech.ts";
+import { linkWords, turns, type Turn } from "../tables/speech.ts";
 import { reservedNames } from "../vocabulary/macros.ts";
 import { placesOf } from "../vocabulary/index.ts";
 import { step, type Leaf } from "./shapes.ts";
 import { suggestKind } from "./suggestions.ts";
 import { Num, Piece, Str, Unit, Word } from "./tokens.ts";
 import type { SyntaxError, SyntaxFix, Token } from "./tree.ts";
+import { beginsWith } from "./word-errors.ts";
 import { expected, likelyUnits, measureOf, named, oneOf, shown, unitDue, unitsOf } from "./wording.ts";
 
 /** What was read of the item so far, and the token that does not fit. */
@@ -26,6 +28,10 @@ export type Misfit = {
   readonly after: Token;
   /** The first token of the argument that the token before belongs to. */
   readonly figure: Token | undefined;
+  /** The token before the last. */
+  readonly lead: Token | undefined;
+  /** The kind of block that the item stands in. */
+  readonly place: string;
 };
 export type Mended = { readonly error: SyntaxError; readonly next: Leaf | undefined };
 
@@ -54,6 +60,8 @@ export function argumentError(misfit: Misfit): Mended {
   if (misfit.decimal || isDecimalLabel(misfit)) return decimalComma(misfit);
   const range = rangeByHyphen(misfit);
   if (range) return range;
+  const late = kindBehindName(misfit);
+  if (late) return late;
   const spoken = turnOfSpeech(misfit);
   if (spoken) return { error: spoken, next: undefined };
   const unit = unitDue(state),
@@ -105,8 +113,16 @@ export function argumentError(misfit: Misfit): Mended {
   }
   const size = sizeMeant(misfit);
   if (size) return size;
-  const late = kindBehindName(misfit);
-  if (late) return late;
+  if (state.ends && token.text === "," && misfit.lead?.text === "with" && last !== word)
+    return {
+      error: at(
+        token,
+        "syntax/unexpected",
+        "A comma is out of place: a further tool has a with of its own",
+        replacing(token, " with", "Write with", false),
+      ),
+      next: state.follow.find((leaf) => leaf.is === "word" && leaf.text === "with"),
+    };
   if (state.ends && token.text === "," && after.tokenType === Word && !after.opensLine)
     return {
       error: at(token, "syntax/unexpected", "A comma parts names only: what follows simply follows, without one", {
@@ -117,10 +133,15 @@ export function argumentError(misfit: Misfit): Mended {
       next: state,
     };
   const says = state.ends
-    ? `${shown(token)} is out of place after ${shown(last)}${token.tokenType === Word && state.follow.some((leaf) => leaf.is === "string") ? ": what is printed stands in quotes" : token.tokenType === Num && state.follow.some((leaf) => leaf.is === "name") ? ": a name begins with a letter" : ""}`
+    ? `${shown(token)} is out of place after ${shown(last)}${token.tokenType === Word && state.follow.some((leaf) => leaf.is === "string") ? ": what is printed stands in quotes" : token.tokenType === Num && state.follow.some((leaf) => leaf.is === "name") ? ": a name begins with a letter" : isAct(word.text) ? "" : saidNext(misfit.place)}`
     : `${shown(token)} is out of place: ${expected(state)} is due`;
   return { error: at(token, "syntax/unexpected", says), next: undefined };
 }
+
+const saidNext = (place: string): string => {
+  const words = beginsWith(place);
+  return words === "" ? "" : `: whatever else is said begins with a word${words}`;
+};
 
 /** What comes behind a guessed word fits too; else it was no such word that was left out. */
 const goesOnTo = (next: Leaf, after: Token): boolean =>
@@ -166,6 +187,9 @@ function turnOfSpeech({ word, state, last, token, after }: Misfit): SyntaxError 
     )
   );
 }
+/** Is this token a turn of speech in this item, so that it is no new one? */
+export const isSpoken = (misfit: Misfit): boolean =>
+  kindBehindName(misfit) !== undefined || turnOfSpeech(misfit) !== undefined;
 const isUnit = ({ tokenType, text, opensLine }: Token): boolean =>
   tokenType === Unit || (!opensLine && findUnit(text) !== undefined);
 /** Between names it stands for a comma. */
@@ -265,11 +289,16 @@ function fillerWord({ word, state, last, token }: Misfit): Mended | undefined {
   if (token.tokenType !== Word || last === word || !(beforeNames.has(last.text) || isWordOfTheLanguage(last.text)))
     return undefined;
   return {
-    error: at(last, "syntax/unexpected", `${last.text} is no name: leave it out`, {
-      title: "Take it out",
-      edits: [{ start: last.startOffset, end: token.startOffset, text: "" }],
-      certain: false,
-    }),
+    error: at(
+      last,
+      "syntax/unexpected",
+      `${last.text} is no name: ${last.text === "new" ? "a new one is renew X, or renew always in its block" : "leave it out"}`,
+      {
+        title: "Take it out",
+        edits: [{ start: last.startOffset, end: token.startOffset, text: "" }],
+        certain: false,
+      },
+    ),
     next: state,
   };
 }

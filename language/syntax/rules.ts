@@ -2,24 +2,17 @@
 // which token an item may take next is asked of the vocabulary's automata, so that a new word needs no new rule.
 
 import { EmbeddedActionsParser } from "chevrotain";
-import { allWords, placeNames, placesOf, reservedNames, wordsIn, type Entry } from "../vocabulary/index.ts";
-import { argumentError, unitMissing } from "./argument-errors.ts";
-import type { Elsewhere } from "../tables/speech.ts";
+import { allWords, placesOf, reservedNames, wordsIn, type Entry } from "../vocabulary/index.ts";
+import { argumentError, isSpoken, unitMissing, type Misfit } from "./argument-errors.ts";
 import { headless } from "./headless.ts";
 import { follows, isMeasured, startOf, step, type Leaf } from "./shapes.ts";
-import { kinds } from "../vocabulary/kinds.ts";
-import {
-  phraseAmong,
-  isMeantAmong,
-  suggestDeclaration,
-  suggestWord,
-  wordMeantHere,
-  type Suggestion,
-} from "./suggestions.ts";
+import type { KindList } from "../vocabulary/kinds.ts";
+import { phraseAmong, isMeantAmong, suggestKind, synonymAmong } from "./suggestions.ts";
 import { allTokens, LBrace, Part, RBrace, SizeWord, Word } from "./tokens.ts";
 import type { Argument, Block, Item, SyntaxError, SyntaxFix, Token } from "./tree.ts";
-import { belongsBehind, replaced, saidBefore, unfinished } from "./word-errors.ts";
-import { oneOf, shown } from "./wording.ts";
+import { isKindOf, takes, wordElsewhere } from "./word-elsewhere.ts";
+import { belongsBehind, saidBefore, unfinished } from "./word-errors.ts";
+import { shown } from "./wording.ts";
 
 /** The block being read, and those around it. `guessed`: the word that opens it was not written so; what does not fit in it is no second mistake. */
 type Frame = {
@@ -191,7 +184,7 @@ export class StripRules extends EmbeddedActionsParser {
     } else {
       if (this.frame.guessed || this.isEcho(word)) this.head.silent = item.broken = true;
       item.entry = this.wordElsewhere(word);
-      this.guessed.add(item);
+      if (!synonymAmong(word.text, this.frame.words)) this.guessed.add(item);
     }
     if (item.entry) this.head.state = startOf(item.entry.shape);
     return item;
@@ -247,99 +240,20 @@ export class StripRules extends EmbeddedActionsParser {
   /** A word that cannot stand here: read as the one that is meant, if that is plain, so that what it declares is not lost. */
   private wordElsewhere(word: Token): Entry | undefined {
     if (this.mute > 0) return everyWord.get(word.text);
-    const { place, words } = this.frame,
-      where = placeNames[place] ?? "here";
-    const misplaced = placesOf(word.text),
-      meantHere = wordMeantHere(word.text, words);
-    if (meantHere) return this.meantInstead(word, words.get(meantHere.is)!, meantHere, where);
-    if (misplaced.length > 0) {
-      if (words.has("precaution") && kinds.precaution.has(word.text))
-        return this.misplaced(
-          word,
-          misplaced[0]!,
-          `${word.text} cannot stand ${where}: what is done against it is written precaution ${word.text} "…"`,
-          {
-            title: `Write precaution ${word.text}`,
-            edits: [{ start: word.startOffset, end: word.startOffset, text: "precaution " }],
-            certain: false,
-          },
-        );
-      // Where what follows it fits: `torque 9 N·m` belongs to a fastener, though a unit has a word torque too.
-      const next = this.LA(1) as Token,
-        takesIt = ({ shape }: Entry): boolean => next.opensLine || step(startOf(shape), next) !== undefined,
-        fitting = misplaced.filter(takesIt);
-      for (let frame = this.frame.outer; frame; frame = frame.outer) {
-        const entry = frame.words.get(word.text);
-        if (entry && (fitting.length === 0 || takesIt(entry)))
-          return this.misplaced(
-            word,
-            entry,
-            `${word.text} cannot stand ${where}: it stands ${placeNames[frame.place] ?? "around it"}`,
-          );
-      }
-      const likely = fitting.length > 0 ? fitting : misplaced,
-        places = [...new Set(likely.map((entry) => placeNames[entry.place] ?? entry.place))];
-      return this.misplaced(
-        word,
-        likely[0]!,
-        `${word.text} cannot stand ${where}: it stands ${oneOf(places.slice(0, 3))}`,
-      );
-    }
-    const declares = suggestDeclaration(word.text, words);
-    if (declares) return this.kindAsWord(word, declares);
-    const further = suggestWord(word.text, words) ?? this.meantAround(word.text);
-    if (!further) {
-      this.fail(
-        word,
-        "syntax/word-unknown",
-        `Unknown word ${shown(word)}: ${word.tokenType === SizeWord ? "a thread stands behind its word, as in size M8x35" : "every line begins with a word of the language"}`,
-      );
-      return undefined;
-    }
-    const fix = replaced(word, further.word);
-    this.fail(
-      word,
-      "syntax/word-unknown",
-      `Unknown word ${shown(word)}: here it is called ${further.word}${further.why ? ` (${further.why})` : ""}`,
-      fix,
-    );
-    return words.get(further.word) ?? placesOf(further.word)[0];
-  }
-  private misplaced(word: Token, entry: Entry, says: string, fix?: SyntaxFix): Entry {
-    this.fail(word, "syntax/word-misplaced", says, fix);
+    const { entry, code, says, fix } = wordElsewhere(word, this.LA(1) as Token, this.frame);
+    this.fail(word, code, says, fix);
     return entry;
   }
-  /** A word of the language that here stands for another one. */
-  private meantInstead(word: Token, entry: Entry, { is, why, write }: Elsewhere, where: string): Entry {
-    const says = `${word.text} cannot stand ${where}: ${write === undefined ? why : `here it is called ${is} (${why})`}`;
-    const fix = write === undefined ? undefined : replaced(word, write);
-    return this.misplaced(word, entry, says, fix);
-  }
-  /** `nut castle-nut "Castle nut"`: read as what it declares. */
-  private kindAsWord(word: Token, { word: declares, kind }: { readonly word: string; readonly kind: string }): Entry {
-    const name = this.LA(1) as Token,
-      named = name.tokenType === Word && !name.opensLine,
-      right = `${declares} ${named ? name.text : "NAME"} ${kind}`;
-    this.fail(
-      word,
-      "syntax/word-unknown",
-      `Unknown word ${shown(word)}: it is a kind, and stands behind the name: ${right}`,
-      named
-        ? {
-            title: `Write ${right}`,
-            edits: [{ start: word.startOffset, end: name.endOffset! + 1, text: right }],
-            certain: false,
-          }
-        : undefined,
-    );
-    return this.frame.words.get(declares)!;
-  }
-  private meantAround(word: string): Suggestion | undefined {
-    for (let frame = this.frame.outer; frame; frame = frame.outer) {
-      const meant = suggestWord(word, frame.words);
-      if (meant) return meant;
-    }
-    return undefined;
+  /** A word of another block, or the trade's for one, with what belongs to it: `joins pipe to pump  torque 90 N·m`. */
+  private belongsElsewhere(word: Token, state: Leaf): boolean {
+    const next = this.LA(2) as Token;
+    if (next.opensLine || isSpoken(this.misfit(word, state, next))) return false;
+    if (placesOf(word.text).some((entry) => takes(entry, next))) return true;
+    if (state.follow.some((leaf) => leaf.text === ",")) return false;
+    if (isKindOf(this.frame.place, word.text)) return true;
+    for (let frame = this.frame.outer; frame; frame = frame.outer)
+      if (synonymAmong(word.text, frame.words)) return true;
+    return false;
   }
 
   /** May the token ahead belong to this item? A gate: it only looks, and notes where the token leads. */
@@ -359,12 +273,30 @@ export class StripRules extends EmbeddedActionsParser {
       this.next = step(state, token);
       if (this.next) return true;
     }
-    if (isWord && (this.frame.words.has(token.text) || (startsLine && (!state || state.ends || silent)))) return false;
+    if (isWord && startsLine && (!state || state.ends || silent)) return false;
+    if (isWord && this.frame.words.has(token.text)) {
+      // On a line that begins with an unknown word, `bend the tab open` has no act `open`, unless what follows is its own.
+      const unread = state === undefined && this.head.item.entry === undefined && !startsLine;
+      return unread && !this.opensItem(this.frame.words.get(token.text)!);
+    }
     // `mass 2 kg  under lid`, `size M8  torqe 22 N·m`: the trade's other word, or a slip, begins the next item as ours would.
     // Not of acts, since what stands behind them may be any name: `drain the oil`.
-    if (isWord && state?.ends && !silent && !this.frame.words.has("undo") && isMeantAmong(token.text, this.frame.words))
+    if (
+      isWord &&
+      state?.ends &&
+      !silent &&
+      !this.frame.words.has("undo") &&
+      !state.follow.some((leaf) => leaf.is === "kind" && suggestKind(token.text, leaf.text as KindList)) &&
+      (isMeantAmong(token.text, this.frame.words) || this.belongsElsewhere(token, state))
+    )
       return false;
     return true; // out of place: taken, and reported by `take`
+  }
+
+  /** Does what stands behind the word ahead belong to it? */
+  private opensItem(entry: Entry): boolean {
+    const next = this.LA(2) as Token;
+    return next.opensLine || next.tokenType === RBrace ? startOf(entry.shape).ends : takes(entry, next);
   }
 
   private take(token: Token): void {
@@ -397,18 +329,23 @@ export class StripRules extends EmbeddedActionsParser {
 
   /** One error for a token that does not fit, and the place to go on from, if one can be guessed. */
   private mend(token: Token, state: Leaf): Leaf | undefined {
+    const { error, next } = argumentError(this.misfit(token, state, this.LA(1) as Token));
+    this.report(error);
+    return next;
+  }
+  private misfit(token: Token, state: Leaf, after: Token): Misfit {
     const { word, last } = this.head;
-    const { error, next } = argumentError({
+    return {
       word,
       state,
       last,
       token,
       decimal: this.decimal,
-      after: this.LA(1) as Token,
+      after,
       figure: this.figure(),
-    });
-    this.report(error);
-    return next;
+      lead: last.index > word.index ? this.tokens[last.index - 1] : undefined,
+      place: this.frame.place,
+    };
   }
 
   /** The first token of the argument that was read last. */
@@ -440,7 +377,11 @@ export class StripRules extends EmbeddedActionsParser {
       this.report(unitMissing(word, state, last, this.figure()) ?? unfinished(word, state, last, item));
     const hasBlock = follower.tokenType === LBrace;
     if (hasBlock && entry && entry.block === "")
-      this.fail(follower, "syntax/block-unexpected", `${word.text} takes no block`);
+      this.fail(
+        follower,
+        "syntax/block-unexpected",
+        `${word.text} takes no block: what belongs to it stands behind it on its line, as in ${entry.example}`,
+      );
     if (!entry?.blockNeeded || hasBlock || this.oneItemFollows(item)) return;
     this.failAfter(
       last,

@@ -4,7 +4,7 @@
 import type { TokenType } from "chevrotain";
 import { unitWords } from "../quantities/units.ts";
 import { withLatinLetters } from "./look-alikes.ts";
-import { signsOfSpeech } from "../tables/speech.ts";
+import { signsOfSpeech } from "../tables/signs-of-speech.ts";
 import { Junk, LBrace, Num, Part, Piece, RBrace, Sign, Size, SizeWord, Str, TimeCode, Unit, Word } from "./tokens.ts";
 import type { Comment, Scan, SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { refusal } from "./unreadable.ts";

@@ -9,6 +9,8 @@ export type Suggestion = {
   readonly word: string;
   /** Why this word, where the trade's word could mean two things. */
   readonly why: string | undefined;
+  /** What goes into its place. */
+  readonly write: string;
   /** Nothing else is as near, so that the text may be read as if it stood there. */
   readonly sure: boolean;
 };
@@ -20,6 +22,12 @@ export function suggestWord(
 ): Suggestion | undefined {
   return bySynonym(written, "word", (word) => words.has(word)) ?? bySlip(written, words.keys());
 }
+
+/** The word of the language that the trade's other word stands for in one of these places, or none. */
+export const synonymAmong = (
+  written: string,
+  words: ReadonlySet<string> | ReadonlyMap<string, unknown>,
+): Suggestion | undefined => bySynonym(written, "word", (word) => words.has(word));
 
 /** The kind of this list that may be meant. */
 export function suggestKind(written: string, list: KindList): Suggestion | undefined {
@@ -65,7 +73,7 @@ export const phraseAmong = (first: string, second: string, words: ReadonlyMap<st
 function bySynonym(written: string, of: SynonymOf, isHere: (word: string) => boolean): Suggestion | undefined {
   const wanted = written.toLowerCase();
   const found = synonyms.find((one) => one.of === of && one.says === wanted && isHere(one.is));
-  return found && { word: found.is, why: found.why, sure: true };
+  return found && { word: found.is, why: found.why, write: found.write ?? found.is, sure: true };
 }
 
 function bySlip(written: string, words: Iterable<string>): Suggestion | undefined {
@@ -75,6 +83,7 @@ function bySlip(written: string, words: Iterable<string>): Suggestion | undefine
   return {
     word: best,
     why: undefined,
+    write: best,
     sure: second === undefined || editDistance(written, best) < editDistance(written, second),
   };
 }

@@ -22,10 +22,34 @@ export const belongsBehind = ({ tokenType }: Token): string =>
         ? ': a text stands behind its word, as in note "…"'
         : "";
 
+/** Words that most lines of a block begin with, for whoever looks for the right one. */
+const usualWords: Readonly<Record<string, string>> = {
+  file: "use, unit, tool, consumable or procedure",
+  unit: "part, fastener, joint, fluid, hazard or base",
+  part: "mass, fits, rests, between, behind or renew",
+  fastener: "count, size, drive, torque, joins or into",
+  joint: "joins, how, uses or behind",
+  fluid: "volume, drains, fills or uses",
+  hazard: "on, precaution, wear, voltage or pressure",
+  tool: "kind, range, capacity or calibration",
+  consumable: "pack, part-no or shelf-life",
+  procedure: "aim, step, needs or finish",
+};
+/** What a line of this block begins with; of acts, the one that stands for all others. */
+export const beginsWith = (place: string): string =>
+  usualWords[place] !== undefined
+    ? `, such as ${usualWords[place]}`
+    : ["step", "refit", "finish"].includes(place)
+      ? '; an act that has none is written work X "In your own words."'
+      : "";
+
 /** The head ends where something must still come. */
 export function unfinished(word: Token, state: Leaf, last: Token, { entry, arguments: given }: Item): SyntaxError {
-  const end = last.endOffset! + 1,
-    example = entry && entry.block === "" && (given.length === 0 || telling(state)) ? `, as in: ${entry.example}` : "";
+  const end = last.endOffset! + 1;
+  if (last.text === "else")
+    return { code: "syntax/argument-missing", start: end, end, line: last.endLine, says: afterElse };
+  const example =
+    entry && entry.block === "" && (given.length === 0 || telling(state)) ? `, as in: ${entry.example}` : "";
   return {
     code: "syntax/argument-missing",
     start: end,
@@ -34,6 +58,10 @@ export function unfinished(word: Token, state: Leaf, last: Token, { entry, argum
     says: `${word.text} needs ${expected(state)}${example === "" && last !== word ? ` after ${shown(last)}` : example}`,
   };
 }
+
+/** As the turn of speech says it where another word stands behind `else`. */
+const afterElse =
+  "else needs renew X, choose SHIM from 0.10, 0.20 mm, repeat from STEP, scrap X or words in quotes; any other act stands in otherwise { … }";
 
 /** A text must come, and an example shows what it says better than "a text in quotes". */
 const telling = (state: Leaf): boolean => state.follow.some((leaf) => leaf.is === "string");

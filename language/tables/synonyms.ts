@@ -15,10 +15,17 @@ export type SynonymOf =
   | "drive"
   | "sequence"
   | "tapped";
-export type Synonym = { readonly says: string; readonly of: SynonymOf; readonly is: string; readonly why?: string };
+export type Synonym = {
+  readonly says: string;
+  readonly of: SynonymOf;
+  readonly is: string;
+  readonly why?: string;
+  /** What goes into its place, where that is more than the one word. */
+  readonly write?: string;
+};
 
-const because = (is: string, all: string, why: string): Synonym[] =>
-  all.split(" ").map((says): Synonym => ({ says, of: "word", is, why }));
+const because = (is: string, all: string, why: string, write?: string): Synonym[] =>
+  all.split(" ").map((says): Synonym => ({ says, of: "word", is, why, ...(write === undefined ? {} : { write }) }));
 const of = (kind: SynonymOf, pairs: Record<string, string>): Synonym[] =>
   Object.entries(pairs).flatMap(([is, all]) => all.split(" ").map((says): Synonym => ({ says, of: kind, is })));
 
@@ -54,20 +61,41 @@ export const synonyms: readonly Synonym[] = [
     "the way back is computed; what differs stands in refit { … }",
   ),
   { says: "safety", of: "word", is: "hazard", why: "what can hurt, with its precautions" },
-  ...because(
-    "remove",
-    "knock push tap pry prise split separate drift hook",
-    "with what is said behind: remove X with TOOL",
-  ),
+  ...because("remove", "knock tap pry prise split separate drift hook", "with what is said behind: remove X with TOOL"),
   ...because("undo", "keep store place", "where they lie is said there: undo X into tray A"),
-  ...because("fit", "close", "a plug; a door that was opened goes back: open X back"),
+  ...because("slide", "push shove", "what stays attached; what is pushed out is removed, remove X with TOOL"),
+  ...because(
+    "fit",
+    "close",
+    'a plug; a door that was opened goes back: open X back; a valve is set, set X "Shut.", or is a precaution, isolate HAZARD',
+  ),
+  ...because(
+    "lift",
+    "lower lay land",
+    'where it is set down stands there: lift X with TOOL "Lower it onto the bench."; the way back lowers it in by itself; what carried it lets go by release X',
+  ),
+  ...because("loosen", "back", "loosen X 2 turns; back-out X stays in its hole and holds nothing"),
+  ...because("cap", "plug blank stopper", "an open line or port: cap X; a threaded plug goes back by fit X"),
+  ...because(
+    "work",
+    "cover uncover",
+    'in your own words: work X "Cover it with a clean sheet."; what is to come off again is temporary: put SHEET on X, take SHEET off',
+  ),
+  ...because("set", "tension charge", 'brought to a figure: set belt "Tension" 45..50 Hz with TOOL'),
+  ...because("test", "run jog", 'test "Runs without a knock"; power comes back by restore HAZARD'),
+  ...because(
+    "measure",
+    "insulation insulation-test",
+    'measure on X "Insulation resistance" at least 1 Mohm with TESTER',
+  ),
+  ...because("if", "only", "if VARIANT { … }"),
   ...because("wait", "leave let", "wait 10 min"),
   ...because(
     "fits",
-    "mounts keyed threaded bonded",
+    "mounts keyed threaded bonded screwed glued welded clipped",
     "fits HOST, or fits HOST by screwed; fasteners say joins PART to HOST",
   ),
-  ...because("fastener", "bolted screwed-to", "it is said of the bolts: joins PART to HOST"),
+  ...because("fastener", "bolted screwed-to fastened fixed clamped", "it is said of the bolts: joins PART to HOST"),
   ...because("fit", "hand-tighten", "fit X finger-tight"),
   ...because("fit", "reconnect", "what was undone is made again by itself; written out it is fit X"),
   ...because("undo", "bag", "where they lie is said there: undo X into bag 2"),
@@ -83,8 +111,12 @@ export const synonyms: readonly Synonym[] = [
   { says: "rig", of: "word", is: "support", why: "support X with TOOL" },
   { says: "zero", of: "word", is: "set", why: 'set X "Dial at zero"' },
   ...because("people", "get helper assistant", "people 2"),
-  ...because("work", "bend cut deburr", 'in your own words: work X "Bend the tab back."'),
-  ...because("drive", "spanner wrench-size af hex", "drive hex 13"),
+  ...because(
+    "work",
+    "bend unbend straighten flatten cut peel deburr grind file polish roll",
+    'in your own words: work X "Bend the tab back."',
+  ),
+  ...because("drive", "spanner wrench-size af hex", "drive hex 13", "drive hex"),
   ...because("size", "left-hand lh left hand", "size M16x1.5-LH"),
   ...because("bleeder", "resistance resistor", "what discharges it: bleeder 22 kohm"),
   ...because("size", "length diameter bore", "size 20 x 30 mm"),
@@ -99,6 +131,7 @@ export const synonyms: readonly Synonym[] = [
   ...because("with", "washer washers", "with WASHER, a part of its own"),
   ...because("joins", "from fixes attaches", "joins A to B"),
   ...because("matched", "mated mates paired pairs pair belongs belong goes-with set-of", "matched with PART"),
+  ...because("sequence", "crosswise cross-wise criss-cross", "sequence star"),
   { says: "skill", of: "word", is: "role", why: "declared at the top of a file" },
   { says: "hydraulic", of: "hazard", is: "pressure", why: "the pressure is the hazard; the oil is a fluid" },
   { says: "pneumatic", of: "hazard", is: "pressure", why: "the pressure is the hazard" },
@@ -152,6 +185,7 @@ export const synonyms: readonly Synonym[] = [
     spline: "splines",
     dowel: "dowels",
   }),
+  { says: "key", of: "joint", is: "slide-fit", why: "the key is a part of its own: part X key { fits SHAFT }" },
   ...of("fluid", { coolant: "antifreeze", fuel: "petrol diesel gasoline", oil: "lubricant" }),
   ...of("hazard", {
     electrical: "electric electricity voltage shock electric-shock",
@@ -188,9 +222,10 @@ export const synonyms: readonly Synonym[] = [
     "cross-ph": "phillips",
     "cross-pz": "pozi",
     spline: "multi-tooth",
+    "pin-spanner": "hook-spanner hook c-spanner",
   }),
   ...of("sequence", {
-    star: "crosswise cross diagonal criss-cross",
+    star: "crosswise cross-wise cross diagonal criss-cross",
     circle: "clockwise round",
     "centre-out": "center-out inside-out spiral",
   }),
@@ -209,9 +244,9 @@ export const synonyms: readonly Synonym[] = [
     recover: "reclaim",
     fill: "refill top-up top",
     bleed: "deaerate",
-    mark: "match-mark scribe",
+    mark: "match-mark scribe index witness-mark",
     tag: "label",
-    measure: "gauge",
+    measure: "gauge megger",
     inspect: "check examine look",
     test: "try trial",
     set: "adjust",
@@ -239,7 +274,7 @@ export const synonyms: readonly Synonym[] = [
     passes: "steps-of",
     sequence: "tightening-order",
     joins: "connects fastens ties secures holds",
-    behind: "under beneath blocked-by covered hidden blocked",
+    behind: "under below beneath blocked-by covered hidden blocked",
     needs: "requires",
     torque: "tightening-torque",
     base: "stays",

@@ -52,7 +52,11 @@ test.each<[string, string, string]>([
     '12: wait is out of place: a wait belongs to what is done against it: precaution discharge "Let it stand." wait 10 min',
   ],
   ["precaution cool", "precaution cool-down", "12: cool-down is no precaution: here it is called cool"],
-  ["into body", "in to body", "11: in is out of place after N·m"],
+  [
+    "into body",
+    "in to body",
+    "11: in is out of place after N·m: whatever else is said begins with a word, such as count, size, drive, torque, joins or into",
+  ],
   ["count 6 ", "count six ", "9: six is out of place: how many is written in figures: count 4"],
   ["10 N·m", "10 Nm2", "9: Nm2 is no unit: torque takes N·m, cN·m, lbf·ft, lbf·in or kgf·m"],
   [

@@ -55,6 +55,7 @@ test("a finding without a mark fails, so does a mark without a finding, or at an
   const wrong = 'part lid "Lid" {\n  rests on frame\n  wieght 2 kg\n}';
   expect(() => expectMarked(wrong)).toThrow();
   expect(() => expectMarked('part lid "Lid" { rests on frame }\n#    ^^^ something')).toThrow();
-  const says = "Unknown word wieght: every line begins with a word of the language";
+  const says =
+    "Unknown word wieght: every line begins with a word of the language, such as mass, fits, rests, between, behind or renew";
   expect(() => expectMarked(wrong.replace("kg\n", `kg\n#       ^^ ${says}\n`))).toThrow();
 });

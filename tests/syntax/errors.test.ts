@@ -26,7 +26,7 @@ const cases: readonly (readonly [what: string, place: string, text: string, find
     "a word that is like none",
     "step",
     "xylophone lid\nturn to up\n",
-    "1: Unknown word xylophone: every line begins with a word of the language",
+    '1: Unknown word xylophone: every line begins with a word of the language; an act that has none is written work X "In your own words."',
   ],
   [
     "a misplaced word",
@@ -52,7 +52,7 @@ const cases: readonly (readonly [what: string, place: string, text: string, find
     "a figure of a fastener at a joint",
     "joint",
     "torque 9 N·m",
-    "1: torque cannot stand in a joint: it stands in a fastener",
+    "1: torque cannot stand in a joint: a union nut with a torque is a fastener of its own, fastener NAME nut { torque 90 N·m  joins A to B }",
   ],
   [
     "the trade's word after a figure",
@@ -100,7 +100,7 @@ const cases: readonly (readonly [what: string, place: string, text: string, find
     "new before a name",
     "step",
     "fit new ring\nturn to up\n",
-    "1: new is no name: leave it out",
+    "1: new is no name: a new one is renew X, or renew always in its block",
     "fit ring\nturn to up\n",
   ],
   [
@@ -392,7 +392,7 @@ test("a word whose meaning is plain does not mute its block", () => {
 
 test("an unknown word that is like none is one finding, whatever stands in its block", () => {
   expect(parse('xylophone a {\n  foo bar\n  mass 3\n}\nuse "x"\n').errors.map(line)).toEqual([
-    "1: Unknown word xylophone: every line begins with a word of the language",
+    "1: Unknown word xylophone: every line begins with a word of the language, such as use, unit, tool, consumable or procedure",
   ]);
 });
 

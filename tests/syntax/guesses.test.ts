@@ -2,7 +2,8 @@
 // Collected by writing a hand chain hoist, a reducer with shims, a cylinder and a compressor head without looking anything up.
 
 import { expect, test } from "vitest";
-import { phrases, signsOfSpeech, turns, unitsInSpeech, wordsFromElsewhere } from "../../language/tables/speech.ts";
+import { signsOfSpeech, unitsInSpeech } from "../../language/tables/signs-of-speech.ts";
+import { phrases, turns, wordsFromElsewhere } from "../../language/tables/speech.ts";
 import { findUnit } from "../../language/quantities/index.ts";
 import { parse } from "../../language/syntax/index.ts";
 import { placesOf } from "../../language/vocabulary/index.ts";
@@ -142,6 +143,41 @@ test.each([
   ["photo lid.jpg", "the file stands in quotes"],
   ["caution hot", "its words stand in quotes"],
   ["unlock lid", "a precaution is taken back of itself on the way back"],
+  ["back nuts off 2 turns", "here it is called loosen (loosen X 2 turns; back-out X"],
+  ["lower lid onto bench", "where it is set down stands there: lift X with TOOL"],
+  ["lay lid on bench", "here it is called lift"],
+  ["set down lid", "here it is called lift"],
+  ["index lid, b as M1", "here it is called mark"],
+  ["cover b", 'work X "Cover it with a clean sheet."'],
+  ["uncover b", "here it is called work"],
+  ["plug b with cap", "here it is called cap"],
+  ["straighten disc", "here it is called work"],
+  ["roll disc with roller", "here it is called work"],
+  ["bend tab of disc open", 'work X "Bend the tab back."'],
+  ["push lid to b", "here it is called slide"],
+  ["slide lid toward b", "how it is done stands in quotes"],
+  ["slide lid back 100 mm", "how far it goes away is slide X 20 mm"],
+  ["swing lid up", "how it is done stands in quotes"],
+  ["press shaft down", "how it is done stands in quotes"],
+  ["fit ring lip down", "how it is done stands in quotes"],
+  ["support lid by strap-wrench", "who does it is written by 2 people, what holds or moves it with TOOL"],
+  ["lift lid with strap-wrench, b", "a further tool has a with of its own"],
+  ["undo nuts 3 turns", "what is only slackened is loosened"],
+  ["undo nuts clockwise", "a left-hand one is size M16x1.5-LH"],
+  ["take lid off", "a part comes off by remove lid"],
+  ["tension disc", "here it is called set"],
+  ["jog shaft", "here it is called test"],
+  ["insulation-test disc", "here it is called measure"],
+  ['measure "Gap" 2 mm else adjust disc', "any other act stands in otherwise { … }"],
+  ['inspect disc "Clean" else clean disc', "any other act stands in otherwise { … }"],
+  ['test "Runs" else repeat from "S"', "a step is called by a name of its own"],
+  ['measure gap "Gap" on disc', "stands before the words: measure gap on bearing"],
+  ["apply gear-oil to disc 2 coats", "how much and how often stands in quotes"],
+  ["heat lid to 80 °C max", "what it is brought to is the figure"],
+  ["fit new ring", "a new one is renew X"],
+  ["do q step 1", "what two have in common becomes a procedure of its own"],
+  ['test "Runs" { }', "what belongs to it stands behind it on its line"],
+  ["fiddle lid", 'an act that has none is written work X "In your own words."'],
 ] as const)("in a step, one finding: %s", (act, said) => {
   const all = says(machine("", act));
   expect(all).toHaveLength(1);
@@ -167,6 +203,24 @@ test.each([
   ['fastener f "F" { torque 18 lbft  joins lid to b }', "lbft is no unit: here it is written lbf·ft"],
   ['fastener f "F" { threadlock 243  joins lid to b }', "here it is called thread-locker"],
   ['spare hub "Hub"', "here it is called part"],
+  ['part hub "Hub" { mass 2 kg  guard }', "it stands behind the name, part NAME guard"],
+  ['part hub "Hub" { mass 2 kg  fastened by nuts }', "it is said of the bolts: joins PART to HOST"],
+  ['part hub "Hub" { screwed to b }', "here it is called fits"],
+  ['part hub "Hub" { mass 2 kg  upright }', "whatever else is said begins with a word, such as mass, fits"],
+  ['part hub "Hub" { fits b by key }', "the key is a part of its own"],
+  ['part hub "Hub" { needs 2 slings }', "tools stand at the act, lift X with TOOL"],
+  ['fastener f screws "F" { count 2  joins lid to b }', "screws is no kind of fastener: here it is called screw"],
+  ['fastener f "F" { count 2 each  joins lid to b }', "how many each has is written count 2 per cap"],
+  ['fastener f "F" { torque 9 N·m  crosswise  joins lid to b }', "here it is called sequence (sequence star)"],
+  ['fastener f "F" { drive hook-spanner  joins lid to b }', "here it is called pin-spanner"],
+  ['joint u pipe-union "U" { joins lid to b  torque 90 N·m }', "a union nut with a torque is a fastener of its own"],
+  ['fluid oil oil "Oil" { volume 3 L  fill with gear-oil }', "what it is filled with is written uses OIL"],
+  [
+    'hazard air pressure danger "Air" { on disc\n precaution vent "Open." { wait 5 min } }',
+    "precaution takes no block",
+  ],
+  ['hazard air pressure danger "Air" { on disc\n precaution lock-out other }', "what is done stands in quotes"],
+  ['hazard air pressure danger "Air" on disc', "what is said of it stands in its block"],
   ['part hub "Hub" { mass 2 kg x3 }', "how many there are is written count 3"],
   ['part hub "Hub" { 2 kg }', "a figure stands behind its word, as in mass 2 kg"],
   ['part hub "Hub" { mass 3 kilos }', "kilos is no unit: here it is written kg"],
@@ -220,6 +274,7 @@ test.each([
 test.each([
   ["aim lid removed", "here it is called off"],
   ["aim all off", "of all it is written all apart"],
+  ["aim ring off, lid off", "all names stand before it: aim bearing, ring off"],
   ["aim change ring", "an aim says what is off at the end: aim ring off"],
   ['step 1 "Open" { }', "steps are numbered in print: leave the number out"],
   ['safety "Gloves."', "here it is called hazard (what can hurt, with its precautions)"],
@@ -239,6 +294,7 @@ test("what is put into the place of a turn of speech mends its line", () => {
       .reduce((whole, edit) => whole.slice(0, edit.start) + edit.text + whole.slice(edit.end), text);
   };
   for (const [text, right] of [
+    ["lift lid with hoist, sling", "lift lid with hoist with sling"],
     ['measure "Gap" max 0.2 mm', 'measure "Gap" at most 0.2 mm'],
     ["undo 4 x nuts", "undo 4 of nuts"],
     ["lift lid off", "lift lid"],
@@ -272,6 +328,21 @@ test("what the tables of speech stand for is of the language, and what they take
   }
   for (const { says: sign } of signsOfSpeech)
     expect(signsOfSpeech.find((one) => sign.startsWith(one.says))!.says, sign).toBe(sign);
+});
+
+test("another word of ours is put in with what it needs", () => {
+  const [error] = parse("size M6\nspanner 10", "fastener").errors;
+  expect(error!.fix!.edits.map((edit) => edit.text)).toEqual(["drive hex"]);
+});
+
+test("the trade's word for a block leaves what stands in it to be read", () => {
+  expect(errors(machine("", "for left, right {\n      bend disc\n      fiddle lid\n    }"))).toHaveLength(3);
+});
+
+test("an unknown word takes the rest of its line with it, where nothing in it stands for itself", () => {
+  expect(errors(machine("", "fiddle disc with cap\n    clean disc"))).toHaveLength(1);
+  expect(parse("fiddle disc with cap\nclean disc", "step").items).toHaveLength(2);
+  expect(parse("fiddle disc  clean disc", "step").items).toHaveLength(2);
 });
 
 test("no unit of a figure that can hurt is put in by a fix, though the message names it", () => {

@@ -146,7 +146,8 @@ function wordsOf(
       ? `${text} is no piece: it has none that are told apart`
       : `${text} is not there: the pieces are ${listed(pieces)}`;
   if (other !== undefined) return `${text} is declared in ${other}, which this file does not use`;
-  if (is !== undefined) return `${text} is a ${is}: here ${dueWords[due]} is due`;
+  if (is !== undefined)
+    return `${text} is a ${is}: here ${dueWords[due]} is due${due === "temporary" && is === "part" ? `, a part comes off by remove ${text}` : ""}`;
   const where = inUnit.has(due) && unit !== undefined ? `in ${unit}` : "in this file or in any that it uses";
   if (near === undefined) return `${text} is not declared ${where}: ${dueWords[due]} is due`;
   return `${text} is not declared ${where}, but ${near} is`;

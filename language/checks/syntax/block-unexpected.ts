@@ -9,7 +9,7 @@ export default check({
   why: "What stands in a block that nothing holds would be read by nobody.",
   fails: `
     part lid "Lid" { rests on frame  mass 2 kg { about "Cast." } }
-    #                                          ^ mass takes no block
+    #                                          ^ mass takes no block: what belongs to it stands behind it on its line, as in mass 3.1 kg
   `,
   mended: `
     part lid "Lid" { rests on frame  mass 2 kg  about "Cast." }

@@ -11,7 +11,7 @@ export default check({
     part lid "Lid" {
       rests on frame
       wieght 2 kg
-    # ^^^^^^ Unknown word wieght: every line begins with a word of the language
+    # ^^^^^^ Unknown word wieght: every line begins with a word of the language, such as mass, fits, rests, between, behind or renew
     }
   `,
   mended: `

@@ -246,7 +246,7 @@ export const synonyms: readonly Synonym[] = [
     bleed: "deaerate",
     mark: "match-mark scribe index witness-mark",
     tag: "label",
-    measure: "gauge megger",
+    measure: "gauge",
     inspect: "check examine look",
     test: "try trial",
     set: "adjust",

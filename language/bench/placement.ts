@@ -1,6 +1,7 @@
-// Where a hazard and a message stand among the acts: before the act, never after it. A hazard stands once in each half, before the
-// first of its precautions and of the acts that it asks something of; a message on a thing stands before the first act of each step that
-// moves or undoes that very thing, in both halves. Every output that prints acts asks here.
+// Where a hazard and a message stand among the acts: before the act, never after it. A hazard stands once in the strip, once on the way
+// back and once in the final tests, before the first of its precautions and of the acts that it asks something of, and again before what
+// ends its precautions; a message on a thing stands before the first act of each step that moves or undoes that very thing, in both
+// halves. Every output that prints acts asks here.
 
 import { requiredWait, type RequiredWait, type WaitQuestion } from "../figures/required-wait.ts";
 import type { Hazard, Message, Model, Precaution, ThingIndex } from "../model/model.ts";
@@ -17,7 +18,10 @@ export interface Before {
   readonly messages: readonly { readonly things: readonly ThingIndex[]; readonly message: Message }[];
 }
 
-/** By the index of the act in `performance.strip`, `.refit`, `.written` and `.finish`. The refit half ends with the finish. */
+/**
+ * By the index of the act in `performance.strip`, `.refit`, `.written` and `.finish`. The final tests come when the way back has taken the
+ * precautions away, and may come on another day: what was told before is told again there.
+ */
 export interface Placement {
   readonly strip: readonly Before[];
   readonly refit: readonly Before[];
@@ -33,6 +37,8 @@ interface Touch {
   readonly hazards: readonly ThingIndex[];
   /** Things whose own messages are due. */
   readonly handled: readonly ThingIndex[];
+  /** Hazards whose precautions end here: told again, however often they were. */
+  readonly freed: readonly ThingIndex[];
   readonly step: StepRun | undefined;
 }
 
@@ -42,9 +48,9 @@ export function placementOf(performance: Performance): Placement {
   const wayBack = place(model, [
     performance.refit.map((each) => ofRefit(model, each)),
     performance.written.map((each) => ofPerformed(model, each, [])),
-    performance.finish.map((each) => ofPerformed(model, each, [])),
   ]);
-  return { strip: strip[0]!, refit: wayBack[0]!, written: wayBack[1]!, finish: wayBack[2]! };
+  const finish = place(model, [performance.finish.map((each) => ofPerformed(model, each, []))]);
+  return { strip: strip[0]!, refit: wayBack[0]!, written: wayBack[1]!, finish: finish[0]! };
 }
 
 /** Acts that handle a thing as such: a reading or a mark does not. */
@@ -73,15 +79,24 @@ function ofPerformed(
 ): Touch {
   const own = events.slice(from, to).filter((event) => !event.assumed),
     handles = handling.has(act.verb) || own.length > 0;
-  const opened = act.verb === "fill" ? fillersOf(model, things, before) : [];
+  const opened =
+    act.verb === "fill" ? fillersOf(model, things, before) : act.verb === "bleed" ? bleedersOf(model, things) : [];
   const all = [...new Set([...things, ...own.flatMap((event) => event.things), ...opened])];
   return {
     things: isToldOnly(act.verb) ? handled : [...all, ...handled],
     hazards: own.flatMap((event) => event.hazards),
     handled: handles ? all : opened,
+    freed: act.verb === "restore" ? things : [],
     step: around.step,
   };
 }
+
+/** What a fluid is bled at: it is opened, mostly under pressure, whatever is asked to stand there. */
+const bleedersOf = (model: Model, things: readonly ThingIndex[]): ThingIndex[] =>
+  things.flatMap((thing) => {
+    const fluid = model.things[thing];
+    return fluid?.is === "fluid" ? fluid.bleedsAt : [];
+  });
 
 /** What a fill opens in passing. */
 const fillersOf = (model: Model, things: readonly ThingIndex[], before: State): ThingIndex[] =>
@@ -93,11 +108,17 @@ const fillersOf = (model: Model, things: readonly ThingIndex[], before: State): 
 function ofRefit(model: Model, { op, handled, before }: RefitPerformed): Touch {
   const isAct = op.verb !== "written",
     verb = op.act?.verb ?? "";
-  const opened = op.verb === "fill" || (!isAct && verb === "fill") ? fillersOf(model, op.things, before) : [];
+  const opened =
+    op.verb === "fill" || (!isAct && verb === "fill")
+      ? fillersOf(model, op.things, before)
+      : !isAct && verb === "bleed"
+        ? bleedersOf(model, op.things)
+        : [];
   return {
     things: !isAct && isToldOnly(verb) ? handled : [...op.things, ...opened, ...handled],
     hazards: op.event?.hazards ?? [],
     handled: isAct || handling.has(verb) ? [...op.things, ...opened] : opened,
+    freed: !isAct && verb === "restore" ? op.things : [],
     step: op.around.step,
   };
 }
@@ -148,6 +169,8 @@ function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[]
         for (const hazard of machine.hazardsOn[thing] ?? []) due(hazard.index);
       }
       for (const hazard of touch.hazards) due(hazard);
+      for (const thing of touch.freed)
+        if (model.things[thing]?.is === "hazard" && !hazards.includes(thing)) hazards.push(thing);
       const messages: { things: ThingIndex[]; message: Message }[] = [];
       for (const thing of touch.handled) {
         const found = model.things[thing];

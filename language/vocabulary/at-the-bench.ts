@@ -59,7 +59,7 @@ const rows: Readonly<Record<string, Row>> = {
   ),
   hazard: fact(
     "touching what it is `on` asks for its precautions; at the top of a file, a type for `like`",
-    "before the first act that it is about, in each half",
+    "before the first act that it is about, in each half and in the final tests; again before `restore`",
     "each precaution is taken back at the mirrored place",
   ),
   "hazard@consumable": told("with the consumable, in the safety chapter"),

@@ -70,6 +70,31 @@ test("a hazard stands once before the first of its precautions, and again on the
   ]);
 });
 
+test("in the final tests a hazard stands again: before its precautions are taken anew, before they end, before what is bled", () => {
+  const steps = `
+    step "Vent" { vent oil-pressure  prove-zero oil-pressure  undo lid-screws  remove lid  undo ram-screws  remove ram }
+    finish { vent oil-pressure  prove-zero oil-pressure  note "Look."  restore oil-pressure  bleed oil }
+  `;
+  const fluid =
+      'fluid oil "Oil" { volume 1 L  bleeds at bleed-screw } fastener bleed-screw screw "Bleed screw" { into bed }',
+    other = 'hazard jet pressure danger "Jet" { on bleed-screw  precaution other "Goggles on." }';
+  const { refit, finish } = press(steps, `${fluid} ${other}`);
+  expect(told(refit)[0]).toBe("! Pressure");
+  expect(told(finish)).toEqual([
+    "! Pressure",
+    "Vent:",
+    "Prove zero:",
+    "note",
+    "! Pressure",
+    "End the precautions against this hazard for the powered test: pressure.",
+    "! Jet",
+    "Bleed the oil at the bleed screw.",
+  ]);
+  // Taken away on the way back, taken anew, ended: before none of these is one asked to be still in place.
+  for (const line of finish.flatMap((group) => group.lines))
+    if (line.is === "hazard") expect(mustStand(line.hazard, options.wording)).toEqual([]);
+});
+
 test("a message on a thing stands in every step that handles it, once in each", () => {
   const { strip } = press(`
     step "Vent" { vent oil-pressure  prove-zero oil-pressure  undo lid-screws  remove lid }

@@ -3,6 +3,7 @@
 import { endTurnBefore, placementOf, type Before } from "../../bench/placement.ts";
 import type { Performance, Performed, RefitPerformed, StepRun } from "../../bench/trace.ts";
 import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
+import { at } from "../../bench/vector.ts";
 import { lineContext, phrase, stepText, thingOf, type LineContext } from "./context.ts";
 import { builtOn } from "./built-on.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
@@ -47,7 +48,12 @@ export function linesOf(performance: Performance, units: Units): Lines {
   ): Placed[] =>
     list.flatMap((performed, of) =>
       place(inStep ? performed.around.step : undefined, [
-        ...warningLines(context, { ...performed, half }, before[of]),
+        ...warningLines(
+          context,
+          { ...performed, half },
+          before[of],
+          half === "finish" ? givenUp(context, performed) : undefined,
+        ),
         ...stripLines(context, performed, of, half, half === "strip" ? events.slice(performed.from, performed.to) : []),
       ]),
     );
@@ -74,6 +80,16 @@ export function linesOf(performance: Performance, units: Units): Lines {
     finish: groupsOf(context, finished, "finish"),
   };
 }
+
+/** Hazards whose precautions do not all stand before an act of the final tests, or end with it: none of them is asked to stand. */
+const givenUp = (
+  { model }: LineContext,
+  { act, before, things }: Pick<Performed, "act" | "before" | "things">,
+): ReadonlySet<ThingIndex> =>
+  new Set([
+    ...(act.verb === "restore" ? things : []),
+    ...model.precautions.filter(({ number }) => at(before.standing, number) === 0).map(({ hazard }) => hazard),
+  ]);
 
 const place = (step: StepRun | undefined, drafts: readonly LineDraft[]): Placed[] =>
   drafts.map((draft) => ({ draft, step }));

@@ -71,7 +71,7 @@ procedure p "P" for u { aim b, c off
       table!.rows.find(([head]) => head === fact)?.[1] ?? "";
   expect(row(one, "Held: do not leave it so")).toBe("B. A load is held: do not stop here.");
   expect(row(one, "Loose or partly out")).toBe("Screws: 1 of 3 still in");
-  expect(row(two, "Off, and where it lies")).toMatch(/C \(Into bag 2\).*Screws \(Into tray A\)/);
+  expect(row(two, "Off, and where it lies")).toMatch(/C \(into bag 2\).*Screws \(into tray A\)/);
   expect(row(two, "Held: do not leave it so")).toBe("");
   expect(row(two, "Lifted off: is it set down, and does it stand by itself?")).toBe("B");
   expect(write(handoverSheet, "text", input, options)).toContain("On resuming every proof is void");

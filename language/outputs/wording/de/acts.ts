@@ -164,7 +164,7 @@ export const acts: Wording["acts"] = {
   torqueLine: (torque) =>
     sentence(/^(?:kein )?Anziehdrehmoment\b/.test(torque) ? torque : `Anziehdrehmoment: ${torque}`),
   tightenLater: "Das Anziehdrehmoment folgt später.",
-  threadLocker: (name) => sentence(`Schraubensicherung: ${name}`),
+  threadLocker: (name) => sentence(`Auf das Gewinde: ${name}`),
   lubricant: (name) => sentence(`Schmieren mit: ${name}`),
   newIf: {
     worn: "Neu, wenn verschlissen.",

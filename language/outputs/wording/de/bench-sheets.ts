@@ -1,6 +1,6 @@
 // Wörter der einseitigen Blätter für die Werkbank. Sie fragen und zählen auf; sie geben nichts frei.
 
-import { sentence } from "../phrases.ts";
+import { lowerFirst, sentence } from "../phrases.ts";
 import type { Wording } from "../wording.ts";
 import { counted, people } from "./phrases.ts";
 
@@ -82,7 +82,7 @@ export const benchSheets: Wording["benchSheets"] = {
     readings: "Messwerte dieses Schritts, wie abgelesen",
     from: "Übergeben von, wann",
     to: "Übernommen von, wann",
-    lies: (what, where) => (where === "" ? what : `${what} (${where})`),
+    lies: (what, where) => (where === "" ? what : `${what} (${lowerFirst(where)})`),
     left: (name, left, of) => `${name}: ${left} von ${of} noch drin`,
     doNotStop: "Eine Last wird gehalten: hier nicht anhalten.",
   },

@@ -91,7 +91,7 @@ export const torqueSheet: Wording["torqueSheet"] = {
   none: "kein Anziehdrehmoment",
   fresh: { certain: "neu", worn: "neu, wenn verschlissen" },
   lubricant: (name) => `mit ${name}`,
-  threadLocker: (name) => `Schraubensicherung ${name}`,
+  threadLocker: (name) => `auf das Gewinde: ${name}`,
   leftHand: "Linksgewinde",
   noWrench: "keiner der Liste reicht dafür",
   note: "Nur einer der beiden Werte stammt vom Autor selbst. Wo ein Anziehdrehmoment nicht angegeben ist, vor dem Anziehen herausfinden.",

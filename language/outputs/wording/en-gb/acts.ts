@@ -180,7 +180,7 @@ export const acts = {
   backOutAfter: (angle: string, until: string | undefined) => `then back out ${angle}${ifAny(" until ", until)}`,
   torqueLine: (torque: string) => sentence(/^(?:no )?torque\b/.test(torque) ? torque : `Torque: ${torque}`),
   tightenLater: "The torque comes later.",
-  threadLocker: (name: string) => sentence(`Thread-locker: ${inside(name)}`),
+  threadLocker: (name: string) => sentence(`On the thread: ${inside(name)}`),
   lubricant: (name: string) => sentence(`Lubricate: ${inside(name)}`),
   newIf: {
     worn: "New if worn.",

@@ -1,5 +1,6 @@
 // Words of the one-page sheets for the bench, in British English. They ask and list; they release nothing.
 
+import { lowerFirst } from "../phrases.ts";
 import { counted, sentence } from "./phrases.ts";
 
 export const benchSheets = {
@@ -73,7 +74,7 @@ export const benchSheets = {
     readings: "Readings of this step, as taken",
     from: "Handed over by, when",
     to: "Taken over by, when",
-    lies: (what: string, where: string) => (where === "" ? what : `${what} (${where})`),
+    lies: (what: string, where: string) => (where === "" ? what : `${what} (${lowerFirst(where)})`),
     left: (name: string, left: number, of: number) => `${name}: ${left} of ${of} still in`,
     doNotStop: "A load is held: do not stop here.",
   },

@@ -1,6 +1,6 @@
 // Words of the labels and of the sheets for the bench, in British English.
 
-import { sentence } from "./phrases.ts";
+import { inside, sentence } from "./phrases.ts";
 
 export const labels = {
   title: "Labels for bags and trays",
@@ -88,8 +88,8 @@ export const torqueSheet = {
   notGiven: "not given",
   none: "no torque",
   fresh: { certain: "new one", worn: "new if worn" },
-  lubricant: (name: string) => `with ${name}`,
-  threadLocker: (name: string) => `thread-locker ${name}`,
+  lubricant: (name: string) => `with ${inside(name)}`,
+  threadLocker: (name: string) => `on the thread: ${inside(name)}`,
   leftHand: "left-hand thread",
   noWrench: "none of the list covers it",
   note: "Only one of the two systems is the author's own figure. Where a torque is not given, find it out before you tighten.",

@@ -157,7 +157,7 @@ export const acts: Wording["acts"] = {
   torqueLine: (torque) =>
     /^(?:sin )?par de apriete\b/.test(torque) ? sentence(torque) : told("Par de apriete", torque),
   tightenLater: "El par de apriete viene después.",
-  threadLocker: (name) => told("Fijador de roscas", the(name)),
+  threadLocker: (name) => told("En la rosca", the(name)),
   lubricant: (name) => told("Lubricar con", the(name)),
   newIf: {
     worn: "Nuevo si está gastado.",

@@ -1,6 +1,6 @@
 // Palabras de las hojas de una página para el banco. Preguntan y enumeran; no liberan nada.
 
-import { sentence } from "../phrases.ts";
+import { lowerFirst, sentence } from "../phrases.ts";
 import type { Wording } from "../wording.ts";
 import { counted, people, titled } from "./phrases.ts";
 
@@ -82,7 +82,7 @@ export const benchSheets: Wording["benchSheets"] = {
     readings: "Medidas de este paso, tal como se tomaron",
     from: "Entregado por, cuándo",
     to: "Recibido por, cuándo",
-    lies: (what, where) => (where === "" ? what : `${what} (${where})`),
+    lies: (what, where) => (where === "" ? what : `${what} (${lowerFirst(where)})`),
     left: (name, left, of) => titled(name, `aún ${left} de ${of} dentro`),
     doNotStop: "Hay una carga sujeta: no detenerse aquí.",
   },

@@ -2,7 +2,7 @@
 
 import { joined, sentence } from "../phrases.ts";
 import type { Wording } from "../wording.ts";
-import { counted, titled } from "./phrases.ts";
+import { counted, the, titled } from "./phrases.ts";
 
 export const labels: Wording["labels"] = {
   title: "Etiquetas para bolsas y bandejas",
@@ -90,7 +90,7 @@ export const torqueSheet: Wording["torqueSheet"] = {
   none: "sin par de apriete",
   fresh: { certain: "nuevo", worn: "nuevo si está gastado" },
   lubricant: (name) => `con ${name}`,
-  threadLocker: (name) => `fijador de roscas ${name}`,
+  threadLocker: (name) => titled("en la rosca", the(name)),
   leftHand: "rosca a izquierdas",
   noWrench: "ninguna de la lista lo cubre",
   note: "Solo uno de los dos sistemas lleva la cifra del propio autor. Donde no se indica un par de apriete, averiguarlo antes de apretar.",

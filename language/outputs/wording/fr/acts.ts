@@ -163,7 +163,7 @@ export const acts: Wording["acts"] = {
   torqueLine: (torque) =>
     /^(?:aucun )?couple de serrage\b/.test(torque) ? sentence(torque) : told("Couple de serrage", torque),
   tightenLater: "Le couple de serrage vient plus tard.",
-  threadLocker: (name) => told("Frein-filet", the(name)),
+  threadLocker: (name) => told("Sur le filetage", the(name)),
   lubricant: (name) => told("Lubrifier avec", the(name)),
   newIf: {
     worn: "Neuf en cas d'usure.",

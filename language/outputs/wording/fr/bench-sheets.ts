@@ -1,6 +1,6 @@
 // Mots des feuilles d'une page pour l'établi. Elles demandent et énumèrent; elles ne libèrent rien.
 
-import { sentence } from "../phrases.ts";
+import { lowerFirst, sentence } from "../phrases.ts";
 import type { Wording } from "../wording.ts";
 import { counted, people, titled } from "./phrases.ts";
 
@@ -82,7 +82,7 @@ export const benchSheets: Wording["benchSheets"] = {
     readings: "Mesures de cette étape, telles que prises",
     from: "Transmis par, quand",
     to: "Repris par, quand",
-    lies: (what, where) => (where === "" ? what : `${what} (${where})`),
+    lies: (what, where) => (where === "" ? what : `${what} (${lowerFirst(where)})`),
     left: (name, left, of) => titled(name, `encore ${left} sur ${of} en place`),
     doNotStop: "Une charge est soutenue\u00a0: ne pas s'arrêter ici.",
   },

@@ -2,7 +2,7 @@
 
 import { joined, sentence } from "../phrases.ts";
 import type { Wording } from "../wording.ts";
-import { counted, titled } from "./phrases.ts";
+import { counted, the, titled } from "./phrases.ts";
 
 export const labels: Wording["labels"] = {
   title: "Étiquettes pour sachets et bacs",
@@ -78,7 +78,7 @@ export const torqueSheet: Wording["torqueSheet"] = {
   none: "sans couple de serrage",
   fresh: { certain: "neuf", worn: "neuf en cas d'usure" },
   lubricant: (name) => `avec ${name}`,
-  threadLocker: (name) => `frein-filet ${name}`,
+  threadLocker: (name) => titled("sur le filetage", the(name)),
   leftHand: "filetage à gauche",
   noWrench: "aucune de la liste ne le couvre",
   note: "Un seul des deux systèmes porte le chiffre de l'auteur lui-même. Là où un couple de serrage n'est pas indiqué, le chercher avant de serrer.",

@@ -3,7 +3,7 @@
 export type FastenerKind = {
   readonly title: string;
   readonly about: string;
-  /** Stays with its part when undone: it is loosened, never taken out. */
+  /** Stays with its part when undone: it is backed out, never taken out. */
   readonly captive: boolean;
   /** Undoing destroys it: the refit needs a new one. */
   readonly oneWay: boolean;
@@ -39,7 +39,7 @@ const table = {
   "captive-screw": {
     ...threaded,
     title: "Captive screw",
-    about: "Loosened, it stays in its cover.",
+    about: "Backed out (`back-out`), it stays in its cover and holds nothing.",
     captive: true,
     strip: "Loosen",
     refit: "Tighten",

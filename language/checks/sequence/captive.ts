@@ -18,7 +18,8 @@ export default benchCheck({
     procedure strip "Strip" for box {
       step "Open" {
         undo lid-screws
-    #   ^^^^^^^^^^^^^^^ Lid screws are captive: loosened, never taken out
+    #   ^^^^^^^^^^^^^^^ Lid screws are captive: backed out, never taken out
+        remove lid
       }
     }
   `,
@@ -31,7 +32,8 @@ export default benchCheck({
     }
     procedure strip "Strip" for box {
       step "Open" {
-        loosen lid-screws
+        back-out lid-screws
+        remove lid
       }
     }
   `,
@@ -40,11 +42,11 @@ export default benchCheck({
     problem.act?.verb === "undo"
       ? [
           {
-            title: "Write loosen",
+            title: "Write back-out",
             certain: true,
-            edits: [{ file: problem.at.file, start: problem.at.start, end: problem.act.wordEnd, text: "loosen" }],
+            edits: [{ file: problem.at.file, start: problem.at.start, end: problem.act.wordEnd, text: "back-out" }],
           },
         ]
       : [],
-  reason: (reason, context) => `${context.name(reason.thing!)} is captive: loosened, never taken out`,
+  reason: (reason, context) => `${context.name(reason.thing!)} is captive: backed out, never taken out`,
 });

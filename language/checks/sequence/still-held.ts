@@ -1,7 +1,16 @@
 // A part is taken off, or moved aside, while something that an action has to undo still ties it. The finding names the smallest set that would free it.
 
+import { isCaptive } from "../../bench/machine.ts";
+import type { ThingIndex } from "../../model/model.ts";
 import { benchCheck, insertFix, stillIn, written } from "../bench-check.ts";
+import type { BenchContext } from "../check.ts";
 import { callAnswer } from "../one-call.ts";
+
+/** A captive one is backed out and stays where it is. */
+const staysIn = ({ model }: BenchContext, thing: ThingIndex): boolean => {
+  const tie = model.things[thing];
+  return tie?.is === "tie" && isCaptive(tie);
+};
 
 export default benchCheck({
   code: "sequence/still-held",
@@ -43,14 +52,15 @@ export default benchCheck({
     }
   `,
   fixes: (problem, context) => {
-    const ties = problem.reasons[0]!.by.map((tie) => written(tie, problem, context)),
-      verb = problem.reasons[0]!.words.includes("aside") ? "loosen" : "undo";
-    return insertFix(
-      problem,
-      context,
-      `Insert: ${verb} ${ties.join(", ")}`,
-      ties.length === 0 ? [] : [ties.includes(undefined) ? undefined : `${verb} ${ties.join(", ")}`],
-    );
+    const { by, words } = problem.reasons[0]!,
+      verbs = words.includes("aside") ? ["loosen"] : ["undo", "back-out"];
+    const lines = verbs.flatMap((verb) => {
+      const ties = by
+        .filter((tie) => verb === "loosen" || staysIn(context, tie) === (verb === "back-out"))
+        .map((tie) => written(tie, problem, context));
+      return ties.length === 0 ? [] : [ties.includes(undefined) ? undefined : `${verb} ${ties.join(", ")}`];
+    });
+    return insertFix(problem, context, `Insert: ${lines.join(", ")}`, lines);
   },
   answer: callAnswer,
   reason: (reason, context) => {

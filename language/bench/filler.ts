@@ -45,7 +45,10 @@ export function reachFillers(bench: Bench, act: Act, fluid: Fluid, around: Aroun
 function offTheUnit(bench: Bench, item: Part | Tie, lump: number, holders: readonly ThingIndex[]): Obstacle[] {
   const seat = seatOf(bench, item),
     { state } = bench;
-  if (seat === undefined || holders.length === 0 || holders.some((holder) => lumpOf(state, holder) === lump)) return [];
+  const isThere = (on: number): boolean => holders.some((holder) => lumpOf(state, holder) === on);
+  if (seat === undefined || holders.length === 0 || isThere(lump)) return [];
+  // A lid that is off leaves its opening: it is filled where the lid goes.
+  if (item.is === "part" && closes(bench, item).some((part) => isThere(lumpOf(state, part)))) return [];
   if ([seat, ...holders].some((part) => isAssumed(bench, part, A_ON | A_OFF | A_AWAY))) return [];
   return [
     {
@@ -59,6 +62,12 @@ function offTheUnit(bench: Bench, item: Part | Tie, lump: number, holders: reado
     },
   ];
 }
+
+/** The parts that this one closes or sits on. */
+const closes = (bench: Bench, part: Part): readonly ThingIndex[] => [
+  ...hostsOf(bench, part),
+  ...bench.model.ties.filter((tie) => tie.uppers.includes(part.index)).flatMap((tie) => tie.lowers),
+];
 
 const covered = (bench: Bench, item: Part | Tie, lump: number): Obstacle[] =>
   hiders(bench, item.behind, lump, hostsOf(bench, item)).map((hider) => ({

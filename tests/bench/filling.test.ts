@@ -98,6 +98,18 @@ test("a filler on a part that is still off cannot be filled at", () => {
   expect(refit(text).indexOf("filling Oil")).toBeGreaterThan(refit(text).indexOf("fitting Tank"));
 });
 
+test("what is filled at its lid is filled while the lid is off, or in passing where it stays on", () => {
+  const facts = `part tank "Tank"\n fastener feet screw "Feet" { joins tank to b }
+   part lid "Lid"\n fastener lid-screws screw "Lid screws" { count 4 joins lid to tank }
+   fastener plug plug "Plug" { into tank }\n fluid oil oil "Oil" { volume 4 L drains at plug fills at lid }`;
+  const opened = stage(facts, "step { drain oil undo lid-screws remove lid }");
+  expect(codes(opened)).toEqual([]);
+  expect(refit(opened).indexOf("filling Oil")).toBeLessThan(refit(opened).indexOf("fitting Lid"));
+  expect(refit(opened).indexOf("filling Oil")).toBeGreaterThan(refit(opened).indexOf("fitting Plug"));
+  expect(firstRefusedLine(perform(opened), 200)).toBeUndefined();
+  expect(codes(stage(facts, "step { drain oil }", "aim none"))).toEqual([]);
+});
+
 test("a filler that was undone by an act of its own is closed after the fill", () => {
   for (const acts of [
     "undo filler drain oil undo pan-screws remove pan",

@@ -5,6 +5,7 @@ import type { Leave, Procedure, ThingIndex } from "../model/model.ts";
 import { precautions as kinds, kindIn } from "../tables/index.ts";
 import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, resolve, type Bench } from "./bench.ts";
+import { takenBy } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import {
   A_DOUBT,
@@ -208,11 +209,11 @@ function precautionsLeft(bench: Bench, start: State, leaves: Leaves, blame: Span
         at(start.standing, p.number) === 0 &&
         (p.back !== "" || kindIn(kinds, p.kind)?.back !== undefined),
     );
-    if (left.length > 0)
-      say(bench, "refit/missing", hazard.index, placeOf(bench, at(bench.state.standing, left[0]!.number) - 1, blame), [
-        "stands",
-        ...left.map((p) => p.kind),
-      ]);
+    if (left.length === 0) continue;
+    const { number } = left[0]!,
+      by = at(bench.state.standing, number),
+      where = by > 0 ? placeOf(bench, by - 1, blame) : (bench.putAt.get(takenBy(number)) ?? blame);
+    say(bench, "refit/missing", hazard.index, where, ["stands", ...left.map((p) => p.kind)]);
   }
 }
 

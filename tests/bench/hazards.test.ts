@@ -358,7 +358,7 @@ test("power is not given back where the proof between was never made", () => {
 test("what `finish` puts up, opens or takes off it puts right itself, since no way back comes after it", () => {
   const finish = (acts: string): string => stage(start, `step { note "Nothing." } finish { ${acts} }`);
   expect(says(finish("isolate start lock-out start try-start start"))).toEqual([
-    "Isolate and lock-out for Fan can start still stand at the end",
+    "Isolate and lock-out for Fan can start still stand at the end: restore start takes them back",
   ]);
   expect(codes(finish("isolate start lock-out start try-start start restore start"))).toEqual([]);
   const opened = "isolate start lock-out start try-start start undo gs remove guard";

@@ -1,7 +1,7 @@
 // A written way back, rule by rule: each on the smallest text that meets it, beside one that differs in that alone and is clean.
 
 import { expect, test } from "vitest";
-import { findings, refit, stage } from "./refit/stage.ts";
+import { codes, findings, refit, stage } from "./refit/stage.ts";
 
 /** What is said of a procedure that takes apart and another that puts together again. */
 const says = (facts: string, strip: string, back: string, head = ""): string[] =>
@@ -116,7 +116,7 @@ test("fitting touches: a part and a fastener go on while the precautions stand, 
       `hazard/lapsed: ${on === "lid" ? "Lid" : "Screws"} ${due}`,
     ]);
     expect(says(hot(on), `cool hot ${lidOff}`, "fit lid fit screws")).toEqual([
-      "refit/missing: Cool for Hot top still stands at the end",
+      "refit/missing: Cool for Hot top still stands at the end: restore hot takes it back",
     ]);
   }
   expect(says(hot("screws"), `cool hot ${lidOff}`, "fit lid restore hot fit screws")).toEqual([
@@ -130,8 +130,18 @@ test("a proof is nothing that has to be taken away again", () => {
   const locked = facts.replace("precaution", 'precaution isolate "Open it." back "Close it." precaution');
   expect(says(locked, `isolate start try-start start ${lidOff}`, "fit lid fit screws restore start")).toEqual([]);
   expect(says(locked, `isolate start try-start start ${lidOff}`, "fit lid fit screws")).toEqual([
-    "refit/missing: Isolate for Fan can start still stands at the end",
+    "refit/missing: Isolate for Fan can start still stands at the end: restore start takes it back",
   ]);
+});
+
+test("a precaution that is taken on the way back is taken away there, or is found at the line that took it", () => {
+  const facts = `${lid}\n hazard warm hot warning "Warm rings" { precaution barrier "Keep away." back "Clear it." }`,
+    text = (restored: string): string =>
+      stage(facts, `step { ${lidOff} refit { barrier warm  reverse ${restored} } }`, "aim lid off");
+  expect(codes(text("restore warm"))).toEqual([]);
+  const [found] = findings(text(""));
+  expect(found!.says).toBe("Barrier for Warm rings still stands at the end: restore warm takes it back");
+  expect(text("").slice(found!.at.start)).toMatch(/^barrier warm/);
 });
 
 test("`lift by 2 people` binds the fit too", () => {

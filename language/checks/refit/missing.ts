@@ -1,5 +1,6 @@
 // At the end of the refit something is off, out, loose or aside that was not so at the start.
 
+import { nameFrom } from "../../model/named-inside.ts";
 import { benchCheck, firstAndOthers, listed } from "../bench-check.ts";
 
 export default benchCheck({
@@ -77,7 +78,7 @@ export default benchCheck({
       case "aside":
         return `${name} is still aside at the end`;
       case "stands":
-        return `${listed(words)} for ${name} still ${words.length > 1 ? "stand" : "stands"} at the end`;
+        return `${listed(words)} for ${name} still ${words.length > 1 ? "stand" : "stands"} at the end: restore ${nameFrom("", context.model.things[reason.thing!]!)} takes ${words.length > 1 ? "them" : "it"} back`;
       default:
         return `${name} is left ${how} at the end`;
     }

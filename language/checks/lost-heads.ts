@@ -1,4 +1,4 @@
-// A block whose first line is missing, and a name that nothing has, are one slip: that line would have declared it.
+// A block, or an item, whose first line is missing, and a name that nothing has, are one slip: that line would have declared it.
 
 import type { Span } from "../findings/finding.ts";
 import { kept } from "../model/kept.ts";
@@ -11,29 +11,29 @@ export interface LostHead {
   /** Undefined where the lines stand below a line that may have lost its brace as well. */
   readonly item: Item | undefined;
   readonly at: Span;
+  /** What is left of one item, not of a block. */
+  readonly isLine: boolean;
 }
 
+/** Said where the first of its lines stands: of a block, or of one item, that is left over. */
+const beginsAtItem: ReadonlySet<string> = new Set(["syntax/head-missing", "syntax/line-missing"]);
 const lost = kept<SourceFile, readonly LostHead[]>();
 
-/** The blocks of a file that no line opens, or that may be another line's than the one that they stand below. */
+/** The blocks of a file that no line opens, the lines that go on from none, and blocks that may be another line's than the one that they stand below. */
 export function lostHeads(file: SourceFile): readonly LostHead[] {
-  const errors = file.tree.errors.filter(
-    ({ code }) => code === "syntax/head-missing" || code === "syntax/brace-missing",
-  );
+  const errors = file.tree.errors.filter(({ code }) => code === "syntax/brace-missing" || beginsAtItem.has(code));
   if (errors.length === 0) return [];
   return lost(file, () => {
     const at = ({ start, end }: SyntaxError): Span => ({ file: file.path, start, end }),
       found: LostHead[] = errors
         .filter(({ code }) => code === "syntax/brace-missing")
-        .map((error) => ({ item: undefined, at: at(error) })),
-      starts = new Map(
-        errors.filter(({ code }) => code === "syntax/head-missing").map((error) => [error.start, error]),
-      );
+        .map((error) => ({ item: undefined, at: at(error), isLine: false })),
+      starts = new Map(errors.filter(({ code }) => beginsAtItem.has(code)).map((error) => [error.start, error]));
     eachItem(file.tree.items, (item) => {
       const error = starts.get(file.tree.scan.tokens[item.first]!.startOffset);
       if (!error) return;
       starts.delete(error.start); // The first line in it begins at the same sign.
-      found.push({ item, at: at(error) });
+      found.push({ item, at: at(error), isLine: error.code === "syntax/line-missing" });
     });
     return found;
   });
@@ -50,6 +50,10 @@ const declares: Readonly<Record<string, readonly Due[]>> = {
   step: ["step", "step or thing", "procedure or step"],
   procedure: ["procedure", "procedure or step"],
   unit: ["unit"],
+  measure: ["condition"],
+  inspect: ["condition"],
+  test: ["condition"],
+  set: ["condition"],
 };
 
 /** The block that would have declared this name, where there is one such block and one such name, or that holds its declaration. */
@@ -59,12 +63,25 @@ export function lostHeadFor(project: Project, unknown: Unknown): Span | undefine
   if (!head || more.length > 0) return undefined;
   if (declaredIn(project, head).has(unknown.text)) return head.at;
   const names = new Set<string>(),
-    dues = declares[head.item?.entry?.word ?? ""];
+    dues = declares[head.item?.entry?.word ?? ""] ?? (head.isLine ? [] : undefined);
   for (const file of project.files.values())
     for (const { text, due, is } of surveyOf(project, file).unknown)
       if (is === undefined && (dues === undefined || dues.includes(due))) names.add(text);
   return names.size === 1 && names.has(unknown.text) ? head.at : undefined;
 }
+
+/** The block that this stands in, if no line opens it: its lines were read as those of a guess. */
+export const lostHeadAround = (project: Project, { file, start, end }: Span): Span | undefined => {
+  const source = project.files.get(file);
+  return (
+    source &&
+    lostHeads(source).find(({ item }) => {
+      const { tokens } = source.tree.scan;
+      return item?.block && tokens[item.first]!.startOffset <= start && tokens[item.last]!.endOffset! + 1 >= end;
+    })?.at
+  );
+};
+
 /** Readings, steps and things that stand in the block: their lines are read, and nothing takes them up. */
 function declaredIn(project: Project, { item, at }: LostHead): ReadonlySet<string> {
   const found = new Set<string>(),

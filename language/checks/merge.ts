@@ -2,7 +2,7 @@
 
 import type { Build } from "../model/builds.ts";
 import type { Finding, Span } from "../findings/finding.ts";
-import type { Raw } from "./run.ts";
+import { isInTheWay, type Raw } from "./run.ts";
 import { few, listed } from "./bench-check.ts";
 
 /** Missed by the aim, or at the end: the same thing missed by several procedures is said at the first. */
@@ -17,14 +17,21 @@ export function mergeFindings(
   const groups = new Map<string, Raw[]>();
   const placeOf = ({ file, start }: Span): string => `${file} ${start}`,
     // A hint that the author has allowed says nothing; else what belongs to it makes it as grave as that.
-    said = new Set(
-      raw.filter((one) => !one.within && (one.severity === "error" || !isAllowed(one))).map(({ at }) => placeOf(at)),
-    ),
+    said = new Set(raw.filter((one) => !one.within && !isAllowed(one)).map(({ at }) => placeOf(at))),
     // What belongs to a finding that is itself a reason of another one belongs to that other one.
     further = new Map(raw.flatMap(({ at, within }) => (within ? [[placeOf(at), within] as const] : []))),
+    // By unit: where its own parts are in the way on its own bench. Around it they are so again.
+    met = new Map(
+      raw
+        .toReversed()
+        .flatMap(({ unit, code, inside, at }) =>
+          isInTheWay(code) && inside === undefined ? [[unit, at] as const] : [],
+        ),
+    ),
     reasons: Raw[] = [];
   for (const one of [...raw].sort(byPlace)) {
-    const whole = one.within && (said.has(placeOf(one.within)) ? one.within : further.get(placeOf(one.within)));
+    const own = one.within ?? (one.inside === undefined ? undefined : met.get(one.inside)),
+      whole = own && (said.has(placeOf(own)) ? own : further.get(placeOf(own)));
     if (whole && said.has(placeOf(whole))) {
       reasons.push({ ...one, within: whole });
       continue;
@@ -86,7 +93,7 @@ export function mergeFindings(
     if (lack) lacks.push({ lack, place: findings.length });
     findings.push(merged(first, list, buildsOf));
   }
-  for (const one of reasons) addReason(findings, one);
+  for (const one of reasons) if (!addReason(findings, one)) findings.push(merged(one, [one], buildsOf));
   return sameCause(findings, isAllowed);
 }
 
@@ -149,14 +156,16 @@ function sameCause(findings: readonly Finding[], isAllowed: (one: Pick<Finding, 
   return findings.flatMap((one) => (joined.has(one) ? (joined.get(one) ?? []) : [one]));
 }
 
-/** Puts a finding among the reasons of the one that says its mistake already, at its place or at a later one of the same name. */
-function addReason(findings: Finding[], { within, says, at, severity }: Raw): void {
+/** Puts a finding among the reasons of the one that says its mistake already, at its place or at a later one of the same name. False where none does. */
+function addReason(findings: Finding[], { within, says, at, severity }: Raw): boolean {
   const isThere = (place: Finding["because"][number]["at"]): boolean =>
       place?.file === within!.file && place.start === within!.start,
     i = findings.findIndex((one) => isThere(one.at) || one.because.some((because) => isThere(because.at))),
     had = findings[i];
-  if (!had || had.because.some((one) => one.says === says)) return;
-  findings[i] = { ...had, severity: graver(had.severity, severity), because: [...had.because, { says, at }] };
+  if (!had) return false;
+  const because = had.because.some((one) => one.says === says) ? had.because : [...had.because, { says, at }];
+  findings[i] = { ...had, severity: graver(had.severity, severity), because };
+  return true;
 }
 
 function byPlace(a: Raw, b: Raw): number {
@@ -165,14 +174,17 @@ function byPlace(a: Raw, b: Raw): number {
 }
 
 function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => readonly Build[]): Finding {
-  const others = [...new Set(list.map((one) => one.who))].filter((who) => who !== first.who && who !== "");
-  const says = others.length === 0 ? first.says : `${first.says} (the same for ${few(shortened(others))})`;
+  // Of another code at the same place: what one statement would answer as well.
+  const byCode = Map.groupBy(list, ({ code, at }) => (isAt(first, at) ? code : first.code)),
+    says = saidOfAll(byCode.get(first.code)!),
+    besides = [...byCode].filter(([code]) => code !== first.code).map(([, same]) => same);
   const {
     build: _build,
     unit,
     who: _who,
     about: _about,
     lack: _lack,
+    inside: _inside,
     restsOn: _restsOn,
     answer,
     within: _within,
@@ -187,7 +199,7 @@ function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => re
   const places = new Map(
     list
       .slice(1)
-      .filter((one) => one.at.start !== first.at.start || one.at.file !== first.at.file)
+      .filter((one) => !isAt(first, one.at))
       .map((one) => [`${one.at.file} ${one.at.start}`, one]),
   );
   return {
@@ -196,10 +208,19 @@ function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => re
     builds,
     because: [
       ...finding.because,
-      ...(places.size > 0 && answer?.because ? [answer.because] : []),
+      ...((places.size > 0 || besides.length > 0) && answer?.because ? [answer.because] : []),
+      ...besides.map((same) => ({ says: saidOfAll(same), at: first.at })),
       ...[...places.values()].map(({ at, says: too }) => ({ says: too === first.says ? "used here too" : too, at })),
     ],
   };
+}
+
+const isAt = ({ at }: Raw, place: Span): boolean => at.file === place.file && at.start === place.start;
+
+/** What the first of them says, with the names of the others. */
+function saidOfAll([first, ...rest]: readonly Raw[]): string {
+  const others = [...new Set(rest.map((one) => one.who))].filter((who) => who !== first!.who && who !== "");
+  return others.length === 0 ? first!.says : `${first!.says} (the same for ${few(shortened(others))})`;
 }
 
 /** "Cap 2", "Cap 3", "Cap 4" as "Cap 2 to Cap 4". */

@@ -74,6 +74,7 @@ import removalJoinsNothing from "./removal/joins-nothing.ts";
 import removalLeftLoose from "./removal/left-loose.ts";
 import removalMissing from "./removal/missing.ts";
 import removalNeverUndone from "./removal/never-undone.ts";
+import removalNoAim from "./removal/no-aim.ts";
 import removalOldStays from "./removal/old-stays.ts";
 import sequenceAlreadyUndone from "./sequence/already-undone.ts";
 import sequenceAside from "./sequence/aside.ts";
@@ -107,6 +108,7 @@ import syntaxDecimalComma from "./syntax/decimal-comma.ts";
 import syntaxEmpty from "./syntax/empty.ts";
 import syntaxHeadMissing from "./syntax/head-missing.ts";
 import syntaxKindUnknown from "./syntax/kind-unknown.ts";
+import syntaxLineMissing from "./syntax/line-missing.ts";
 import syntaxMergeConflict from "./syntax/merge-conflict.ts";
 import syntaxNameReserved from "./syntax/name-reserved.ts";
 import syntaxNotText from "./syntax/not-text.ts";
@@ -207,6 +209,7 @@ export const checks: readonly Check[] = [
   removalLeftLoose,
   removalMissing,
   removalNeverUndone,
+  removalNoAim,
   removalOldStays,
   sequenceAlreadyUndone,
   sequenceAside,
@@ -240,6 +243,7 @@ export const checks: readonly Check[] = [
   syntaxEmpty,
   syntaxHeadMissing,
   syntaxKindUnknown,
+  syntaxLineMissing,
   syntaxMergeConflict,
   syntaxNameReserved,
   syntaxNotText,

@@ -9,9 +9,11 @@ import { eachItem, type Item } from "../syntax/index.ts";
 import { isKindOf, precautions } from "../tables/index.ts";
 import type { Settings } from "../world/settings.ts";
 import { allowsOf } from "./allow.ts";
+import { callsIn } from "./calls-in.ts";
 import type { Due } from "./due-names.ts";
 import { doubledIn } from "./doubled-names.ts";
-import { lostHeads } from "./lost-heads.ts";
+import { lostHeads, type LostHead } from "./lost-heads.ts";
+import { lostThing } from "./lost-thing.ts";
 import { nearestName } from "./near-names.ts";
 import { unitOfProcedure } from "./space-of-names.ts";
 import { unattached } from "./unattached.ts";
@@ -144,6 +146,9 @@ export function unknownCalls(
     // What falls may have hung on the one thing of this unit that nothing declares.
     if (reasons.every(({ rule }) => rule === "sequence/falls"))
       return holders.findLast((one) => one.file === at.file && one.start < at.start) ?? lostThing(project, model);
+    // What hides a part that comes along may have come along too, by the fastener that nothing declares.
+    if (reasons.every(({ rule, words }) => rule === "sequence/blocked" && words.includes("comes along")))
+      return lostTie(project, model, heads);
     const hazards = reasons.map(({ rule, by, thing }) =>
       rule === "hazard/not-yet" ? by[0] : rule === "hazard/order" ? thing : undefined,
     );
@@ -152,11 +157,7 @@ export function unknownCalls(
     const isPush = (hazard: ThingIndex): boolean =>
       model.hazards.some((one) => one.index === hazard && one.pushes.length > 0);
     if (hazards.every((hazard) => isPush(hazard!)))
-      return (
-        tiesOfNothing(project, model)[0]?.at ??
-        heads.find((head) => isTieWord(head.item?.entry?.word))?.at ??
-        lostThing(project, model)
-      );
+      return tiesOfNothing(project, model)[0]?.at ?? lostTie(project, model, heads);
     return found.find(
       (call) =>
         call.at.file === at.file &&
@@ -169,15 +170,9 @@ export function unknownCalls(
   };
 }
 
-/** The one thing of this unit that is spoken of and that nothing declares. */
-function lostThing(project: Project, model: Model): Span | undefined {
-  const lost = [...project.files.values()].flatMap((file) =>
-    surveyOf(project, file)
-      .unknown.filter(({ due, is, unit }) => thingDue.has(due) && is === undefined && unit === model.title)
-      .map(({ text, start, end }) => ({ text, at: { file: file.path, start, end } })),
-  );
-  return new Set(lost.map(({ text }) => text)).size === 1 ? lost[0]!.at : undefined;
-}
+/** What may be a fastener or joint of this unit: a block that lost its first line, or the one thing that nothing declares. */
+const lostTie = (project: Project, model: Model, heads: readonly LostHead[]): Span | undefined =>
+  heads.find((head) => isTieWord(head.item?.entry?.word))?.at ?? lostThing(project, model);
 
 /** Words that take a weight. */
 const holding: ReadonlySet<string> = new Set(["support", "hold", "lift"]);
@@ -196,7 +191,6 @@ interface Place {
   readonly start: number;
   readonly end: number;
 }
-const thingDue: ReadonlySet<Due> = new Set<Due>(["part", "thing", "washer"]);
 const stepDue: ReadonlySet<Due> = new Set<Due>(["step", "condition"]);
 /** A step or a reading like no other name: the step is missing as a whole, and may have stood anywhere before. */
 const isLostStep = ({ due, is, text, candidates }: Unknown): boolean =>
@@ -264,15 +258,4 @@ function doubtsOf(project: Project): Doubt[] {
     }
   }
   return procedures.flatMap(({ file, start, end, from }) => (from === undefined ? [] : [{ file, start, end, from }]));
-}
-
-/** Procedures that this one does, needs, or is put together by. */
-function callsIn(tokens: readonly { readonly text: string }[], procedure: Item): ReadonlySet<string> {
-  const names = new Set<string>();
-  eachItem(procedure.block?.items ?? [], (item) => {
-    const word = item.entry?.word;
-    if (word !== "do" && word !== "needs" && word !== "refit") return;
-    for (const argument of item.arguments) if (argument.slot === "name") names.add(tokens[argument.first]!.text);
-  });
-  return names;
 }

@@ -2,7 +2,7 @@
 
 import { agreed } from "./agreement.ts";
 import { gravestFirst } from "./gravest-first.ts";
-import { wasReadWhole } from "./read-whole.ts";
+import { unreadIn } from "./read-whole.ts";
 import type { Performance, Problem, Reason } from "../bench/trace.ts";
 import { declaredProblems } from "../bench/declared.ts";
 import type { Because, Finding, Span } from "../findings/finding.ts";
@@ -13,6 +13,7 @@ import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
 import { ringsIn } from "./rings.ts";
 import { severityOf } from "./severity.ts";
 import type { Settings } from "../world/settings.ts";
+import { lostHeadAround } from "./lost-heads.ts";
 import { faultOf } from "./rests-on-fault.ts";
 import { unknownCalls, withoutDoubt } from "./rests-on-unknown.ts";
 
@@ -26,6 +27,8 @@ export interface Raw extends Finding {
   readonly about: readonly string[];
   /** What the bench missed, in one text for equal lacks, and the procedures that it performed on the way: of related procedures it is one mistake. */
   readonly lack: { readonly what: ReadonlySet<string>; readonly performed: ReadonlySet<string> } | undefined;
+  /** The unit inside whose own parts alone stand in its way: they do so on that unit's own bench too. */
+  readonly inside: string | undefined;
   /** The declaration that it finds something missing in: what is said there speaks for it. */
   readonly restsOn: Span | undefined;
   readonly answer?: Draft["answer"];
@@ -81,6 +84,7 @@ function finish(
     who?: string;
     about?: readonly string[];
     lack?: Raw["lack"];
+    inside?: string | undefined;
     restsOn?: Span | undefined;
   },
 ): Raw | undefined {
@@ -100,6 +104,7 @@ function finish(
     who: of.who ?? "",
     about: of.about ?? [],
     lack: of.lack,
+    inside: of.inside,
     restsOn: of.restsOn,
     ...(draft.answer === undefined ? {} : { answer: draft.answer }),
     ...(draft.within === undefined ? {} : { within: draft.within }),
@@ -132,6 +137,7 @@ export function checkFile(table: CheckTable, file: SourceFile, context: CheckCon
       who: "",
       about: [],
       lack: undefined,
+      inside: undefined,
       restsOn: undefined,
     });
   }
@@ -161,7 +167,10 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
       remains = certain && gravestFirst(certain, performance.model);
     if (!remains) continue;
     const raw = wordProblem(table, remains, bench, context.settings, performance),
-      within = callOf(remains, performance.model) ?? faultOf(context.project, remains, performance.model);
+      within =
+        callOf(remains, performance.model) ??
+        lostHeadAround(context.project, remains.at) ??
+        faultOf(context.project, remains, performance);
     push(found, raw && within ? { ...raw, within } : raw);
   }
   for (const check of table.ofPerformance)
@@ -273,9 +282,10 @@ function wordProblem(
     problem.phase === "declared" && reason?.thing !== undefined
       ? context.model.things[reason.thing]!.whole
       : undeclared;
-  if (declared && !wasReadWhole(context.project, declared)) return undefined;
+  const within = declared && unreadIn(context.project, declared),
+    draft = agreed(check.problem(problem, context), context.model);
   const things = problem.about.map((thing) => context.model.things[thing]!);
-  return finish(check, agreed(check.problem(problem, context), context.model), settings, {
+  return finish(check, within ? { ...draft, within } : draft, settings, {
     build: context.model.build,
     unit: context.model.unit,
     who: things[0] ? things[0].name : "",
@@ -284,9 +294,20 @@ function wordProblem(
         ? things.map((t) => `${context.model.unit} ${t.id}`)
         : problem.reasons.flatMap((r) => r.words.slice(0, 1)),
     lack: performance === undefined || what === undefined ? undefined : { what, performed: performedIn(performance) },
+    inside: insideOf(problem, context.model),
     restsOn: undeclared,
   });
 }
+
+/** The unit inside that all of its reasons are within: things of it that are in each other's way while it is worked on as a whole. */
+function insideOf({ reasons }: Problem, { parts, things }: Model): string | undefined {
+  if (!reasons.every(({ rule }) => isInTheWay(rule))) return undefined;
+  const all = reasons.flatMap(({ thing, by }) => (thing === undefined ? by : [thing, ...by])),
+    isWithin = (id: string, thing: ThingIndex): boolean =>
+      things[thing]!.id === id || things[thing]!.prefix.startsWith(`${id}/`);
+  return parts.find(({ unit, id }) => unit !== undefined && all.every((thing) => isWithin(id, thing)))?.unit;
+}
+export const isInTheWay = (rule: string): boolean => rule === "sequence/blocked" || rule === "sequence/still-held";
 
 function push<T>(list: T[], one: T | undefined): void {
   if (one !== undefined) list.push(one);

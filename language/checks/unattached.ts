@@ -3,6 +3,7 @@
 import { kept } from "../model/kept.ts";
 import type { Model, Part, ThingIndex } from "../model/model.ts";
 import type { Project } from "../names/project.ts";
+import { lostThing } from "./lost-thing.ts";
 import { saysWord } from "./read-whole.ts";
 import { surveyOf } from "./survey-of-names.ts";
 import { tiesOfNothing } from "./ties-of-nothing.ts";
@@ -16,8 +17,8 @@ const known = kept<Model, readonly Loose[]>();
 
 export const unattached = (project: Project, model: Model): readonly Loose[] =>
   known(model, () => {
-    // A group of fasteners that joins nothing may be what holds it: that is said there.
-    if (tiesOfNothing(project, model).length > 0) return [];
+    // A group of fasteners that joins nothing, or that nothing declares, may be what holds it: that is said there.
+    if (tiesOfNothing(project, model).length > 0 || lostThing(project, model)) return [];
     return offBase(model).filter(([first, ...others]) => {
       const source = project.files.get(first.at.file);
       // A misspelt name elsewhere may be what holds it: that is said there.

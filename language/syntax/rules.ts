@@ -5,6 +5,7 @@ import { EmbeddedActionsParser } from "chevrotain";
 import { allWords, placesOf, reservedNames, wordsIn, type Entry } from "../vocabulary/index.ts";
 import { argumentError, isSpoken, unitMissing, type Misfit } from "./argument-errors.ts";
 import { headless } from "./headless.ts";
+import { orphan } from "./orphans.ts";
 import { follows, isMeasured, startOf, step, type Leaf } from "./shapes.ts";
 import type { KindList } from "../vocabulary/kinds.ts";
 import { phraseAmong, isMeantAmong, suggestKind, synonymAmong } from "./suggestions.ts";
@@ -183,10 +184,10 @@ export class StripRules extends EmbeddedActionsParser {
       this.wrapped = undefined;
     } else {
       if (this.frame.guessed || this.isEcho(word)) this.head.silent = item.broken = true;
-      item.entry = this.wordElsewhere(word);
       if (!synonymAmong(word.text, this.frame.words)) this.guessed.add(item);
+      item.entry = this.wordElsewhere(word);
     }
-    if (item.entry) this.head.state = startOf(item.entry.shape);
+    if (item.entry) this.head.state ??= startOf(item.entry.shape);
     return item;
   }
 
@@ -240,6 +241,12 @@ export class StripRules extends EmbeddedActionsParser {
   /** A word that cannot stand here: read as the one that is meant, if that is plain, so that what it declares is not lost. */
   private wordElsewhere(word: Token): Entry | undefined {
     if (this.mute > 0) return everyWord.get(word.text);
+    const lost = orphan(word, (k) => this.LA(k) as Token, this.frame.words, this.before);
+    if (lost) {
+      this.report(lost.error);
+      this.head.state = lost.state;
+      return lost.entry;
+    }
     const { entry, code, says, fix } = wordElsewhere(word, this.LA(1) as Token, this.frame);
     this.fail(word, code, says, fix);
     return entry;

@@ -200,6 +200,7 @@ test("screws of which nothing says what they hold are that mistake: the part wit
   const text = stage(
     `part lid "Lid"\n part ring o-ring "Ring" { between lid and b renew always }\n fastener screws screw "Screws" { count 4 joins lid to b }\n part fan "Fan" { fits b behind lid }`,
     "step { undo screws remove lid remove ring remove fan }",
+    "aim ring, fan off",
   );
   expect(codes(text)).toEqual([]);
   const without = check(text.replace("count 4 joins lid to b", "count 4")).findings.filter(

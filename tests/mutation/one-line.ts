@@ -74,34 +74,12 @@ export function tableOf(edited: readonly Edited[]): string {
   ];
   for (const [file, list] of Map.groupBy(edited, (one) => one.file))
     lines.push(`## ${file}`, "", ...head, ...rows(list));
-  lines.push("## More than one finding", "");
-  for (const { file, line, says, findings } of edited.filter((one) => one.findings.length > 1))
-    lines.push(
-      `- \`${file}:${line}\` \`${says.replaceAll("`", "'")}\`: ${whySeveral[`${file} ${says}`] ?? "no reason"}`,
-      ...findings.map((one) => `  - ${one}`),
-    );
+  const several = edited.filter((one) => one.findings.length > 1);
+  lines.push("## More than one finding", "", ...(several.length === 0 ? ["None."] : []));
+  for (const { file, line, says, findings } of several)
+    lines.push(`- \`${file}:${line}\` \`${says.replaceAll("`", "'")}\``, ...findings.map((one) => `  - ${one}`));
   return `${lines.join("\n").trimEnd()}\n`;
 }
-
-/** Edits that show at several places, by file and line, and why they are not drawn together. */
-export const whySeveral: Readonly<Record<string, string>> = {
-  'examples/lift-cylinder/cylinder.strip joint rod-in-barrel slide-fit "Piston and rod in the barrel" { joins rod to barrel  behind gland-nut }':
-    "the rod hangs on the gland then and hides nothing: the cylinder's own procedure and that of the table each meet it",
-  'examples/milling-spindle/spindle.strip use "../workshop/workshop.strip"':
-    "what a hazard is like is lost as well, and one that has no precaution is never left out",
-  "examples/mooring-winch/strip.strip do gearbox-strip on gearbox":
-    "parts that stay on and screws that stay in at the aim are two mistakes elsewhere: a screw may be forgotten beside a part that is",
-  "examples/mooring-winch/strip.strip finish {":
-    "its lines are read as a step, where power is given back with the guards off; a finding of a hazard is never left out",
-  'examples/pressure-vessel-inspection/receiver.strip measure wall on shell "Wall, eight places of the sketch and beside each pit" at least 3.6 mm with thickness-gauge':
-    "the line goes on in the next one, which nobody can read without it, and its reading is spoken of elsewhere",
-  'examples/reducer-family/cap-set.strip measure stand-off on shims "Cap to case with no shims in, screws hand-tight, shaft turned; add 0.08 mm for the float" 0.30..1.20 mm with feeler':
-    "the line goes on in the next two, and nobody can read either without it",
-  'tests/procedures/oil-pump.strip fastener cover-capscrews   screw "Cover capscrews" { count 4  torque 120 lb-in (14 N·m)  joins pump-cover to pump-body }':
-    "the strip never names these screws, and is not doubted for a name that another procedure does not find",
-  "tests/procedures/oil-pump-refit.strip aim all in":
-    "without the aim it is a strip with a way back, and no longer the way back of another one",
-};
 
 if (process.argv[1] === fileURLToPath(import.meta.url))
   writeFileSync(fileURLToPath(new URL("one-line.md", import.meta.url)), tableOf(editOneLine()));

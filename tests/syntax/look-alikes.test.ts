@@ -7,6 +7,7 @@ import { check, stage } from "../bench/refit/stage.ts";
 const text = stage(
   `part lid "Lid" { mass 2 kg }\n fastener screws screw "Screws" { count 4 size M8x20 class 8.8 drive hex 13 torque 20 N·m joins lid to b }`,
   'step {\n undo screws\n measure gap on b "Gap" 0.1..0.2 mm\n remove lid\n }',
+  "aim lid off",
 );
 const found = (from: string, to: string): readonly [string, readonly string[]][] =>
   check(text.replace(from, to)).findings.map(({ code, fixes }) => [code, fixes.map(({ title }) => title)]);

@@ -17,6 +17,7 @@ export default benchCheck({
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
     procedure strip "Strip" for box {
+      aim none
       step "Open" {
         undo lid-screws
     #   ^^^^^^^^^^^^^^^ Lid is held by nothing after this, and stays where it is
@@ -32,6 +33,7 @@ export default benchCheck({
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
     procedure strip "Strip" for box {
+      aim none
       step "Open" {
         undo lid-screws
         remove lid

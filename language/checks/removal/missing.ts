@@ -1,6 +1,7 @@
 // A part of the aim that is still on at the end of the strip.
 
 import { benchCheck } from "../bench-check.ts";
+import { callAnswer } from "../one-call.ts";
 
 export default benchCheck({
   code: "removal/missing",
@@ -45,4 +46,5 @@ export default benchCheck({
     reason.words[0] === "apart"
       ? `${context.name(reason.thing!)} is not apart at the end`
       : `${context.name(reason.thing!)} is not off at the end`,
+  answer: callAnswer,
 });

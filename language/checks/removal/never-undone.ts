@@ -1,6 +1,7 @@
 // With `aim all apart`, a tie that the strip leaves made.
 
 import { benchCheck } from "../bench-check.ts";
+import { callAnswer } from "../one-call.ts";
 
 export default benchCheck({
   code: "removal/never-undone",
@@ -40,4 +41,5 @@ export default benchCheck({
   `,
   subject: () => "",
   reason: (reason, context) => `${context.name(reason.thing!)} is never undone`,
+  answer: callAnswer,
 });

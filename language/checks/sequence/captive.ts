@@ -16,6 +16,7 @@ export default benchCheck({
       fastener lid-screws captive-screw "Lid screws" { count 4  joins lid to foot }
     }
     procedure strip "Strip" for box {
+      aim none
       step "Open" {
         undo lid-screws
     #   ^^^^^^^^^^^^^^^ Lid screws are captive: backed out, never taken out
@@ -31,6 +32,7 @@ export default benchCheck({
       fastener lid-screws captive-screw "Lid screws" { count 4  joins lid to foot }
     }
     procedure strip "Strip" for box {
+      aim none
       step "Open" {
         back-out lid-screws
         remove lid

@@ -16,6 +16,7 @@ export default benchCheck({
       part lid "Lid" { rests on foot }
     }
     procedure strip "Strip" for box {
+      aim none
       step "Turn" {
         turn to on-side
     #   ^^^^^^^^^^^^^^^ Lid only rests on Foot, and the unit is turned to on-side
@@ -30,6 +31,7 @@ export default benchCheck({
       part lid "Lid" { rests on foot }
     }
     procedure strip "Strip" for box {
+      aim none
       step "Turn" {
         remove lid
         turn to on-side

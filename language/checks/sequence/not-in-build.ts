@@ -19,6 +19,7 @@ export default benchCheck({
       }
     }
     procedure strip "Strip" for box {
+      aim none
       step "Coil" {
         remove coil
     #   ^^^^^^^^^^^ Heating coil is not there: it is declared if heater
@@ -35,6 +36,7 @@ export default benchCheck({
       }
     }
     procedure strip "Strip" for box {
+      aim none
       step "Coil" {
         if heater {
           remove coil

@@ -22,10 +22,9 @@ export function unsaidAim(project: Project, file: SourceFile, declaration: Decla
   if (word !== "procedure" || !items || items.some(({ entry }) => entry?.word === "aim")) return undefined;
   const words = wordsOf(items);
   if (words.has("aim") || !wasReadWhole(project, wholeOf(file, item))) return undefined;
-  const parts = isAny(words, parting);
-  // What another one does or needs is a part of it: it is that one's aim which counts.
-  if (parts) return isCalled(project, declaration.id) ? undefined : "takes apart";
-  return isAny(words, making) ? "builds up" : undefined;
+  // What another one does is a part of it, and what it needs comes before it: it is that one's aim which counts.
+  if (isAny(words, parting)) return called(project).any.has(declaration.id) ? undefined : "takes apart";
+  return isAny(words, making) && !called(project).done.has(declaration.id) ? "builds up" : undefined;
 }
 
 const isAny = (words: ReadonlySet<string>, of: ReadonlySet<string>): boolean => !words.isDisjointFrom(of);
@@ -46,16 +45,21 @@ function wholeOf({ path, tree }: SourceFile, { first, last }: Item): Span {
   return { file: path, start: tokens[first]!.startOffset, end: tokens[last]!.endOffset! + 1 };
 }
 
-const called = kept<Project, ReadonlySet<string>>();
-const isCalled = (project: Project, id: string): boolean =>
-  called(
-    project,
-    () =>
+/** Ids of procedures that others of the project do, and of those that they do, need or are put together by. */
+interface Called {
+  readonly done: ReadonlySet<string>;
+  readonly any: ReadonlySet<string>;
+}
+const known = kept<Project, Called>();
+const called = (project: Project): Called =>
+  known(project, () => {
+    const calls = (words?: readonly string[]): Set<string> =>
       new Set(
         [...project.files.values()].flatMap((file) =>
           file.declarations.flatMap(({ word, item }) =>
-            word === "procedure" ? [...callsIn(file.tree.scan.tokens, item)] : [],
+            word === "procedure" ? [...callsIn(file.tree.scan.tokens, item, words)] : [],
           ),
         ),
-      ),
-  ).has(id);
+      );
+    return { done: calls(["do"]), any: calls() };
+  });

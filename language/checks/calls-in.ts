@@ -2,12 +2,17 @@
 
 import { eachItem, type Item } from "../syntax/index.ts";
 
-/** Names of procedures, and of steps where a `do` names one. */
-export function callsIn(tokens: readonly { readonly text: string }[], procedure: Item): ReadonlySet<string> {
+const calling: readonly string[] = ["do", "needs", "refit"];
+
+/** Names of procedures behind these words, and of steps where a `do` names one. */
+export function callsIn(
+  tokens: readonly { readonly text: string }[],
+  procedure: Item,
+  words: readonly string[] = calling,
+): ReadonlySet<string> {
   const names = new Set<string>();
   eachItem(procedure.block?.items ?? [], (item) => {
-    const word = item.entry?.word;
-    if (word !== "do" && word !== "needs" && word !== "refit") return;
+    if (!words.includes(item.entry?.word ?? "")) return;
     for (const argument of item.arguments) if (argument.slot === "name") names.add(tokens[argument.first]!.text);
   });
   return names;

@@ -1,7 +1,6 @@
 // Lines left out one by one, and what the bench alone finds held against what is told: nothing may end milder, no danger out of sight.
 
 import { globSync } from "node:fs";
-import { dirname } from "node:path";
 import type { Problem } from "../../language/bench/trace.ts";
 import { allowedIn } from "../../language/checks/allow.ts";
 import { gravestFirst } from "../../language/checks/gravest-first.ts";

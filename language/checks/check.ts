@@ -31,6 +31,8 @@ export interface Answer {
   readonly across?: boolean;
   /** The statement and the place that it belongs to, where it is not what each of them says already. */
   readonly because?: Because;
+  /** What is said at the others where they say the same; "used here too" if not given. */
+  readonly again?: string;
 }
 
 /** What a check may ask beside its own argument. */

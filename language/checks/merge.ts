@@ -14,7 +14,8 @@ export function mergeFindings(
   buildsOf: (unit: string) => readonly Build[],
   isAllowed: (one: Pick<Finding, "code" | "at">) => boolean = () => false,
 ): Finding[] {
-  const groups = new Map<string, Raw[]>();
+  const groups: Raw[][] = [],
+    groupOf = new Map<string, Raw[]>();
   const placeOf = ({ file, start }: Span): string => `${file} ${start}`,
     // A hint that the author has allowed says nothing; else what belongs to it makes it as grave as that.
     said = new Set(raw.filter((one) => !one.within && !isAllowed(one)).map(({ at }) => placeOf(at))),
@@ -36,17 +37,20 @@ export function mergeFindings(
       reasons.push({ ...one, within: whole });
       continue;
     }
-    // What one statement would answer is one mistake, however often it shows: said at the first, the others are among the reasons.
-    const key =
+    // What one statement would answer is one mistake, however often it shows: said at the first, the others are among the reasons. What
+    // stands at the same place under the same code is one finding anyway.
+    const place = `${one.code} ${one.at.file} ${one.at.start}`,
+      key =
         one.answer !== undefined && (one.answer.key === one.says || !isAllowed(one))
           ? `${one.answer.across ? "" : one.code} ${one.answer.key}`
-          : `${one.code} ${one.at.file} ${one.at.start}`,
-      list = groups.get(key);
+          : place;
+    let list = groupOf.get(key) ?? groupOf.get(place);
     if (list) list.push(one);
-    else groups.set(key, [one]);
+    else groups.push((list = [one]));
+    groupOf.set(key, list).set(place, list);
   }
   // The line that is missing at the bench, or in a hazard, may be the one that would speak of what no line speaks of.
-  const isMissing = [...groups.values()].some(
+  const isMissing = groups.some(
     ([one]) =>
       /^(?:(?:sequence|removal|refit)\/|hazard\/(?:no-precaution|not-yet)$)/.test(one!.code) &&
       one!.severity === "error",
@@ -56,15 +60,12 @@ export function mergeFindings(
     lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [];
   const isWithin = (at: Raw["at"], whole: Raw["at"]): boolean =>
     at.file === whole.file && at.start >= whole.start && at.end <= whole.end;
-  for (const group of groups.values()) {
+  for (const group of groups) {
     const list = gravestOf(group),
       first = list[0]!,
       { restsOn } = first;
     // What a declaration lacks is said at the declaration, and not again at each line that asks for it.
-    if (
-      restsOn &&
-      [...groups.values()].some(([other]) => other!.code.startsWith("hazard/") && isWithin(other!.at, restsOn))
-    )
+    if (restsOn && groups.some(([other]) => other!.code.startsWith("hazard/") && isWithin(other!.at, restsOn)))
       continue;
     if (isMissing && (first.code === "names/unused" || first.code === "hazard/never-touched")) continue;
     if (missedOnce.test(first.code)) {
@@ -204,13 +205,17 @@ function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => re
   );
   return {
     ...finding,
+    severity: list.reduce((gravest, one) => graver(gravest, one.severity), first.severity),
     says,
     builds,
     because: [
       ...finding.because,
       ...((places.size > 0 || besides.length > 0) && answer?.because ? [answer.because] : []),
       ...besides.map((same) => ({ says: saidOfAll(same), at: first.at })),
-      ...[...places.values()].map(({ at, says: too }) => ({ says: too === first.says ? "used here too" : too, at })),
+      ...[...places.values()].map(({ at, says: too }) => ({
+        says: too === first.says ? (answer?.again ?? "used here too") : too,
+        at,
+      })),
     ],
   };
 }

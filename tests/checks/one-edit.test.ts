@@ -226,3 +226,24 @@ test("what takes apart and is a part of another procedure has no need of an aim"
   expect(hints(text("aim lid off", ""))).toEqual([]);
   expect(hints(text("", `procedure q "Q" for u {\n aim lid off\n do p\n}\n`))).toEqual([]);
 });
+
+test("statements of order against one and the same fact of the way back are one mistake", () => {
+  const text = (orders: string): string =>
+    stage(
+      `part lid "Lid"\n part card "Card" { rests on b  behind lid }\n part fan "Fan" { rests on b }\n fastener screws screw "Screws" { count 4 joins lid to b }\n${orders}`,
+      "step { undo screws  remove lid  remove card  remove fan }",
+      "aim card, fan off",
+    );
+  expect(codes(text("order card before lid"))).toEqual([]);
+  const said = (orders: string): string[] =>
+    findings(text(orders)).map(({ code, because }) => `${code} ${because.length}`);
+  const [one] = said("order lid before card");
+  expect(said("order lid before card").length).toBe(1);
+  expect(one).toBe("refit/contradiction 2");
+  for (const second of ["order card after lid", "order screws before card"]) {
+    const [first, ...more] = findings(text(`order lid before card\n${second}`));
+    expect(more).toEqual([]);
+    expect(first!.because.at(-1)!.at!.start).toBeGreaterThan(first!.at.start);
+  }
+  expect(reasonsOf(findings(text("order lid before card\norder card after lid"))[0])).toContain("said here too");
+});

@@ -54,4 +54,11 @@ export default benchCheck({
       return `the unit says that ${context.name(reason.thing!)} goes on after ${context.name(reason.by[0]!)}`;
     return words.join(" ") || (how ?? "");
   },
+  // Statements that go against one and the same link of the way back are wrong for one reason: whoever sees that takes them all out.
+  answer: ({ reasons, around }, { model }) => {
+    const [first, link] = reasons;
+    return first!.words[0] === "order" && link && around
+      ? { key: `${link.words.join(" ")} in ${around.procedure.id} of ${model.unit}`, again: "said here too" }
+      : undefined;
+  },
 });

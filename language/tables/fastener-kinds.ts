@@ -11,6 +11,8 @@ export type FastenerKind = {
   readonly turned: boolean;
   /** It has strength classes of its own: nuts by ISO 898-2, set screws by ISO 898-5. */
   readonly classesOf?: "nut" | "set-screw";
+  /** Its head or socket follows standards of its own, not those of screws, bolts and nuts: DIN 908 and DIN 910 for screw plugs. */
+  readonly ownHeads?: true;
   /** Printed verbs: undone, and made again. */
   readonly strip: string;
   readonly refit: string;
@@ -46,6 +48,7 @@ const table = {
   },
   plug: {
     ...threaded,
+    ownHeads: true,
     title: "Plug",
     about: "Closes a threaded hole.",
     strip: "Screw out",

@@ -2,7 +2,7 @@
 
 import { driveFinding } from "../../figures/drives.ts";
 import { si } from "../../quantities/index.ts";
-import { drives, isKindOf } from "../../tables/index.ts";
+import { drives, fastenerKinds, isKindOf } from "../../tables/index.ts";
 import { listed } from "../bench-check.ts";
 import { check } from "../check.ts";
 
@@ -31,8 +31,10 @@ export default check({
   `,
   *model(model) {
     for (const tie of model.ties) {
-      const { drive, size } = tie;
+      const { drive, size, kind } = tie;
       if (!drive?.size || !size || !isKindOf(drives, drive.kind)) continue;
+      // A screw plug has a socket or a hexagon by standards that the tables of heads do not hold.
+      if (isKindOf(fastenerKinds, kind) && fastenerKinds[kind].ownHeads) continue;
       // A hexalobular or cross recess has a number, everything else a width.
       const found = driveFinding(size, drive.kind, { width: si(drive.size).high, number: drive.size.low });
       if (!found) continue;

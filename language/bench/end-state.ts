@@ -23,6 +23,7 @@ import {
 import { joinsSlip } from "./slips.ts";
 import { lumpOf } from "./ties.ts";
 import { staysOff, staysOpen } from "./refit/inverse.ts";
+import { togetherAtLast } from "./refit/sub-assemblies.ts";
 import type { Event, StepRun } from "./trace.ts";
 import { at } from "./vector.ts";
 import { aroundOf } from "./walk.ts";
@@ -30,6 +31,10 @@ import { aroundOf } from "./walk.ts";
 /** What the author promised to leave otherwise than it was. */
 export interface Leaves {
   readonly off: ReadonlySet<ThingIndex>;
+  /** The partings, by number, by which those came off for good: others that they were part of before go back without them. */
+  readonly partings: ReadonlySet<number>;
+  /** Are these two together at the end, with those off? */
+  readonly together: (a: ThingIndex, b: ThingIndex) => boolean;
   /** Out, finger-tight: how many, undefined for all. */
   readonly out: ReadonlyMap<ThingIndex, number | undefined>;
   readonly fingerTight: ReadonlySet<ThingIndex>;
@@ -37,7 +42,7 @@ export interface Leaves {
   readonly turned: string | undefined;
 }
 
-/** What it promises itself, and what others promise of it. */
+/** What it promises itself, and what others promise of it; asked when the strip is done, by what came off what. */
 export function leavesOf(bench: Bench, procedure: Procedure, more: readonly Leave[] = []): Leaves {
   const around = aroundOf(procedure),
     all = [...procedure.leaves, ...more],
@@ -47,8 +52,16 @@ export function leavesOf(bench: Bench, procedure: Procedure, more: readonly Leav
   for (const leave of all)
     if (leave.is === "out") for (const thing of resolve(bench, leave.names, around)) out.set(thing, leave.count);
   const turned = all.find((l) => l.is === "turned")?.names[0]?.text;
+  const off = new Set(of("off")),
+    partings = new Set(
+      [...off].map((thing) =>
+        bench.events.findLastIndex(({ kind, things }) => kind === "off" && things.includes(thing)),
+      ),
+    );
   return {
-    off: new Set(of("off")),
+    off,
+    partings,
+    together: togetherAtLast(bench.model, bench.events, bench.state, ({ index }) => partings.has(index)),
     out,
     fingerTight: new Set(of("finger-tight")),
     drained: new Set(of("drained")),

@@ -166,7 +166,6 @@ interface From {
 function performStrip(bench: Bench, procedure: Procedure, keeping: Keeping, from?: From): Rehearsal {
   const start = bench.state,
     around = aroundOf(procedure),
-    leaves = leavesOf(bench, procedure),
     stages: Stage[] = from ? [...from.stages] : [],
     stage = stages[stages.length - 1];
   if (keeping === "stages") bench.trail = { frames: [], stages };
@@ -175,13 +174,14 @@ function performStrip(bench: Bench, procedure: Procedure, keeping: Keeping, from
     run(bench, procedure, stage.frames[0]!.around, judgeAim, undefined, stage.frames);
   } else run(bench, procedure, around, judgeAim);
   bench.trail = undefined;
-  return { performance: performAfterStrip(bench, procedure, start, leaves), stages };
+  return { performance: performAfterStrip(bench, procedure, start), stages };
 }
 
 /** Its aim, and the way back. */
-function performAfterStrip(bench: Bench, procedure: Procedure, start: State, leaves: Leaves): Performance {
+function performAfterStrip(bench: Bench, procedure: Procedure, start: State): Performance {
   const { model } = bench,
-    around = aroundOf(procedure);
+    around = aroundOf(procedure),
+    leaves = leavesOf(bench, procedure);
   const strip = bench.performed.slice(),
     by = procedure.refitBy && model.procedures.get(procedure.refitBy.text);
   const lacking = by ? lacks(bench, by, procedure) : undefined;

@@ -218,6 +218,8 @@ function falls(bench: Bench, tie: Tie, needs: Set<number>): Obstacle[] {
     const part = partOf(model, id),
       mass = massKg(part);
     if (machine.isBase(id) || !(part.hangs || (mass !== undefined && mass > bareHandsKg))) continue;
+    // Taken off with its screws backed out it lies on the bench: they hold it up no more.
+    if (tie.uppers.length > 0 && !tie.uppers.some((host) => together(bench.state, host, id))) continue;
     const last = !machine.tiesOf[id]!.some(
       (t) =>
         t.index !== tie.index &&

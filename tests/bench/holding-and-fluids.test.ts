@@ -27,6 +27,14 @@ test("a part that hangs must be held whatever it weighs", () => {
   expect(codes(stage(facts, "step { support lamp undo screws remove lamp }"))).toEqual([]);
 });
 
+test("what was taken off with its screws backed out falls no more", () => {
+  const facts = 'part lamp "Lamp" { hangs }\n fastener screws screw "Screws" { count 4 joins lamp to b }';
+  expect(codes(stage(facts, "step { support lamp back-out screws remove lamp release lamp undo screws }"))).toEqual([]);
+  expect(codes(stage(facts, "step { support lamp back-out screws release lamp undo screws }"))).toEqual([
+    "sequence/falls",
+  ]);
+});
+
 test("to loosen is to touch", () => {
   expect(
     codes(

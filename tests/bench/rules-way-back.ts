@@ -234,6 +234,21 @@ export const wayBack: readonly Rule[] = [
   ["make.ts#make", back, "what was refused on the way apart, or before on the way back, is made without a second word"],
   ["refit/inverse.ts#inverseOf", order, "what `leaves` names is not put back"],
   ["procedures-before.ts#judgeLeftUntil", ends, "`leaves off X until P`: P puts it back"],
+  [
+    "refit/inverse.ts#staysOff",
+    ends,
+    "what came off a part that is left off goes back on that, and what ties either to the rest stays out",
+  ],
+  [
+    "refit/sub-assemblies.ts#togetherAtLast",
+    ends,
+    "what came off a part that is left off goes back on that, and what ties either to the rest stays out",
+  ],
+  [
+    "refit/order.ts#goingBack",
+    ends,
+    "of what came off together and was parted then the one is left off, and the other goes back",
+  ],
   ["procedures-before.ts#stillLeft", ends, "`leaves drained F until P`: P fills it"],
   [
     "procedures-before.ts#promisedFor",

@@ -193,6 +193,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ],
     ["undo.ts#falls", holding, "a part that hangs must be held whatever it weighs"],
     ["undo.ts#falls", holding, "to loosen is to touch"],
+    ["undo.ts#falls", holding, "what was taken off with its screws backed out falls no more"],
     ["checks/lift/capacity.ts", holding, "lift with a tool asks its capacity"],
     ["remove.ts#tooFewPeople", holding, "a part's own `lift by 2 people` binds every removal and fit of it"],
     ["fit.ts#fit", back, "`lift by 2 people` binds the fit too"],

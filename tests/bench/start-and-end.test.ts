@@ -2,7 +2,7 @@
 // meets it, beside one that differs in that alone.
 
 import { expect, test } from "vitest";
-import { findings, stage } from "./refit/stage.ts";
+import { findings, firstRefusedLine, perform, refit, stage } from "./refit/stage.ts";
 
 const says = (text: string): string[] =>
   findings(text).map((f) => `${f.code}: ${f.says} @ ${text.slice(f.at.start, f.at.end)}`);
@@ -218,4 +218,46 @@ test("the end is where `finish` ends: what it puts right is not missing, what it
       );
   expect(put("take stand off")).toEqual([]);
   expect(put(idle)).toEqual(["refit/temporary-left: Stand is put on here and never taken off @ put stand on lid"]);
+});
+
+test("what came off a part that is left off goes back on that, and what ties either to the rest stays out", () => {
+  const box = `part box "Box"\n fastener bs screw "Box screws" { count 2 joins box to b }\n part card "Card"\n fastener cs screw "Card screws" { count 2 joins card to box }
+    part strap "Strap"\n fastener ss screw "Strap screws" { count 2 joins strap to card }\n fastener hook screw "Hook" { joins strap to b }`;
+  const line = (acts: string): string[] => {
+    const text = stage(box, `step { ${acts} }`, "leaves off box");
+    expect(says(text), acts).toEqual([]);
+    expect(firstRefusedLine(perform(text), 50), acts).toBeUndefined();
+    return refit(text);
+  };
+  // The card is screwed back on the box, on the bench; the strap goes back on the base, and nothing ties it to the card.
+  expect(line("undo ss undo hook remove strap undo cs remove card undo bs remove box")).toEqual([
+    "fitting Card",
+    "fitting Card screws",
+    "fitting Strap",
+    "fitting Hook",
+  ]);
+  // The card rode along with the box: nothing ties the strap, which stays, to it.
+  const rode = box.replace(
+    "joins strap to b",
+    'joins strap to b }\n fastener hook-2 screw "Hook 2" { joins strap to b',
+  );
+  const text = stage(rode, "step { undo ss undo bs remove box }", "leaves off box");
+  expect(says(text)).toEqual([]);
+  expect(refit(text)).toEqual([]);
+});
+
+test("of what came off together and was parted then the one is left off, and the other goes back", () => {
+  const facts = `${lid}\n part ring "Ring" { fits lid }`;
+  for (const [acts, back] of [
+    ["undo screws remove ring, lid together remove ring", ["fitting Lid", "fitting Screws"]],
+    ["undo screws remove lid remove ring", ["fitting Lid", "fitting Screws"]],
+  ] as const) {
+    const text = stage(facts, `step { ${acts} }`, "leaves off ring");
+    expect(says(text), acts).toEqual([]);
+    expect(refit(text), acts).toEqual(back);
+  }
+  // Still in one sub-assembly with what is left off, it is missing: nobody said so of it.
+  expect(says(stage(facts, "step { undo screws remove ring, lid together }", "leaves off ring"))).toEqual([
+    "refit/missing: Lid came off here and is not back on at the end @ undo screws",
+  ]);
 });

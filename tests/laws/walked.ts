@@ -9,9 +9,9 @@ import { aroundOf } from "../../language/bench/walk.ts";
 import { check } from "../bench/refit/stage.ts";
 
 export type Die = () => number;
-const chance = (die: Die, share: number): boolean => die() < share;
-const pick = <T>(die: Die, list: readonly T[]): T => list[Math.floor(die() * list.length)]!;
-const upTo = (die: Die, most: number): number => 1 + Math.floor(die() * most);
+export const chance = (die: Die, share: number): boolean => die() < share;
+export const pick = <T>(die: Die, list: readonly T[]): T => list[Math.floor(die() * list.length)]!;
+export const upTo = (die: Die, most: number): number => 1 + Math.floor(die() * most);
 
 interface Machine {
   readonly facts: readonly string[];
@@ -93,14 +93,28 @@ function drawn(die: Die, { solid, parts, ties, fluid, hazard }: Machine, back: n
   ]);
 }
 
-const unitOf = (facts: readonly string[]): string => `unit u "u" {\n base b\n part b "b"\n${facts.join("\n")}\n}\n`;
-const procedure = (steps: readonly string[]): string =>
-  `procedure p "p" for u {\n aim none\n${steps.map((step) => ` step { ${step} }`).join("\n")}\n}\n`;
+/** What the unit, its procedure and its things are called. */
+interface Names {
+  readonly unit: string;
+  readonly procedure: string;
+  readonly part: string;
+  readonly tie: string;
+}
 
 /** The text of a strip of up to `most` acts, each of which the bench takes; undefined where the machine contradicts itself. */
-export function walked(die: Die, back: number, most = 20): string | undefined {
+export const walked = (die: Die, back: number, most = 20): string | undefined =>
+  walkedOf(die, back, most, { unit: "u", procedure: "p", part: "p", tie: "t" });
+
+export function walkedOf(die: Die, back: number, most: number, names: Names): string | undefined {
+  const called = (text: string): string =>
+    text.replace(
+      /\b([pt])(\d)\b/g,
+      (_, kind: "p" | "t", number: string) => (kind === "p" ? names.part : names.tie) + number,
+    );
   const made = machine(die),
-    unit = unitOf(made.facts),
+    unit = called(`unit ${names.unit} "u" {\n base b\n part b "b"\n${made.facts.join("\n")}\n}\n`),
+    procedure = (steps: readonly string[]): string =>
+      `procedure ${names.procedure} "p" for ${names.unit} {\n aim none\n${steps.map((step) => ` step { ${step} }`).join("\n")}\n}\n`,
     checked = check(unit + procedure(['note "x"'])),
     [start] = checked.performances;
   if (!start || checked.findings.some(({ severity }) => severity === "error")) return undefined;
@@ -108,7 +122,7 @@ export function walked(die: Die, back: number, most = 20): string | undefined {
     acts: string[] = [];
   let bench = benchOf(start.model, start.stripEnd);
   for (let tries = most * 6; tries > 0 && acts.length < most; tries--) {
-    const line = drawn(die, made, back),
+    const line = called(drawn(die, made, back)),
       act = actFrom(line),
       next = benchOf(start.model, bench.state);
     if (!act) continue;

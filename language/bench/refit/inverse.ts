@@ -28,7 +28,7 @@ const inverses: Readonly<Record<EventKind, RefitVerb>> = {
 export function inverseOf(model: Model, event: Event, leaves: Leaves): RefitVerb | undefined {
   switch (event.kind) {
     case "off":
-      return event.things.some((thing) => leaves.off.has(thing)) ? undefined : "fit";
+      return leaves.partings.has(event.index) ? undefined : "fit";
     case "out":
       if (remaining(model, event, leaves) === 0 || staysOff(model, event.thing, leaves)) return undefined;
       return leaves.fingerTight.has(event.thing) ? "finger-tighten" : "fit";
@@ -57,15 +57,12 @@ export function writtenInverseOf(model: Model, event: Event, leaves: Leaves): Re
   return inverseOf(model, event, leaves) ?? (isPrecaution ? undefined : inverses[event.kind]);
 }
 
-/** It holds a part that is left off: with nothing to hold it stays out as well. */
+/** It holds a part that is left off to one that is not: with nothing to hold it stays out as well. */
 export function staysOff(model: Model, tie: ThingIndex, leaves: Leaves): boolean {
   const of = model.things[tie];
-  return (
-    of?.is === "tie" &&
-    leaves.off.size > 0 &&
-    (of.lowers.some((part) => leaves.off.has(part)) ||
-      (of.uppers.length > 0 && of.uppers.every((part) => leaves.off.has(part))))
-  );
+  if (of?.is !== "tie" || leaves.off.size === 0) return false;
+  const [first, ...sides] = [...of.lowers, ...of.uppers];
+  return first !== undefined && sides.some((side) => !leaves.together(first, side));
 }
 
 /** Something that this hazard is on is left off, out or finger-tight: what stands against it is not taken back. */

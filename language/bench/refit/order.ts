@@ -47,7 +47,7 @@ export function orderOf(stripped: Stripped, leaves: Leaves): RefitOrder {
       verb: finger ? "finger-tighten" : verb,
       act: undefined,
       event,
-      things: event.things,
+      things: goingBack(event, leaves),
       count: shares.get(event.index)?.left ?? remaining(strip.model, event, leaves),
       around: event.around,
       rank: event.index,
@@ -68,6 +68,10 @@ export function orderOf(stripped: Stripped, leaves: Leaves): RefitOrder {
     line: lineOf(graph.ops, graph.later),
   };
 }
+
+/** What came off together without those that left it since and are left off. */
+const goingBack = ({ kind, things }: Event, { off }: Leaves): readonly ThingIndex[] =>
+  kind === "off" && things.length > 1 && off.size > 0 ? things.filter((thing) => !off.has(thing)) : things;
 
 /** Of an event that a count took some of: the lines that did, and how many are left for the computed reverse. */
 interface Share {

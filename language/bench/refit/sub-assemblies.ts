@@ -22,29 +22,37 @@ interface Node {
   readonly depth: number;
 }
 
-export function subAssemblies(model: Model, events: readonly Event[], end: State): SubAssemblies {
-  const machine = machineOf(model),
-    sets = new Map<number, ReadonlySet<ThingIndex>>();
-  const moved = (event: Event, part: ThingIndex): boolean => {
+/** A parting, the sub-assembly that its way back brings, and where that goes: to what is on the base first. */
+interface Link {
+  readonly event: Event;
+  readonly from: number;
+  readonly to: number;
+  /** What it hangs on, where that lies in several sub-assemblies and none of them is the base: which it comes to first is open. */
+  readonly open: readonly ThingIndex[];
+}
+
+type Moved = (event: Event, part: ThingIndex) => boolean;
+interface Sides {
+  readonly moved: Moved;
+  readonly stayed: Moved;
+}
+
+function sidesOf(): Sides {
+  const sets = new Map<number, ReadonlySet<ThingIndex>>();
+  const moved: Moved = (event, part) => {
     if (event.moved.length < 8) return event.moved.includes(part);
     let set = sets.get(event.index);
     if (!set) sets.set(event.index, (set = new Set(event.moved)));
     return set.has(part);
   };
-  const stayed = (event: Event, part: ThingIndex): boolean =>
-    at(event.before.lump, part) === event.from && !moved(event, part);
+  return { moved, stayed: (event, part) => at(event.before.lump, part) === event.from && !moved(event, part) };
+}
 
-  const links = new Map<number, { to: number; by: number }[]>(),
-    left = new Map<number, number>(),
-    unsure = new Map<number, readonly ThingIndex[]>();
-  const link = (a: number, b: number, by: number): void => {
-    const list = links.get(a);
-    if (list) list.push({ to: b, by });
-    else links.set(a, [{ to: b, by }]);
-  };
+function linksOf(model: Model, events: readonly Event[], end: State, { stayed }: Sides): Link[] {
+  const machine = machineOf(model),
+    links: Link[] = [];
   for (const event of events) {
     if (event.kind !== "off") continue;
-    left.set(event.index + 1, event.from);
     const home = event.from === ON_BASE ? model.base[0] : event.before.carriers.get(event.from)?.carrier;
     // It goes back to what is on the base first, as fitting does. Where its hosts have left one another since and none of them is on
     // the base, which one it comes to first depends on the line that is taken.
@@ -55,13 +63,51 @@ export function subAssemblies(model: Model, events: readonly Event[], end: State
       hosts[0] ??
       (home !== undefined && stayed(event, home) ? home : undefined);
     if (host === undefined) continue;
-    const a = at(end.lump, carrier),
-      b = at(end.lump, host),
-      others = b === ON_BASE ? [] : hosts.filter((h) => at(end.lump, h) !== b);
-    if (others.length > 0) unsure.set(event.index, [host, ...others]);
-    if (a === b) continue;
-    link(a, b, event.index);
-    link(b, a, event.index);
+    const from = at(end.lump, carrier),
+      to = at(end.lump, host),
+      others = to === ON_BASE ? [] : hosts.filter((h) => at(end.lump, h) !== to);
+    links.push({ event, from, to, open: others.length > 0 ? [host, ...others] : [] });
+  }
+  return links;
+}
+
+/**
+ * Which parts are together when all has gone back that goes back: what came off what is left off goes back on that, and is left off with
+ * it.
+ */
+export function togetherAtLast(
+  model: Model,
+  events: readonly Event[],
+  end: State,
+  isLeftOff: (event: Event) => boolean,
+): (a: ThingIndex, b: ThingIndex) => boolean {
+  const name = new Map<number, number>(),
+    nameOf = (lump: number): number => {
+      let last = lump;
+      for (let next = name.get(last); next !== undefined; next = name.get(last)) last = next;
+      return last;
+    };
+  for (const { event, from, to } of linksOf(model, events, end, sidesOf()))
+    if (!isLeftOff(event) && nameOf(from) !== nameOf(to)) name.set(nameOf(from), nameOf(to));
+  return (a, b) => nameOf(at(end.lump, a)) === nameOf(at(end.lump, b));
+}
+
+export function subAssemblies(model: Model, events: readonly Event[], end: State): SubAssemblies {
+  const { moved, stayed } = sidesOf(),
+    links = new Map<number, { to: number; by: number }[]>(),
+    left = new Map<number, number>(),
+    unsure = new Map<number, readonly ThingIndex[]>();
+  const link = (a: number, b: number, by: number): void => {
+    const list = links.get(a);
+    if (list) list.push({ to: b, by });
+    else links.set(a, [{ to: b, by }]);
+  };
+  for (const event of events) if (event.kind === "off") left.set(event.index + 1, event.from);
+  for (const { event, from, to, open } of linksOf(model, events, end, { moved, stayed })) {
+    if (open.length > 0) unsure.set(event.index, open);
+    if (from === to) continue;
+    link(from, to, event.index);
+    link(to, from, event.index);
   }
   // Rooted once; the way between two is up from both until they meet.
   const nodes = new Map<number, Node>();

@@ -1,10 +1,10 @@
 // The end must be the start, or what `leaves` says. What is missing stands at the first act of the step whose strip took it off.
 
 import type { Span } from "../findings/finding.ts";
-import type { Leave, Procedure, ThingIndex } from "../model/model.ts";
+import type { ThingIndex } from "../model/model.ts";
 import { precautions as kinds, kindIn } from "../tables/index.ts";
 import { isUnknown } from "./access.ts";
-import { isAssumed, reasonOf, report, resolve, type Bench } from "./bench.ts";
+import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import { takenBy } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import {
@@ -24,9 +24,8 @@ import { joinsSlip } from "./slips.ts";
 import { lumpOf } from "./ties.ts";
 import { staysOff, staysOpen } from "./refit/inverse.ts";
 import { togetherAtLast } from "./refit/sub-assemblies.ts";
-import type { Event, StepRun } from "./trace.ts";
+import type { Event, Promised, StepRun } from "./trace.ts";
 import { at } from "./vector.ts";
-import { aroundOf } from "./walk.ts";
 
 /** What the author promised to leave otherwise than it was. */
 export interface Leaves {
@@ -42,16 +41,13 @@ export interface Leaves {
   readonly turned: string | undefined;
 }
 
-/** What it promises itself, and what others promise of it; asked when the strip is done, by what came off what. */
-export function leavesOf(bench: Bench, procedure: Procedure, more: readonly Leave[] = []): Leaves {
-  const around = aroundOf(procedure),
-    all = [...procedure.leaves, ...more],
-    of = (is: string): ThingIndex[] =>
-      all.filter((l) => l.is === is).flatMap((l) => [...resolve(bench, l.names, around)]);
+/** What is promised of the end; asked when the strip is done, by what came off what. */
+export function leavesOf(bench: Bench, promised: readonly Promised[]): Leaves {
+  const of = (is: string): ThingIndex[] => promised.flatMap(({ leave, things }) => (leave.is === is ? things : []));
   const out = new Map<ThingIndex, number | undefined>();
-  for (const leave of all)
-    if (leave.is === "out") for (const thing of resolve(bench, leave.names, around)) out.set(thing, leave.count);
-  const turned = all.find((l) => l.is === "turned")?.names[0]?.text;
+  for (const { leave, things } of promised)
+    if (leave.is === "out") for (const thing of things) out.set(thing, leave.count);
+  const turned = promised.find(({ leave }) => leave.is === "turned")?.leave.names[0]?.text;
   const off = new Set(of("off")),
     partings = new Set(
       [...off].map((thing) =>

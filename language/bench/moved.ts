@@ -13,6 +13,7 @@ import type {
   Performance,
   Performed,
   Problem,
+  Promised,
   Reason,
   RefitNote,
   RefitOp,
@@ -93,6 +94,7 @@ export function mover(like: Likeness): Mover {
     procedure: like.now(one.procedure),
     at: place(one.at),
   }));
+  const promised = once<Promised>((one) => ({ ...one, leave: like.now(one.leave), by: like.now(one.by) }));
   const op = once<RefitOp>((one) => ({
     ...one,
     act: maybe(act)(one.act),
@@ -144,6 +146,7 @@ export function mover(like: Likeness): Mover {
       refit: one.refit.map((each): RefitPerformed => ({ ...each, op: op(each.op) })),
       written: one.written.map(performed),
       finish: one.finish.map(performed),
+      leaves: one.leaves.map(promised),
       problems: one.problems.map(problem),
     }),
   };

@@ -15,6 +15,7 @@ import { mover } from "./moved.ts";
 import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { judgeLeftUntil, leftUntil, neededBefore, promisedFor } from "./procedures-before.ts";
+import { promisedBy } from "./promises.ts";
 import { orderOf } from "./refit/order.ts";
 import { judgeSets } from "./renewed-sets.ts";
 import { judgeRepeats, readingsIn, readingsOnTheWayBack } from "./repeats.ts";
@@ -181,7 +182,8 @@ function performStrip(bench: Bench, procedure: Procedure, keeping: Keeping, from
 function performAfterStrip(bench: Bench, procedure: Procedure, start: State): Performance {
   const { model } = bench,
     around = aroundOf(procedure),
-    leaves = leavesOf(bench, procedure);
+    promised = promisedBy(bench, procedure),
+    leaves = leavesOf(bench, promised);
   const strip = bench.performed.slice(),
     by = procedure.refitBy && model.procedures.get(procedure.refitBy.text);
   const lacking = by ? lacks(bench, by, procedure) : undefined;
@@ -197,6 +199,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State): Pe
     refit: [],
     written: [],
     finish: [],
+    leaves: promised,
     endTurn: undefined,
     end: bench.state,
     problems: bench.problems,
@@ -350,7 +353,8 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     bench.events.push(...before.events);
     for (const [label, where] of before.marksAt) bench.marksAt.set(label, where);
   }
-  const leaves = leavesOf(bench, procedure, promisedFor(model, procedure));
+  const promised = [...promisedBy(bench, procedure), ...promisedFor(bench, procedure, before)],
+    leaves = leavesOf(bench, promised);
   bench.phase = "refit";
   bench.willFit = fitsOf(bench, procedure);
   bench.builtOn = resolve(bench, procedure.bases, aroundOf(procedure));
@@ -382,6 +386,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     refit: [],
     written,
     finish: finished,
+    leaves: promised,
     endTurn: undefined,
     end: bench.state,
     problems: withoutEchoes(bench, togetherLeftOut(bench, bench.problems), before?.problems ?? []),

@@ -5,15 +5,23 @@ import { reasonOf, report, resolve, type Bench } from "./bench.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
 import { DRAINED, ON_BASE, TIGHT } from "./state.ts";
 import { lumpOf } from "./ties.ts";
-import type { Reason } from "./trace.ts";
+import { promisedBy } from "./promises.ts";
+import type { Promised, Reason } from "./trace.ts";
 import { at } from "./vector.ts";
 import { aroundOf } from "./walk.ts";
 
-/** What is promised of its end by those that it puts together again: all, where it is the way back that they name. */
-export function promisedFor(model: Model, procedure: Procedure): readonly Leave[] {
-  return neededBefore(model, procedure).flatMap((id) => {
-    const other = model.procedures.get(id);
-    return (other?.leaves ?? []).filter(({ is }) => is === "turned" || other?.refitBy?.text === procedure.id);
+/**
+ * What is promised of its end by those that it puts together again: all, where it is the way back that they name. `before`: the bench as
+ * they left it.
+ */
+export function promisedFor(bench: Bench, procedure: Procedure, before: Bench | undefined): readonly Promised[] {
+  return neededBefore(bench.model, procedure).flatMap((id) => {
+    const other = bench.model.procedures.get(id);
+    if (!other) return [];
+    const isItsRefit = other.refitBy?.text === procedure.id;
+    return promisedBy(isItsRefit && before ? before : bench, other).filter(
+      ({ leave, by }) => isItsRefit || (by === other && leave.is === "turned"),
+    );
   });
 }
 

@@ -2,7 +2,7 @@
 
 import type { Span } from "../findings/finding.ts";
 import type { Act } from "../model/act.ts";
-import type { Entry, Model, Procedure, Statement, Task, ThingIndex } from "../model/model.ts";
+import type { Entry, Leave, Model, Procedure, Statement, Task, ThingIndex } from "../model/model.ts";
 import type { State } from "./state.ts";
 
 /** A step as performed: one of a repeat has several. */
@@ -225,6 +225,13 @@ export interface RefitPerformed {
 }
 
 /** One procedure performed in one build: strip, refit, end. */
+/** Something that is left otherwise than it was: the statement, what of it is meant in this build, and the procedure that says so. */
+export interface Promised {
+  readonly leave: Leave;
+  readonly things: readonly ThingIndex[];
+  readonly by: Procedure;
+}
+
 export interface Performance {
   readonly model: Model;
   readonly procedure: Procedure;
@@ -243,6 +250,8 @@ export interface Performance {
   readonly written: readonly Performed[];
   /** Acts of `finish`. */
   readonly finish: readonly Performed[];
+  /** What it leaves, and what the procedures that it does leave. */
+  readonly leaves: readonly Promised[];
   /** The unit is turned back to this position at the end of the refit. */
   readonly endTurn: string | undefined;
   readonly end: State;

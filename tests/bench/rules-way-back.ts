@@ -234,6 +234,23 @@ export const wayBack: readonly Rule[] = [
   ["make.ts#make", back, "what was refused on the way apart, or before on the way back, is made without a second word"],
   ["refit/inverse.ts#inverseOf", order, "what `leaves` names is not put back"],
   ["procedures-before.ts#judgeLeftUntil", ends, "`leaves off X until P`: P puts it back"],
+  ["promises.ts#promisedBy", ends, "what a called procedure leaves its caller leaves, and does not say again"],
+  [
+    "promises.ts#isLeft",
+    ends,
+    "where the caller puts it back, in its strip, in a refit block or in finish, it is not left",
+  ],
+  [
+    "promises.ts#isPutRight",
+    ends,
+    "where the caller puts it back, in its strip, in a refit block or in finish, it is not left",
+  ],
+  ["promises.ts#inside", ends, "of a unit inside it is left inside"],
+  [
+    "procedures-before.ts#promisedFor",
+    ends,
+    "a written way back of the caller leaves it as well, and one that puts it back may",
+  ],
   [
     "refit/inverse.ts#staysOff",
     ends,

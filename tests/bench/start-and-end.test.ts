@@ -261,3 +261,60 @@ test("of what came off together and was parted then the one is left off, and the
     "refit/missing: Lid came off here and is not back on at the end @ undo screws",
   ]);
 });
+
+// --- what a procedure that is done by another one leaves ------------------------------------------------------------------------
+
+const inner = more("q", "aim lid off leaves off lid", "undo screws remove lid"),
+  wayBackOf = (text: string): string[] => {
+    expect(says(text), text).toEqual([]);
+    expect(firstRefusedLine(perform(text), 50), text).toBeUndefined();
+    return refit(text);
+  };
+
+test("what a called procedure leaves its caller leaves, and does not say again", () => {
+  expect(wayBackOf(stage(card, "step { do q } step { undo cs remove card }") + inner)).toEqual([
+    "fitting Card",
+    "fitting Card screws",
+  ]);
+  // Said again it is the same.
+  expect(wayBackOf(stage(card, "step { do q } step { undo cs remove card }", "leaves off lid") + inner)).toHaveLength(
+    2,
+  );
+  // Through another call, and what else may be left.
+  const through = more("r", "aim none", "do q");
+  expect(wayBackOf(stage(card, "step { do r }") + through + inner)).toEqual([]);
+  const drained = more("q", "aim none leaves drained oil", "drain oil"),
+    loose = more("q", "aim none leaves finger-tight screws", "loosen screws"),
+    out = more("q", "aim lid off leaves out 1 of screws", "undo screws remove lid");
+  expect(wayBackOf(stage(oil, "step { do q }") + drained)).toEqual(["fitting Plug"]);
+  expect(wayBackOf(stage(lid, "step { do q }") + loose)).toEqual([]);
+  const { order } = perform(stage(lid, "step { do q }") + out);
+  expect(order!.line.map((n) => order!.ops[n]!.count)).toEqual([1, 3]);
+});
+
+test("where the caller puts it back, in its strip, in a refit block or in finish, it is not left", () => {
+  const doQ = "step { do q }";
+  expect(wayBackOf(stage(lid, `${doQ} refit { fit lid fit screws }`) + inner)).toEqual([
+    "fitting Lid",
+    "fitting Screws",
+  ]);
+  const { leaves } = perform(stage(lid, `${doQ} step { fit lid fit screws }`) + inner);
+  expect(leaves).toEqual([]);
+  expect(says(stage(lid, `${doQ} finish { fit lid fit screws }`) + inner)).toEqual([]);
+});
+
+test("a written way back of the caller leaves it as well, and one that puts it back may", () => {
+  const caller = stage(card, "step { do q } step { undo cs remove card }", "refit by back") + inner;
+  expect(says(caller + more("back", "aim all in", "fit card fit cs"))).toEqual([]);
+  expect(says(caller + more("back", "aim all in", "fit card fit cs fit lid fit screws"))).toEqual([]);
+});
+
+test("of a unit inside it is left inside", () => {
+  const text = `unit gear "Gear" { base c part c "C" part lid "Lid" fastener screws screw "Screws" { count 4 joins lid to c } }
+unit u "U" { base b part b "B" part box "Box" { pieces left, right is unit gear rests on b } }
+procedure q "Q" for gear { aim lid off leaves off lid step s { undo screws remove lid } }
+procedure p "P" for u { aim none step t { do q on box.left undo box.right.screws remove box.right.lid } }
+`;
+  expect(wayBackOf(text)).toEqual(["fitting Lid (Box right)", "fitting Screws (Box right)"]);
+  expect(perform(text).leaves.map(({ things }) => things.length)).toEqual([1]);
+});

@@ -8,7 +8,7 @@ import { benchContext } from "../../language/checks/run.ts";
 import { severityOf, weight } from "../../language/checks/severity.ts";
 import type { Model } from "../../language/model/model.ts";
 import { allChecks, checkProject, newMemo, type Checked } from "../../language/workspace/check-project.ts";
-import { defaultSettings } from "../../language/workspace/settings.ts";
+import { defaultSettings } from "../../language/world/settings.ts";
 import { lineAt } from "./mutant.ts";
 import { root, scenes, textOf, worldWith } from "./scenes.ts";
 

@@ -3,6 +3,7 @@
 import { expect, test } from "vitest";
 import { labels } from "../../language/outputs/labels/labels.ts";
 import { linesOf } from "../../language/outputs/lines/groups.ts";
+import { write } from "../../language/outputs/output.ts";
 import { refit } from "../../language/outputs/refit/refit.ts";
 import { compiledText, options } from "./outputs-of.ts";
 
@@ -61,4 +62,23 @@ test("labels and JSON say it too", () => {
   const one = { ...input, performances: [performance] };
   expect(JSON.stringify(labels.data(one, options))).toContain("Lid off (Gearbox left)");
   expect(JSON.stringify(refit.data(one, options))).toContain('"title":"Lid off","on":"box.left"');
+});
+
+test("what a procedure that is done leaves is printed where its caller ends, with the part that it was done on", () => {
+  const { input } = performanceOf(
+    machine("do open-it on box.left").replace(
+      "aim lid off",
+      'aim lid off  leaves off lid  leaves out 2 of screws "For the fitter."',
+    ),
+  );
+  const text = write(
+    refit,
+    "text",
+    { ...input, performances: input.performances.filter(({ procedure }) => procedure.id === "both") },
+    options,
+  );
+  expect(text).toContain("Left at the end: the lid (Gearbox left) off.");
+  // Nothing goes back, and that is no way back that could not be worked out.
+  expect(text).not.toContain("could not be worked out");
+  expect(text).toContain("For the fitter.");
 });

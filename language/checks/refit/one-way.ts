@@ -42,10 +42,10 @@ export default check({
     }
   `,
   *performance(performance, context) {
-    const left = new Set(performance.procedure.leaves.flatMap((leave) => leave.names.map((name) => name.text)));
+    const left = new Set(performance.leaves.flatMap(({ things }) => things));
     for (const event of performance.events) {
       const tie = performance.model.things[event.thing]!;
-      if (event.kind !== "out" || event.assumed || tie.is !== "tie" || !tie.oneWay || left.has(tie.declared)) continue;
+      if (event.kind !== "out" || event.assumed || tie.is !== "tie" || !tie.oneWay || left.has(tie.index)) continue;
       yield {
         at: event.act.at,
         says: `${context.name(tie.index)} is undone here and cannot be made again`,

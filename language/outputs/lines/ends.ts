@@ -5,6 +5,7 @@ import { at } from "../../bench/vector.ts";
 import { aroundOf } from "../../bench/walk.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Name } from "../../model/act.ts";
+import type { ThingIndex } from "../../model/model.ts";
 import type { Span } from "../../findings/finding.ts";
 import { phrase, thingOf, type LineContext } from "./context.ts";
 import type { Doing, LineDraft } from "./draft.ts";
@@ -19,8 +20,11 @@ const note = (half: Doing["half"], place: Span, says: string): LineDraft => ({
 
 /** Things that a statement names, with how many of them; undefined where none of them is there in this build. */
 function named(context: LineContext, names: readonly Name[], count: number | undefined): string | undefined {
-  const things = namedThings(context.model, names, aroundOf(context.performance.procedure)),
-    first = things[0] === undefined ? undefined : thingOf(context, things[0]);
+  return worded(context, namedThings(context.model, names, aroundOf(context.performance.procedure)), count);
+}
+
+function worded(context: LineContext, things: readonly ThingIndex[], count: number | undefined): string | undefined {
+  const first = things[0] === undefined ? undefined : thingOf(context, things[0]);
   if (!first) return undefined;
   if (things.length === 1 && count !== undefined && first.is === "tie")
     return context.wording.acts.some(first.name, first.piece !== "", count, first.count, false, first.countUnknown);
@@ -50,9 +54,9 @@ export function startLines(context: LineContext): LineDraft[] {
 export function leaveLines(context: LineContext): LineDraft[] {
   const { acts } = context.wording,
     { procedures } = context.model;
-  return context.performance.procedure.leaves.flatMap((leave): LineDraft[] => {
+  return context.performance.leaves.flatMap(({ leave, things }): LineDraft[] => {
     const what =
-      leave.is === "turned" ? leave.names[0]?.text.replaceAll("-", " ") : named(context, leave.names, leave.count);
+      leave.is === "turned" ? leave.names[0]?.text.replaceAll("-", " ") : worded(context, things, leave.count);
     const until = leave.until && (procedures.get(leave.until.text)?.title || leave.until.text);
     return what === undefined ? [] : [note("refit", leave.at, acts.leaves(leave.is, what, until, leave.words ?? ""))];
   });
@@ -90,8 +94,8 @@ export const afterLines = ({ performance, wording }: LineContext): LineDraft[] =
 
 /** What stands at the end beyond the start, because something that it is against is left open: the next reader has to know. */
 export function standingLines({ performance, model, wording }: LineContext): LineDraft[] {
-  const { start, end, stripEnd, procedure, order } = performance;
-  if (procedure.leaves.length === 0 || !order) return [];
+  const { start, end, stripEnd, leaves, order } = performance;
+  if (leaves.length === 0 || !order) return [];
   const stands = (number: number): boolean =>
     at(end.standing, number) !== 0 && at(start.standing, number) === 0 && at(stripEnd.standing, number) !== 0;
   return model.hazards.flatMap((hazard) =>

@@ -249,7 +249,7 @@ function chapter(
     strip: named(strip),
     refit: named(refit),
     finish: named(finish),
-    refitIs: performance.refit.length > 0 ? "computed" : performance.written.length > 0 ? "written" : "none",
+    refitIs: performance.order ? "computed" : performance.written.length > 0 ? "written" : "none",
     patterns,
     drawings,
     sheets: sheetsOf({ performance, lines, input, options, inManual: true }),

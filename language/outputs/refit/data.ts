@@ -133,7 +133,7 @@ function procedureData(
     unit: model.unit,
     unitTitle: model.title,
     build: model.build,
-    refitIs: refit.length > 0 ? "computed" : written.length > 0 ? "written" : "none",
+    refitIs: performance.order ? "computed" : written.length > 0 ? "written" : "none",
     strip: acts(strip, "S", lines.strip),
     refit: refit.length > 0 ? refitActs(context, refit, saysIn(lines.refit), place) : acts(written, "R", lines.refit),
     finish: acts(finish, "F", lines.finish),

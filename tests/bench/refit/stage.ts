@@ -61,11 +61,11 @@ export function dieOf(seed: number): () => number {
 
 /** The refit performed along any line of its order, from where the strip ended, and its end judged. */
 export function performLine(performance: Performance, line: readonly number[]): readonly Problem[] {
-  const { model, procedure, order, events, stripEnd, start } = performance;
+  const { model, procedure, order, events, stripEnd, start, leaves: promised } = performance;
   const stripped = benchOf(model, stripEnd);
   stripped.events.push(...events);
   const bench = benchAfter(stripped, stripEnd),
-    leaves = leavesOf(stripped, procedure);
+    leaves = leavesOf(stripped, promised);
   performRefit(bench, order!, line);
   // The unit is turned back at the very end, whatever line was taken.
   bench.state = { ...bench.state, position: leaves.turned ?? start.position };

@@ -1,0 +1,84 @@
+// What a procedure leaves otherwise than it was: what it says itself, and what those that it does say of their ends. The caller does not
+// repeat that; where its own lines, or its way back, put it right again it is not left.
+
+import type { Act } from "../model/act.ts";
+import type { Entry, Leave, Procedure, ThingIndex } from "../model/model.ts";
+import { prefixInside, resolve, type Bench } from "./bench.ts";
+import { isPart, isTie } from "./machine.ts";
+import { DRAINED, ON_BASE, TIGHT } from "./state.ts";
+import { lumpOf } from "./ties.ts";
+import type { Around, Promised } from "./trace.ts";
+import { at } from "./vector.ts";
+import { aroundOf } from "./walk.ts";
+
+/** Asked when the strip is done: its own, then those of the procedures that it did, in their order. */
+export function promisedBy(bench: Bench, procedure: Procedure): Promised[] {
+  const own = procedure.leaves.map((leave) => ({
+      leave,
+      things: resolve(bench, leave.names, aroundOf(procedure)),
+      by: procedure,
+    })),
+    said = (leave: Leave, thing: ThingIndex): boolean =>
+      all.some((one) => one.leave.is === leave.is && one.things.includes(thing));
+  const all: Promised[] = [...own];
+  for (const { act, around } of bench.performed) {
+    const by = act.verb === "do" ? bench.model.procedures.get(act.names[0]?.text ?? "") : undefined;
+    if (!by || by === procedure) continue;
+    for (const leave of by.leaves) {
+      if (leave.is === "turned") {
+        const isSo = bench.state.position === leave.names[0]?.text && all.every((one) => one.leave.is !== "turned");
+        if (isSo) all.push({ leave, things: [], by });
+        continue;
+      }
+      const things = resolve(bench, leave.names, inside(bench, act, around, by)).filter(
+        (thing) => !said(leave, thing) && isLeft(bench, leave, thing) && !isPutRight(bench, by, leave, thing),
+      );
+      if (things.length > 0) all.push({ leave, things, by });
+    }
+  }
+  return all;
+}
+
+/** As the called procedure's own lines see the names of the machine. */
+function inside(bench: Bench, act: Act, around: Around, procedure: Procedure): Around {
+  const on = act.on.length > 0 ? resolve(bench, act.on, around)[0] : undefined;
+  return { ...around, procedure, prefix: prefixInside(bench.model, on, around) };
+}
+
+/** Is it so at the end of the strip? What the caller has put back on the way is not left. */
+function isLeft({ model, state: s }: Bench, { is }: Leave, thing: ThingIndex): boolean {
+  switch (is) {
+    case "off":
+      return isPart(model, thing) && lumpOf(s, thing) !== ON_BASE;
+    case "out":
+      return at(s.out, thing) > 0;
+    case "finger-tight":
+      return isTie(model, thing) && (at(s.out, thing) > 0 || at(s.slack, thing) !== TIGHT);
+    case "drained":
+      return (at(s.flags, thing) & DRAINED) !== 0;
+    case "turned":
+      return false;
+  }
+}
+
+const putsRight: Readonly<Record<Leave["is"], readonly string[]>> = {
+  off: ["fit", "press"],
+  out: ["fit"],
+  "finger-tight": ["tighten", "fit"],
+  drained: ["fill"],
+  turned: [],
+};
+
+/** A refit block around the call puts it back in writing. */
+const isPutRight = (bench: Bench, by: Procedure, { is }: Leave, thing: ThingIndex): boolean =>
+  bench.notes.some(
+    ({ procedure, entries, around }) =>
+      procedure !== by &&
+      actsIn(entries).some(
+        (act) =>
+          putsRight[is].includes(act.verb) && !act.fingerTight && resolve(bench, act.names, around).includes(thing),
+      ),
+  );
+
+const actsIn = (entries: readonly Entry[]): Act[] =>
+  entries.flatMap((entry) => (entry.is === "act" ? [entry.act] : actsIn(entry.body)));

@@ -17,6 +17,9 @@ import { shownWhenLong } from "./progress.ts";
 export interface WriteAsked {
   readonly kinds?: readonly string[];
   readonly folder?: Uri;
+  /** Instead of the settings: the tag of a language, and whom the manual is for. */
+  readonly language?: string;
+  readonly reader?: string;
 }
 
 /** Names of the files that were written, and of those that were left as they are. */
@@ -53,12 +56,20 @@ export async function writeDocuments(
   }
   const listAt = names && Uri.joinPath(folder, names.list),
     list = listAt ? await read(listAt) : undefined;
-  const made = await ask<DocumentsAnswer>(documentsRequest, {
-    uri,
-    kinds,
-    there,
-    list: list && new TextDecoder().decode(list),
-  } satisfies DocumentsParams);
+  let made: DocumentsAnswer | null | undefined;
+  try {
+    made = await ask<DocumentsAnswer>(documentsRequest, {
+      uri,
+      kinds,
+      there,
+      list: list && new TextDecoder().decode(list),
+      ...(asked.language === undefined ? {} : { language: asked.language }),
+      ...(asked.reader === undefined ? {} : { reader: asked.reader }),
+    } satisfies DocumentsParams);
+  } catch (error) {
+    void window.showErrorMessage(l10n.t("Not written: {0}", error instanceof Error ? error.message : String(error)));
+    return undefined;
+  }
   // Broken off: nothing was written yet.
   if (made === undefined) return undefined;
   if (!made || !listAt) {
@@ -85,7 +96,7 @@ export async function writeDocuments(
 
 async function pickKinds(): Promise<readonly string[] | undefined> {
   const all: readonly (QuickPickItem & { readonly asks: string })[] = [
-    { label: l10n.t("Manual"), asks: "manual", picked: true },
+    { label: l10n.t("Manual"), description: asSet(), asks: "manual", picked: true },
     {
       label: l10n.t("Sheets"),
       description: l10n.t("Torques, layout, preparation, isolation, lifting, handover, waiting, waste"),
@@ -99,6 +110,17 @@ async function pickKinds(): Promise<readonly string[] | undefined> {
     canPickMany: true,
   });
   return picked?.map(({ asks }) => asks);
+}
+
+/** What the settings say of the papers, so that nobody has to look there first. */
+function asSet(): string {
+  const settings = workspace.getConfiguration("stripdown.manual"),
+    readers: Readonly<Record<string, string>> = {
+      teacher: l10n.t("For a teacher"),
+      customer: l10n.t("For a customer"),
+    },
+    reader = readers[settings.get<string>("reader") ?? ""] ?? l10n.t("For a technician");
+  return l10n.t("{0}, in {1} (settings: stripdown.manual)", reader, settings.get<string>("language") || "en-GB");
 }
 
 async function pickFolder(source: Uri): Promise<Uri | undefined> {
@@ -134,11 +156,22 @@ function tell(folder: Uri, made: DocumentsAnswer, kinds: readonly string[], writ
       ? l10n.t("Written: {0}", shown(first))
       : l10n.t("{0} files written into {1}", written.length, shown(folder)),
     ...(made.open > 0 ? [l10n.t("Findings are open, so this is a draft")] : []),
+    ...(made.pictures > 0
+      ? [
+          made.pictures === 1
+            ? l10n.t("1 picture is named and not shown: stripdown manual on the command line takes it in")
+            : l10n.t(
+                "{0} pictures are named and not shown: stripdown manual on the command line takes them in",
+                made.pictures,
+              ),
+        ]
+      : []),
     ...(kinds.includes("manual")
       ? [l10n.t("For a PDF: stripdown manual --as pdf on the command line, where its renderer is installed")]
       : []),
   ];
   void window.showInformationMessage(`${says.join(". ")}.`);
+  for (const line of made.says) void window.showWarningMessage(line);
 }
 
 const shown = (uri: Uri): string => workspace.asRelativePath(uri, false);

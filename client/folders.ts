@@ -1,12 +1,12 @@
-// The texts of folders that the server cannot read itself: of a browser, or of a file system that is no disk. Only `.strip` files and
-// settings are read; of pictures it is told that they are there.
+// The texts of folders that the server cannot read itself: of a browser, or of a file system that is no disk. Only `.strip` files,
+// their translations and settings are read; of pictures it is told that they are there.
 
 import { FileType, RelativePattern, Uri, workspace, type Disposable } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import { filesNotification, type FilesParams } from "../shared/protocol.ts";
 
-const texts = "**/{*.strip,stripdown.json}",
-  isText = /(?:\.strip|(?:^|\/)stripdown\.json)$/,
+const texts = "**/{*.strip,*.texts.json,stripdown.json}",
+  isText = /(?:\.strip|\.texts\.json|(?:^|\/)stripdown\.json)$/,
   isOther = /\.(?:jpe?g|png|svg|webp|gif|mp4|webm|mov)$/i;
 /** Files that are told of, and folders that are looked into: a folder without an end is no project. */
 const most = 5000;

@@ -46,7 +46,7 @@ export type { State } from "./bench/state.ts";
 export { checks } from "./checks/registry.ts";
 export type { Check } from "./checks/check.ts";
 
-export { write, type Output, type OutputInput, type OutputOptions, type Picture } from "./outputs/output.ts";
+export { CannotMake, write, type Output, type OutputInput, type OutputOptions, type Picture } from "./outputs/output.ts";
 export { pictureEndings, pictureKindOf, pictureSize } from "./outputs/picture-kinds.ts";
 export { defaultWording, wordingFor, wordings } from "./outputs/wording/languages.ts";
 export type { Wording } from "./outputs/wording/wording.ts";
@@ -75,6 +75,7 @@ export { candidatesFor } from "./assist/candidates.ts";
 export { completionAt, type Completion, type Proposal } from "./assist/complete.ts";
 export { keptMoment } from "./assist/kept-moment.ts";
 export { linesThatFree } from "./assist/freeing.ts";
+export { inOtherWords, type OtherWords } from "./workspace/other-words.ts";
 export { documentKinds, documentNames, documentsOf, type DocumentKind } from "./assist/documents.ts";
 export { hashOf, madeList, madeText, mayReplace, notOurs, readMade } from "./outputs/made.ts";
 export { codeOf, reportOf } from "./outputs/findings/report.ts";

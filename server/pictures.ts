@@ -11,7 +11,7 @@ const head = 256 * 1024;
 /** Larger files are no photo of a workshop. */
 const largest = 40 * 1024 * 1024;
 
-type Found = ReturnType<NonNullable<OutputOptions["picture"]>>;
+type Found = NonNullable<ReturnType<NonNullable<OutputOptions["picture"]>>>;
 
 export interface LoadedPictures {
   readonly picture: NonNullable<OutputOptions["picture"]>;

@@ -11,6 +11,7 @@ import {
   readSettings,
   type Acted,
   type Checked,
+  type CheckMemo,
   type Finding,
   type Project as Texts,
   type Settings,
@@ -52,6 +53,9 @@ export interface Project {
   below(path: string): string[];
   /** Reads the folder again, whatever was told of it or not. Did anything in it change? */
   reread(): boolean;
+  /** Where the texts come from, and the trees of those that a check was made from. */
+  readonly world: World;
+  treesOf(checked: Checked): CheckMemo["trees"];
   /** Findings of stripdown.json itself, with its text; undefined where there is none. */
   settingsFile():
     | {
@@ -283,6 +287,14 @@ export function newProject(folder: string, host: ProjectHost): Project {
       near = whole = undefined;
       return true;
     },
+    world,
+    treesOf: ({ project: { files } }) =>
+      new Map(
+        [...files.keys()].flatMap((path) => {
+          const tree = memo.trees.get(path);
+          return tree ? [[path, tree] as const] : [];
+        }),
+      ),
     settingsFile() {
       void project.settings;
       return settingsFile;

@@ -101,6 +101,9 @@ export interface DocumentNamesAnswer {
  */
 export const documentsRequest = "stripdown/documents";
 export interface DocumentsParams extends DocumentNamesParams {
+  /** Instead of what the settings say, for this once: the tag of a language, and whom the manual is for. */
+  readonly language?: string;
+  readonly reader?: string;
   /** Files that are there under those names, in base64; and the list of what was made, undefined where there is none. */
   readonly there: Readonly<Record<string, string>>;
   readonly list: string | undefined;
@@ -113,6 +116,10 @@ export interface DocumentsAnswer {
   readonly list: string;
   /** Findings that are open: what is written is a draft then. */
   readonly open: number;
+  /** Pictures that the papers name and do not show. */
+  readonly pictures: number;
+  /** What the author has to know of them beside that, in whole sentences: texts that are not translated. */
+  readonly says: readonly string[];
 }
 
 /** Request: the check of a folder as the command line prints it, and what that would end with. Texts are those of the editor where it has them. */

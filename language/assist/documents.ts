@@ -13,6 +13,7 @@ import { waitingSheet } from "../outputs/sheet/waiting.ts";
 import { wasteSheet } from "../outputs/sheet/waste.ts";
 import { torqueSheet } from "../outputs/torque-sheet/torque-sheet.ts";
 import type { Checked } from "../workspace/check-project.ts";
+import type { OtherWords } from "../workspace/other-words.ts";
 import { inputFor, printedPerformances } from "./refit-of.ts";
 
 /** What can be asked for, with the words that the names of its files end in. */
@@ -38,26 +39,39 @@ export interface Documents {
   readonly files: readonly { readonly name: string; readonly text: string }[];
   /** Findings that are open in what they are made of: more than 0 makes each of them a draft. */
   readonly open: number;
+  /** Pictures that are named and not shown, each counted once. */
+  readonly pictures: number;
 }
 
 /** Names of the files, whatever stands in the source. */
 export const documentNames = (file: string, asked: readonly DocumentKind[]): string[] =>
   eachOf(file, asked).map(({ name }) => name);
 
-/** Undefined where the file has no procedure to print. */
+/** Undefined where the file has no procedure to print. `words`: the authors' texts in another language. */
 export function documentsOf(
   checked: Checked,
   file: string,
   asked: readonly DocumentKind[],
   options: OutputOptions,
+  words?: OtherWords,
 ): Documents | undefined {
   const printed = printedPerformances(checked, file);
   if (printed.length === 0) return undefined;
-  const input = inputFor(withinReach(checked, file), printed);
-  return {
-    files: eachOf(file, asked).map(({ name, output }) => ({ name, text: write(output, "html", input, options) })),
-    open: input.openFindings,
+  const input = inputFor(withinReach(checked, file), words ? printed.map(words.of) : printed),
+    named = new Set<string>();
+  const settings: OutputOptions = {
+    ...options,
+    ...(words ? { textsFrom: words.from } : {}),
+    picture: (path, from) => {
+      named.add(`${from}\n${path}`);
+      return undefined;
+    },
   };
+  const files = eachOf(file, asked).map(({ name, output }) => {
+    const text = write(output, "html", input, settings);
+    return { name, text: words ? words.marked(text) : text };
+  });
+  return { files, open: input.openFindings, pictures: named.size };
 }
 
 function eachOf(

@@ -70,8 +70,11 @@ export interface OutputOptions {
   readonly beadWaste?: number;
   /** Date of the document as given by the caller, printed as it stands; never read from a clock. */
   readonly date?: string;
-  /** The picture that an author names in a file, or why it cannot be shown. Without this function no picture is shown. */
-  readonly picture?: (path: string, fromFile: string) => Picture | { readonly problem: string };
+  /**
+   * The picture that an author names in a file, or why it cannot be shown; undefined where pictures are named and not shown. Without this
+   * function none is shown.
+   */
+  readonly picture?: (path: string, fromFile: string) => Picture | { readonly problem: string } | undefined;
   /** Whom the manual is for: a technician if left out. */
   readonly reader?: Reader;
   /** Where the manual lies, for the codes beside its steps; without it no code is drawn. */

@@ -1,6 +1,7 @@
 // Manual, sheets and labels as files: made here, written by the client, which alone knows the folder that they go to. The rule what may be
 // written over is that of the command line.
 
+import { ErrorCodes, ResponseError } from "vscode-languageserver";
 import {
   documentKinds,
   documentNames,
@@ -21,8 +22,9 @@ import {
   type DocumentsAnswer,
   type DocumentsParams,
 } from "../../shared/protocol.ts";
+import { readManualSettings } from "../../shared/settings.ts";
 import { feature } from "../feature.ts";
-import { baseName, isBelow } from "../uris.ts";
+import { otherWords, paperOptions, unknownLanguage } from "../papers.ts";
 
 export default feature({
   name: "documents",
@@ -38,34 +40,53 @@ export default feature({
     );
     connection.onRequest(
       documentsRequest,
-      answer("The documents", async ({ uri, kinds, there, list }: DocumentsParams): Promise<DocumentsAnswer | null> => {
-        const looked = session.look(uri),
-          folder = looked?.project.folder ?? "",
-          baseAddress = looked?.project.settings.baseAddress;
-        const made =
-          looked &&
-          documentsOf(looked.checked, looked.path, kindsOf(kinds), {
-            ...session.units(looked.project),
-            // As on the command line: where it will lie is a setting of the project.
-            ...(baseAddress === undefined ? {} : { baseAddress }),
-            showPath: (path) => (isBelow(path, folder) ? path.slice(folder.length).replace(/^\//, "") : baseName(path)),
-          });
-        if (!made) return null;
-        const known = readMade(list),
-          files: DocumentsAnswer["files"][number][] = [],
-          left: DocumentsAnswer["left"][number][] = [],
-          hashes: Record<string, string> = {};
-        for (const file of made.files) {
-          const old = there[file.name];
-          if (old !== undefined && !(await mayReplace(known, file.name, bytesOf(old), file.text))) {
-            left.push({ name: file.name, why: notOurs });
-            continue;
+      answer(
+        "The documents",
+        async ({ uri, kinds, there, list, ...asked }: DocumentsParams): Promise<DocumentsAnswer | null> => {
+          const looked = session.look(uri);
+          if (!looked) return null;
+          const { checked, path, project } = looked,
+            settings = readManualSettings(asked, session.editor.manual),
+            { baseAddress } = project.settings,
+            refusal = unknownLanguage(settings),
+            words = refusal === undefined ? await otherWords(session, project, checked, path, settings) : refusal;
+          // Not written in another language than the one asked for.
+          if (typeof words === "string") throw new ResponseError(ErrorCodes.InvalidParams, words);
+          const made = documentsOf(
+            checked,
+            path,
+            kindsOf(kinds),
+            {
+              ...paperOptions(session, project, settings),
+              // As on the command line: where it will lie is a setting of the project.
+              ...(baseAddress === undefined ? {} : { baseAddress }),
+            },
+            words,
+          );
+          if (!made) return null;
+          const known = readMade(list),
+            files: DocumentsAnswer["files"][number][] = [],
+            left: DocumentsAnswer["left"][number][] = [],
+            hashes: Record<string, string> = {};
+          for (const file of made.files) {
+            const old = there[file.name];
+            if (old !== undefined && !(await mayReplace(known, file.name, bytesOf(old), file.text))) {
+              left.push({ name: file.name, why: notOurs });
+              continue;
+            }
+            files.push(file);
+            hashes[file.name] = await hashOf(file.text);
           }
-          files.push(file);
-          hashes[file.name] = await hashOf(file.text);
-        }
-        return { files, left, list: madeText(known, hashes), open: made.open };
-      }),
+          return {
+            files,
+            left,
+            list: madeText(known, hashes),
+            open: made.open,
+            pictures: made.pictures,
+            says: words ? words.says.split("\n").filter(Boolean) : [],
+          };
+        },
+      ),
     );
   },
 });

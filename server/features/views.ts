@@ -26,6 +26,7 @@ import {
   type StripDiagramAnswer,
 } from "../../shared/protocol.ts";
 import { feature } from "../feature.ts";
+import { paperOptions } from "../papers.ts";
 import { picturesFor } from "../pictures.ts";
 import type { Acting, Session } from "../session.ts";
 
@@ -90,7 +91,7 @@ export default feature({
         if (!looked) return null;
         const { checked, path, project } = looked,
           { picture, uris } = picturesFor(session.files, project.folder, allowed),
-          page = manualPage(checked, path, { ...session.units(project), picture });
+          page = manualPage(checked, path, { ...paperOptions(session, project, session.editor.manual), picture });
         return page
           ? {
               ...page,

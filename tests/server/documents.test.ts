@@ -1,11 +1,16 @@
 // Manual, sheets and labels as the editor writes them: made by the server, and nothing replaced that is not ours.
 
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { loadProject } from "../../language/index.ts";
+import { readers } from "../../language/outputs/manual/sections.ts";
+import { stringsOf } from "../../language/outputs/texts/author-texts.ts";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
-import { defaultWording } from "../../language/outputs/wording/languages.ts";
+import { defaultWording, wordings } from "../../language/outputs/wording/languages.ts";
 import { checkProject } from "../../language/workspace/check-project.ts";
 import type { DocumentNamesAnswer, DocumentsAnswer, DocumentsParams } from "../../shared/protocol.ts";
+import { manualReaders } from "../../shared/settings.ts";
 import { memoryWorld } from "../support/memory-world.ts";
 import { client, winch, type Client } from "./client.ts";
 
@@ -107,4 +112,94 @@ test("where the project says the manual will lie, each step has its code, as fro
   });
   expect(await codes()).toBeGreaterThan(1);
   await c.close();
+});
+
+/** Settings as an editor sends them. */
+const set = async (c: Client, stripdown: object): Promise<void> => {
+  await c.rpc.sendNotification("workspace/didChangeConfiguration", { settings: { stripdown } });
+};
+
+test("language and reader by the settings, for once by the question; the live manual goes by the settings too", async () => {
+  const c = await client(good),
+    page = async (more: Partial<DocumentsParams> = {}): Promise<string> =>
+      (await ask(c, { kinds: ["manual"], ...more }))!.files[0]!.text;
+  const record = defaultWording.manual.sections.record,
+    usual = await page();
+  expect(usual).toContain('<html lang="en-GB">');
+  expect(usual).toContain(record);
+  await set(c, { manual: { language: "de", reader: "customer" } });
+  expect(await page()).toContain('<html lang="de">');
+  expect(await page({ language: "en-GB" })).not.toContain(record);
+  expect(await page({ language: "en-GB", reader: "technician" })).toBe(usual);
+  const { body } = await c.request<{ body: string }>("stripdown/manual", { uri: c.uri("main.strip") });
+  expect(body).toContain(wordings["de"]!.manual.sections.strip);
+  await c.close();
+});
+
+test("a language that there is no catalogue of is told, and nothing is written in another one", async () => {
+  const c = await client(good);
+  await expect(ask(c, { language: "tlh" })).rejects.toThrow(
+    /no built-in words in the language tlh: it is one of en-GB/,
+  );
+  expect((await ask(c, { language: "de-AT" }))!.files[0]!.text).toContain('<html lang="de">');
+  await c.close();
+});
+
+test("authors' texts in the language asked for, where a file beside the source holds them; what it lacks is told", async () => {
+  const c = await client(good),
+    source = c.text("main.strip"),
+    title = "Take the pack out";
+  expect(source).toContain(title);
+  const project = loadProject(
+    memoryWorld(
+      new Map([
+        ["/shop/main.strip", source],
+        ["/shop/unit.strip", c.text("unit.strip")],
+      ]),
+    ),
+    ["/shop/main.strip"],
+  );
+  const { id } = stringsOf(project.files.get("/shop/main.strip")!).find(({ text }) => text === title)!;
+  const told = {
+    format: "stripdown-texts",
+    version: 1,
+    from: "en",
+    lang: "de",
+    texts: [{ id, source: title, text: "Das Paket herausnehmen" }],
+  };
+  c.disk.put("/shop/main.de.texts.json", JSON.stringify(told));
+  const made = (await ask(c, { kinds: ["manual"], language: "de" }))!;
+  expect(made.files[0]!.text).toContain("Das Paket herausnehmen");
+  expect(made.files[0]!.text).not.toContain(title);
+  expect(made.says.join()).toMatch(/not translated into de and printed as written/);
+  c.disk.put("/shop/main.de.texts.json", "{");
+  await expect(ask(c, { kinds: ["manual"], language: "de" })).rejects.toThrow(
+    /main\.de\.texts\.json holds no translations: it is no JSON/,
+  );
+  await c.close();
+});
+
+test("pictures that the papers name are counted, each once", async () => {
+  const c = await client(
+    good.replace(
+      "undo cover-screws",
+      'photo "a.jpg" "The cover"\n    photo "a.jpg" "Again"\n    photo "b.jpg" "The pack"\n    undo cover-screws',
+    ),
+  );
+  c.disk.put("/shop/a.jpg", undefined);
+  c.disk.put("/shop/b.jpg", undefined);
+  expect((await ask(c))!.pictures).toBe(2);
+  expect((await ask(c, { kinds: ["labels"] }))!.pictures).toBe(0);
+  await c.close();
+});
+
+test("the settings offer the languages and the readers that there are", () => {
+  const { contributes } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8")) as {
+    contributes: { configuration: { properties: Record<string, { enum?: string[]; default: unknown }> } };
+  };
+  const of = contributes.configuration.properties;
+  expect(of["stripdown.manual.language"]!.enum).toEqual(Object.keys(wordings));
+  expect(of["stripdown.manual.language"]!.default).toBe(defaultWording.tag);
+  expect(of["stripdown.manual.reader"]!.enum).toEqual([...readers]);
+  expect([...manualReaders]).toEqual([...readers]);
 });

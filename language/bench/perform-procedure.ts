@@ -9,6 +9,7 @@ import { withoutEchoes } from "./echo.ts";
 import { judgeOpenDrains } from "./fluids.ts";
 import { judgeLeftLoose } from "./left-loose.ts";
 import { judgeFinished } from "./finished.ts";
+import { doneBy, judgeLeft } from "./left-otherwise.ts";
 import { togetherLeftOut } from "./left-out.ts";
 import type { Likeness } from "./likeness.ts";
 import { mover } from "./moved.ts";
@@ -183,6 +184,8 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State): Pe
   const { model } = bench,
     around = aroundOf(procedure),
     promised = promisedBy(bench, procedure),
+    // What a called one leaves may be put right here: only what it says itself is held against it.
+    own = promised.filter(({ by }) => by === procedure),
     leaves = leavesOf(bench, promised);
   const strip = bench.performed.slice(),
     by = procedure.refitBy && model.procedures.get(procedure.refitBy.text);
@@ -235,6 +238,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State): Pe
     const written = refit.performed.slice(),
       finished = finish(refit, procedure, leaves, start);
     judgeLeftUntil(refit, procedure);
+    judgeLeft(refit, procedure, own, doneBy(refit.performed), bench.problems.length === 0);
     judgeRepeats(
       refit,
       [
@@ -272,6 +276,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State): Pe
   questionSeals(bench, done);
   const finished = finish(refit, procedure, leaves, start);
   judgeLeftUntil(refit, procedure);
+  judgeLeft(refit, procedure, own, doneBy(finished, done), bench.problems.length + order.problems.length === 0);
   judgeRepeats(
     bench,
     [
@@ -365,6 +370,13 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
   if (before) settle((whole = benchOf(model, startState(model))), procedure);
   const finished = finish(bench, procedure, leaves, whole?.state);
   if (before) judgeLeftUntil(bench, procedure);
+  judgeLeft(
+    bench,
+    procedure,
+    promised.filter(({ by }) => by === procedure || by.refitBy?.text === procedure.id),
+    doneBy(bench.performed),
+    before?.problems.length === 0,
+  );
   judgeRepeats(
     bench,
     [

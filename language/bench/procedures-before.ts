@@ -59,7 +59,8 @@ function restsOn(model: Model, id: string, other: string, seen = new Set<string>
 export const leftUntil = (one: Procedure, next: Procedure): readonly Leave[] =>
   one.leaves.filter((leave) => leave.until?.text === next.id);
 
-const callsFor = (entries: readonly Entry[], id: string): boolean =>
+/** It does the other one within. */
+export const callsFor = (entries: readonly Entry[], id: string): boolean =>
   entries.some((entry) =>
     entry.is === "block" ? callsFor(entry.body, id) : entry.act.verb === "do" && entry.act.names[0]?.text === id,
   );

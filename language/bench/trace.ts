@@ -224,7 +224,6 @@ export interface RefitPerformed {
   readonly after: State;
 }
 
-/** One procedure performed in one build: strip, refit, end. */
 /** Something that is left otherwise than it was: the statement, what of it is meant in this build, and the procedure that says so. */
 export interface Promised {
   readonly leave: Leave;
@@ -232,6 +231,7 @@ export interface Promised {
   readonly by: Procedure;
 }
 
+/** One procedure performed in one build: strip, refit, end. */
 export interface Performance {
   readonly model: Model;
   readonly procedure: Procedure;

@@ -64,6 +64,7 @@ import refitMatchedAlike from "./refit/matched-alike.ts";
 import refitMismatched from "./refit/mismatched.ts";
 import refitMissing from "./refit/missing.ts";
 import refitNoTest from "./refit/no-test.ts";
+import refitNotLeft from "./refit/not-left.ts";
 import refitOneWay from "./refit/one-way.ts";
 import refitPosition from "./refit/position.ts";
 import refitSealReused from "./refit/seal-reused.ts";
@@ -199,6 +200,7 @@ export const checks: readonly Check[] = [
   refitMismatched,
   refitMissing,
   refitNoTest,
+  refitNotLeft,
   refitOneWay,
   refitPosition,
   refitSealReused,

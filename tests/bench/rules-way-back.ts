@@ -266,6 +266,16 @@ export const wayBack: readonly Rule[] = [
     ends,
     "of what came off together and was parted then the one is left off, and the other goes back",
   ],
+  [
+    "left-otherwise.ts#judgeLeft",
+    ends,
+    "what is said to be left so, and is not, is found: at the line that puts it right, else at what says it",
+  ],
+  [
+    "left-otherwise.ts#isLeft",
+    ends,
+    "what is said to be left so, and is not, is found: at the line that puts it right, else at what says it",
+  ],
   ["procedures-before.ts#stillLeft", ends, "`leaves drained F until P`: P fills it"],
   [
     "procedures-before.ts#promisedFor",

@@ -115,6 +115,56 @@ test("`leaves out` and `leaves finger-tight … until P`: P fits and tightens, i
   expect(out("aim none", "fit 1 of screws")).toEqual(missing);
 });
 
+test("what is said to be left so, and is not, is found: at the line that puts it right, else at what says it", () => {
+  const left = (facts: string, leaves: string, steps: string, finish = ""): string[] =>
+    says(stage(facts, `${steps} finish { ${finish} }`, `leaves ${leaves}`));
+  const filled = "refit/not-left: Oil is filled here, and said to be left drained @ fill oil";
+  expect(left(oil, "drained oil", "step { drain oil }")).toEqual([]);
+  expect(left(oil, "drained oil", "step { drain oil refit { fill oil } }")).toEqual([filled]);
+  expect(left(oil, "drained oil", "step { drain oil }", "fill oil")).toEqual([filled]);
+  expect(left(oil, "drained oil", `step { ${idle} }`)).toEqual([
+    "refit/not-left: Oil is said to be left drained, and nothing drains it @ leaves drained oil",
+  ]);
+  expect(left(lid, "off lid", lidOff)).toEqual([]);
+  expect(left(lid, "off lid", "step { undo screws remove lid refit { fit lid } }")).toEqual([
+    "refit/not-left: Lid goes back on here, and is said to be left off @ fit lid",
+  ]);
+  expect(left(lid, "off lid", `step { ${idle} }`)).toEqual([
+    "refit/not-left: Lid is said to be left off, and nothing takes it off @ leaves off lid",
+  ]);
+  expect(left(lid, "out 2 of screws", lidOff)).toEqual([]);
+  expect(left(lid, "out 2 of screws", lidOff, "fit screws")).toEqual([
+    "refit/not-left: Screws go back in here, and 2 of 4 are said to be left out @ fit screws",
+  ]);
+  expect(left(lid, "out 2 of screws", "step { undo 1 of screws }")).toEqual([
+    "refit/not-left: 2 of 4 Screws are said to be left out, and not so many are undone @ leaves out 2 of screws",
+  ]);
+  expect(left(lid, "finger-tight screws", lidOff)).toEqual([]);
+  for (const [block, finish] of [
+    ["refit { tighten screws }", ""],
+    ["", "tighten screws"],
+  ] as const)
+    expect(left(lid, "finger-tight screws", `step { undo screws remove lid ${block} }`, finish), block).toEqual([
+      "refit/not-left: Screws are tightened here, and said to be left finger-tight @ tighten screws",
+    ]);
+});
+
+test("what a strip says is left is found in the way back that it names, once", () => {
+  const by = (back: string): string[] =>
+    says(
+      stage(`${lid}\n${oil}`, `step { undo screws remove lid drain oil }`, "leaves drained oil refit by q") +
+        more("q", "aim all in", back),
+    );
+  expect(by("fit lid fit screws fit plug")).toEqual([]);
+  expect(by("fit lid fit screws fit plug fill oil")).toEqual([
+    "refit/not-left: Oil is filled here, and said to be left drained @ fill oil",
+  ]);
+});
+
+test("what was refused is not said again as never left so", () => {
+  expect(says(stage(lid, "step { remove lid }", "leaves off lid, out 4 of screws"))).toHaveLength(1);
+});
+
 test("a procedure that calls P itself is not begun with by P", () => {
   expect(
     says(

@@ -1,0 +1,84 @@
+// What `leaves` says is printed as the state in which the unit is handed on. An act of the way back that puts it right, or a strip that
+// never made it so, makes that a false statement.
+
+import type { Act } from "../model/act.ts";
+import type { Leave, Model, Procedure, ThingIndex } from "../model/model.ts";
+import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
+import { isUnknown } from "./access.ts";
+import { isPart, isTie, tieOf } from "./machine.ts";
+import { callsFor } from "./procedures-before.ts";
+import { A_DOUBT, A_DRAINED, DRAINED, ON_BASE, TIGHT, type State } from "./state.ts";
+import { lumpOf } from "./ties.ts";
+import type { Performed, Promised, RefitPerformed } from "./trace.ts";
+import { at } from "./vector.ts";
+
+/** An act of the way back, or of what comes after it. */
+interface Done extends Pick<Performed, "things" | "before" | "after" | "around"> {
+  /** As somebody wrote it; undefined where the order alone asks for it. */
+  readonly act: Act | undefined;
+}
+
+/** Acts of a written way back and of `finish`, and those that a computed order performs. */
+export const doneBy = (written: readonly Performed[], computed: readonly RefitPerformed[] = []): readonly Done[] => [
+  ...computed.map(({ op, before, after }): Done => ({
+    act: op.act,
+    things: op.things,
+    around: op.around,
+    before,
+    after,
+  })),
+  ...written,
+];
+
+/**
+ * @param promised its own, and what it is the way back of promised.
+ * @param isWhole nothing was refused before: else what was never made so is an echo of that.
+ */
+export function judgeLeft(
+  bench: Bench,
+  procedure: Procedure,
+  promised: readonly Promised[],
+  done: readonly Done[],
+  isWhole: boolean,
+): void {
+  const { model } = bench;
+  for (const { leave, things: left } of promised) {
+    const until = leave.until?.text;
+    // It calls what puts that right.
+    if (until !== undefined && (callsFor(procedure.body, until) || callsFor(procedure.finish, until))) continue;
+    for (const thing of left) {
+      if (isUnknown(bench, thing) || isAssumed(bench, thing, A_DOUBT) || isAssumed(bench, thing, A_DRAINED)) continue;
+      const isSo = (s: State): boolean => isLeft(model, s, leave, thing);
+      // A line that would tighten it says how, and is taken for the fitting.
+      const by = isSo(bench.state)
+        ? done.find(
+            ({ act, things }) => leave.is === "finger-tight" && act?.verb === "tighten" && things.includes(thing),
+          )
+        : done.findLast(({ before, after }) => isSo(before) && !isSo(after));
+      if (by ? !by.act : isSo(bench.state) || !isWhole || bench.problems.length > 0) continue;
+      const reason = reasonOf("refit/not-left", {
+        thing,
+        words: [leave.is, by ? "put right" : "never"],
+        numbers: isTie(model, thing) ? [leave.count ?? tieOf(model, thing).count, tieOf(model, thing).count] : [],
+        at: leave.at,
+      });
+      report(bench, by?.act?.at ?? leave.at, [thing], [reason], by?.act, by?.around);
+    }
+  }
+}
+
+function isLeft(model: Model, s: State, { is, count }: Leave, thing: ThingIndex): boolean {
+  switch (is) {
+    case "off":
+      return !isPart(model, thing) || lumpOf(s, thing) !== ON_BASE;
+    case "out":
+      return !isTie(model, thing) || at(s.out, thing) >= (count ?? tieOf(model, thing).count);
+    case "finger-tight":
+      return !isTie(model, thing) || at(s.out, thing) > 0 || at(s.slack, thing) !== TIGHT;
+    case "drained":
+      return model.things[thing]?.is !== "fluid" || (at(s.flags, thing) & DRAINED) !== 0;
+    // Judged with the position at the end.
+    case "turned":
+      return true;
+  }
+}

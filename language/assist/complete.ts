@@ -6,13 +6,15 @@ import type { FullDue } from "../checks/each-name.ts";
 import { at } from "../bench/vector.ts";
 import { isOut, left, lumpOf } from "../bench/ties.ts";
 import { DRAINED, HELD, ON_BASE } from "../bench/state.ts";
+import { rowsForThread, rowWidth } from "../figures/drives.ts";
 import { inchGrades, metricClasses } from "../figures/property-classes.ts";
 import type { Project, SourceFile } from "../names/project.ts";
-import { isKindOf, precautions, synonyms } from "../tables/index.ts";
+import { readSize } from "../model/read-tie.ts";
+import { hazardKinds, isKindOf, precautions, synonyms } from "../tables/index.ts";
 import { usualUnits, dimensionNames, type Dimension, type UnitGroup } from "../quantities/index.ts";
 import { kindTexts, wordsIn, type KindList } from "../vocabulary/index.ts";
 import type { Moment } from "./bench-at.ts";
-import { candidatesFor } from "./candidates.ts";
+import { candidatesFor, unitAround } from "./candidates.ts";
 import { slotAt, type Slot } from "./place.ts";
 import { snippetFor } from "./snippets.ts";
 import { aroundAt, simpleAct, tryAct } from "./trial.ts";
@@ -55,7 +57,7 @@ export function completionAt(asked: Asked, file: SourceFile, offset: number): Co
   if (!slot || slot.text) return noCompletion(offset);
   const proposals: Proposal[] = [];
   if (slot.item && slot.next.length > 0) proposals.push(...inHead(asked, file, slot));
-  if (slot.opens) proposals.push(...words(slot));
+  if (slot.opens) proposals.push(...words(asked.project, file, slot));
   const best = new Map<string, Proposal>();
   for (const one of proposals) {
     const had = best.get(one.label);
@@ -64,18 +66,51 @@ export function completionAt(asked: Asked, file: SourceFile, offset: number): Co
   return { from: slot.from, proposals: [...best.values()] };
 }
 
-function words(slot: Slot): Proposal[] {
+/** What most lines of a block begin with, the most usual first; of the other words the alphabet decides. */
+const usual: ReadonlyMap<string, readonly string[]> = new Map([
+  ["unit", ["part", "fastener", "hazard", "fluid"]],
+  ["procedure", ["step", "aim"]],
+  ["step", ["undo", "remove", "lift", "support", "drain", "turn"]],
+]);
+
+function words(project: Project, file: SourceFile, slot: Slot): Proposal[] {
+  const first = usual.get(slot.block) ?? [],
+    due = precautionsDue(project, file, slot);
+  const rankOf = (word: string, isCore: boolean): number => {
+    const place = first.indexOf(word);
+    if (place >= 0) return 16;
+    if (due !== undefined && isKindOf(precautions, word)) return due.has(word) ? 17 : 40;
+    return isCore ? 20 : 30;
+  };
   return [...wordsIn(slot.block).values()].map((entry): Proposal => ({
     label: entry.word,
     is: "word",
     of: entry.block,
     detail: entry.shape === "" ? entry.prints : entry.example,
     about: `${entry.meaning}\n\n\`${entry.example}\``,
-    rank: entry.core ? 20 : 30,
+    rank: rankOf(entry.word, entry.core),
     also: entry.synonyms,
     snippet: snippetFor(entry),
     use: undefined,
   }));
+}
+
+/** Kinds of the precautions that the unit's hazards name; undefined where the unit, or one of its hazards, is not known whole. */
+function precautionsDue(project: Project, file: SourceFile, slot: Slot): ReadonlySet<string> | undefined {
+  const names = unitAround(project, file, slot.path)?.names;
+  if (!names || slot.path[0]?.entry?.word !== "procedure") return undefined;
+  const due = new Set<string>();
+  for (const list of names.things.values())
+    for (const { word, item, source } of list) {
+      if (word !== "hazard") continue;
+      for (const line of item.block?.items ?? []) {
+        // It may take precautions over from elsewhere.
+        if (line.entry?.word === "like" || line.entry?.word === "if" || line.entry?.word === "unless") return undefined;
+        const kind = line.entry?.word === "precaution" ? line.arguments[0] : undefined;
+        if (kind) due.add(source.tree.scan.tokens[kind.first]!.text);
+      }
+    }
+  return due;
 }
 
 function inHead(asked: Asked, file: SourceFile, slot: Slot): Proposal[] {
@@ -97,7 +132,10 @@ function inHead(asked: Asked, file: SourceFile, slot: Slot): Proposal[] {
         });
         break;
       case "kind":
-        found.push(...kinds(leaf.text as KindList));
+        found.push(...(leaf.text === "precaution" ? precautionKinds(file, slot) : kinds(leaf.text as KindList)));
+        break;
+      case "number":
+        if (slot.item!.entry!.word === "drive") found.push(...spanners(file, slot));
         break;
       case "unit":
         found.push(...units(leaf.text as UnitGroup));
@@ -148,6 +186,39 @@ function kinds(list: KindList): Proposal[] {
   }));
 }
 
+/** In the order in which they are taken; proofs of other kinds of hazard come last. */
+function precautionKinds(file: SourceFile, slot: Slot): Proposal[] {
+  const hazard = slot.path.findLast((item) => item.entry?.word === "hazard"),
+    says = hazard?.arguments
+      .map(({ first }) => file.tree.scan.tokens[first]!.text)
+      .find((one) => isKindOf(hazardKinds, one)),
+    proofs = says === undefined ? undefined : hazardKinds[says as keyof typeof hazardKinds].proofBy;
+  return kinds("precaution").map((one) => {
+    const { rank = 90, isProof } = precautions[one.label as keyof typeof precautions],
+      isOther = isProof && proofs !== undefined && !proofs.some((proof) => proof === one.label);
+    return { ...one, rank: isOther ? 200 + rank : 10 + rank };
+  });
+}
+
+/** Sizes that the head standards give the thread of this fastener with this drive. */
+function spanners(file: SourceFile, slot: Slot): Proposal[] {
+  const sizeLine = slot.path.at(-1)?.block?.items.find((item) => item.entry?.word === "size" && !item.broken),
+    size = sizeLine && readSize({ item: sizeLine, source: file }),
+    drive = slot.item!.arguments[0] && file.tree.scan.tokens[slot.item!.arguments[0].first]!.text;
+  if (drive === undefined || !size || Array.isArray(size) || !("nominal" in size)) return [];
+  return rowsForThread(size.nominal, drive).map((row, i): Proposal => ({
+    label: rowWidth(row) === undefined || row.thread.startsWith("M") ? row.size : `${row.size} in`,
+    is: "kind",
+    of: "drive",
+    detail: `${row.thread}: ${row.standard}, ${row.item}`,
+    about: "",
+    rank: 5 + i,
+    also: [],
+    snippet: undefined,
+    use: undefined,
+  }));
+}
+
 function units(group: UnitGroup): Proposal[] {
   const dimensions: readonly Dimension[] =
     group === "any"
@@ -184,13 +255,14 @@ function names(asked: Asked, file: SourceFile, slot: Slot): Proposal[] {
   const isAct =
     ["step", "refit", "finish"].includes(entry.place) &&
     (slot.context === entry.word || (entry.word === "turn" && slot.context === "to"));
+  const isHandled = isAct || (entry.word === "aim" && slot.context === "aim");
   // The half-typed line itself is not asked: what was done up to the one before it is.
   const moment = isAct ? asked.moment(file, file.tree.scan.tokens[slot.item!.first]!.startOffset - 1) : undefined;
   const judged = moment && judge(moment, entry.word);
   const own = ownName(file, slot),
     fits = handled.get(entry.word);
   return candidatesFor(asked.project, file, due, slot.path, entry.place)
-    .filter(({ id, word }) => !slot.listed.has(id) && id !== own && (!isAct || !fits || fits.has(word)))
+    .filter(({ id, word }) => !slot.listed.has(id) && id !== own && (!isHandled || !fits || fits.has(word)))
     .flatMap((one): Proposal[] => {
       const said = judged?.(one.id);
       if (said === "never") return [];
@@ -219,10 +291,13 @@ function ownName(file: SourceFile, slot: Slot): string | undefined {
 
 /** What an act can be done to, where that is less than everything that has a name. */
 const solid: ReadonlySet<string> = new Set(["part", "fastener", "joint"]),
+  tangible: ReadonlySet<string> = new Set([...solid, "fluid"]),
   handled: ReadonlyMap<string, ReadonlySet<string>> = new Map([
     ...["renew", "reuse", "scrap", "fit", "hold", "release", "mark", "tag"].map((verb) => [verb, solid] as const),
     ["tighten", new Set(["fastener", "joint"])],
     ["support", new Set(["part"])],
+    ["aim", solid],
+    ...["clean", "inspect", "measure"].map((verb) => [verb, tangible] as const),
   ]);
 
 type Judged = "never" | { readonly says: string; readonly rank: number } | undefined;

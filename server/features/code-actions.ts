@@ -1,6 +1,6 @@
 // Remedies of findings, all certain ones at once, and changes that an author asks for. What is costly is worked out when it is chosen.
 
-import { CodeActionKind, type CodeAction, type Diagnostic } from "vscode-languageserver";
+import { CodeActionKind, CodeActionTriggerKind, type CodeAction, type Diagnostic } from "vscode-languageserver";
 import {
   convertUnits,
   freeingSteps,
@@ -86,7 +86,10 @@ export default feature({
         if (wants(CodeActionKind.RefactorRewrite))
           for (const rework of [
             reverseSteps(file, from),
-            ...(["metric", "us"] as const).map((system) => convertUnits(file, system)),
+            // Of the whole file, and so of every line: offered to who asks, not by a sign beside each line that the cursor comes to.
+            ...(context.triggerKind === CodeActionTriggerKind.Automatic
+              ? []
+              : (["metric", "us"] as const).map((system) => convertUnits(file, system))),
           ])
             if (rework) actions.push(reworkAction(session, looked, rework, CodeActionKind.RefactorRewrite));
         if (wants(CodeActionKind.RefactorExtract)) {

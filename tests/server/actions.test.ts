@@ -1,15 +1,15 @@
 // Remedies and changes: each applied gives the text that it promises, and the finding is gone.
 
 import { expect, test } from "vitest";
-import type { CodeAction, Range } from "vscode-languageserver/node";
+import { CodeActionTriggerKind, type CodeAction, type Range } from "vscode-languageserver/node";
 import { client, edited, editsOf, everything, winch, type Client } from "./client.ts";
 
-async function actions(c: Client, only?: string[]): Promise<CodeAction[]> {
+async function actions(c: Client, only?: string[], triggerKind?: CodeActionTriggerKind): Promise<CodeAction[]> {
   const range: Range = { start: c.at.position, end: c.at.position };
   return await c.request<CodeAction[]>("textDocument/codeAction", {
     textDocument: c.at.textDocument,
     range,
-    context: { diagnostics: [], ...(only ? { only } : {}) },
+    context: { diagnostics: [], ...(only ? { only } : {}), ...(triggerKind ? { triggerKind } : {}) },
   });
 }
 const apply = (c: Client, name: string, action: CodeAction): string =>
@@ -84,6 +84,17 @@ test("two steps change places", async () => {
   )!;
   expect(apply(c, "main.strip", swap)).toMatch(/step b "B" \{ note "2" \}\n {2}step a "A" \{ note "1" \}/);
   await c.close();
+});
+
+test("no sign beside each line: what changes the whole file is offered to who asks", async () => {
+  const unit = await client('#- main.strip\nunit box "Box" { base foot  part foot<|> { mass 2 kg } }\n');
+  expect((await actions(unit, undefined, CodeActionTriggerKind.Invoked)).map(({ title }) => title)).toContain(
+    "Put US units first in this file",
+  );
+  expect((await actions(unit, undefined, CodeActionTriggerKind.Automatic)).map(({ title }) => title)).not.toContain(
+    "Put US units first in this file",
+  );
+  await unit.close();
 });
 
 test("US units first: the author's own figure stays in brackets, and nothing new is found", async () => {

@@ -221,3 +221,54 @@ test("strength classes and grades by their standards", async () => {
   expect(classes.items.find((one) => one.label === "10.9")!.detail).toBe("ISO 898-1");
   expect((await proposed(unit("grade <|>"))).labels).toContain("5");
 });
+
+test("at the start of a line in a step: what is done most, then the precautions that the unit asks for; others last", async () => {
+  const text = (hazard: string): string =>
+    winch("<|>").replace("  fastener cover-screws", `  ${hazard}\n  fastener cover-screws`);
+  const { labels } = await proposed(
+    text(
+      'hazard start rotating danger "Start" { on cover  precaution lock-out "Lock it."  precaution try-start "Try." }',
+    ),
+  );
+  expect(labels.slice(0, 8)).toEqual(["drain", "lift", "remove", "support", "turn", "undo", "lock-out", "try-start"]);
+  expect(labels.indexOf("prove-dead")).toBeGreaterThan(labels.indexOf("wait"));
+  // Nobody can tell what a hazard takes over from elsewhere: then none of them comes last.
+  const other = await proposed(text('hazard start rotating danger "Start" { like shop-start }'));
+  expect(other.labels.indexOf("prove-dead")).toBeLessThan(other.labels.indexOf("wait"));
+});
+
+test("kinds of precaution in the order in which they are taken, proofs of other kinds of hazard last", async () => {
+  const { labels } = await proposed(
+    '#- main.strip\nunit box "Box" { base foot  part foot  hazard live electrical danger "Live" { precaution <|> } }\n',
+  );
+  const order = ["shut-down", "isolate", "lock-out", "discharge", "prove-dead", "earth", "try-start"];
+  expect(labels.filter((one) => order.includes(one))).toEqual(order);
+});
+
+test("behind a drive the sizes that the head standards give this thread; none without a size", async () => {
+  const unit = (line: string): string =>
+    `#- main.strip\nunit box "Box" {\n  base foot\n  part foot "Foot"\n  fastener a bolt { ${line} }\n}\n`;
+  const hex = await proposed(unit("size M12x40  drive hex <|>"));
+  // ISO 4014 gives M12 a head of 18 mm across flats; older bolts to DIN 931 have 19.
+  expect(hex.items[0]).toMatchObject({ label: "18", detail: expect.stringContaining("ISO 4014") as string });
+  const socket = await proposed(unit("size M12x40  drive hex-socket <|>"));
+  // ISO 4762: 10 mm.
+  expect(socket.items.find(({ detail }) => detail?.includes("ISO 4762"))!.label).toBe("10");
+  expect((await proposed(unit("drive hex <|>"))).labels.filter((one) => /^\d/.test(one))).toEqual([]);
+});
+
+test("no hazard is an aim, and none is cleaned or looked over", async () => {
+  const text = (line: string): string =>
+    winch(line).replace(
+      "  fastener cover-screws",
+      '  hazard skin hot caution "Hot" { on cover  precaution cool "Wait." }\n  fastener cover-screws',
+    );
+  for (const verb of ["clean", "inspect"]) {
+    const { labels } = await proposed(text(`${verb} <|>`));
+    expect(labels, verb).toContain("cover");
+    expect(labels, verb).not.toContain("skin");
+  }
+  const { labels } = await proposed(text('note "n"').replace(/aim [^\n]*/, "aim <|>"));
+  expect(labels).toContain("cover");
+  expect(labels).not.toContain("skin");
+});

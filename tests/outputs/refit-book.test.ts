@@ -173,6 +173,26 @@ test("the book is the way back and its warnings: the strip is not in it, nothing
   for (const [, target = ""] of html.matchAll(/href="#([^"]+)"/g)) expect(html).toContain(`id="${target}"`);
 });
 
+test("its tools and its lifts are those of lines that it prints, and their numbers", () => {
+  const winch = compiledExample("mooring-winch/strip.strip"),
+    made = refitBook({ file: "unit-7.json", record: filledRecord(winch, options, "strip") }).data(winch, options),
+    printed = new Set(
+      made.chapters.flatMap(({ refit, finish }) =>
+        [...refit, ...finish].flatMap(({ lines }) => lines.flatMap((each) => (each.is === "action" ? [each.id] : []))),
+      ),
+    );
+  const named = [
+    ...made.tools.lifts.map((row) => row.line),
+    ...made.tools.others.flatMap((row) => row.for),
+    ...made.chapters.flatMap(({ sheets }) =>
+      sheets.tables.lifting.tables.flatMap(({ rows }) => rows.map(([id]) => id)),
+    ),
+  ];
+  expect(named.length).toBeGreaterThan(10);
+  expect(named.filter((id) => !printed.has(id!))).toEqual([]);
+  expect(made.tools.others.every((row) => row.for.length > 0)).toBe(true);
+});
+
 test("a record of other files, or of another procedure, makes no book and says why", () => {
   expect(() => book({ ...record(), content: "0".repeat(64) })).toThrow(CannotMake);
   expect(() => book({ ...record(), content: "0".repeat(64) })).toThrow(

@@ -52,10 +52,50 @@ test("isolation: a procedure without a precaution is not cleared by that", () =>
 
 test("lifting: every lift and support with its mass as it hangs, unknown masses told", () => {
   const [table] = tablesOf(liftingSheet),
-    lifts = performance!.strip.filter(({ act }) => act.verb === "lift" || act.verb === "support");
-  expect(table!.rows).toHaveLength(lifts.length);
+    lifts = performance!.strip.filter(
+      ({ act }) => act.verb === "lift" || act.verb === "support" || (act.verb === "remove" && act.people !== undefined),
+    );
+  expect(table!.rows.filter(([line]) => !line!.startsWith("R"))).toHaveLength(lifts.length);
+  const back = performance!.refit.filter(({ op }) => op.event?.act.verb === "lift" && op.verb === "fit");
+  expect(back.length).toBeGreaterThan(3);
+  for (const { op } of back)
+    expect(
+      table!.rows.some(
+        ([line, load]) => line!.startsWith("R") && load!.includes(performance!.model.things[op.things[0]!]!.name),
+      ),
+    ).toBe(true);
   for (const [, , mass] of table!.rows) expect(mass).toMatch(/\d kg|not given/);
   expect(table!.rows.some(([, , mass]) => /mass not given/.test(mass!))).toBe(true);
+});
+
+// Common practice: a lift is planned for the load as it hangs, on the way up and on the way down (LOLER 1998, regulation 8; from memory).
+test("lifting: what was lifted off hangs again on the way back, with all that came off with it, and what is fitted with gear", () => {
+  const parts = `part a "A"  part b "Housing" { mass 40 kg }  part c "Shaft" { mass 9 kg  fits b by press-fit }
+    part d "Cover" { mass 12 kg  lift by 2 people }
+    fastener f bolt "Bolts" { count 4  joins b to a }  fastener g screw "Screws" { count 3  joins d to b }`;
+  const text = (head: string, more = ""): string =>
+    `tool hoist "Hoist" { capacity 100 kg }
+unit u "Unit" { base a  ${parts} }
+procedure p "P" for u { aim b, d off ${head}
+  step one "One" { undo g  remove d  undo f  lift b with hoist } }
+${more}`;
+  const [computed] = tablesOf(liftingSheet, compiledText(text("")));
+  const cover = ["Cover", "12 kg", "", "2"],
+    housing = ["Housing", "49 kg", "Hoist", ""],
+    loads = (table: SheetTable | undefined): string[][] =>
+      table!.rows.map(([, load, mass, gear, , people]) => [load!, mass!, gear!, people!]);
+  expect(loads(computed)).toEqual([cover, housing, housing, cover]);
+  expect(computed!.rows.map(([line]) => line![0])).toEqual(["1", "1", "R", "R"]);
+  const [written] = tablesOf(
+    liftingSheet,
+    compiledText(
+      text(
+        "refit by q",
+        `procedure q "Q" for u { base a aim all in step two "Two" { fit b with hoist  fit f  fit d  fit g } }`,
+      ),
+    ),
+  );
+  expect(loads(written)).toEqual([cover, housing, housing, cover]);
 });
 
 test("handover: a step after which a load is held says not to stop there; what is off grows, and lies where its line put it", () => {

@@ -1,18 +1,18 @@
 // The tools that the procedures ask: spanners from the fasteners that they turn, torque wrenches whose range covers the torques,
 // lifting gear with the mass that hangs on it, and what the acts name.
 
-import { massOf } from "../../bench/load.ts";
 import type { Performance } from "../../bench/trace.ts";
 import type { Tie, Tool } from "../../model/model.ts";
 import { si } from "../../quantities/index.ts";
 import { toolName, wearName, type LineContext } from "../lines/context.ts";
-import { hangingOn } from "../lines/hanging.ts";
-import { type Units, bothSystems, figureText, massText } from "../lines/figures.ts";
+import { bothSystems, figureText } from "../lines/figures.ts";
 import type { Lines } from "../lines/groups.ts";
+import type { ActionLine } from "../lines/line.ts";
 import { spannerOf, type Spanner } from "../lines/spanner.ts";
 import type { OutputOptions } from "../output.ts";
 import { wrenchFor } from "../torque-sheet/wrench.ts";
-import type { LiftRow, ManualDocument, ToolRow, WrenchRow } from "./document.ts";
+import type { ManualDocument, ToolRow, WrenchRow } from "./document.ts";
+import { liftsOf, linesByAct } from "./lifts.ts";
 
 interface Done {
   readonly performance: Performance;
@@ -26,7 +26,7 @@ export function toolsOf(all: readonly Done[], options: OutputOptions): ManualDoc
   return {
     spanners: spanners(turned, options),
     ...wrenches(turned, options),
-    lifts: all.flatMap((each) => lifts(each)),
+    lifts: all.flatMap(({ performance, lines }) => liftsOf(performance, lines)),
     others: others(all, options),
     wear: wear(all),
   };
@@ -111,57 +111,6 @@ function wrenches(
   return { wrenches: rows, uncovered };
 }
 
-/** Every lift and support of the strip, with the mass as it hangs at that moment. */
-function lifts({ performance, lines }: Done): LiftRow[] {
-  const { context } = lines,
-    { acts, manual: words } = context.wording,
-    labels = lineOfAct(lines.strip),
-    rows: LiftRow[] = [];
-  const lineOf = (of: number): string => labels.get(of) ?? "";
-  performance.strip.forEach(({ act, things, from, to, before }, i) => {
-    if (act.verb !== "lift" && act.verb !== "support") return;
-    const off = performance.events.slice(from, to).flatMap((event) => event.moved);
-    const moved =
-      off.length > 0
-        ? [...new Set([...things, ...off])].filter((thing) => context.model.things[thing]?.is === "part")
-        : hangingOn(context.model, things, before);
-    const mass = massOf(context.model, moved),
-      tool = act.tool ? context.model.library.tools.get(act.tool.text) : undefined;
-    const notGiven = mass.unknown > 0 ? words.partsWithout(mass.unknown) : "",
-      people =
-        act.people ??
-        things.map((thing) => context.model.parts[thing]?.liftPeople).find((count) => count !== undefined);
-    rows.push({
-      load: things.map((thing) => context.model.things[thing]!.name).join(", "),
-      mass: mass.kg > 0 ? [massText(mass.kg, context), notGiven].filter(Boolean).join(", ") : acts.massNotGiven,
-      gear: act.tool ? toolName(context, act.tool.text) : words.notGiven,
-      capacity: tool?.capacity
-        ? [figureText(tool.capacity, context, "down"), legsText(tool, context)].filter(Boolean).join(", ")
-        : act.tool
-          ? words.notGiven
-          : "",
-      people: people === undefined ? "" : String(people),
-      line: lineOf(i),
-    });
-  });
-  return rows;
-}
-
-/** The legs of a sling and their angle: its capacity is that of one leg, straight. */
-function legsText({ legs, angle }: Tool, units: Units): string {
-  return legs === undefined && angle === undefined
-    ? ""
-    : units.wording.manual.slingLegs(legs, angle && figureText(angle, units));
-}
-
-/** The number of the first line that says an act, by the number of the act. */
-function lineOfAct(groups: Lines["strip"]): ReadonlyMap<number, string> {
-  const found = new Map<number, string>();
-  for (const line of groups.flatMap((group) => group.lines))
-    if (line.is === "action") for (const of of line.of) if (!found.has(of)) found.set(of, line.id);
-  return found;
-}
-
 /** What acts and precautions name, spanners and wrenches apart; consumables stand in the bill. */
 function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
   const found = new Map<string, { name: string; note: string; for: string[] }>();
@@ -185,12 +134,12 @@ function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
   };
   for (const { performance, lines } of all) {
     const { context } = lines;
-    const [inStrip, inRefit, inFinish] = [lines.strip, lines.refit, lines.finish].map(lineOfAct) as [
-      ReadonlyMap<number, string>,
-      ReadonlyMap<number, string>,
-      ReadonlyMap<number, string>,
+    const [inStrip, inRefit, inFinish] = [lines.strip, lines.refit, lines.finish].map(linesByAct) as [
+      ReadonlyMap<number, ActionLine>,
+      ReadonlyMap<number, ActionLine>,
+      ReadonlyMap<number, ActionLine>,
     ];
-    const label = (of: number, labels: ReadonlyMap<number, string>): string => labels.get(of) ?? "";
+    const label = (of: number, labels: ReadonlyMap<number, ActionLine>): string => labels.get(of)?.id ?? "";
     performance.strip.forEach(({ act, things }, i) => {
       if (act.tool) add(context, act.tool.text, label(i, inStrip));
       if (act.into?.kind === "container") add(context, act.into.label, label(i, inStrip));

@@ -2,7 +2,7 @@
 // other sections, so that a line reads here as it reads there.
 
 import { manualDocument } from "../manual/build.ts";
-import type { ManualDocument } from "../manual/document.ts";
+import type { Chapter, ManualDocument } from "../manual/document.ts";
 import { manualAsHtml } from "../manual/html.ts";
 import { refitBookSections } from "../manual/sections.ts";
 import { CannotMake, output, type Output } from "../output.ts";
@@ -44,11 +44,12 @@ export function refitBook({ file, record }: ReadRecord): Output<ManualDocument> 
             of: chapter.title,
           })),
         );
-        return { ...chapter, refit: named(back.refit), finish: named(back.finish) };
+        return { ...chapter, refit: named(back.refit), finish: named(back.finish), sheets: withoutStrip(chapter) };
       });
       const fields = [record.serial, record.begun, record.ended, record.doneBy, record.checkedBy];
       return {
         ...document,
+        tools: toolsOfWayBack(document),
         subtitle: words.title(document.subtitle, record.serial ?? ""),
         chapters,
         sections: refitBookSections,
@@ -78,4 +79,43 @@ export function refitBook({ file, record }: ReadRecord): Output<ManualDocument> 
     },
     print: manualPrint,
   });
+}
+
+/** Numbers of the lines that a book prints. */
+const linesOf = (chapters: readonly Chapter[]): ReadonlySet<string> =>
+  new Set(
+    chapters.flatMap(({ refit, finish }) =>
+      [...refit, ...finish].flatMap(({ lines }) => lines.flatMap((line) => (line.is === "action" ? [line.id] : []))),
+    ),
+  );
+
+/** What the strip alone asks for is put away by then, and its lines stand in no book. */
+function toolsOfWayBack({ tools, chapters }: ManualDocument): ManualDocument["tools"] {
+  const printed = linesOf(chapters);
+  return {
+    ...tools,
+    lifts: tools.lifts.filter(({ line }) => printed.has(line)),
+    others: tools.others.flatMap((row) => {
+      const lines = row.for.filter((line) => printed.has(line));
+      return lines.length > 0 ? [{ ...row, for: lines }] : [];
+    }),
+  };
+}
+
+function withoutStrip(chapter: Chapter): Chapter["sheets"] {
+  const printed = linesOf([chapter]),
+    { tables } = chapter.sheets;
+  return {
+    ...chapter.sheets,
+    tables: {
+      ...tables,
+      lifting: {
+        ...tables.lifting,
+        tables: tables.lifting.tables.map((table) => ({
+          ...table,
+          rows: table.rows.filter(([line = ""]) => printed.has(line)),
+        })),
+      },
+    },
+  };
 }

@@ -1,6 +1,6 @@
 // Lifting: each load with the mass that hangs at that moment, its gear and its people.
 
-import { toolsOf } from "../manual/tools.ts";
+import { liftsOf } from "../manual/lifts.ts";
 import { tableSheet, type SheetKind } from "./table-sheet.ts";
 
 export const liftingKind: SheetKind = {
@@ -18,7 +18,7 @@ export const liftingKind: SheetKind = {
           columns: [words.line, lifting.load, lifting.mass, lifting.gear, lifting.capacity, lifting.people],
           blank: [lifting.points],
           empty: lifting.nothing,
-          rows: toolsOf([{ performance, lines }], options).lifts.map((row) => [
+          rows: liftsOf(performance, lines).map((row) => [
             row.line,
             row.load,
             row.mass,

@@ -3,6 +3,7 @@
 import { expect, test } from "vitest";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
+import { refit } from "../../language/outputs/refit/refit.ts";
 import { outputs } from "../../language/outputs/registry.ts";
 import { defaultWording, wordingFor, wordings } from "../../language/outputs/wording/languages.ts";
 import { some } from "../../language/outputs/wording/en-gb/phrases.ts";
@@ -114,3 +115,30 @@ procedure p "P" for u { aim b off  step "S" { undo f, g, h  remove b } }`,
       expect(made).not.toMatch(/0[.,]\d+ in/);
     }
 });
+
+test.each(Object.entries(wordings))(
+  "%s: what to do outside the limits never stands without its condition, in any format",
+  (_, wording) => {
+    const input = compiledText(
+      `unit u "Unit" { base a  part a "A"  part b "B" { fits a } }
+procedure p "P" for u { aim b off  step "S" { remove b  measure wear on a "Wear" at most 1 mm else "Renew it." } }`,
+    );
+    const said = { ...options, wording };
+    for (const made of [
+      write(refit, "text", input, said),
+      write(refit, "csv", input, said),
+      write(manual, "html", input, said),
+    ]) {
+      expect(made).toContain("Renew it.");
+      expect(made.split("Renew it.").length).toBe(made.split(wording.acts.otherwise("Renew it.")).length);
+    }
+  },
+);
+
+test.each(Object.entries(wordings))(
+  "%s: how a precaution is taken back, in our own words, is a sentence",
+  (_, { kinds }) => {
+    for (const kind of Object.keys(precautions))
+      expect(kinds.precautionBack(kind) ?? "Nothing.").toMatch(/^\p{Lu}.*\.$/u);
+  },
+);

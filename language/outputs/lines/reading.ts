@@ -64,7 +64,8 @@ export function consequenceText(context: LineContext, consequence: Consequence, 
   const { acts } = context.wording;
   switch (consequence.is) {
     case "words":
-      return consequence.text;
+      // Without its condition it would be read as a thing to do in any case.
+      return acts.otherwiseLine(consequence.text);
     case "renew":
     case "scrap":
       return acts.otherwise(acts.consequence[consequence.is](namesText(context, consequence.names, around)));

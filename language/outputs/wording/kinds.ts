@@ -17,6 +17,7 @@ import {
 } from "../../tables/index.ts";
 import type { ProtectiveEquipmentName } from "../../tables/protective-equipment.ts";
 import type { hazardFigures } from "../../model/read-hazard.ts";
+import { sentence } from "./phrases.ts";
 
 type Half = "strip" | "refit";
 
@@ -70,7 +71,10 @@ export const kindsOf = (words: KindWords) => ({
   /** At the head of a line; the words of the author say what an `other` one is. */
   precautionShort: (kind: string): string =>
     kind === "other" ? words.anyPrecaution : (kindIn(words.precautions, kind)?.title ?? kind),
-  precautionBack: (kind: string): string | undefined => kindIn(words.precautions, kind)?.back,
+  precautionBack: (kind: string): string | undefined => {
+    const back = kindIn(words.precautions, kind)?.back;
+    return back && sentence(back);
+  },
   fluid: (kind: string): string => kindIn(words.fluids, kind)?.title ?? "",
   fluidWaste: (kind: string): string | undefined => kindIn(words.fluids, kind)?.waste,
   fluidContainer: (kind: string): string | undefined => kindIn(words.fluids, kind)?.container,

@@ -1,5 +1,6 @@
 // Every single use that one performance makes of something from the stores, with the place that asks for it.
 
+import { withTools } from "../model/act.ts";
 import { renewedTogether } from "../bench/renewed-sets.ts";
 import type { Around, Performance } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
@@ -226,8 +227,9 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>, fresh
             amount: shelfAmount(act.amount),
           }),
         );
-    else if (act.tool && model.library.consumables.has(act.tool.text))
-      uses.push(stores(performance, act.tool.text, { on: nameOf(things), place }));
+    else
+      for (const { text } of withTools(act))
+        if (model.library.consumables.has(text)) uses.push(stores(performance, text, { on: nameOf(things), place }));
     for (const thing of act.verb === "renew" || act.verb === "scrap" ? things : []) {
       const item = model.things[thing],
         rule = fresh.get(thing);

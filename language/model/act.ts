@@ -46,6 +46,8 @@ export interface Act {
   /** `tighten F to 9 N·m`, `loosen X 2 turns`, `slide X 20 mm`, `heat X to 80 °C`, `wait 5 min`, `time 12 min`. */
   readonly amount: Quantity | undefined;
   readonly tool: Name | undefined;
+  /** Those of further `with`s. */
+  readonly moreTools: readonly Name[];
   readonly into: { readonly kind: "tray" | "bag" | "container"; readonly label: string } | undefined;
   readonly passes: number | undefined;
   readonly people: number | undefined;
@@ -91,6 +93,7 @@ export function bareAct(verb: string, at: Span, wordEnd: number): Act {
     stage: undefined,
     amount: undefined,
     tool: undefined,
+    moreTools: none,
     into: undefined,
     passes: undefined,
     people: undefined,
@@ -115,3 +118,7 @@ export function bareAct(verb: string, at: Span, wordEnd: number): Act {
     wordEnd,
   };
 }
+
+/** What an act is done with, or a precaution taken with: all that is named. */
+export const withTools = ({ tool, moreTools }: Pick<Act, "tool" | "moreTools">): readonly Name[] =>
+  tool ? [tool, ...moreTools] : moreTools;

@@ -190,6 +190,8 @@ export interface Precaution {
   readonly text: string;
   readonly wait: Quantity | undefined;
   readonly tool: Name | undefined;
+  /** Those of further `with`s. */
+  readonly moreTools: readonly Name[];
   readonly limits: { readonly value?: Quantity; readonly atLeast?: Quantity; readonly atMost?: Quantity } | undefined;
   readonly back: string;
   readonly at: Span;

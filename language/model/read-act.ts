@@ -132,6 +132,12 @@ function head(act: Draft, verb: string, c: Cursor): void {
   }
 }
 
+/** `with crane with slings`: all of them are told, judged and listed. */
+function further(act: Draft, tool: Name | undefined): void {
+  if (!act.tool) act.tool = tool;
+  else if (tool) act.moreTools = [...act.moreTools, tool];
+}
+
 function tail(act: Draft, c: Cursor): void {
   const token = peek(c)!;
   if (isString(token)) {
@@ -147,7 +153,7 @@ function tail(act: Draft, c: Cursor): void {
   c.at++;
   switch (token.text) {
     case "with":
-      act.tool = takeName(c);
+      further(act, takeName(c));
       return;
     case "into":
       if (accept(c, "tray")) act.into = { kind: "tray", label: takeLabel(c) ?? "" };

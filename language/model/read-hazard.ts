@@ -30,13 +30,13 @@ export function readPrecaution(line: Line): PrecautionFacts {
   let text = "",
     back = "",
     wait: Quantity | undefined,
-    tool: Name | undefined,
     limits: Precaution["limits"],
     behindNames: readonly Name[] = [];
+  const tools: Name[] = [];
   while (c.at < c.stop) {
     if (isString(peek(c))) {
       const said = takeString(c)!;
-      text ||= said;
+      text = text === "" ? said : `${text} ${said}`;
       continue;
     }
     if (isNumber(peek(c))) {
@@ -47,15 +47,18 @@ export function readPrecaution(line: Line): PrecautionFacts {
     }
     if (accept(c, "behind")) behindNames = takeNames(c);
     else if (accept(c, "wait")) wait = takeOf("time")(c);
-    else if (accept(c, "with")) tool = takeName(c);
-    else if (accept(c, "back")) back = takeString(c) ?? "";
+    else if (accept(c, "with")) {
+      const tool = takeName(c);
+      if (tool) tools.push(tool);
+    } else if (accept(c, "back")) back = takeString(c) ?? "";
     else if (accept(c, "at")) {
       const which = accept(c, "least") ? "atLeast" : accept(c, "most") ? "atMost" : "value",
         value = takeQuantity(c);
       if (value) limits = { ...limits, [which]: value };
     } else c.at++;
   }
-  return { kind, text, wait, tool, limits, back, at: headSpan(line), behindNames };
+  const [tool, ...moreTools] = tools;
+  return { kind, text, wait, tool, moreTools, limits, back, at: headSpan(line), behindNames };
 }
 
 /** Words of a hazard that hold a figure, with its dimension. */

@@ -1,5 +1,6 @@
 // A load over the capacity of what carries it, or over what the sling's legs take at their angle.
 
+import { withTools } from "../../model/act.ts";
 import { massOf } from "../../bench/load.ts";
 import { slingTension } from "../../figures/slings.ts";
 import { rounded, si } from "../../quantities/index.ts";
@@ -42,10 +43,7 @@ export default check({
   *performance(performance, context) {
     const { model } = performance;
     for (const event of performance.events) {
-      if ((event.kind !== "off" && event.kind !== "held") || event.assumed || !event.act.tool) continue;
-      const tool = model.library.tools.get(event.act.tool.text),
-        capacity = tool?.capacity;
-      if (!tool || capacity?.dimension !== "mass") continue;
+      if ((event.kind !== "off" && event.kind !== "held") || event.assumed) continue;
       // What is held is what comes away with it later.
       const off =
         event.kind === "off"
@@ -58,43 +56,49 @@ export default check({
             );
       const { kg, unknown } = massOf(model, off?.moved ?? event.things);
       if (kg === 0) continue;
-      const limit = si(capacity).low,
-        legs = tool.legs ?? 0,
-        name = context.name(event.things[0]!),
+      const name = context.name(event.things[0]!),
         load = `${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}`;
-      if (legs > 1 && tool.angle) {
-        const angle = si(tool.angle).low;
-        if (!(angle > 0 && angle <= Math.PI / 2) || !Number.isInteger(legs)) continue;
-        const { tension, tooFlat, formula, steps, source } = slingTension(kg, legs, angle),
-          sum = { name: "tension in each leg of a sling", formula, steps, source };
-        if (tooFlat)
+      // Hoist and sling each carry all of it.
+      for (const { text } of withTools(event.act)) {
+        const tool = model.library.tools.get(text),
+          capacity = tool?.capacity;
+        if (!tool || capacity?.dimension !== "mass") continue;
+        const limit = si(capacity).low,
+          legs = tool.legs ?? 0;
+        if (legs > 1 && tool.angle) {
+          const angle = si(tool.angle).low;
+          if (!(angle > 0 && angle <= Math.PI / 2) || !Number.isInteger(legs)) continue;
+          const { tension, tooFlat, formula, steps, source } = slingTension(kg, legs, angle),
+            sum = { name: "tension in each leg of a sling", formula, steps, source };
+          if (tooFlat)
+            yield {
+              at: event.act.at,
+              says: `${name}: the legs of ${tool.name} at ${tool.angle.written} are flatter than 30 degrees`,
+              because: sumLines(sum, tool.at),
+            };
+          else if (tension > limit)
+            yield {
+              at: event.act.at,
+              answer: { key: `${name} ${tool.id}` },
+              says: `${name}: ${load} pulls each leg of ${tool.name} with ${rounded(tension, 3)} kg at ${tool.angle.written}, over its ${capacity.written}`,
+              because: sumLines(sum, tool.at),
+            };
+        } else if (kg > limit) {
           yield {
             at: event.act.at,
-            says: `${name}: the legs of ${tool.name} at ${tool.angle.written} are flatter than 30 degrees`,
-            because: sumLines(sum, tool.at),
-          };
-        else if (tension > limit)
-          yield {
-            at: event.act.at,
+            // Held by it first and then lifted with it.
             answer: { key: `${name} ${tool.id}` },
-            says: `${name}: ${load} pulls each leg of ${tool.name} with ${rounded(tension, 3)} kg at ${tool.angle.written}, over its ${capacity.written}`,
-            because: sumLines(sum, tool.at),
+            says: `${name} weighs ${load}, over the ${capacity.written} of ${tool.name}`,
+            because: sumLines(
+              {
+                name: "load on the lifting gear",
+                formula: `${load} > ${rounded(limit, 3)} kg, all that comes away with it counted`,
+                source: `the plate of ${tool.name}, as said here`,
+              },
+              tool.at,
+            ),
           };
-      } else if (kg > limit) {
-        yield {
-          at: event.act.at,
-          // Held by it first and then lifted with it.
-          answer: { key: `${name} ${tool.id}` },
-          says: `${name} weighs ${load}, over the ${capacity.written} of ${tool.name}`,
-          because: sumLines(
-            {
-              name: "load on the lifting gear",
-              formula: `${load} > ${rounded(limit, 3)} kg, all that comes away with it counted`,
-              source: `the plate of ${tool.name}, as said here`,
-            },
-            tool.at,
-          ),
-        };
+        }
       }
     }
   },

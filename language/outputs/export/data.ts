@@ -1,5 +1,6 @@
 // The whole model as plain values for other programs: what is declared, what each procedure takes off, renews and does.
 
+import { withTools } from "../../model/act.ts";
 import { newThings } from "../../bill/new-things.ts";
 import { sizeText, threadText } from "../../bill/uses.ts";
 import type { Performance } from "../../bench/trace.ts";
@@ -421,7 +422,8 @@ function precautionData(
         wait?.seconds !== undefined && wait.decidedBy
           ? { seconds: Number(wait.seconds.toPrecision(6)), decidedBy: wait.decidedBy.of }
           : undefined,
-      tool: precaution.tool && toolName(context, precaution.tool.text),
+      tool:
+        precaution.tool && context.wording.acts.list(withTools(precaution).map(({ text }) => toolName(context, text))),
       limits,
     }),
   };

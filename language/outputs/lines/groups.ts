@@ -207,6 +207,7 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
   const things = run.flatMap((each) => each.op.things),
     numbers = run.map((each) => each.op.number);
   // The author's words of the strip act stay in the strip; those of a refit act print here.
+  const held = event && heldWith(context, event);
   const base =
     op.act ??
     (event
@@ -214,7 +215,8 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
           ...event.act,
           text: "",
           verb: op.verb,
-          tool: heldWith(context, event),
+          tool: held!.tool,
+          moreTools: held!.moreTools,
           into: undefined,
           passes: undefined,
           count: someOfPart(context, op),

@@ -1,15 +1,15 @@
-// The tool that a holder of the way back holds with.
+// The tools that a holder of the way back holds with.
 
 import type { Event } from "../../bench/trace.ts";
 import type { Act } from "../../model/act.ts";
 import type { LineContext } from "./context.ts";
 
 /** What the inverse of a holder holds with: a weight that was let go is taken again with what had carried it. */
-export function heldWith({ performance }: LineContext, event: Event): Act["tool"] {
-  if (event.kind === "gripped") return event.act.tool;
-  if (event.kind !== "let-go") return undefined;
+export function heldWith({ performance }: LineContext, event: Event): Pick<Act, "tool" | "moreTools"> {
+  if (event.kind === "gripped") return event.act;
+  if (event.kind !== "let-go") return { tool: undefined, moreTools: [] };
   const taken = event.needs
     .map((need) => performance.events[need]!)
     .find((before) => before.kind === "held" && before.thing === event.thing);
-  return event.act.tool ?? taken?.act.tool;
+  return event.act.tool || !taken ? event.act : taken.act;
 }

@@ -32,6 +32,7 @@ export function withMeans(context: LineContext, act: Act, drafts: readonly LineD
       });
   const more: Detail[] = [
     ...(isSaid ? [] : [{ sort: "with" as const, says: lines.withTool(tool) }]),
+    ...act.moreTools.map(({ text }) => ({ sort: "with" as const, says: lines.withTool(toolName(context, text)) })),
     ...(act.people === undefined || sayPeople.has(act.verb)
       ? []
       : [{ sort: "with" as const, says: acts.people(act.people) }]),

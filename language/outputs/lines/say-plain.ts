@@ -1,5 +1,6 @@
 // Lines of the acts that read alike in both halves: precautions, readings, fluids, marks, work in words, pictures, messages.
 
+import { withTools } from "../../model/act.ts";
 import { renewedTogether } from "../../bench/renewed-sets.ts";
 import { openedInPassing } from "../../bench/filler.ts";
 import type { Doing, LineDraft } from "./draft.ts";
@@ -239,8 +240,8 @@ export function precautionDetails(context: LineContext, hazard: Hazard, precauti
   const { acts } = context.wording,
     details: Detail[] = [],
     wait = waitOf(hazard, precaution);
-  if (precaution.tool)
-    details.push({ sort: "with", says: context.wording.lines.withTool(toolName(context, precaution.tool.text)) });
+  for (const tool of withTools(precaution))
+    details.push({ sort: "with", says: context.wording.lines.withTool(toolName(context, tool.text)) });
   if (wait?.seconds !== undefined)
     details.push({
       sort: "wait",

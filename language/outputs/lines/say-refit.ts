@@ -148,6 +148,8 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
           });
   for (const tie of joints) details.push(...usesDetails(context, tie));
   const mass = massOf(context.model, fitting.moved.length > 0 ? fitting.moved : indexes);
+  for (const { text } of tool ? [] : (fitting.lifted?.moreTools ?? []))
+    details.push({ sort: "with", says: context.wording.lines.withTool(toolName(context, text)) });
   if (fitting.lifted)
     details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });
   for (const by of new Set(parts.flatMap((part) => part.alignBy ?? [])))

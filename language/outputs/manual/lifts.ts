@@ -4,7 +4,7 @@ import { massOf } from "../../bench/load.ts";
 import { lumpOf } from "../../bench/ties.ts";
 import { ON_BASE, type State } from "../../bench/state.ts";
 import type { Performance, Performed } from "../../bench/trace.ts";
-import type { Act } from "../../model/act.ts";
+import { withTools, type Act } from "../../model/act.ts";
 import type { Model, Part, ThingIndex, Tool } from "../../model/model.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
 import { figureText, massText, type Units } from "../lines/figures.ts";
@@ -66,7 +66,7 @@ function isLift({ things: all, library }: Model, act: Act, things: readonly Thin
   if (act.verb !== "remove" && act.verb !== "fit") return false;
   return (
     act.people !== undefined ||
-    (act.tool !== undefined && library.tools.get(act.tool.text)?.capacity !== undefined) ||
+    withTools(act).some(({ text }) => library.tools.get(text)?.capacity !== undefined) ||
     things.some((thing) => {
       const part = all[thing];
       return part?.is === "part" && (part.liftWith !== undefined || part.liftPeople !== undefined);
@@ -129,23 +129,30 @@ function rowOf({ act, things, moved, line }: Load, context: LineContext): LiftRo
   const parts = model.parts.filter(({ index }) => things.includes(index)),
     mass = massOf(model, [...new Set(moved)]),
     notGiven = mass.unknown > 0 ? words.partsWithout(mass.unknown) : "",
-    gear = act?.tool ?? parts.map(({ liftWith }) => liftWith).find((name) => name !== undefined),
-    tool = gear && model.library.tools.get(gear.text),
+    named = act ? withTools(act) : [],
+    // What the line names goes before what the part asks for.
+    gear = named.length > 0 ? named : parts.flatMap(({ liftWith }) => liftWith ?? []).slice(0, 1),
     people = act?.people ?? parts.map(({ liftPeople }) => liftPeople).find((count) => count !== undefined);
   return {
     load: [...new Set(things)].map((thing) => model.things[thing]!.name).join(", "),
     mass: mass.kg > 0 ? [massText(mass.kg, context), notGiven].filter(Boolean).join(", ") : acts.massNotGiven,
     // Carried by so many people: no gear is lacking.
-    gear: gear ? toolName(context, gear.text) : people !== undefined && act?.verb !== "lift" ? "" : words.notGiven,
-    capacity: tool?.capacity
-      ? [figureText(tool.capacity, context, "down"), legsText(tool, context)].filter(Boolean).join(", ")
-      : gear
-        ? words.notGiven
-        : "",
+    gear:
+      gear.length > 0
+        ? acts.list(gear.map(({ text }) => toolName(context, text)))
+        : people !== undefined && act?.verb !== "lift"
+          ? ""
+          : words.notGiven,
+    capacity: gear.map(({ text }) => capacityOf(model.library.tools.get(text), context)).join("; "),
     people: people === undefined ? "" : String(people),
     line,
   };
 }
+
+const capacityOf = (tool: Tool | undefined, context: LineContext): string =>
+  tool?.capacity
+    ? [figureText(tool.capacity, context, "down"), legsText(tool, context)].filter(Boolean).join(", ")
+    : context.wording.manual.notGiven;
 
 /** The legs of a sling and their angle: its capacity is that of one leg, straight. */
 function legsText({ legs, angle }: Tool, units: Units): string {

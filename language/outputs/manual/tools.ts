@@ -1,6 +1,7 @@
 // The tools that the procedures ask: spanners from the fasteners that they turn, torque wrenches whose range covers the torques,
 // lifting gear with the mass that hangs on it, and what the acts name.
 
+import { withTools } from "../../model/act.ts";
 import type { Performance } from "../../bench/trace.ts";
 import type { Tie, Tool } from "../../model/model.ts";
 import { si } from "../../quantities/index.ts";
@@ -141,20 +142,21 @@ function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
     ];
     const label = (of: number, labels: ReadonlyMap<number, ActionLine>): string => labels.get(of)?.id ?? "";
     performance.strip.forEach(({ act, things }, i) => {
-      if (act.tool) add(context, act.tool.text, label(i, inStrip));
+      for (const tool of withTools(act)) add(context, tool.text, label(i, inStrip));
       if (act.into?.kind === "container") add(context, act.into.label, label(i, inStrip));
       for (const thing of things) {
         const hazard = context.model.things[thing],
           precaution = hazard?.is === "hazard" ? hazard.precautions.find((each) => each.kind === act.verb) : undefined;
-        if (precaution?.tool) add(context, precaution.tool.text, label(i, inStrip));
+        for (const tool of precaution ? withTools(precaution) : []) add(context, tool.text, label(i, inStrip));
       }
     });
-    for (const { op } of performance.refit) if (op.act?.tool) add(context, op.act.tool.text, label(op.number, inRefit));
+    for (const { op } of performance.refit)
+      for (const tool of op.act ? withTools(op.act) : []) add(context, tool.text, label(op.number, inRefit));
     performance.written.forEach(({ act }, i) => {
-      if (act.tool) add(context, act.tool.text, label(i, inRefit));
+      for (const tool of withTools(act)) add(context, tool.text, label(i, inRefit));
     });
     performance.finish.forEach(({ act }, i) => {
-      if (act.tool) add(context, act.tool.text, label(i, inFinish));
+      for (const tool of withTools(act)) add(context, tool.text, label(i, inFinish));
     });
   }
   return [...found.values()].map((row) => ({ ...row, for: row.for.filter(Boolean) }));

@@ -1,5 +1,6 @@
 // Strip and refit as acts with the needs between them, and as printed lines.
 
+import { withTools } from "../../model/act.ts";
 import { givenTexts } from "../lines/given.ts";
 import { reduced } from "../../bench/refit/freedom.ts";
 import type { Around, Performance, Performed, RefitPerformed } from "../../bench/trace.ts";
@@ -159,7 +160,7 @@ const around = (
 });
 
 const extras = (context: LineContext, act: Performed["act"]): Partial<RefitAct> => ({
-  ...(act.tool ? { tool: toolName(context, act.tool.text) } : {}),
+  ...(act.tool ? { tool: context.wording.acts.list(withTools(act).map(({ text }) => toolName(context, text))) } : {}),
   ...(act.into ? { into: act.into } : {}),
   ...(act.passes === undefined ? {} : { passes: act.passes }),
 });

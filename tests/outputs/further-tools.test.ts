@@ -1,0 +1,68 @@
+// An act with several tools, a precaution with several: each is printed, listed, judged and, where it is used up, bought.
+
+import { expect, test } from "vitest";
+import { billOf } from "../../language/bill/bill.ts";
+import { linesOf } from "../../language/outputs/lines/groups.ts";
+import { toolsOf } from "../../language/outputs/manual/tools.ts";
+import { check } from "../bench/refit/stage.ts";
+import { compiledText, options } from "./outputs-of.ts";
+
+const text = (acts: string): string => `tool crane "Crane" { kind hoist  capacity 500 kg }
+tool sling "Sling" { capacity 100 kg }
+tool pin "Locking pin"
+tool block-hoist "Chain block" { capacity 500 kg }
+consumable rag "Rag" { pack 1 kg }
+unit box "Box" {
+  base foot
+  no pressure "Open."
+  part foot "Foot" { mass 90 kg }
+  part lid "Lid" { mass 250 kg  rests on foot }
+  hazard weight crushing danger "Weight" { on lid  precaution block "Raise it." "Put the pin in." with block-hoist with pin back "Lower it." }
+}
+procedure p "P" for box {
+  aim lid off
+  step { block weight ${acts} }
+}
+`;
+const printed = (acts: string): string => {
+  const { performances } = compiledText(text(acts)),
+    { strip, refit } = linesOf(performances[0]!, options);
+  return [strip, refit]
+    .flat()
+    .flatMap((group) => group.lines)
+    .map((line) => JSON.stringify(line))
+    .join("\n");
+};
+
+test("every tool of a line is printed, in the strip and where the part is lowered in again", () => {
+  const all = printed("lift lid with crane with sling");
+  for (const name of ["crane", "sling"])
+    expect(all.match(new RegExp(`\\b${name}\\b`, "gi"))!.length).toBeGreaterThan(1);
+  expect(all).toMatch(/chain block/i);
+  expect(all).toMatch(/locking pin/i);
+  expect(all).toContain("Raise it. Put the pin in.");
+});
+
+test("every tool of a line stands in the list of tools", () => {
+  const { performances } = compiledText(text("lift lid with crane with sling")),
+    all = JSON.stringify(
+      toolsOf(
+        performances.map((performance) => ({ performance, lines: linesOf(performance, options) })),
+        options,
+      ),
+    );
+  for (const name of ["Crane", "Sling", "Locking pin", "Chain block"]) expect(all).toContain(name);
+});
+
+test("hoist and sling each carry all of the load, whichever is named first", () => {
+  for (const gear of ["with crane with sling", "with sling with crane"]) {
+    const found = check(text(`lift lid ${gear}`)).findings.filter(({ code }) => code === "lift/capacity");
+    expect(found.map(({ says }) => says)).toEqual(["Lid weighs 250 kg, over the 100 kg of Sling"]);
+  }
+  expect(check(text("lift lid with crane")).findings.filter(({ code }) => code === "lift/capacity")).toEqual([]);
+});
+
+test("what is used up as a further tool is bought", () => {
+  const { performances } = compiledText(text("lift lid with crane clean foot with pin with rag"));
+  expect(JSON.stringify(billOf(performances, { units: 1, beadWaste: 0.1 }))).toContain("Rag");
+});

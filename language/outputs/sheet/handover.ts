@@ -53,25 +53,41 @@ export const handoverSheet = tableSheet(handoverKind);
 
 /** Lists that grow with every step. */
 interface Growing {
-  readonly off: readonly string[];
-  readonly standing: readonly string[];
+  readonly off: readonly Told[];
+  readonly standing: readonly Told[];
+}
+
+/** A name, and what it is told with: where the thing lies, or what a precaution is against. */
+interface Told {
+  readonly name: string;
+  readonly at: string;
 }
 
 /** Among other tables a list says what is new, as long as all that the table before says still holds. */
-function sinceBefore(now: readonly string[], before: readonly string[], asBefore: string): string {
-  const still = before.length > 0 && before.every((each) => now.includes(each));
-  return (still ? [asBefore, ...now.filter((each) => !before.includes(each))] : now).join("; ");
+function sinceBefore(
+  now: readonly Told[],
+  before: readonly Told[],
+  { asBefore, lies }: Made["options"]["wording"]["benchSheets"]["handover"],
+): string {
+  const isIn = (list: readonly Told[], { name, at }: Told): boolean =>
+      list.some((each) => each.name === name && each.at === at),
+    still = before.length > 0 && before.every((each) => isIn(now, each)),
+    fresh = still ? now.filter((each) => !isIn(before, each)) : now;
+  // What lies in one place, or is against one thing, is told together: thirty names of one tray say it once.
+  const groups = [...Map.groupBy(fresh, (each) => each.at)].map(([where, all]) =>
+    lies(all.map(({ name }) => name).join(", "), where),
+  );
+  return [...(still ? [asBefore] : []), ...groups].join("; ");
 }
 
-const standingAt = (s: State, { model }: Performance, { wording: { kinds } }: Made["options"]): string[] =>
+const standingAt = (s: State, { model }: Performance, { wording: { kinds } }: Made["options"]): Told[] =>
   model.precautions
     .filter(({ number }) => at(s.standing, number) !== 0)
-    .map(({ kind, hazard }) => `${kinds.precautionShort(kind)} (${model.things[hazard]!.name})`);
+    .map(({ kind, hazard }) => ({ name: kinds.precautionShort(kind), at: model.things[hazard]!.name }));
 
 /** What is off, each with where its line put it. */
-function offAt(s: State, { model }: Performance, { context, strip }: Lines): string[] {
-  const { handover } = context.wording.benchSheets,
-    lies = new Map<string, string>();
+function offAt(s: State, { model }: Performance, { strip }: Lines): Told[] {
+  const lies = new Map<string, string>();
   for (const line of actionsIn(strip)) {
     const where = line.details.find(({ sort }) => sort === "goes-to")?.says.replace(/\.$/, "");
     if (where !== undefined) for (const { id } of line.items) lies.set(id, where);
@@ -79,7 +95,7 @@ function offAt(s: State, { model }: Performance, { context, strip }: Lines): str
   return [
     ...model.parts.filter((part) => lumpOf(s, part.index) !== ON_BASE),
     ...model.ties.filter((tie) => tie.fastener && isOut(model, s, tie.index)),
-  ].map((thing) => handover.lies(thing.name, lies.get(thing.id) ?? ""));
+  ].map(({ name, id }) => ({ name, at: lies.get(id) ?? "" }));
 }
 
 /** @param told what the table before this one says; empty where it stands alone. */
@@ -101,7 +117,7 @@ function factsAt(s: State, performance: Performance, { context }: Lines, now: Gr
   return [
     ...(hanging.length > 0 ? [row(handover.hangs, `${names(hanging)}. ${handover.doNotStop}`)] : []),
     ...(lifted.length > 0 ? [row(handover.lifted, names(lifted))] : []),
-    row(handover.off, sinceBefore(now.off, told.off, handover.asBefore)),
+    row(handover.off, sinceBefore(now.off, told.off, handover)),
     row(
       handover.loose,
       loose
@@ -112,7 +128,7 @@ function factsAt(s: State, performance: Performance, { context }: Lines, now: Gr
         )
         .join("; "),
     ),
-    row(handover.standing, sinceBefore(now.standing, told.standing, handover.asBefore)),
+    row(handover.standing, sinceBefore(now.standing, told.standing, handover)),
     row(handover.open, names(model.fluids.filter((fluid) => has(fluid, DRAINED)))),
     row(handover.closed, names(model.things.filter((thing) => has(thing, CAPPED)))),
     row(handover.aside, names(model.parts.filter((part) => has(part, ASIDE)))),

@@ -119,7 +119,7 @@ footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
 html{font-size:10pt}
 body{max-width:none;padding:0}
 h2{break-before:auto}h2,h3,h4{break-after:avoid}
-thead{display:table-header-group;break-after:avoid}tr,.scroll.short,.panel,.write{break-inside:avoid}caption,h2+p{break-after:avoid}${draftMarkStyle}tbody tr:first-child{break-before:avoid}.told{break-after:avoid}#diagram{break-before:page}
+thead{display:table-header-group;break-after:avoid}tr,.scroll.short,.panel,.write{break-inside:avoid}caption,h2+p{break-after:avoid}${draftMarkStyle}tbody tr:is(:nth-child(-n+2),:last-child){break-before:avoid}.told{break-after:avoid}#diagram{break-before:page}
 a{color:inherit;text-decoration:none}
 .scroll{overflow:visible}.drawn svg{max-width:100%;height:auto;max-height:200mm}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}

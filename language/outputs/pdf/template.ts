@@ -183,15 +183,25 @@ export const template = String.raw`
   ..b.rows.map(action),
 )
 
+// Rows that a page's end may not part, the first two and the last two, hang on a cell of no width that spans both.
 #let listing(b) = {
+  let row-of(r) = r.map(c => if c.len() == 0 { v(0.9em) } else { w(c) })
+  let count = b.rows.len()
+  let ties = not b.whole and not b.high and count > 3
+  let tie = table.cell(rowspan: 2, breakable: false, inset: 0pt, stroke: none)[]
+  let wide(cells) = (..cells.slice(0, -1), table.cell(colspan: 2, cells.last()))
   let body = {
     set text(b.size * 1pt)
     set table.cell(breakable: b.high)
+    let heads = b.heads.map(h => strong(w(h)))
     table(
-      columns: b.widths.map(x => x * 1fr),
+      columns: b.widths.map(x => x * 1fr) + if ties { (0pt,) },
       align: b.aligns.map(a => if a == "right" { right } else { left }),
-      table.header(..b.heads.map(h => strong(w(h)))),
-      ..b.rows.map(r => r.map(c => if c.len() == 0 { v(0.9em) } else { w(c) })).flatten(),
+      table.header(..if ties { wide(heads) } else { heads }),
+      ..b.rows.enumerate().map(((i, r)) => {
+        let cells = row-of(r)
+        if not ties { cells } else if i == 0 or i == count - 2 { (..cells, tie) } else if i == 1 or i == count - 1 { cells } else { wide(cells) }
+      }).flatten(),
     )
   }
   if b.caption.len() == 0 { block(above: 1em, below: 1.4em, breakable: not b.whole, body) } else { show figure: set block(breakable: not b.whole); figure(kind: table, supplement: none, caption: w(b.caption), body) }

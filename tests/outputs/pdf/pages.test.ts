@@ -5,6 +5,7 @@ import { pdfOf } from "../../../language/cli/pdf/pdf.ts";
 import { manualDocument } from "../../../language/outputs/manual/build.ts";
 import { manualPrint } from "../../../language/outputs/pdf/manual-print.ts";
 import { par } from "../../../language/outputs/pdf/pieces.ts";
+import { table } from "../../../language/outputs/pdf/table.ts";
 import type { Block, Index, PrintDocument } from "../../../language/outputs/pdf/print.ts";
 import { compiledExample, options } from "../outputs-of.ts";
 import { readPdf } from "./pdf-text.ts";
@@ -53,4 +54,31 @@ test("an index over several pages runs down each page's columns, then on", async
     pages = await pagesOf([line, begins("Index"), index]);
   expect(pages.length).toBeGreaterThan(3);
   expect(pages.flatMap(({ painted }) => painted.match(/Thing \d{3}/g) ?? [])).toEqual(names);
+});
+
+test("a long table leaves no row alone, neither its first at the foot of a page nor its last at the head of one", async () => {
+  const lengths = Array.from({ length: 18 }, (_, i) => 14 + i),
+    row = (of: number, k: number): string => `t${of}r${k}of`;
+  const pages = await pagesOf(
+      lengths.flatMap((length, i): Block[] => [
+        begins(`Table ${i + 1}`),
+        ...Array.from({ length: 26 + i }, (_, k) => par(`Line ${k + 1}.`)),
+        table<number>(
+          "",
+          [
+            { head: "No.", cell: (k) => row(i, k), isHead: true },
+            { head: "What", cell: (k) => `Words of row ${k}` },
+          ],
+          Array.from({ length }, (_, k) => k),
+          167,
+        ),
+      ]),
+    ),
+    pageOf = (says: string): number => pages.findIndex(({ tagged }) => tagged.includes(says));
+  const over = lengths.filter((length, i) => pageOf(row(i, 0)) !== pageOf(row(i, length - 1)));
+  expect(over.length).toBeGreaterThan(5);
+  lengths.forEach((length, i) => {
+    expect(pageOf(row(i, 0)), `the first two of table ${i + 1}`).toBe(pageOf(row(i, 1)));
+    expect(pageOf(row(i, length - 2)), `the last two of table ${i + 1}`).toBe(pageOf(row(i, length - 1)));
+  });
 });

@@ -66,13 +66,18 @@ test("an instrument is held against the limits that it has to show", () => {
   const text = (range: string, limit: string): string =>
     `tool t "Gauge" { range ${range} }\n${stage(lid, `step { measure gap on lid "Gap" ${limit} with t undo screws remove lid }`, "aim lid off")}`;
   expect(all(text("0..1 mm", "at most 0.4 mm"))).toEqual([]);
+  // Leaves of a feeler gauge are laid together; a gauge of pressure stays at its end.
   expect(all(text("0..1 mm", "0.8..1.2 mm"))).toEqual([]);
+  expect(all(text("0..16 bar", "8..30 bar"))).toEqual(["measure/tool-range"]);
+  expect(all(text("1..16 bar", "0.5..8 bar"))).toEqual([]);
   expect(all(text("0..1 in", "at most 25.4 mm"))).toEqual([]);
   expect(all(text("0..1 mm", "at most 4 mm"))).toEqual(["measure/tool-range"]);
   expect(all(text("0..16 bar", "at most 4 mm"))).toEqual(["measure/tool-range"]);
   // A spring balance on a lever reads a torque, a multimeter has more than one scale.
   expect(all(text("0..250 N", "at most 5 N·m"))).toEqual([]);
   expect(all(text("0..600 V", "at least 5 Mohm"))).toEqual([]);
+  expect(all(text("0.05..1 mm", "at least 5 Mohm"))).toEqual(["measure/tool-range"]);
+  expect(all(text("10..500 Hz", "at most 4 mm"))).toEqual(["measure/tool-range"]);
 });
 
 test("a temporary thing taken off before it is put on is one mistake", () => {

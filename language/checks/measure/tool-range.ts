@@ -2,12 +2,13 @@
 
 import { dimensionNames, si, type Dimension, type Quantity } from "../../quantities/index.ts";
 import type { Span } from "../../findings/finding.ts";
-import type { Name } from "../../model/act.ts";
+import { withTools, type Name } from "../../model/act.ts";
 import type { Entry } from "../../model/model.ts";
 import { check, type Draft } from "../check.ts";
 
 interface Reading {
   readonly tool: Name | undefined;
+  readonly moreTools: readonly Name[];
   readonly limits: { readonly value?: Quantity; readonly atLeast?: Quantity; readonly atMost?: Quantity } | undefined;
   readonly at: Span;
 }
@@ -56,15 +57,15 @@ export default check({
     };
     for (const { body, refit, finish } of model.procedures.values())
       for (const entries of [body, refit, finish]) walk(entries);
-    for (const { tool, limits, at } of readings) {
-      const of = tool && model.library.tools.get(tool.text),
-        { range } = of ?? {};
-      if (!of || !range || !limits) continue;
+    for (const { limits, at, ...named } of readings) {
+      const tools = withTools(named).map(({ text }) => model.library.tools.get(text));
+      if (!limits) continue;
       for (const limit of [limits.value, limits.atLeast, limits.atMost]) {
-        if (!limit) continue;
+        if (!limit || !tools.every((tool) => tool?.range && !canRead(tool.range, limit))) continue;
+        const of = tools[0],
+          range = of?.range;
+        if (!of || !range) continue;
         const isOther = limit.dimension !== range.dimension;
-        if (isOther && !(plain.has(limit.dimension) && plain.has(range.dimension))) continue;
-        if (!isOther && !isOutside(limit, range)) continue;
         const draft: Draft = {
           at,
           says: `The range of ${of.name} is ${range.written}, and the limit is ${limit.written}${isOther ? `, a figure of ${dimensionNames[limit.dimension].title}` : ""}`,
@@ -89,10 +90,32 @@ const plain: ReadonlySet<Dimension> = new Set<Dimension>([
   "volume",
 ]);
 
-/** No figure of the limit lies in the range; a hair beside its ends is in it. */
+/** What shows one of these shows none of the plain ones of the other list; a multimeter has a scale of temperature. */
+const electric: ReadonlySet<Dimension> = new Set<Dimension>([
+    "voltage",
+    "current",
+    "resistance",
+    "capacitance",
+    "frequency",
+    "power",
+  ]),
+  mechanical: ReadonlySet<Dimension> = new Set<Dimension>(["length", "pressure", "volume"]);
+
+/** Can an instrument of this range tell whether the limit is kept? */
+function canRead(range: Quantity, limit: Quantity): boolean {
+  const [a, b] = [range.dimension, limit.dimension];
+  if (a === b) return !isOutside(limit, range);
+  const apart = (electric.has(a) && mechanical.has(b)) || (mechanical.has(a) && electric.has(b));
+  return !apart && !(plain.has(a) && plain.has(b));
+}
+
+/**
+ * No figure of the limit lies in the range; of what is no length, the upper one over it is enough, since a gauge stays at its end where
+ * feelers are laid together. A hair beside its ends is in it.
+ */
 function isOutside(limit: Quantity, range: Quantity): boolean {
   const { low, high } = si(limit),
     { low: from, high: to } = si(range),
     hair = 1e-9 * Math.max(Math.abs(from), Math.abs(to));
-  return high < from - hair || low > to + hair;
+  return high < from - hair || (limit.dimension === "length" ? low : high) > to + hair;
 }

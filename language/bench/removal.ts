@@ -1,6 +1,7 @@
 // What comes along when parts are removed, and which ties still hold them. Questions only; local to what hangs on the parts.
 
 import type { ThingIndex } from "../model/model.ts";
+import { kindIn, partKinds } from "../tables/index.ts";
 import type { Bench } from "./bench.ts";
 import { partOf, tieOf, type Edge } from "./machine.ts";
 import { smallestSet } from "./smallest-set.ts";
@@ -62,8 +63,11 @@ function comesAlong(
   if (anchors.some((a) => its.has(a))) return false;
   for (const part of its) {
     if (clampOf(bench, part, s).length > 0) return false;
+    // A lead or hose that is laid in something which stays is torn out of it, or holds what goes.
+    const isLaid = kindIn(partKinds, partOf(bench.model, part).kind)?.limp === true;
     for (const e of bench.machine.edges[part]!)
-      if (e.undone && e.hangs && !its.has(e.to) && !moved.has(e.to) && isLive(bench.model, s, part, e)) return false;
+      if ((e.undone || isLaid) && e.hangs && !its.has(e.to) && !moved.has(e.to) && isLive(bench.model, s, part, e))
+        return false;
   }
   return true;
 }

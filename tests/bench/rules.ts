@@ -68,6 +68,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       "what is bolted to a part and held by the rest only in passing comes along with it, and is off with it",
     ],
     [
+      "removal.ts#comesAlong",
+      ties,
+      "a lead or hose that is laid in what stays does not come along with what it is plugged to",
+    ],
+    [
       "remove.ts#clampedBy",
       ties,
       "what lies in a joint: still clamped by what is in, then between the two, then free; refused once",

@@ -298,3 +298,17 @@ test("a joint that lets go in passing is behind something: its part is in sight,
     "Gland cannot go on: Gland belongs behind Piston, which is on already",
   ]);
 });
+
+test("a lead or hose that is laid in what stays does not come along with what it is plugged to", () => {
+  for (const kind of ["cable", "hose", "loom"]) {
+    const facts = `part box "Box"\n fastener feet screw "Feet" { joins box to b }
+      part lead ${kind} "Lead" { fits b }\n joint plug connector "Plug" { joins lead to box }`;
+    expect(says(stage(facts, "step { undo feet remove box }")), kind).toEqual([
+      "Box cannot come off: still held by Plug",
+    ]);
+    expect(says(stage(facts, "step { undo feet undo plug remove box }")), kind).toEqual([]);
+    // Named itself it comes off with it; laid in what goes it goes along.
+    expect(says(stage(facts, "step { undo feet remove box, lead together }")), kind).toEqual([]);
+    expect(says(stage(facts.replace("fits b", "fits box"), "step { undo feet remove box }")), kind).toEqual([]);
+  }
+});

@@ -226,10 +226,15 @@ function precautionsLeft(bench: Bench, start: State, leaves: Leaves, blame: Span
   }
 }
 
+/** A procedure that builds up again says itself what it lines up, and is judged by that. */
+const isBuiltUpApart = ({ model }: Bench): boolean =>
+  [...model.procedures.values()].some(({ aims }) => aims.some(({ is }) => is === "all-in"));
+
 function marksUnused(bench: Bench, missing: ReadonlySet<ThingIndex>): void {
-  if (bench.computed) return;
   for (const [label, where] of bench.marksAt) {
     const things = bench.state.marks.get(label)?.things;
+    // A computed way back lines up what meets; a mark on one thing alone meets nothing.
+    if (bench.computed && (things?.length !== 1 || isBuiltUpApart(bench))) continue;
     if (
       !things ||
       bench.aligned.has(label) ||
@@ -237,6 +242,8 @@ function marksUnused(bench: Bench, missing: ReadonlySet<ThingIndex>): void {
     )
       continue;
     if (things.some((t) => missing.has(t) || isDoubtful(bench, t))) continue;
-    report(bench, where, things, [reasonOf("refit/mark-unused", { words: [label, "never"], by: things, at: where })]);
+    report(bench, where, things, [
+      reasonOf("refit/mark-unused", { words: [label, bench.computed ? "alone" : "never"], by: things, at: where }),
+    ]);
   }
 }

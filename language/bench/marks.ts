@@ -2,7 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
-import { isUnknown } from "./access.ts";
+import { isAside, isUnknown } from "./access.ts";
 import { isAssumed, joinsSameLack, reasonOf, report, type Bench } from "./bench.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
 import { A_DOUBT, A_OUT, NEVER } from "./state.ts";
@@ -26,6 +26,19 @@ function acrossWhatIsApart(bench: Bench, act: Act, things: readonly ThingIndex[]
   const parts = things.filter((thing) => isPart(bench.model, thing) && !isUnknown(bench, thing)),
     [first] = parts;
   if (bench.phase !== "strip" || first === undefined) return;
+  const aside = parts.length > 1 ? parts.find((part) => isAside(bench.state, part)) : undefined;
+  if (aside !== undefined && !isAssumed(bench, aside, A_DOUBT)) {
+    const moved = bench.events.findLast(({ kind, thing }) => kind === "aside" && thing === aside);
+    if (moved?.assumed !== false) return;
+    return report(
+      bench,
+      act.at,
+      [aside],
+      [reasonOf("sequence/already-undone", { thing: aside, words: ["mark aside"], at: moved.act.at })],
+      act,
+      around,
+    );
+  }
   const apart = parts.find((part) => !together(bench.state, part, first));
   if (apart === undefined || isAssumed(bench, apart, A_DOUBT) || isAssumed(bench, first, A_DOUBT)) return;
   const by = bench.events.findLast(

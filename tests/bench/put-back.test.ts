@@ -285,6 +285,26 @@ test("a mark on what came off is lined up by the end; one on what never parted n
   ]);
 });
 
+test("a mark on one thing alone is lined up by nothing, unless the author lines it up himself", () => {
+  const text = (acts: string, more = ""): string => stage(lid, `step { ${acts} ${lidOff} ${more} }`, "aim lid off");
+  expect(codes(text("mark lid as M"))).toEqual(["refit/mark-unused"]);
+  expect(findings(text("mark lid as M"))[0]!.says).toBe(
+    "M is on Lid alone: nothing is lined up by it. Name what it meets as well, mark A, B as M",
+  );
+  expect(codes(text("mark lid, b as M"))).toEqual([]);
+  expect(codes(text("mark lid as M", "refit { reverse align M }"))).toEqual([]);
+});
+
+test("what is moved aside is marked before it is moved", () => {
+  const facts = `part motor "Motor" { rests on b }\n part hub "Hub" { fits b behind motor }`,
+    text = (acts: string): string => stage(facts, `step { ${acts} remove hub }`, "aim hub off");
+  expect(codes(text("mark motor, b as M slide motor"))).toEqual([]);
+  expect(codes(text("slide motor mark motor, b as M"))).toEqual(["sequence/already-undone"]);
+  expect(findings(text("slide motor mark motor, b as M"))[0]!.says).toBe(
+    "Motor is moved aside already, and parts are marked while they are together",
+  );
+});
+
 test("a mark between a nut and its shaft is lined up as well, in a way back that is written out", () => {
   const made = `mark screws, lid as M ${lidOff}`;
   expect(says(lid, made, "fit lid fit screws align M")).toEqual([]);

@@ -59,8 +59,10 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason) =>
-    reason.words[1] === "never"
-      ? `${reason.words[0]} is never lined up`
-      : `${reason.words[0]} is not lined up before this`,
+  reason: ({ words: [label, how], by }, context) =>
+    how === "alone"
+      ? `${label} is on ${context.name(by[0]!)} alone: nothing is lined up by it. Name what it meets as well, mark A, B as ${label}`
+      : how === "never"
+        ? `${label} is never lined up`
+        : `${label} is not lined up before this`,
 });

@@ -69,6 +69,8 @@ export default benchCheck({
         return `${name} is not capped`;
       case "mark":
         return `${name} is off already, and parts are marked while they are together`;
+      case "mark aside":
+        return `${name} is moved aside already, and parts are marked while they are together`;
       case "tag":
         return `${name} is undone already, and an end is tagged while still made`;
       default:

@@ -109,7 +109,7 @@ procedure p "P" for u { aim b, c off
   const [one, two] = tablesOf(handoverSheet, input),
     row = (table: SheetTable | undefined, fact: string): string =>
       table!.rows.find(([head]) => head === fact)?.[1] ?? "";
-  expect(row(two, "Off, and where it lies").split("(Into tray A)")).toHaveLength(2);
+  expect(row(two, "Off, and where it lies").split("(into tray A)")).toHaveLength(2);
   expect(row(one, "Held: do not leave it so")).toBe("B. A load is held: do not stop here.");
   expect(row(one, "Loose or partly out")).toBe("Screws: 1 of 3 still in");
   expect(row(two, "Off, and where it lies")).toMatch(/C \(into bag 2\).*Screws \(into tray A\)/);

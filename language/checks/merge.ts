@@ -112,12 +112,14 @@ const figureCodes = [
   "tool/wrench-range",
 ];
 /**
- * What one cause at one place shows as: a figure that is wrong, an act that was refused with what should have been off already. Others
- * that stand at one place are mistakes of their own.
+ * What one cause at one place shows as: a figure that is wrong, an act that was refused with what should have been off already, an aim
+ * that is not reached. Others that stand at one place are mistakes of their own.
  */
 const causes: readonly { readonly leads: readonly string[]; readonly follows: readonly string[] }[] = [
   { leads: figureCodes, follows: figureCodes },
   { leads: ["sequence/still-held", "sequence/blocked"], follows: ["lift/over-guideline", "refit/impossible"] },
+  // One aim, not reached.
+  { leads: ["removal/missing"], follows: ["removal/never-undone"] },
 ];
 const weights: readonly Finding["severity"][] = ["error", "warning", "question", "hint"];
 const graver = (a: Finding["severity"], b: Finding["severity"]): Finding["severity"] =>

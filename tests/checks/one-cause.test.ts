@@ -150,11 +150,6 @@ test("mistakes of their own that stand at one place are told each", () => {
     "step { clean b }",
   );
   expect(all(text, /^hazard\/(?:no-proof|signal)/)).toEqual(["hazard/no-proof", "hazard/signal-too-low"]);
-  const aims = `part lid "Lid"\n part fan "Fan" { fits b }\n fastener screws screw "Screws" { joins lid to b }`;
-  expect(codes(stage(aims, 'step { note "Nothing." }', "aim screws, fan off"))).toEqual([
-    "removal/missing",
-    "removal/never-undone",
-  ]);
 });
 
 test("a block whose first line is lost is that slip, with the names that the line would have declared", () => {

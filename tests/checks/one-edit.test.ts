@@ -247,3 +247,71 @@ test("statements of order against one and the same fact of the way back are one 
   }
   expect(reasonsOf(findings(text("order lid before card\norder card after lid"))[0])).toContain("said here too");
 });
+
+test("what an aim misses is one finding, whether it stays on or stays in", () => {
+  const facts = `part lid "Lid"\n part fan "Fan" { fits b }\n fastener screws screw "Screws" { joins lid to b }`,
+    [first, ...more] = findings(stage(facts, 'step { note "Nothing." }', "aim screws, fan off"));
+  expect(more).toEqual([]);
+  expect(first).toMatchObject({ code: "removal/missing", severity: "error" });
+  expect(reasonsOf(first)).toContain("Screws are never undone");
+});
+
+const boxed = (inside: string, steps: string): string => stage(`option heater "Heater"\n ${inside}`, steps, "aim none");
+
+test("names that all stand under one condition, and that nothing has, are the one block of declarations that is missing", () => {
+  const steps = "step {\n if heater {\n undo coil-screws\n remove coil\n }\n clean b\n }",
+    block = `if heater {\n part coil "Coil"\n fastener coil-screws screw "Coil screws" { joins coil to b }\n }`;
+  expect(codes(boxed(block, steps))).toEqual([]);
+  const [first, ...more] = findings(boxed("", steps));
+  expect(more).toEqual([]);
+  expect(first!.code).toBe("names/unknown");
+  expect(reasonsOf(first).join()).toContain("coil is not declared in U");
+  // Under no condition each is one of its own.
+  expect(codes(boxed("", "step { undo coil-screws  remove coil }"))).toEqual(["names/unknown", "names/unknown"]);
+});
+
+test("readings like no other name are the one step that is missing, or the procedure that nothing declares", () => {
+  const steps = (before: string): string =>
+    stage(
+      "",
+      `${before}\n step "Tell" {\n if wall fails {\n note "Wall."\n }\n if seam fails {\n note "Seam."\n }\n }`,
+      "aim none",
+    );
+  expect(
+    codes(steps('step "Look" {\n inspect wall on b "Whole" else "Tell."\n inspect seam on b "Whole" else "Tell."\n }')),
+  ).toEqual([]);
+  const [first, ...more] = findings(steps(""));
+  expect(more).toEqual([]);
+  expect(reasonsOf(first).join()).toContain("seam is not declared in U");
+  const called = findings(steps("do look-over"));
+  expect(called.map(({ says }) => says)).toEqual([
+    "look-over is not declared in this file or in any that it uses: a procedure or step is due",
+  ]);
+  expect(called[0]!.because).toHaveLength(2);
+});
+
+test("a unit, or a procedure, that nothing declares is one mistake in whatever files ask for it", () => {
+  const texts = {
+    "strip.strip": `use "box.strip"\nprocedure p "P" for drive {\n aim none\n step { note "Look." }\n}\n`,
+    "box.strip": `unit box "Box" {\n base b\n part b "Base"\n part drive "Drive" { is unit drive  rests on b }\n}\n`,
+  };
+  const [first, ...more] = found(texts);
+  expect(more).toEqual([]);
+  expect(first!.code).toBe("names/unknown");
+  expect(first!.because.some(({ at }) => at?.file === "strip.strip")).toBe(true);
+});
+
+test("a hazard that is spoken of and not declared is why no hazard of its kind is declared", () => {
+  const text = (hazard: string): string =>
+    stage(
+      `part motor motor "Motor" { supply 400 V ac  rests on b }\n${hazard}`,
+      "step {\n isolate mains\n prove-dead mains\n remove motor\n }",
+      "aim motor off",
+    );
+  const mainsHazard = `hazard mains electrical danger "Mains" { on motor  source mains  voltage 400 V ac  precaution isolate "Open it." back "Close it."  precaution prove-dead "Test it." }`;
+  expect(codes(text(mainsHazard))).toEqual([]);
+  const [first, ...more] = findings(text(""));
+  expect(more).toEqual([]);
+  expect(first).toMatchObject({ code: "names/unknown", severity: "error" });
+  expect(reasonsOf(first).join()).toContain("no hazard of kind electrical is declared or dismissed");
+});

@@ -7,6 +7,7 @@ import type { Span } from "../../findings/finding.ts";
 import type { SourceFile } from "../../names/project.ts";
 import { eachItem } from "../../syntax/index.ts";
 import { check } from "../check.ts";
+import { lostHazard } from "../lost-thing.ts";
 import { lostHeads } from "../lost-heads.ts";
 import { hazardSkeleton } from "../hazard-skeleton.ts";
 
@@ -43,7 +44,7 @@ export default check({
       yield {
         at: thing.at,
         says: `${thing.name} ${asked.why}, and no hazard of kind ${asked.kind} is declared or dismissed`,
-        within: unreadOn(project.files.get(model.at.file), thing),
+        within: unreadOn(project.files.get(model.at.file), thing) ?? lostHazard(project, model),
         fixes: hazardSkeleton(project.files.get(thing.at.file), thing, asked.kind),
       };
     }
@@ -54,7 +55,9 @@ export default check({
     yield {
       at: act.at,
       says: `${thing === undefined ? "What is heated here" : model.things[thing]!.name} is hot after this, and no hazard of kind hot is declared or dismissed`,
-      within: unreadOn(project.files.get(model.at.file), thing === undefined ? undefined : model.things[thing]),
+      within:
+        unreadOn(project.files.get(model.at.file), thing === undefined ? undefined : model.things[thing]) ??
+        lostHazard(project, model),
       fixes:
         thing === undefined
           ? []

@@ -1,5 +1,6 @@
 // A name that stands for nothing here: misspelt, not declared, or the name of something of another kind.
 
+import type { Project, SourceFile } from "../../names/project.ts";
 import { synonyms } from "../../tables/index.ts";
 import { check, type Answer } from "../check.ts";
 import { doubledFor } from "../doubled-names.ts";
@@ -8,7 +9,8 @@ import { nearestName } from "../near-names.ts";
 import { listed } from "../bench-check.ts";
 import type { Due } from "../due-names.ts";
 import { surveyOf, type Unknown } from "../survey-of-names.ts";
-import { declaredUnused, useAnswer } from "../unused-files.ts";
+import { conditionOf, lostProcedureFor } from "../stood-together.ts";
+import { declaredUnused, linkOf, useAnswer } from "../unused-files.ts";
 
 /** What is due, as a sentence says it. */
 const dueWords: Readonly<Record<Due, string>> = {
@@ -101,8 +103,9 @@ export default check({
       yield {
         at,
         says,
-        answer: useAnswer(project, file, unknown) ?? answerTo(unknown, says),
-        within: doubledFor(project, unknown) ?? lostHeadFor(project, unknown),
+        answer: useAnswer(project, file, unknown) ?? answerTo(project, file, unknown, says),
+        within:
+          doubledFor(project, unknown) ?? lostHeadFor(project, unknown) ?? lostProcedureFor(project, file, unknown),
         fixes: other
           ? [other.fix]
           : near === undefined
@@ -114,15 +117,32 @@ export default check({
 });
 
 /** However often it is used, and whatever is due at each place: one declaration, or one line of positions, would answer them all. */
-function answerTo(unknown: Unknown, says: string): Answer {
+function answerTo(project: Project, file: SourceFile, unknown: Unknown, says: string): Answer {
   const { unit, text, due, candidates, is } = unknown;
-  // A part that is a unit often has its name: with the part gone, the unit is found at every place.
+  // A part that is a unit often has its name: with the one gone, the other is found at every place.
   if (is === "unit" && inUnit.has(due)) return { key: `${unit ?? ""} ${text.split(".")[0]!}` };
-  if (!isMissing(unknown)) return { key: says };
+  const isUnit = due === "unit" && is === "part";
+  if (!isUnit && !isMissing(unknown)) return { key: says };
+  if (due === "unit" || isProcedure(project, unknown))
+    return { key: `at the top ${text} ${linkOf(project, file.path)}` };
+  if (due === "position" && candidates.length === 0) return { key: `${unit ?? ""} positions` };
+  if (nearestName(text, candidates) === undefined) {
+    // The one step that they were read in is missing, or the one block of declarations that stood under this condition.
+    if (due === "condition") return { key: `${unit ?? ""} readings` };
+    const condition = conditionOf(project, unknown);
+    if (condition !== undefined) return { key: `${unit ?? ""} ${condition}` };
+  }
   // `cylinder.barrel`, said of the unit that stands inside, and `barrel` said in that unit are one name.
-  const own = text.slice(text.lastIndexOf(".") + 1);
-  return { key: `${unit ?? ""} ${due === "position" && candidates.length === 0 ? "positions" : own}` };
+  return { key: `${unit ?? ""} ${text.slice(text.lastIndexOf(".") + 1)}` };
 }
+
+/** A `do` may name a step; what another line needs, or goes back by, is a procedure, in whatever unit it is spoken of. */
+const isProcedure = (project: Project, { due, text }: Unknown): boolean =>
+  due === "procedure" ||
+  (due === "procedure or step" &&
+    [...project.files.values()].some((file) =>
+      surveyOf(project, file).unknown.some((one) => one.due === "procedure" && one.text === text),
+    ));
 
 /** Nothing at all has it; else it is only the wrong sort of thing here, or has other pieces. */
 const isMissing = ({ is, pieces }: Unknown): boolean => is === undefined && pieces === undefined;

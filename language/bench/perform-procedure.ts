@@ -13,6 +13,7 @@ import { doneBy, judgeLeft } from "./left-otherwise.ts";
 import { togetherLeftOut } from "./left-out.ts";
 import type { Likeness } from "./likeness.ts";
 import { mover } from "./moved.ts";
+import { judgeNothingBetween } from "./nothing-between.ts";
 import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { judgeLeftUntil, leftUntil, neededBefore, promisedFor } from "./procedures-before.ts";
@@ -220,6 +221,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State): Pe
   }
   judgeAim(bench, procedure, around);
   judgeLeftLoose(bench);
+  judgeNothingBetween(bench);
   judgeTurned(bench);
   judgeOldStays(bench);
   judgeOpenDrains(bench);

@@ -76,6 +76,7 @@ import removalLeftLoose from "./removal/left-loose.ts";
 import removalMissing from "./removal/missing.ts";
 import removalNeverUndone from "./removal/never-undone.ts";
 import removalNoAim from "./removal/no-aim.ts";
+import removalNothingBetween from "./removal/nothing-between.ts";
 import removalOldStays from "./removal/old-stays.ts";
 import sequenceAlreadyUndone from "./sequence/already-undone.ts";
 import sequenceAside from "./sequence/aside.ts";
@@ -212,6 +213,7 @@ export const checks: readonly Check[] = [
   removalMissing,
   removalNeverUndone,
   removalNoAim,
+  removalNothingBetween,
   removalOldStays,
   sequenceAlreadyUndone,
   sequenceAside,

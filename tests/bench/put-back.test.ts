@@ -241,11 +241,13 @@ test("`base X`: a written way back is built up on X, and the unit's base goes to
   expect(says(facts, apart, onLid)).toEqual(["refit/missing: Lid came off here and is never fitted"]);
 });
 
-test("fitted again in the strip: what hangs on that is undone first on the way back", () => {
-  const way = (acts: string): string[] => refit(stage(lid, `step { ${acts} }`, "aim none"));
-  expect(way("undo screws remove lid fit lid fit screws")).toEqual([
+test("fitted again in the strip over what is off: that is undone first on the way back", () => {
+  const facts = `${lid}\n part cell "Cell" { rests on b behind lid }`,
+    way = (acts: string): string[] => refit(stage(facts, `step { ${acts} }`, "aim none"));
+  expect(way("undo screws remove lid remove cell fit lid fit screws")).toEqual([
     "undoing Screws",
     "removing Lid",
+    "fitting Cell",
     "fitting Lid",
     "fitting Screws",
   ]);

@@ -63,9 +63,20 @@ export const wayBack: readonly Rule[] = [
     "what of a trial stays in is undone first on the way back, and no more than that",
   ],
   [
+    "refit/put-back.ts#withoutPutBack",
+    trials,
+    "what the strip takes off and puts back itself is no part of the way back",
+  ],
+  ["refit/put-back.ts#isUsedUp", trials, "what the strip takes off and puts back itself is no part of the way back"],
+  [
+    "nothing-between.ts#judgeNothingBetween",
+    trials,
+    "taken off and put back with nothing done between is a hint; with anything done, or as a trial, it is none",
+  ],
+  [
     "refit/inverse.ts#withoutTrials",
     trials,
-    "what came off a part while that was tried on went on there before, so the trial is in the way back",
+    "what came off a part while that was tried on goes on there, and the lid once",
   ],
   [
     "refit/rules.ts#needsPastGaps",

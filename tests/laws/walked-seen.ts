@@ -7,6 +7,7 @@ import { at } from "../../language/bench/vector.ts";
 /** What is told of a strip beside what is refused: nothing of the order hangs on it. */
 export const asides: ReadonlySet<string> = new Set([
   "removal/left-loose",
+  "removal/nothing-between",
   "removal/old-stays",
   "refit/seal-reused",
   "sequence/loose-when-turned",

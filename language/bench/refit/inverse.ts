@@ -107,7 +107,7 @@ export const undoes: ReadonlySet<EventKind> = new Set(Object.keys(undoneBy) as E
  * Make, then undo, in the strip with nothing between that needed it (a trial assembly, safe keeping): neither is mirrored. How many
  * pieces are left of the events that this takes some from, 0 where nothing is; the pieces that went in last come out first.
  */
-export function withoutTrials(model: Model, events: readonly Event[]): ReadonlyMap<number, number> {
+export function withoutTrials(model: Model, events: readonly Event[]): Map<number, number> {
   const left = new Map<number, number>(),
     made: Event[] = [],
     /** Tie -> how often it was loosened while only pieces of a trial held it. */

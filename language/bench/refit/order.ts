@@ -13,6 +13,7 @@ import { addStatements, type Group, type OrderStatement } from "./statements.ts"
 import { addOp, ask, edge, graphOf, type Graph } from "./graph.ts";
 import { inverseOf, remaining, withoutTrials, writtenInverseOf } from "./inverse.ts";
 import { lineOf } from "./line.ts";
+import { withoutPutBack } from "./put-back.ts";
 
 export interface Stripped {
   readonly model: Model;
@@ -26,8 +27,9 @@ export interface Stripped {
 
 export function orderOf(stripped: Stripped, leaves: Leaves): RefitOrder {
   const { model } = stripped,
-    left = withoutTrials(model, stripped.events),
-    events = stripped.events.map((event) =>
+    left = withoutTrials(model, stripped.events);
+  if (stripped.events.some(({ kind }) => kind === "met" || kind === "in")) withoutPutBack(model, stripped.events, left);
+  const events = stripped.events.map((event) =>
       left.get(event.index) ? { ...event, count: left.get(event.index)! } : event,
     ),
     strip = { ...stripped, events },

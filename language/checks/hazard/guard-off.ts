@@ -54,6 +54,7 @@ export default benchCheck({
         try-start start
         undo hood-screws
         remove hood
+        inspect belt on shaft "No cracks"
         fit hood
         fit hood-screws
         restore start

@@ -1,7 +1,7 @@
 // What the strip puts together for a while and takes apart again (a trial assembly, safe keeping) is no part of the way back.
 
 import { expect, test } from "vitest";
-import { codes, firstRefusedLine, perform, refit, stage } from "./stage.ts";
+import { check, codes, firstRefusedLine, perform, refit, stage } from "./stage.ts";
 
 const lid = `part lid "Lid"\n fastener ls screw "Lid screws" { count 4 joins lid to b }`;
 
@@ -44,9 +44,16 @@ test("what could be done only after the trial came apart again rests on the firs
 });
 
 test("what of a trial stays in is undone first on the way back, and no more than that", () => {
-  const acts = "undo ls remove lid fit lid fit ls undo 3 of ls";
-  expect(wayBack(lid, acts)).toEqual(["undoing Lid screws", "removing Lid", "fitting Lid", "fitting Lid screws"]);
-  expect(counts(lid, acts)).toEqual([1, 1, 1, 4]);
+  const card = `${lid}\n part card "Card" { rests on b behind lid }`,
+    acts = "undo ls remove lid remove card fit lid fit ls undo 3 of ls";
+  expect(wayBack(card, acts)).toEqual([
+    "undoing Lid screws",
+    "removing Lid",
+    "fitting Card",
+    "fitting Lid",
+    "fitting Lid screws",
+  ]);
+  expect(counts(card, acts)).toEqual([1, 1, 1, 1, 4]);
   // The pieces that went in last come out first: of two that stayed and two that were tried the way back fits four.
   const two = "undo 2 of ls fit 2 of ls loosen ls undo ls remove lid";
   expect(wayBack(lid, two)).toEqual([
@@ -61,17 +68,63 @@ test("what of a trial stays in is undone first on the way back, and no more than
 test("several tried on one by one and taken off together are tried on", () => {
   const two = `part x "X" { rests on b }\n part y "Y" { rests on b }`;
   expect(wayBack(two, "remove x remove y fit x fit y remove x, y together")).toEqual(["fitting Y", "fitting X"]);
-  // Taken off together, of which one alone was tried on before: both are fitted.
-  expect(wayBack(two, "remove x fit x remove x, y together")).toEqual(["fitting X, Y", "removing X", "fitting X"]);
+  // Taken off together, of which one alone was off and on again before: both are fitted.
+  expect(wayBack(two, "remove x fit x remove x, y together")).toEqual(["fitting X, Y"]);
 });
 
-test("what came off a part while that was tried on went on there before, so the trial is in the way back", () => {
-  expect(
-    wayBack(
-      `${lid}\n part fan "Fan" { rests on lid }`,
-      "undo ls remove lid fit lid fit ls remove fan undo ls remove lid",
-    ),
-  ).toEqual(["fitting Lid", "fitting Fan", "removing Lid", "fitting Lid", "fitting Lid screws"]);
+test("what came off a part while that was tried on goes on there, and the lid once", () => {
+  const facts = `${lid}\n part fan "Fan" { rests on lid }`,
+    acts = "undo ls remove lid fit lid fit ls remove fan undo ls remove lid";
+  expect(wayBack(facts, acts)).toEqual(["fitting Lid", "fitting Fan", "fitting Lid screws"]);
+  // Something is still apart that was reached while it was off: it is taken off again for that.
+  const card = `${facts}\n part card "Card" { rests on b behind lid }`,
+    apart = acts.replace("fit lid", "remove card fit lid");
+  expect(wayBack(card, apart)).toEqual([
+    "fitting Lid",
+    "fitting Fan",
+    "removing Lid",
+    "fitting Card",
+    "fitting Lid",
+    "fitting Lid screws",
+  ]);
+});
+
+test("what the strip takes off and puts back itself is no part of the way back", () => {
+  const card = `${lid}\n part card "Card" { rests on b behind lid }`,
+    look = 'undo ls remove lid inspect inside on b "No rust" fit lid fit ls';
+  expect(wayBack(lid, look)).toEqual([]);
+  // What was done under it and put right again does not matter, and what was loosened first is tight.
+  expect(wayBack(card, "loosen ls undo ls remove lid remove card fit card fit lid fit ls")).toEqual([]);
+  // What is still apart was reached while it was off.
+  expect(wayBack(card, "undo ls remove lid remove card fit lid fit ls")).toEqual([
+    "undoing Lid screws",
+    "removing Lid",
+    "fitting Card",
+    "fitting Lid",
+    "fitting Lid screws",
+  ]);
+  // Not as it was: finger-tight, one screw fewer, or with something that is used up by coming apart.
+  expect(wayBack(lid, "undo ls remove lid fit lid fit ls finger-tight")).toContain("undoing Lid screws");
+  expect(counts(lid, "undo ls remove lid fit lid fit 3 of ls")).toEqual([1]);
+  const ring = `part ring o-ring "Ring" { fits b renew always }`;
+  expect(wayBack(ring, "remove ring renew ring fit ring")).toEqual(["removing Ring", "fitting Ring"]);
+  // With more than came off, it is another part that is put on.
+  const two = `part x "X" { rests on b }\n part y "Y" { rests on x }`;
+  expect(wayBack(two, "remove y remove x fit y fit x")).toContain("fitting X");
+});
+
+test("taken off and put back with nothing done between is a hint; with anything done, or as a trial, it is none", () => {
+  const hints = (acts: string): string[] =>
+    check(stage(`${lid}\n part card "Card" { rests on b behind lid }`, `step "S" { ${acts} }`, "aim none"))
+      .findings.filter(({ code }) => code === "removal/nothing-between")
+      .map(({ says, severity }) => `${severity} ${says}`);
+  const hint = ["hint Lid is taken off and put back, and nothing is done between"];
+  expect(hints("undo ls remove lid fit lid fit ls")).toEqual(hint);
+  expect(hints("undo ls remove lid fit lid fit 2 of ls tighten ls")).toEqual(hint);
+  for (const between of ['inspect inside on b "No rust"', "remove card", "clean b", 'note "Look inside."', "renew lid"])
+    expect(hints(`undo ls remove lid ${between} fit lid fit ls`), between).toEqual([]);
+  expect(hints('undo ls remove lid "Turn it over." fit lid fit ls')).toEqual([]);
+  expect(hints("undo ls remove lid fit lid remove lid")).toEqual([]);
 });
 
 test("a joint that parts in passing and is undone after a trial is made when its part is on", () => {

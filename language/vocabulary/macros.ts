@@ -16,7 +16,7 @@ export const macros: Readonly<Record<string, string>> = {
   reading: "(at [least | most] <any> | with <name> | as found | <else> | <place>)*",
   else: "else (renew <items> | choose <items> from <choice> (',' <choice>)* | repeat from <name> | scrap <items> | <string>)",
   choice: "(<name> | <figure> [<unit:length>])",
-  state: "<name> [fails | removed]",
+  state: "<item> [fails | removed]",
   condition: "<state> ((and <state>)* | (or <state>)*)",
   variant: "<id> [<string>]",
   span: "(<number> ('..' <number> | (',' <number>)*) | <names>)",

@@ -4,6 +4,9 @@ import { expect, test } from "vitest";
 import { mentionsIn } from "../../language/assist/symbols.ts";
 import { surveyOf } from "../../language/checks/survey-of-names.ts";
 import { loadProject } from "../../language/names/load.ts";
+import { write } from "../../language/outputs/output.ts";
+import { refit as refitOutput } from "../../language/outputs/refit/refit.ts";
+import { compiledText, options } from "../outputs/outputs-of.ts";
 import { findings, perform, refit, worldOf } from "./refit/stage.ts";
 
 const machine = (steps: string, facts = "", box = "is unit gear", aim = "aim none"): string => `
@@ -98,4 +101,38 @@ test("each name of a path is a mention of its own declaration: hover, jump and r
       .filter(({ start }) => start >= at && start < at + 7)
       .map(({ id, unit, start, end }) => `${unit} ${id} ${text.slice(start, end)}`),
   ).toEqual(["u box box", "gear lid lid"]);
+});
+
+test("a condition names what is inside, and one piece of several", () => {
+  const done = (condition: string, facts = "", box?: string): boolean => {
+    const text = machine(`undo box.screws remove box.lid ${condition} { inspect look on b "No rust" }`, facts, box);
+    expect(says(text), condition).toEqual([]);
+    return perform(text).strip.some(({ act }) => act.verb === "inspect");
+  };
+  const caps = 'part cap "Cap" { pieces left, right  rests on b }';
+  expect(done("if box.lid removed")).toBe(true);
+  expect(done("unless box.lid removed")).toBe(false);
+  expect(done("if box.cap.left removed")).toBe(false);
+  expect(done("remove cap.left if cap.left removed", caps)).toBe(true);
+  expect(done("remove cap.left if cap.right removed", caps)).toBe(false);
+  expect(done("remove cap.left if cap removed", caps)).toBe(true);
+  expect(done("remove cap.left if cap.left removed and box.lid removed", caps)).toBe(true);
+});
+
+test("in a condition as elsewhere a name that is not there, or of another kind, is found", () => {
+  expect(says(machine("undo box.screws remove box.lid if box.lod removed { clean b }"))).toEqual([
+    "names/unknown box.lod is not declared in Gear, but box.lid is",
+  ]);
+  expect(says(machine("undo box.screws remove box.lid if box.cap.left { clean b }"))).toEqual([
+    "names/unknown box.cap.left is a part: here a variant, option or reading is due",
+  ]);
+});
+
+test("the manual says of which piece, and of what inside, a line holds", () => {
+  const text = machine(
+    'undo box.screws remove box.lid remove box.cap.left if box.lid removed { inspect look on b "No rust" } if box.cap.left removed { inspect seat on b "No pits" }',
+  );
+  const printed = write(refitOutput, "text", compiledText(text), options);
+  expect(printed).toContain("(If lid removed) Inspect the base: No rust.");
+  expect(printed).toContain("(If cap left removed) Inspect the base: No pits.");
 });

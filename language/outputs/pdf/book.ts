@@ -27,8 +27,13 @@ export function closing({ book, chapters }: ManualDocument, { options: { wording
   if (book.closing.length === 0) return [par(words(refitBook.nothing))];
   return [
     par(words(refitBook.closingNote)),
-    ...book.closing.flatMap(({ of, title, ...table }) =>
-      sheetTableBlocks({ ...table, title: chapters.length > 1 ? document.titles([of, title]) : title }, true, room),
+    ...book.closing.flatMap(({ of, title, ...table }, i) =>
+      sheetTableBlocks(
+        { ...table, title: chapters.length > 1 ? document.titles([of, title]) : title },
+        true,
+        room,
+        i > 0,
+      ),
     ),
   ];
 }

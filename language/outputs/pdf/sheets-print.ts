@@ -101,14 +101,20 @@ export function torqueSheetPrint({ procedures, provenance }: TorqueSheetData, op
 /** What of a page is left for the text, mm. */
 type Room = ReturnType<typeof roomOf>;
 
-/** @param titled a heading says its title above it. */
+/** By how much heights are told too large at most, where cells are full of text. */
+const reserve = 1.4;
+
+/**
+ * @param titled a heading says its title above it.
+ * @param follows there is another table before it.
+ */
 export function sheetTableBlocks(
   { title, columns, rows, blank, empty }: SheetTable,
   titled: boolean,
   { width, height }: Room,
+  follows = false,
 ): readonly Block[] {
-  const told = when(titled, heading(2, title));
-  if (rows.length === 0) return [...told, par(words(empty))];
+  if (rows.length === 0) return [...when(titled, heading(2, title)), par(words(empty))];
   // What is written by hand needs room, but the words need theirs first.
   const pen = Math.max(11, Math.min(24, (0.25 * width) / Math.max(1, blank.length)));
   const all: readonly Column<readonly string[]>[] = [
@@ -121,13 +127,18 @@ export function sheetTableBlocks(
   ];
   // Many columns are set smaller, as on the torque sheet: the words need the room. One of several tables is read, and signed, by itself:
   // it goes over a page's end only where it fits no page with its heading.
-  return [...told, table("", all, rows, width, all.length > 8 ? 8 : 9, titled ? (height / 25.4) * 72 - 60 : 0)];
+  const page = titled ? (height / 25.4) * 72 - 60 : 0,
+    upTo = (most: number): ReturnType<typeof table> => table("", all, rows, width, all.length > 8 ? 8 : 9, most),
+    made = upTo(page);
+  // It may fit a page after all: then it does from the top of one.
+  const isAboutAPage = !made.whole && upTo(page * reserve).whole;
+  return [...when(titled, heading(2, title, follows && isAboutAPage)), made];
 }
 
 /** All tables of a sheet, with what is said before them. */
 export const sheetBlocks = ({ notes, tables }: Pick<SheetOf, "notes" | "tables">, room: Room): readonly Block[] => [
   ...notes.map((note) => par(words(note))),
-  ...tables.flatMap((each) => sheetTableBlocks(each, tables.length > 1, room)),
+  ...tables.flatMap((each, i) => sheetTableBlocks(each, tables.length > 1, room, i > 0)),
 ];
 
 /** The sheets that are tables with places to write. */

@@ -98,7 +98,12 @@ test("where there is nothing to print, the sheet says so", async () => {
 
 test("handover: what one hands over and signs after a step stands on one page, with its heading and its head", async () => {
   const data = handoverSheet.data(
-      compiledExample("valve-actuator/actuator.strip", "dairy-pump/pump.strip", "reducer-family/reducer.strip"),
+      compiledExample(
+        "valve-actuator/actuator.strip",
+        "dairy-pump/pump.strip",
+        "reducer-family/reducer.strip",
+        "mooring-winch/strip.strip",
+      ),
       options,
     ),
     { pages } = await readPdf((await pdfOf(handoverSheet.print!(data, options))).bytes),

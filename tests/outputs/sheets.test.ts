@@ -165,3 +165,12 @@ test("preparation: people, gear, supplies, and the hazards that nobody has answe
   expect(text).toContain("Who is called if somebody is hurt");
   expect(text).toMatch(/Torque wrench|torque wrench/);
 });
+
+test("sheets with amounts say for how many units they are, where several are asked for", () => {
+  const said = (of: typeof preparationSheet, units?: number): readonly string[] =>
+    of.data(compiledExample("dairy-pump/pump.strip"), { ...options, ...(units === undefined ? {} : { units }) })
+      .procedures[0]!.notes;
+  expect(said(preparationSheet, 4)).toEqual(["For 4 units."]);
+  expect(said(wasteSheet, 4)).toEqual(["For 1 unit."]);
+  expect([said(preparationSheet), said(wasteSheet, 1)]).toEqual([[], []]);
+});

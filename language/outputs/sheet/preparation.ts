@@ -37,6 +37,8 @@ export const preparationKind: SheetKind = {
       rows,
     });
     return {
+      // The supplies are those of all of them.
+      notes: options.units !== undefined && options.units > 1 ? [options.wording.bill.forUnits(options.units)] : [],
       tables: [
         list(preparation.people, [
           [preparation.crew(crew), ""],

@@ -26,6 +26,8 @@ export const wasteKind: SheetKind = {
       ...new Set([procedure, ...strip.map(({ around }) => around.procedure)].flatMap(({ issue }) => issue.waste)),
     ];
     return {
+      // Each unit leaves so much, however many are asked for.
+      notes: options.units !== undefined && options.units > 1 ? [options.wording.bill.forUnits(1)] : [],
       tables: [
         {
           title: waste.title,

@@ -90,3 +90,17 @@ procedure look "Look" for box { step "Look" { work foot "Look at it." } }`;
     ).toBe("");
   },
 );
+
+test("of several units each dismissed kind stands with the unit of which it is said: another may have it", () => {
+  const unit = (id: string, hazard: string): string => `
+unit ${id} "Unit ${id.toUpperCase()}" { base foot  part foot "Foot"  part lid "Lid"
+  fastener f screw "F" { joins lid to foot }  ${hazard} }
+procedure strip-${id} "Strip ${id}" for ${id} { aim lid off  step "Open" { undo f  remove lid } }`;
+  const still = unit("a", `no pressure "Open to air."`),
+    under = unit("b", `hazard air pressure danger "Air" { on lid  precaution vent "Open the cock." }`);
+  const said = (text: string) => manual.data(compiledText(text), options).safety.dismissed;
+  expect(said(still + under)).toEqual([{ kind: "Pressure", unit: "Unit A", why: "Open to air." }]);
+  expect(said(still)).toEqual([{ kind: "Pressure", unit: "", why: "Open to air." }]);
+  const html = write(manual, "html", compiledText(still + under), options);
+  expect(html).toMatch(/<th scope="row">Pressure<\/th><td><bdi>Unit A<\/bdi><\/td>/);
+});

@@ -81,7 +81,12 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
         why: reason,
       })),
       dismissed: models.flatMap((model) =>
-        [...model.dismissed].map(([kind, { why }]) => ({ kind: wording.kinds.hazard(kind), why })),
+        [...model.dismissed].map(([kind, { why }]) => ({
+          kind: wording.kinds.hazard(kind),
+          unit:
+            models.length > 1 ? [model.title || model.unit, buildText(model, wording)].filter(Boolean).join(", ") : "",
+          why,
+        })),
       ),
       // A kind that one of several units leaves open is open.
       notConsidered: Object.keys(hazardKinds)

@@ -127,7 +127,8 @@ export interface ManualDocument {
     readonly stores: readonly { readonly hazard: HazardText; readonly from: readonly string[] }[];
     /** Findings set aside by the authors: what, where, why. */
     readonly allowed: readonly { readonly what: string; readonly where: string; readonly why: string }[];
-    readonly dismissed: readonly { readonly kind: string; readonly why: string }[];
+    /** `unit`: whose author dismissed it, where there are several; a kind that one has not another may have. */
+    readonly dismissed: readonly { readonly kind: string; readonly unit: string; readonly why: string }[];
     readonly notConsidered: readonly string[];
   };
   readonly purpose: { readonly intended: readonly string[]; readonly wrong: readonly string[] };

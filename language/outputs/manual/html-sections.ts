@@ -219,6 +219,7 @@ function safetyBody({ safety }: ManualDocument, options: OutputOptions): Markup 
   const hazards = html`<p>${words.inSteps}</p>${safety.hazards.map((hazard) => hazardPanel(hazard, options))}`;
   const dismissed: readonly Column<(typeof safety.dismissed)[number]>[] = [
     { head: words.dismissedKind, cell: (row) => row.kind, isHead: true },
+    { head: words.unit, cell: (row) => own(row.unit) },
     { head: words.dismissedWhy, cell: (row) => own(row.why) },
   ];
   const allowed: readonly Column<(typeof safety.allowed)[number]>[] = [

@@ -86,6 +86,7 @@ function safety(
     { manual, document } = options.wording;
   const columns: readonly Column<(typeof dismissed)[number]>[] = [
     { head: manual.dismissedKind, cell: (row) => row.kind, isHead: true },
+    { head: manual.unit, cell: (row) => row.unit },
     { head: manual.dismissedWhy, cell: (row) => row.why },
   ];
   const allows: readonly Column<(typeof allowed)[number]>[] = [

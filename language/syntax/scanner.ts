@@ -3,6 +3,7 @@
 
 import type { TokenType } from "chevrotain";
 import { unitWords } from "../quantities/units.ts";
+import { listMarkAt, mayBeMark, type ListMark } from "./list-marks.ts";
 import { withLatinLetters } from "./look-alikes.ts";
 import { signsOfSpeech } from "../tables/signs-of-speech.ts";
 import { Junk, LBrace, Num, Part, Piece, RBrace, Sign, Size, SizeWord, Str, TimeCode, Unit, Word } from "./tokens.ts";
@@ -19,6 +20,8 @@ const timecode = /\d+:\d\d(?::\d\d)?/y;
 const sign = /\.\.|\+\/-|[,()±×]/y;
 const singleQuoted = /'[^'"\r\n]+'(?![\p{L}\p{N}])/uy;
 const conflict = /(?:<{7}|>{7}|\|{7})(?: [^\r\n]*)?(?=[\r\n]|$)|={7}(?=[\r\n]|$)/y;
+/** `80 ° C`, `80 deg C`. */
+const degreesApart = /(?:°[ \t]+[CFcf]|deg(?:rees?|s)?[ \t]+[CF])(?![\p{L}\p{N}-])/uy;
 /** Units with a blank in them, from the table; and letters around a sign, known or not: an unknown one is best reported whole. */
 /** Digits and signs as wide as a Chinese one. */
 const fullWidth = /[\uff01-\uff0b\uff0d-\uff5e]+/y;
@@ -82,7 +85,8 @@ export function scan(text: string): Scan {
     lastEnd = -1,
     conflictLine = -1,
     afterNumber = false,
-    odd: boolean | undefined;
+    odd: boolean | undefined,
+    mark: ListMark | undefined;
 
   while (at < text.length) {
     const c = text.charCodeAt(at);
@@ -96,6 +100,7 @@ export function scan(text: string): Scan {
       (end = match(conflict))
     )
       mergeConflict(c, end);
+    else if (opensLine && mayBeMark(text, at, c) && (mark = listMarkAt(text, at))) passOver(mark);
     else if (c === 35 && !(end = match(unified))) comment();
     else if (c === 35) add(Size, end);
     else if (c === 123) add(LBrace, at + 1);
@@ -103,6 +108,7 @@ export function scan(text: string): Scan {
     else if (c === 34) quoted();
     else if (c === 0x201c || c === 0x201d || c === 0x201e) curlyQuoted();
     else if (c === 215 || (c === 120 && timesHere())) add(Sign, at + 1, "×");
+    else if (afterNumber && (c === 176 || c === 100) && (end = match(degreesApart))) degrees(end);
     else if (afterNumber && mayBeSignedUnit(c) && (end = match(signedUnit)))
       add(Unit, end, c > 127 ? lookAlike(end) : undefined);
     else if (c === 77 && (end = match(metric))) add(/[.×]/.test(text.slice(at, end)) ? Size : SizeWord, end);
@@ -209,6 +215,26 @@ export function scan(text: string): Scan {
       withPiece || end,
       ascii && !withPiece ? undefined : text.slice(from, withPiece || end).normalize("NFC"),
     );
+  }
+  /** The sign or word of degrees and the letter of their scale, which belong together: read as that unit. */
+  function degrees(end: number): void {
+    const unit = `°${text[end - 1]!.toUpperCase()}`;
+    fail("syntax/strange-sign", at, end, `A temperature is written in one piece, as in 80 ${unit}`, {
+      title: `Write ${unit}`,
+      edits: [{ start: at, end, text: unit }],
+      certain: true,
+    });
+    add(Unit, end, unit);
+  }
+  /** What numbers a line is no part of it: the next word opens the line, and stands where that stood. */
+  function passOver({ end, word: stands, says, fix }: ListMark): void {
+    fail("syntax/strange-sign", at, end, says, fix);
+    const from = at;
+    if (stands !== undefined) add(Word, at + stands.length, stands);
+    add(Junk, end);
+    if (stands !== undefined) return;
+    opensLine = true;
+    lineStart += end - from;
   }
   /** Can a unit begin here that is no plain word: two words, or letters around a sign? */
   function mayBeSignedUnit(c: number): boolean {

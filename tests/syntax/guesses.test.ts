@@ -111,7 +111,7 @@ test.each([
   ["lock lid", "here it is called lock-out"],
   ["switch off lid", "here it is called isolate"],
   ["1) remove shaft", "acts are numbered in print"],
-  ["* clean lid", "Nothing stands before an act"],
+  ["* clean lid", "Nothing stands before the word that opens a line: take * out"],
   ["turn over", "over is not declared in Hoist: a position is due"],
   ['measure disc "Thickness" at least 2.5 mm', "on it is written measure on disc"],
   ["measure shaft diameter at least 2 mm", "is missing before diameter"],

@@ -245,6 +245,12 @@ const joinsWrongHazard = (bench: Bench, reasons: readonly Reason[]): boolean =>
       first!.words[1] === reasons[0]!.words[0],
   );
 
+/**
+ * A way back, or a strip that has taken something apart: what begins with fitting is a half that others do, and says nothing of a machine
+ * that is whole.
+ */
+export const isPuttingBack = (bench: Bench): boolean => bench.phase === "refit" || wholeSoFar(bench).length === 0;
+
 /** The words of a reason for what is on already where nothing at all was taken off before. */
 export const wholeSoFar = (bench: Bench): readonly string[] =>
   bench.events.some(({ kind, assumed }) => !assumed && (kind === "off" || kind === "out" || kind === "aside"))

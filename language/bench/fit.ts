@@ -6,6 +6,7 @@ import {
   forget,
   happen,
   isAssumed,
+  isPuttingBack,
   joinsSameLack,
   reasonOf,
   refuse,
@@ -65,7 +66,7 @@ export function fit(
   if (target === undefined || target === own) {
     if (
       !isUnknown(bench, index) &&
-      bench.phase === "refit" &&
+      isPuttingBack(bench) &&
       act.count === undefined &&
       // What came along with another in this step may be named again; what was named itself may not.
       (isNamedTwice(bench, act, index, around) ||

@@ -8,6 +8,7 @@ import {
   forget,
   happen,
   isAssumed,
+  isPuttingBack,
   joinsWhole,
   reasonOf,
   refuse,
@@ -32,7 +33,7 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
     out = at(s.out, index);
   if (isAssumed(bench, index, A_ON)) return forget(bench, index, A_ON);
   let isFit = act.verb !== "tighten";
-  if (out === 0 && at(s.slack, index) === TIGHT && isFit && bench.phase === "refit" && !act.fingerTight) {
+  if (out === 0 && at(s.slack, index) === TIGHT && isFit && !act.fingerTight && isPuttingBack(bench)) {
     const reason = reasonOf("refit/impossible", {
       thing: index,
       words: ["already in", ...wholeSoFar(bench)],

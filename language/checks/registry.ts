@@ -42,6 +42,7 @@ import measureNoLimits from "./measure/no-limits.ts";
 import measureToolRange from "./measure/tool-range.ts";
 import mediaMissing from "./media/missing.ts";
 import mediaOutsideFolder from "./media/outside-folder.ts";
+import namesAimsAtOdds from "./names/aims-at-odds.ts";
 import namesBaseMissing from "./names/base-missing.ts";
 import namesCallCycle from "./names/call-cycle.ts";
 import namesDuplicate from "./names/duplicate.ts";
@@ -179,6 +180,7 @@ export const checks: readonly Check[] = [
   measureToolRange,
   mediaMissing,
   mediaOutsideFolder,
+  namesAimsAtOdds,
   namesBaseMissing,
   namesCallCycle,
   namesDuplicate,

@@ -63,6 +63,11 @@ export const wayBack: readonly Rule[] = [
     "what of a trial stays in is undone first on the way back, and no more than that",
   ],
   [
+    "fit.ts#fit",
+    trials,
+    "what is in already and is fitted once more was not put in: a finding, and nothing is undone for it",
+  ],
+  [
     "refit/put-back.ts#withoutPutBack",
     trials,
     "what the strip takes off and puts back itself is no part of the way back",
@@ -84,7 +89,11 @@ export const wayBack: readonly Rule[] = [
     "what could be done only after the trial came apart again rests on the first time",
   ],
   ["undo.ts#undo", trials, "what was tightened for a while and is loose again is tightened once"],
-  ["make.ts#make", trials, "what is in already and is fitted once more was not put in: nothing is undone for it"],
+  [
+    "make.ts#make",
+    trials,
+    "what is in already and is fitted once more was not put in: a finding, and nothing is undone for it",
+  ],
   ["refit/inverse.ts#inverseOf", order, "a fit in the strip that stays inverts to undo and remove"],
   ["hold.ts#support", order, "a holder stays until the last of what asked for it is made"],
   [

@@ -1,7 +1,7 @@
 // What the strip puts together for a while and takes apart again (a trial assembly, safe keeping) is no part of the way back.
 
 import { expect, test } from "vitest";
-import { check, codes, firstRefusedLine, perform, refit, stage } from "./stage.ts";
+import { check, codes, findings, firstRefusedLine, perform, refit, stage } from "./stage.ts";
 
 const lid = `part lid "Lid"\n fastener ls screw "Lid screws" { count 4 joins lid to b }`;
 
@@ -174,9 +174,19 @@ test("some undone, the rest loosened and then undone: each of them goes back in,
   }
 });
 
-test("what is in already and is fitted once more was not put in: nothing is undone for it", () => {
+test("what is in already and is fitted once more was not put in: a finding, and nothing is undone for it", () => {
   const two = `${lid}\n part cap "Cap"\n fastener cs screw "Cap screws" { count 2 joins cap to b }`;
-  expect(wayBack(two, "undo ls remove lid fit cs")).toEqual(["fitting Lid", "fitting Lid screws"]);
+  const told = (acts: string): string[] =>
+    findings(stage(two, `step "S" { ${acts} }`, "aim none")).map(({ says }) => says);
+  const back = ["fitting Lid", "fitting Lid screws"];
+  expect(told("undo ls remove lid fit cs")).toEqual(["Cap screws cannot go on: Cap screws are in already"]);
+  expect(refit(stage(two, 'step "S" { undo ls remove lid fit cs }', "aim none"))).toEqual(back);
+  expect(told("undo ls remove lid fit cap")).toEqual(["Cap cannot go on: Cap is on already"]);
+  expect(refit(stage(two, 'step "S" { undo ls remove lid fit cap }', "aim none"))).toEqual(back);
+  // Put on by its name and named again; what came along may be named in that step.
+  expect(told("undo ls remove lid fit lid fit lid")).toEqual(["Lid cannot go on: Lid is on already"]);
+  // A half that others do begins with fitting.
+  expect(told("fit cap fit cs")).toEqual([]);
   // Loose, it is tight again after that.
   expect(wayBack(two, "loosen cs fit cs undo ls remove lid")).toEqual([
     "fitting Lid",

@@ -185,6 +185,7 @@ export const JOIN_CLASSES: readonly (readonly [kind: string, join: JoinClass])[]
   ...(
     [
       "cable-tie",
+      "clevis-pin",
       "split-pin",
       "tab-washer",
       "pinch-clamp",

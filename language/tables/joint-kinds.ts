@@ -4,7 +4,8 @@
 import type { HazardKindName } from "./hazard-kinds.ts";
 
 /** General words for what a joint uses up, as the catalogues of the outputs know them. */
-export type JointUse = "pinch clamp" | "sealant" | "adhesive" | "solder" | "splice" | "cable tie" | "lock-wire";
+export type JointUse =
+  "pinch clamp" | "sealant" | "adhesive" | "solder" | "splice" | "cable tie" | "lock-wire" | "split pin";
 
 export type JointKind = {
   readonly title: string;
@@ -126,6 +127,16 @@ const table = {
     strip: "Break the taper and take off",
     refit: "Seat on the taper",
     example: `joint wheel-taper taper "Wheel taper" { joins wheel to shaft }`,
+  },
+  "clevis-pin": {
+    ...undone,
+    title: "Clevis pin",
+    about: "A pin with a head through fork and eye (ISO 2341), held by a split pin (ISO 1234), which is new each time.",
+    strip: "Unpin and draw out",
+    refit: "Push in and pin",
+    remade: "with new",
+    uses: ["split pin"],
+    example: `joint rod-pin clevis-pin "Rod pin" { joins rod to lever }`,
   },
   screwed: {
     ...undone,

@@ -176,6 +176,7 @@ export const synonyms: readonly Synonym[] = [
     "press-fit": "interference-fit force-fit drive-fit",
     "slide-fit": "sliding-fit push-fit clearance-fit",
     screwed: "threaded",
+    "clevis-pin": "pivot-pin hinge-pin fork-pin bolt-with-head",
     sealant: "rtv silicone liquid-gasket paste",
     adhesive: "glue bond glued bonded",
     splice: "crimp",

@@ -62,6 +62,11 @@ export const kinds = kindsOf({
     "press-fit": { title: "Presssitz", strip: "abpressen", refit: "aufpressen" },
     "shrink-fit": { title: "Schrumpfsitz", strip: "erwärmen und abziehen", refit: "erwärmen und fügen" },
     taper: { title: "Kegelsitz", strip: "vom Kegel lösen und abnehmen", refit: "auf den Kegel setzen" },
+    "clevis-pin": {
+      title: "Bolzen mit Kopf",
+      strip: "Splint ziehen und austreiben",
+      refit: "einschieben und versplinten",
+    },
     screwed: { title: "Schraubverbindung", strip: "herausschrauben", refit: "einschrauben" },
     "slide-fit": { title: "Schiebesitz", strip: "abziehen", refit: "aufschieben" },
     spline: { title: "Keilwellenverbindung", strip: "vom Keilprofil abziehen", refit: "auf das Keilprofil schieben" },
@@ -92,6 +97,7 @@ export const kinds = kindsOf({
     solder: "Lot",
     splice: "Crimpverbinder",
     "cable tie": "Kabelbinder",
+    "split pin": "Splint",
     "lock-wire": "Sicherungsdraht",
   },
   hazards: {

@@ -27,6 +27,7 @@ export const kindWords: KindWords = {
     solder: "solder",
     splice: "splice",
     "cable tie": "cable tie",
+    "split pin": "split pin",
     "lock-wire": "lock-wire",
   },
   hazards: hazardKinds,

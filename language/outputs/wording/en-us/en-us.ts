@@ -99,7 +99,7 @@ export const enUs: Wording = {
       magnetic: { ...joints.magnetic, strip: "Pull off against the magnets" },
       "lock-wire": { ...joints["lock-wire"], title: "Safety wire" },
     },
-    uses: { ...kindWords.uses, "lock-wire": "lockwire" },
+    uses: { ...kindWords.uses, "lock-wire": "lockwire", "split pin": "cotter pin" },
     precautions: {
       ...kindWords.precautions,
       "prove-dead": { title: "Test for absence of voltage", back: undefined },

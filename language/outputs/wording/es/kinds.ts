@@ -60,6 +60,11 @@ export const kinds = kindsOf({
     "press-fit": { title: "Ajuste a presión", strip: "Extraer a presión", refit: "Calar a presión" },
     "shrink-fit": { title: "Ajuste por contracción", strip: "Calentar y extraer", refit: "Calentar y calar" },
     taper: { title: "Cono", strip: "Soltar del cono y quitar", refit: "Asentar en el cono" },
+    "clevis-pin": {
+      title: "Bulón con cabeza",
+      strip: "Quitar el pasador de aletas y extraer",
+      refit: "Introducir y asegurar con pasador de aletas",
+    },
     screwed: { title: "Unión roscada", strip: "Desenroscar", refit: "Enroscar" },
     "slide-fit": { title: "Ajuste deslizante", strip: "Deslizar hacia fuera", refit: "Deslizar a su sitio" },
     spline: { title: "Estriado", strip: "Deslizar fuera de las estrías", refit: "Deslizar sobre las estrías" },
@@ -86,6 +91,7 @@ export const kinds = kindsOf({
     solder: "estaño de soldar",
     splice: "empalme",
     "cable tie": "brida de cables",
+    "split pin": "pasador de aletas",
     "lock-wire": "alambre de freno",
   },
   hazards: {

@@ -60,6 +60,7 @@ export const kinds = kindsOf({
     "press-fit": { title: "Ajustement serré", strip: "Chasser à la presse", refit: "Emmancher à la presse" },
     "shrink-fit": { title: "Frettage", strip: "Chauffer et extraire", refit: "Chauffer et emmancher" },
     taper: { title: "Cône", strip: "Décoller du cône et déposer", refit: "Asseoir sur le cône" },
+    "clevis-pin": { title: "Axe à épaulement", strip: "Dégoupiller et chasser", refit: "Engager et goupiller" },
     screwed: { title: "Assemblage vissé", strip: "Dévisser", refit: "Visser" },
     "slide-fit": {
       title: "Ajustement glissant",
@@ -90,6 +91,7 @@ export const kinds = kindsOf({
     solder: "brasure",
     splice: "épissure à sertir",
     "cable tie": "collier de câblage",
+    "split pin": "goupille fendue",
     "lock-wire": "fil à freiner",
   },
   hazards: {

@@ -83,7 +83,8 @@ export default feature({
 
 /** `range` undefined: it is told once for all. */
 function item(session: Session, { checked, file }: Seen, one: Proposal, range: Range | undefined): CompletionItem {
-  const snippets = session.client.textDocument?.completion?.completionItem?.snippetSupport === true,
+  const completion = session.client.textDocument?.completion,
+    snippets = completion?.completionItem?.snippetSupport === true,
     text = snippets && one.snippet !== undefined ? one.snippet : one.label;
   const kind =
     one.is === "word"
@@ -97,10 +98,15 @@ function item(session: Session, { checked, file }: Seen, one: Proposal, range: R
           : one.is === "file"
             ? CompletionItemKind.File
             : (kinds[one.of] ?? CompletionItemKind.Text);
+  // Beside the name in the list where the client can, so that what is still in is seen of all at once: else of the chosen one alone.
+  const beside = one.is === "name" && completion?.completionItem?.labelDetailsSupport === true,
+    description =
+      one.use === undefined ? (beside ? one.detail : "") : `use ${one.use.slice(one.use.lastIndexOf("/") + 1)}`;
   return {
     label: one.label,
     kind,
-    ...(one.detail === "" ? {} : { detail: one.detail }),
+    ...(one.detail === "" || (beside && one.use === undefined) ? {} : { detail: one.detail }),
+    ...(description === "" ? {} : { labelDetails: { description } }),
     sortText: `${String(one.rank).padStart(3, "0")}${one.label}`,
     // A client matches what is typed against this text: the other names of the trade stand in it.
     filterText: [one.label, ...one.also].join(" "),
@@ -111,7 +117,6 @@ function item(session: Session, { checked, file }: Seen, one: Proposal, range: R
       ? {}
       : {
           additionalTextEdits: [edit(session, checked, useLine(file, one.use))],
-          labelDetails: { description: `use ${one.use.slice(one.use.lastIndexOf("/") + 1)}` },
         }),
   };
 }

@@ -128,6 +128,21 @@ test("blanks and comments before it perform nothing either", async () => {
   await c.close();
 });
 
+test("a client that shows more beside a name is told there what is still in", async () => {
+  const c = await client(winch("undo <|>"), {
+    ...everything,
+    textDocument: {
+      ...everything.textDocument,
+      completion: { completionItem: { snippetSupport: true, labelDetailsSupport: true } },
+    },
+  });
+  const { items } = await c.request<{ items: CompletionItem[] }>("textDocument/completion", c.at),
+    one = items.find(({ label }) => label === "pack-bolts")!;
+  expect(one.labelDetails).toEqual({ description: "Pack bolts · 8 in, not yet" });
+  expect(one.detail).toBeUndefined();
+  await c.close();
+});
+
 test("a client that takes the place once is told it once", async () => {
   const told = async (itemDefaults: string[]): Promise<{ items: CompletionItem[]; itemDefaults?: object }> => {
     const c = await client(winch("<|>"), {

@@ -119,18 +119,12 @@ export class BenchView implements TreeDataProvider<Node>, Disposable {
       ...(answer.assumes
         ? [
             {
-              label: l10n.t("Something was refused and is taken as done"),
+              label: l10n.t("Rests on refused acts"),
               detail: l10n.t("see the findings"),
               icon: "warning",
             },
           ]
         : []),
-      ...answer.sections.map((section) => ({
-        label: l10n.t(section.title),
-        detail: String(section.items.length),
-        section,
-        icon: icons[section.id] ?? "circle-outline",
-      })),
       ...(answer.notConsidered.length === 0
         ? []
         : [
@@ -140,6 +134,12 @@ export class BenchView implements TreeDataProvider<Node>, Disposable {
               icon: "question",
             },
           ]),
+      ...answer.sections.map((section) => ({
+        label: l10n.t(section.title),
+        detail: String(section.items.length),
+        section,
+        icon: icons[section.id] ?? "circle-outline",
+      })),
     ];
   }
 
@@ -155,7 +155,9 @@ export class BenchView implements TreeDataProvider<Node>, Disposable {
     );
     shown.description = item?.detail ?? detail ?? "";
     if (icon) shown.iconPath = new ThemeIcon(icon);
-    shown.accessibilityInformation = { label: [label, item?.detail ?? detail].filter(Boolean).join(", ") };
+    // A narrow view cuts what stands behind.
+    shown.tooltip = [label, shown.description].filter(Boolean).join(": ");
+    shown.accessibilityInformation = { label: [label, shown.description].filter(Boolean).join(", ") };
     if (section) shown.id = section.id;
     if (item)
       shown.command = {

@@ -111,7 +111,20 @@ function benchAnswer(session: Session, { checked }: Acting, view: BenchView): Be
     isAside = new Set(view.aside.map(({ id }) => id)),
     taken = (by: Span | undefined, tray: string): string =>
       [tray, by ? `line ${line(by)}` : ""].filter(Boolean).join(", ");
+  // What can hurt stands above the long lists.
   const sections: BenchSection[] = [
+    {
+      id: "lapsed",
+      title: "Precautions that have ended",
+      items: view.lapsed.map((one) => item(one.name, "take them again", one.at)),
+    },
+    {
+      id: "precautions",
+      title: "Precautions taken",
+      items: view.precautions.map((one) =>
+        item(`${one.kind}: ${one.hazard}`, one.by ? `line ${line(one.by)}` : "before this procedure", one.at),
+      ),
+    },
     {
       id: "held",
       title: "Still in",
@@ -133,18 +146,6 @@ function benchAnswer(session: Session, { checked }: Acting, view: BenchView): Be
     { id: "away", title: "Off", items: view.away.map((part) => item(part.name, taken(part.by, part.tray), part.at)) },
     { id: "tray", title: "Out", items: view.tiesOut.map((tie) => item(tie.name, taken(tie.by, tie.tray), tie.at)) },
     { id: "fluids", title: "Fluids", items: view.fluids.map((fluid) => item(fluid.name, fluid.is, fluid.at)) },
-    {
-      id: "precautions",
-      title: "Precautions taken",
-      items: view.precautions.map((one) =>
-        item(`${one.kind}: ${one.hazard}`, one.by ? `line ${line(one.by)}` : "before this procedure", one.at),
-      ),
-    },
-    {
-      id: "lapsed",
-      title: "Precautions that have ended",
-      items: view.lapsed.map((one) => item(one.name, "take them again", one.at)),
-    },
     { id: "temporary", title: "Put on for the work", items: view.temporaries.map((one) => item(one.name, "", one.at)) },
   ];
   return {

@@ -2,10 +2,17 @@
 // commands put in place.
 
 import { commands, window, workspace, type ExtensionContext } from "vscode";
-import { RevealOutputChannelOn, type BaseLanguageClient, type LanguageClientOptions } from "vscode-languageclient";
+import {
+  RevealOutputChannelOn,
+  State,
+  WorkDoneProgressCancelNotification,
+  type BaseLanguageClient,
+  type LanguageClientOptions,
+} from "vscode-languageclient";
 import { changedNotification } from "../shared/protocol.ts";
 import { registerCommands } from "./commands.ts";
 import { sendFolders } from "./folders.ts";
+import { buttonWhereItGoesOn } from "./progress.ts";
 import { showStatus } from "./status.ts";
 import { provideTasks } from "./tasks.ts";
 import { BenchView } from "./views/bench-view.ts";
@@ -23,6 +30,7 @@ export function clientOptions(): LanguageClientOptions {
   return {
     documentSelector: [{ language: "strip" }],
     initializationOptions: { commands: true },
+    middleware: {},
     revealOutputChannelOn: RevealOutputChannelOn.Never,
   };
 }
@@ -30,7 +38,11 @@ export function clientOptions(): LanguageClientOptions {
 export async function begin(context: ExtensionContext, client: BaseLanguageClient, isBrowser: boolean): Promise<Api> {
   const bench = new BenchView(client),
     manual = new ManualView(context.extensionUri, client),
-    diagram = new DiagramView(context.extensionUri, client);
+    diagram = new DiagramView(context.extensionUri, client),
+    { hears, gone } = buttonWhereItGoesOn((token) => {
+      void client.sendNotification(WorkDoneProgressCancelNotification.type, { token });
+    });
+  client.middleware.handleWorkDoneProgress = hears;
   context.subscriptions.push(
     bench,
     manual,
@@ -56,6 +68,9 @@ export async function begin(context: ExtensionContext, client: BaseLanguageClien
     ...registerCommands(context, client, { bench, manual, diagram }),
     ...provideTasks(client),
     ...showStatus(),
+    client.onDidChangeState(({ newState }) => {
+      if (newState === State.Stopped) gone();
+    }),
   );
   await client.start();
   context.subscriptions.push(...(await sendFolders(client, isBrowser)));

@@ -41,7 +41,7 @@ vi.mock("vscode", () => {
   };
 });
 
-const { shownWhenLong } = await import("../../client/progress.ts");
+const { buttonWhereItGoesOn, shownWhenLong } = await import("../../client/progress.ts");
 const wait = (ms: number): Promise<void> =>
   new Promise((resolve) => {
     setTimeout(resolve, ms);
@@ -80,4 +80,49 @@ test.each([
 
 test("a fault that nobody asked for is told", async () => {
   await expect(shownWhenLong("Work", () => Promise.reject(new Error("broken")))).rejects.toThrow("broken");
+});
+
+/** What a server says of work that it does by itself. */
+const begin = { kind: "begin", title: "Stripdown", message: "Performing", cancellable: true } as const,
+  end = { kind: "end" } as const;
+
+test("work of the server that goes on has a button; what it presses is told, and it goes with the work", async () => {
+  vi.useFakeTimers();
+  const pressed: unknown[] = [],
+    passed: unknown[] = [],
+    { hears } = buttonWhereItGoesOn((token) => pressed.push(token)),
+    next = (_: unknown, params: unknown): void => void passed.push(params);
+  hears("long", begin, next);
+  await vi.advanceTimersByTimeAsync(900);
+  expect(shown).toEqual([]);
+  await vi.advanceTimersByTimeAsync(200);
+  expect(shown).toMatchObject([{ title: "Stripdown: Performing", cancellable: true, ended: false }]);
+  shown[0]!.press();
+  expect(pressed).toEqual(["long"]);
+  hears("long", end, next);
+  await vi.advanceTimersByTimeAsync(0);
+  expect(shown.splice(0)).toMatchObject([{ ended: true }]);
+  // The client's own sign of it is as it was.
+  expect(passed).toEqual([begin, end]);
+  vi.useRealTimers();
+});
+
+test("no button for what ends before, cannot be broken off, or went with the server", async () => {
+  vi.useFakeTimers();
+  const { hears, gone } = buttonWhereItGoesOn(() => undefined),
+    next = (): void => undefined;
+  hears("short", begin, next);
+  hears("fixed", { ...begin, cancellable: false }, next);
+  await vi.advanceTimersByTimeAsync(500);
+  hears("short", end, next);
+  hears("lost", begin, next);
+  gone();
+  await vi.advanceTimersByTimeAsync(10_000);
+  expect(shown).toEqual([]);
+  hears("left", begin, next);
+  await vi.advanceTimersByTimeAsync(4000);
+  gone();
+  await vi.advanceTimersByTimeAsync(0);
+  expect(shown.splice(0)).toMatchObject([{ ended: true }]);
+  vi.useRealTimers();
 });

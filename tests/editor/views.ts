@@ -1,7 +1,7 @@
 // What is shown beside the text, and the papers that the editor writes.
 
 import * as assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
+import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import * as vscode from "vscode";
 import type { Written } from "../../client/documents.ts";
 import { longTexts } from "./long-texts.ts";
@@ -10,8 +10,14 @@ import { strip, winch, lockOff, api, open, cursor, replace, revert } from "./wor
 
 /** Where the one who holds mouse and page tells what the page showed; undefined where nobody does. */
 const rig = process.env["EDITOR_RIG"];
-const rigSaw = async (): Promise<{ progress?: string }> =>
-  JSON.parse(await readFile(rig!, "utf8").catch(() => "{}")) as { progress?: string };
+/** Nothing while it is being written. */
+const rigSaw = async (): Promise<{ progress?: string; buttons?: number }> => {
+  try {
+    return JSON.parse(await readFile(rig!, "utf8")) as { progress?: string; buttons?: number };
+  } catch {
+    return {};
+  }
+};
 
 /** A picture of one point. */
 const pixel = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
@@ -146,6 +152,69 @@ export const views: Readonly<Record<string, () => Promise<void>>> = {
       await revert(await open("long/unit.strip"));
       await vscode.commands.executeCommand("workbench.action.closeActiveEditor");
       await vscode.workspace.fs.delete(folder, { recursive: true });
+    }
+  },
+  async "long work that goes on has a button that breaks it off"() {
+    if (!rig) return;
+    const folder = vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, "longer"),
+      last = vscode.Uri.joinPath(folder, "job-99.strip"), // by its name the last one of all
+      asked = vscode.window.setStatusBarMessage("rig:cancel");
+    try {
+      await mkdir(folder.fsPath);
+      await writeFile(vscode.Uri.joinPath(folder, "unit.strip").fsPath, longTexts(0, 800)[0]![1]);
+      const unit = await open("longer/unit.strip");
+      const seen = (shown: number): Promise<boolean> =>
+        until(
+          async () => (await rigSaw()).buttons ?? 0,
+          (count) => count > shown,
+          undefined,
+          10_000,
+        ).then(
+          () => true,
+          () => false,
+        );
+      // As many as this machine needs to be busy for so long that there is something left to break off.
+      let isBrokenOff = false;
+      for (let count = 120; count <= 960 && !isBrokenOff; count *= 2) {
+        for (const [name, text] of longTexts(count, 800).slice(1))
+          await writeFile(vscode.Uri.joinPath(folder, name).fsPath, text);
+        // The watcher of the disk has told of all files.
+        await until(
+          () =>
+            vscode.commands.executeCommand<vscode.SymbolInformation[]>(
+              "vscode.executeWorkspaceSymbolProvider",
+              `job-${count - 1}`,
+            ),
+          (found) => found.some(({ location }) => location.uri.path.endsWith(`/job-${count - 1}.strip`)),
+        );
+        // A test's window shows no notification by itself; the list of them does, until it is empty again.
+        await vscode.commands.executeCommand("notifications.showList");
+        await rm(rig, { force: true });
+        // Every procedure has something to tell now, and not before.
+        await replace(unit, "joins p0 to frame", "joins p0 to frame  behind p1");
+        if (await seen(1)) {
+          // Both signs go.
+          await until(
+            async () => {
+              await rm(rig, { force: true });
+              await new Promise((resolve) => {
+                setTimeout(resolve, 700);
+              });
+              return await rigSaw();
+            },
+            (saw) => saw.buttons === undefined,
+          );
+          isBrokenOff = vscode.languages.getDiagnostics(last).length === 0;
+        }
+        await revert(unit);
+      }
+      assert.ok(isBrokenOff, "a button is there, and the last procedure is not performed once it is pressed");
+    } finally {
+      asked.dispose();
+      await vscode.commands.executeCommand("notifications.hideList");
+      await revert(await open("longer/unit.strip"));
+      await vscode.commands.executeCommand("workbench.action.closeActiveEditor");
+      await rm(folder.fsPath, { recursive: true });
     }
   },
   async "manual, sheets and labels are written, and nothing of somebody's own is written over"() {

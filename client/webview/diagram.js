@@ -60,6 +60,13 @@
 
   host.postMessage({ kind: "ready" });
 
+  /** Into the middle, so that what it waits for and what waits for it is in sight too; what is in sight already stays where it is. */
+  function bringIntoSight(node) {
+    if (!node) return;
+    const { top, bottom, left, right } = node.getBoundingClientRect();
+    if (top < 0 || left < 0 || bottom > window.innerHeight || right > window.innerWidth)
+      node.scrollIntoView({ block: "center", inline: "center" });
+  }
   function draw() {
     const { title } = told,
       nodes = nearby(told.nodes);
@@ -135,6 +142,6 @@
     }
     drawing.replaceChildren(svg);
     if (focused) drawing.querySelector(`[data-number="${focused}"]`)?.focus();
-    else drawing.querySelector(".node.here")?.scrollIntoView({ block: "nearest", inline: "nearest" });
+    else bringIntoSight(drawing.querySelector(".node.here"));
   }
 })();

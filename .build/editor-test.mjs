@@ -57,7 +57,7 @@ if (host === "browser" && (others || /no disk/.test(process.env.EDITOR_TEST_ONLY
   results.push(...(await virtualTest()));
 if (host === "browser" && (others || /nobody trusts/.test(process.env.EDITOR_TEST_ONLY)))
   results.push(...(await untrustedTest()));
-if (others && host === "browser") {
+if (host === "browser" && (others || /in a browser/.test(process.env.EDITOR_TEST_ONLY))) {
   const { webTest } = await import("./editor-web.mjs");
   results.push(...(await webTest()));
 }

@@ -13,8 +13,10 @@ const files = {
   "unit.strip":
     'unit box "Box" {\n  base foot\n  part foot "Foot"\n  part lid "Lid"\n  fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }\n}\n',
   "main.strip":
-    'use "unit.strip"\nprocedure strip "Strip" for box {\n  aim lid off\n  step "Lid off" {\n    undo lid-screws\n    remove lid\n  }\n}\n',
+    'use "unit.strip"\nprocedure strip "Strip" for box {\n  aim lid off\n  step "Lid off" {\n    photo "lid.png" "The lid"\n    undo lid-screws\n    remove lid\n  }\n}\n',
 };
+/** A picture of one point. */
+const pixel = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
 
 /** Results like those of the editor tests; none where VS Code for the web is not installed. */
 export async function webTest() {
@@ -50,6 +52,7 @@ export async function webTest() {
     writeFileSync(`${place}/version`, commit);
   }
   for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
+  writeFileSync(join(folder, "lid.png"), Buffer.from(pixel, "base64"));
   const { open } = await import(`${webHome}/@vscode/test-web/out/server/index.js`).then(
     (loaded) => loaded.default ?? loaded,
   );

@@ -35,6 +35,8 @@ export interface ManualShows {
   readonly id: string | undefined;
   readonly title: string;
   readonly pictures: { readonly loaded: number; readonly failed: number };
+  /** Lines of the page that stand in place of a picture. */
+  readonly named: readonly string[];
 }
 
 export class ManualView implements Disposable {
@@ -114,6 +116,7 @@ export class ManualView implements Disposable {
         id: this.inSight === this.shown ? this.shown : undefined,
         title: this.answer?.title ?? "",
         pictures: this.pictures,
+        named: this.body.match(/(?<=<p class="note">)[^<]*(?=<)/g) ?? [],
       }
     );
   }

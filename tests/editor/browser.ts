@@ -64,6 +64,31 @@ const tests: Readonly<Record<string, () => Promise<void>>> = {
     assert(again?.left.join() === "main-manual.html", `left: ${JSON.stringify(again)}`);
     assert(new TextDecoder().decode(await vscode.workspace.fs.readFile(page)) === "changed", "it stays");
   },
+  async "in a browser: the manual beside the text opens, and a picture of a folder that is no disk is named"() {
+    await open("main.strip");
+    const { manualShows } = await vscode.extensions.getExtension<Api>("stripdown.stripdown")!.activate();
+    await vscode.commands.executeCommand("stripdown.showManual");
+    const shows = await until(manualShows, (now) => (now?.title ?? "") !== "");
+    assert(/Strip/.test(shows!.title), shows!.title);
+    assert(/lid\.png.*shows only what lies on a disk/s.test(shows!.named.join()), `named: ${shows!.named.join()}`);
+    assert(shows!.pictures.loaded + shows!.pictures.failed === 0, "nothing is loaded that is not there");
+    const tabs = vscode.window.tabGroups.all.flatMap(({ tabs: all }) => all);
+    await vscode.window.tabGroups.close(tabs.filter(({ input }) => input instanceof vscode.TabInputWebview));
+  },
+  async "in a browser: language and reader of the manual by a question"() {
+    await open("main.strip");
+    const folder = vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, "papiere");
+    const made = await vscode.commands.executeCommand<Written | undefined>("stripdown.writeDocuments", {
+      kinds: ["manual"],
+      folder,
+      language: "de",
+      reader: "customer",
+    });
+    assert(made?.written.length === 1, `written: ${JSON.stringify(made)}`);
+    const text = new TextDecoder().decode(await vscode.workspace.fs.readFile(made!.written[0]!));
+    assert(text.includes('<html lang="de">'), text.slice(0, 100));
+    assert(text.includes("lid.png") || text.includes("The lid"), "its picture is named");
+  },
   async "in a browser: the check of the folder runs as a task, without a program"() {
     const [task] = await vscode.tasks.fetchTasks({ type: "stripdown" });
     assert(task !== undefined, "the extension offers a task");

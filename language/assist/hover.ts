@@ -8,15 +8,28 @@ import { waitOf } from "../bench/placement.ts";
 import { assumptionsOf } from "../checks/sums.ts";
 import { torqueQuestion } from "../checks/torque-judged.ts";
 import { boltOf, loadArea } from "../figures/bolt-loads.ts";
+import { rowsForThread, rowWidth } from "../figures/drives.ts";
 import { isFigureError } from "../figures/figure.ts";
+import { threadOf } from "../figures/threads.ts";
 import { assessTorque } from "../figures/tightening.ts";
 import type { Model, Part, Thing, Tie, Fluid, Hazard } from "../model/model.ts";
+import { readSize } from "../model/read-tie.ts";
 import type { SourceFile } from "../names/project.ts";
 import { bothSystems, timeText, type Units } from "../outputs/lines/figures.ts";
 import { spannerOf } from "../outputs/lines/spanner.ts";
 import { torqueText } from "../outputs/lines/torque.ts";
 import { convert, findUnit, fromSi, makeQuantity, isProblem, rounded, si } from "../quantities/index.ts";
-import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, kindIn, partKinds, signals } from "../tables/index.ts";
+import type { Item } from "../syntax/index.ts";
+import {
+  drives,
+  fastenerKinds,
+  fluidKinds,
+  hazardKinds,
+  jointKinds,
+  kindIn,
+  partKinds,
+  signals,
+} from "../tables/index.ts";
 import { kindTexts, type KindList } from "../vocabulary/index.ts";
 import type { Acted } from "../workspace/check-project.ts";
 import type { Settings } from "../world/settings.ts";
@@ -64,6 +77,12 @@ export function hoverAt(
     const list = argument.slot.slice(5) as KindList,
       kind = kindTexts[list]?.[token.text];
     if (kind) return { ...span, markdown: `**${kind.title}** · ${list}\n\n${kind.about}` };
+  }
+  if (item?.entry?.word === "size" && argument && !item.broken) {
+    const told = ofSize(file, item);
+    const { tokens } = file.tree.scan;
+    if (told !== undefined)
+      return { start: tokens[argument.first]!.startOffset, end: tokens[argument.last]!.endOffset! + 1, markdown: told };
   }
   if (argument) {
     const figure = ofFigure(file, argument.first, argument.last, units);
@@ -123,6 +142,35 @@ function changeOf(after: Moment): string {
             )} | before | after |\n|---|---|---|\n${rows.join("\n")}\n\n`
           : ""
       }${told}`;
+}
+
+/** What the standards say of a thread: pitch and stress area, and which tools the heads for it take. Undefined for what is no thread. */
+function ofSize(file: SourceFile, item: Item): string | undefined {
+  const size = readSize({ item, source: file });
+  if (!size || Array.isArray(size) || !("nominal" in size)) return undefined;
+  const thread = threadOf(size),
+    heads = Object.entries(drives).flatMap(([drive, { title }]) => {
+      const rows = [...Map.groupBy(rowsForThread(size.nominal, drive), (row) => row.size)];
+      if (rows.length === 0) return [];
+      const sizes = rows.map(([width, of]) => {
+        const unit = rowWidth(of[0]!) === undefined ? "" : of[0]!.thread.startsWith("M") ? " mm" : " in";
+        return `${width}${unit} (${[...new Set(of.map(({ standard }) => standard))].join(", ")})`;
+      });
+      return [`${title}: ${sizes.join("; ")}`];
+    });
+  const lines = isFigureError(thread)
+    ? [`**${plain(size.designation)}**`, plain(thread.says)]
+    : [
+        `**${plain(thread.designation)}** · ${thread.system} thread, ${thread.series}${size.leftHand ? ", left-hand" : ""}`,
+        thread.system === "metric"
+          ? `Pitch ${rounded(thread.pitch * 1e3, 3)} mm · stress area ${rounded(thread.stressArea * 1e6, 3)} mm² (ISO 261, ISO 898-1)`
+          : `${Math.round(0.0254 / thread.pitch)} threads per inch · stress area ${rounded(thread.stressArea / 0.0254 ** 2, 3)} in² (ASME B1.1)`,
+      ];
+  return [
+    ...lines,
+    ...heads,
+    ...(heads.length > 0 ? ["*What stands on the head, and the maker's data, come first.*"] : []),
+  ].join("\n\n");
 }
 
 function ofFigure(file: SourceFile, first: number, last: number, units: Units): Hover | undefined {

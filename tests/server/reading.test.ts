@@ -63,6 +63,22 @@ test("an act: the bench before and after; a figure in the other system", async (
   ).toContain("Mass of one");
 });
 
+test("a thread's size tells its pitch, its area and the tools that heads for it take, each with its standard", async () => {
+  const size = (text: string): Promise<string> =>
+    hover(`#- main.strip\nunit box "Box" {\n  base foot\n  part foot "Foot"\n  fastener a bolt { ${text} }\n}\n`);
+  const metric = await size("size M1<|>2x40");
+  // ISO 261: M12 coarse has a pitch of 1.75 mm; ISO 898-1, table of stress areas: 84.3 mm².
+  expect(metric).toContain("Pitch 1.75 mm · stress area 84.3 mm²");
+  // ISO 4014: 18 mm across flats. ISO 4762: 10 mm key.
+  expect(metric).toMatch(/Hexagon: 18 mm \([^)]*ISO 4014/);
+  expect(metric).toMatch(/Hexagon socket: [^\n]*10 mm \(ISO 4762/);
+  expect(await size("size M1<|>6x1.5-LH")).toContain("fine, left-hand");
+  // ASME B1.1: 1/2-13 UNC has 0.1419 in².
+  expect(await size("size 1/<|>2-13 UNC")).toContain("13 threads per inch · stress area 0.142 in²");
+  expect(await size("size G1<|>/4")).toContain("pipe thread");
+  expect(await size("size M1<|>3")).toContain("not in ISO 261");
+});
+
 test("what is under the pointer is performed only where it is something on the bench, and never judged", async () => {
   const c = await client(winch("undo cover-screws\n    rem<|>ove cover")),
     [project] = c.session.projects();

@@ -22,8 +22,25 @@ export function asRecorded(args: ParsedArgs, records: readonly ReadRecord[]): Pa
     options = new Map(args.options),
     ids = [...new Set(procedures.map(({ procedure }) => procedure))],
     builds = [...new Set(procedures.map(({ build }) => build))];
-  if (option(args, "procedure") === undefined && ids.length > 0 && ids.every((id) => /^[\w-]+$/.test(id)))
+  if (option(args, "procedure") === undefined && ids.length > 0 && ids.every((id) => /^[\w-]+$/.test(id))) {
     options.set("procedure", ids.join(","));
+    options.set(
+      recordedIn,
+      records
+        .flatMap(({ file, record }) => record.procedures.map(({ procedure }) => `${procedure} ${file}`))
+        .join("\n"),
+    );
+  }
   if (option(args, "build") === undefined && builds.length === 1 && builds[0] !== "") options.set("build", builds[0]!);
   return options;
 }
+
+/** No option of the command line: which record named a procedure. */
+const recordedIn = "recorded in";
+
+/** The file of the record that asks for a procedure; undefined where the user does. */
+export const recordOf = (args: ParsedArgs, procedure: string): string | undefined =>
+  option(args, recordedIn)
+    ?.split("\n")
+    .find((line) => line.startsWith(`${procedure} `))
+    ?.slice(procedure.length + 1);

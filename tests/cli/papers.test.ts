@@ -102,7 +102,13 @@ test("record: the command finds the procedure, tells what is open, and ends with
         },
       ],
     });
-  const folder = folderWith({ "a.strip": text, "one.json": record(2.5), "two.json": record(1), "none.json": "{}" });
+  const folder = folderWith({
+    "a.strip": text,
+    "one.json": record(2.5),
+    "two.json": record(1),
+    "none.json": "{}",
+    "elsewhere.json": record(2).replace('"strip"', '"overhaul"'),
+  });
   const checked = await stripdown(folder, ["record", "one.json", "a.strip"]);
   expect(checked.status).toBe(1);
   expect(checked.out).toMatch(
@@ -113,6 +119,9 @@ test("record: the command finds the procedure, tells what is open, and ends with
     (await stripdown(folder, ["record", "one.json", "two.json", "a.strip", "--summary", "--json"])).out,
   ) as { readings: { spread: { count: number; median: number } }[] };
   expect([readings[0]!.spread.count, readings[0]!.spread.median]).toEqual([2, 1.75]);
+  expect((await stripdown(folder, ["record", "elsewhere.json", "a.strip"])).err).toBe(
+    "stripdown: elsewhere.json is about overhaul, and in these files no procedure is called overhaul: there is strip\n",
+  );
   expect((await stripdown(folder, ["record", "none.json", "a.strip"])).err).toBe(
     'stripdown: none.json is no record: its format is not "stripdown-record"\n',
   );

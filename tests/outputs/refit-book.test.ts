@@ -144,7 +144,7 @@ test("the list holds each thing that is open, and nothing that is not", () => {
   );
   expect(all).toEqual({
     [words.wanted]: [`${cover} Bolt M8x20, for bolts, M8`],
-    [words.agreed]: [`${cover} Sheared, bolts: nobody has agreed to what was done`],
+    [words.agreed]: [`${cover} Sheared, bolts: neither what was done about it nor who agreed is written down`],
     [words.outside]: [expect.stringMatching(`^${gap} Gap: 0.7 mm is outside its limits.* choose`)],
     [words.temporary]: [...capped, `${put} Felt sheet: comes off at line ${take}`],
     [words.ticks]: [`${cover} Not ticked: Undo the 4 bolts.`, `${take} Not ticked: Take off the felt sheet.`],

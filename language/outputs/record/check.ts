@@ -254,7 +254,10 @@ function notAsWrittenRemarks(
           {
             ...common,
             is: "not-agreed" as const,
-            says: words.notAgreed(words.troubles[entry.what], thingNamed(entry.item, context)),
+            says: (entry.done === undefined ? words.notDone : words.notAgreed)(
+              words.troubles[entry.what],
+              thingNamed(entry.item, context),
+            ),
             open: true,
           },
         ]

@@ -27,7 +27,12 @@ export function readRecord(text: string): { readonly record: WorkRecord } | { re
   try {
     value = JSON.parse(text.replace(/^\uFEFF/, ""));
   } catch {
-    return { problem: "it is no JSON" };
+    return {
+      problem:
+        text.trimStart().startsWith("{") && !text.trimEnd().endsWith("}")
+          ? "it is no JSON: it breaks off before its end. Save the record again where it was written"
+          : "it is no JSON",
+    };
   }
   try {
     return { record: recordOf(value) };
@@ -79,12 +84,10 @@ function recordOf(value: unknown): WorkRecord {
   };
 }
 
-/** Fields of a version that has them. */
 type Version = WorkRecord["version"];
-const since2 = (version: Version, ...names: readonly string[]): readonly string[] => (version === 1 ? [] : names);
 
 function instrumentOf(value: unknown, place: string, version: Version): Instrument {
-  const of = fields(value, place, ["name", "number", "due", ...since2(version, "note")]),
+  const of = fields(value, place, ["name", "number", "due"], version, ["note"]),
     more = texts(of, place, ["number", "due", "note"]);
   if (version !== 1 && more.due !== undefined && !isDue(more.due))
     throw new Amiss(`${place}.due: a date as 2027-03-31, or a month as 2027-03, is due`);
@@ -137,7 +140,7 @@ function countOf(value: unknown, place: string): { item: string; count: number }
 }
 
 function torqueOf(value: unknown, place: string, version: Version): TorqueRecord {
-  const of = fields(value, place, ["item", "value", "unit", "wrench", "initials", ...since2(version, "on")]);
+  const of = fields(value, place, ["item", "value", "unit", "wrench", "initials"], version, ["on"]);
   return {
     item: text(of, "item", place),
     value: number(of, "value", place),
@@ -148,7 +151,7 @@ function torqueOf(value: unknown, place: string, version: Version): TorqueRecord
 }
 
 function readingOf(value: unknown, place: string, version: Version): ReadingRecord {
-  const of = fields(value, place, ["reading", "tries", ...since2(version, "chosen")]);
+  const of = fields(value, place, ["reading", "tries"], version, ["chosen"]);
   return {
     reading: whole(of, "reading", place, 1),
     tries: list(of["tries"], `${place}.tries`, (each, at) => tryOf(each, at, version)),
@@ -157,7 +160,7 @@ function readingOf(value: unknown, place: string, version: Version): ReadingReco
 }
 
 function tryOf(value: unknown, place: string, version: Version): ReadingTry {
-  const of = fields(value, place, ["value", "unit", "asItShouldBe", "note", "instrument", ...since2(version, "on")]);
+  const of = fields(value, place, ["value", "unit", "asItShouldBe", "note", "instrument"], version, ["on"]);
   const figure = of["value"] === undefined ? {} : { value: number(of, "value", place) };
   if (figure.value === undefined && of["asItShouldBe"] === undefined && of["note"] === undefined)
     throw new Amiss(`${place}: a value, an answer or a note is due`);
@@ -170,15 +173,7 @@ function tryOf(value: unknown, place: string, version: Version): ReadingTry {
 }
 
 function notAsWrittenOf(value: unknown, place: string, version: Version): NotAsWritten {
-  const of = fields(value, place, [
-      "what",
-      "item",
-      "note",
-      "done",
-      "agreedBy",
-      "wanted",
-      ...since2(version, "wantedCount"),
-    ]),
+  const of = fields(value, place, ["what", "item", "note", "done", "agreedBy", "wanted"], version, ["wantedCount"]),
     what = troubles.find((each) => each === of["what"]);
   if (!what) throw new Amiss(`${place}.what: one of ${troubles.join(", ")} is due`);
   return {
@@ -190,12 +185,22 @@ function notAsWrittenOf(value: unknown, place: string, version: Version): NotAsW
 
 // --- fields ----------------------------------------------------------------------------------------------------------------------------
 
-function fields(value: unknown, place: string, known: readonly string[]): Fields {
+/** @param since2 fields that version 1 has not. */
+function fields(
+  value: unknown,
+  place: string,
+  known: readonly string[],
+  version: Version = 2,
+  since2: readonly string[] = [],
+): Fields {
   if (typeof value !== "object" || value === null || Array.isArray(value))
     throw new Amiss(`${place}: an object is due`);
-  const extra = Object.keys(value).find((name) => !known.includes(name));
+  const isNew = (name: string): boolean => since2.includes(name),
+    extra = Object.keys(value).find((name) => !known.includes(name) && !(version !== 1 && isNew(name)));
   if (extra !== undefined)
-    throw new Amiss(`${place}: it has a field ${JSON.stringify(extra.slice(0, 40))} that a record does not have`);
+    throw new Amiss(
+      `${place}: it has a field ${JSON.stringify(extra.slice(0, 40))} that a record does not have${isNew(extra) ? " before version 2" : ""}`,
+    );
   return value as Fields;
 }
 

@@ -137,6 +137,18 @@ test("what was not as written is told, and open until somebody agrees; wanted pa
   ]);
 });
 
+test("an entry that says neither what was done nor who agreed asks for both", () => {
+  const said = (entry: { what: "seized"; item: string; done?: string; agreedBy?: string }): string[] =>
+    recordCheck([{ file: "r", record: withLine(undo.id, { notAsWritten: [entry] }) }])
+      .data(input, options)
+      .records[0]!.remarks.filter(({ open }) => open)
+      .map(({ says }) => says);
+  const entry = { what: "seized" as const, item: "f" };
+  expect(said(entry)).toEqual(["Seized, bolts: neither what was done about it nor who agreed is written down"]);
+  expect(said({ ...entry, done: "cut off" })).toEqual(["Seized, bolts: nobody has agreed to what was done"]);
+  expect(said({ ...entry, agreedBy: "Foreman" })).toEqual([]);
+});
+
 test("the order list says how many and for what, in the text, the table and the JSON", () => {
   const record = withLine(undo.id, {
       notAsWritten: [

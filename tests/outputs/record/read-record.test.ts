@@ -111,3 +111,20 @@ test.each(["", "{", "null", "[]", "7", '"x"', '{"__proto__":{"format":"stripdown
     expect("problem" in read && read.problem).toMatch(/^[a-z].{6,}[^.]$/);
   },
 );
+
+test("a field of the second version in a record of the first is told as such, and so is a file that breaks off", () => {
+  const [procedure] = full().procedures,
+    entry = { what: "missing", item: "f", wantedCount: 2 },
+    text = JSON.stringify({
+      ...full(),
+      procedures: [{ ...procedure, lines: [{ line: "1.1", notAsWritten: [entry] }] }],
+    });
+  const problem = (of: string): unknown => (readRecord(of) as { problem?: string }).problem;
+  expect(problem(text)).toBe(
+    'procedures[0].lines[0].notAsWritten[0]: it has a field "wantedCount" that a record does not have before version 2',
+  );
+  expect(problem(text.replace('"version":1', '"version":2'))).toBeUndefined();
+  expect(problem(text.replace("wantedCount", "wantedAmount"))).toMatch(/"wantedAmount" that a record does not have$/);
+  expect(problem(text.slice(0, -20))).toMatch(/^it is no JSON: it breaks off before its end/);
+  expect(problem("no record")).toBe("it is no JSON");
+});

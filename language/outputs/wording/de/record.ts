@@ -79,6 +79,8 @@ export const record: Wording["record"] = {
       "; ",
     ),
   notAgreed: (what, name) => `${what}${name === "" ? "" : `, ${name}`}: Niemand hat dem zugestimmt, was getan wurde`,
+  notDone: (what, name) =>
+    `${what}${name === "" ? "" : `, ${name}`}: Weder was getan wurde noch wer zugestimmt hat, ist aufgeschrieben`,
 
   calibrationOverdue: (name, due, on) => `${name}: Die Kalibrierung war fällig am ${due}, benutzt wurde es am ${on}`,
   calibrationFollows:

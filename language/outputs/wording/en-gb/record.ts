@@ -78,6 +78,8 @@ export const record = {
       .join("; "),
   notAgreed: (what: string, name: string) =>
     `${what}${name === "" ? "" : `, ${inside(name)}`}: nobody has agreed to what was done`,
+  notDone: (what: string, name: string) =>
+    `${what}${name === "" ? "" : `, ${inside(name)}`}: neither what was done about it nor who agreed is written down`,
 
   calibrationOverdue: (name: string, due: string, on: string) =>
     `${name}: its calibration was due ${due}, it was used on ${on}`,

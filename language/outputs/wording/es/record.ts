@@ -81,6 +81,11 @@ export const record: Wording["record"] = {
     ),
   notAgreed: (what, name) =>
     titled(`${what}${name === "" ? "" : `, ${the(name)}`}`, "nadie ha dado su acuerdo a lo que se hizo"),
+  notDone: (what, name) =>
+    titled(
+      `${what}${name === "" ? "" : `, ${the(name)}`}`,
+      "no está anotado ni lo que se hizo ni quién dio su acuerdo",
+    ),
 
   calibrationOverdue: (name, due, on) => titled(name, `la calibración vencía el ${due}, se usó el ${on}`),
   calibrationFollows:

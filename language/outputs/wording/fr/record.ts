@@ -84,6 +84,11 @@ export const record: Wording["record"] = {
     ),
   notAgreed: (what, name) =>
     titled(`${what}${name === "" ? "" : `, ${the(name)}`}`, "personne n'a donné son accord à ce qui a été fait"),
+  notDone: (what, name) =>
+    titled(
+      `${what}${name === "" ? "" : `, ${the(name)}`}`,
+      "ni ce qui a été fait ni qui a donné son accord n'est noté",
+    ),
 
   calibrationOverdue: (name, due, on) => titled(name, `étalonnage à faire avant le ${due}, utilisé le ${on}`),
   calibrationFollows:

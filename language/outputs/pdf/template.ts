@@ -253,7 +253,8 @@ export const template = String.raw`
   else if b.is == "par" {
     let look = b.at("look", default: "plain")
     if look == "frame" { block(width: 100%, stroke: 2pt, inset: 8pt, par(w(b.says))) }
-    else if look == "bar" { block(width: 100%, stroke: (left: 4pt), inset: (left: 9pt, y: 4pt), par(w(b.says))) }
+    // What the record says, and a caution, stand with what they are about.
+    else if look == "bar" { block(width: 100%, sticky: true, stroke: (left: 4pt), inset: (left: 9pt, y: 4pt), par(w(b.says))) }
     else if look == "note" { block(width: 100%, stroke: (left: 1.5pt + luma(90)), inset: (left: 8pt, y: 3pt), par(w(b.says))) }
     else if look == "lead" { block(sticky: true, par(w(b.says))) }
     else { par(w(b.says)) }

@@ -27,6 +27,7 @@ import { lineElement, planOf } from "./tablet/plan.ts";
 import { sectionsFor } from "./sections.ts";
 import { sheetsOf } from "./sheets.ts";
 import { storesHazards } from "./stores-hazards.ts";
+import { liftsOf } from "./lifts.ts";
 import { toolsOf } from "./tools.ts";
 
 export function manualDocument(input: OutputInput, options: OutputOptions): ManualDocument {
@@ -119,7 +120,7 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
           .map((each) => ("text" in each ? each : { name: each.name, text: each.about })),
       )
       .concat(suppliesTold(models, bill)),
-    tools: toolsOf(all, options),
+    tools: { ...toolsOf(all, options), lifts: all.flatMap(({ lines }) => liftsOf(lines)) },
     bill: bill.lines,
     units: bill.units,
     parts: models.flatMap((model) => partRows(contextOf(model))),

@@ -22,8 +22,18 @@ interface Load {
   readonly line: string;
 }
 
-export function liftsOf(performance: Performance, { context, strip, refit, finish }: Lines): LiftRow[] {
-  const { events } = performance;
+/** A manual asks for its table of lifts and for its sheet. */
+const reckoned = new WeakMap<Lines, readonly LiftRow[]>();
+
+export function liftsOf(lines: Lines): readonly LiftRow[] {
+  const rows = reckoned.get(lines) ?? reckon(lines);
+  reckoned.set(lines, rows);
+  return rows;
+}
+
+function reckon({ context, strip, refit, finish }: Lines): LiftRow[] {
+  const { performance } = context,
+    { events } = performance;
   return [
     ...acts(performance.strip, strip, context, ({ act, things, from, to, before }) => {
       if (act.verb !== "support" && !isLift(context.model, act, things)) return undefined;

@@ -1,5 +1,5 @@
-// The tools that the procedures ask: spanners from the fasteners that they turn, torque wrenches whose range covers the torques,
-// lifting gear with the mass that hangs on it, and what the acts name.
+// The tools that the procedures ask: spanners from the fasteners that they turn, torque wrenches whose range covers the torques, and
+// what the acts name. What is lifted with them stands in lifts.ts.
 
 import { withTools } from "../../model/act.ts";
 import type { Performance } from "../../bench/trace.ts";
@@ -13,21 +13,21 @@ import { spannerOf, type Spanner } from "../lines/spanner.ts";
 import type { OutputOptions } from "../output.ts";
 import { wrenchFor } from "../torque-sheet/wrench.ts";
 import type { ManualDocument, ToolRow, WrenchRow } from "./document.ts";
-import { liftsOf, linesByAct } from "./lifts.ts";
+import { linesByAct } from "./lifts.ts";
 
 interface Done {
   readonly performance: Performance;
   readonly lines: Lines;
 }
 
-export function toolsOf(all: readonly Done[], options: OutputOptions): ManualDocument["tools"] {
+/** Without the loads: a sheet that lists tools needs none. */
+export function toolsOf(all: readonly Done[], options: OutputOptions): Omit<ManualDocument["tools"], "lifts"> {
   const turned = all.flatMap(({ performance, lines }) =>
     turnedTies(performance).map((tie) => ({ tie, context: lines.context })),
   );
   return {
     spanners: spanners(turned, options),
     ...wrenches(turned, options),
-    lifts: all.flatMap(({ performance, lines }) => liftsOf(performance, lines)),
     others: others(all, options),
     wear: wear(all),
   };

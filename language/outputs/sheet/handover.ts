@@ -16,13 +16,14 @@ export const handoverKind: SheetKind = {
   note: ({ wording }) => wording.benchSheets.handover.note,
   make: ({ performance, lines, options, inManual }) => {
     const { handover } = options.wording.benchSheets;
+    const lies = placesIn(lines);
     let before: Growing = { off: [], standing: [] };
     return {
       tables: lines.strip.map((group): SheetTable => {
         const acts = actionsIn([group]).flatMap(({ of }) => of),
           state = performance.strip[Math.max(...acts, -1)]?.after ?? performance.start,
           now: Growing = {
-            off: offAt(state, performance, lines),
+            off: offAt(state, performance, lies),
             standing: standingAt(state, performance, options),
           };
         const told: Growing = inManual === true ? before : { off: [], standing: [] };
@@ -85,13 +86,18 @@ const standingAt = (s: State, { model }: Performance, { wording: { kinds } }: Ma
     .filter(({ number }) => at(s.standing, number) !== 0)
     .map(({ kind, hazard }) => ({ name: kinds.precautionShort(kind), at: model.things[hazard]!.name }));
 
-/** What is off, each with where its line put it. */
-function offAt(s: State, { model }: Performance, { strip }: Lines): Told[] {
+/** Where the lines put things, by id. */
+function placesIn({ strip }: Lines): ReadonlyMap<string, string> {
   const lies = new Map<string, string>();
   for (const line of actionsIn(strip)) {
     const where = line.details.find(({ sort }) => sort === "goes-to")?.says.replace(/\.$/, "");
     if (where !== undefined) for (const { id } of line.items) lies.set(id, where);
   }
+  return lies;
+}
+
+/** What is off, each with where its line put it. */
+function offAt(s: State, { model }: Performance, lies: ReadonlyMap<string, string>): Told[] {
   return [
     ...model.parts.filter((part) => lumpOf(s, part.index) !== ON_BASE),
     ...model.ties.filter((tie) => tie.fastener && isOut(model, s, tie.index)),

@@ -7,7 +7,7 @@ export const liftingKind: SheetKind = {
   name: "lifting",
   title: ({ wording }) => wording.benchSheets.lifting.title,
   note: ({ wording }) => wording.benchSheets.lifting.note,
-  make: ({ performance, lines, options }) => {
+  make: ({ lines, options }) => {
     const { benchSheets: words, manual } = options.wording,
       { lifting } = words;
     return {
@@ -18,14 +18,7 @@ export const liftingKind: SheetKind = {
           columns: [words.line, lifting.load, lifting.mass, lifting.gear, lifting.capacity, lifting.people],
           blank: [lifting.points],
           empty: lifting.nothing,
-          rows: liftsOf(performance, lines).map((row) => [
-            row.line,
-            row.load,
-            row.mass,
-            row.gear,
-            row.capacity,
-            row.people,
-          ]),
+          rows: liftsOf(lines).map((row) => [row.line, row.load, row.mass, row.gear, row.capacity, row.people]),
         },
       ],
     };

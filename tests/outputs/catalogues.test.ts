@@ -235,6 +235,21 @@ test("fr: no line ends before a colon, inside guillemets or before a per cent si
   for (const text of ["Ligne: faite", "Comme prévu ?", "à 100 %", "l’outil", "« mot »"]) expect(text).toMatch(wrong);
 });
 
+test("fr: what is printed has that space before each colon of ours", () => {
+  // Authors' words are in letters of another script here; a label of a mark and what stands in data are none of ours.
+  const said = { ...options, wording: of("fr") },
+    ours = /.{0,30}[\p{Script=Latin})]:(?=[\s"]|$).{0,20}/gmu;
+  const found = Object.keys(machines).flatMap((name) => {
+    const input = machines[name]!(),
+      texts = everyText(name, input, said).filter(({ of: output }) => !/csv|json/.test(output)),
+      print = manual.print!(manual.data(input, said), said);
+    return [...texts, { of: "manual pdf", text: JSON.stringify([print.front, print.blocks]) }].flatMap(
+      ({ of: output, text }) => [...text.matchAll(ours)].map(([at]) => `${name} ${output}: ${at}`),
+    );
+  });
+  expect(found).toEqual([]);
+});
+
 /** British words that have another one in American English (Oxford and Merriam-Webster mark each so; from memory). */
 const british =
     /\b(?:spanners?|anticlockwise|circlips?|split pins?|authoris\w+|colour\w*|moulds?|(?:milli|newton )?metres?|litres?|\d+ off)\b|\$\{\w+\} off\b/i,

@@ -95,6 +95,16 @@ test("in the final tests a hazard stands again: before its precautions are taken
     if (line.is === "hazard") expect(mustStand(line.hazard, options.wording)).toEqual([]);
 });
 
+test("where nothing is printed to take a precaution back, no hazard stands by itself", () => {
+  const { strip, refit } = press(
+    'step "Gloves" { other skin } step "Lid" { vent oil-pressure  prove-zero oil-pressure  undo lid-screws  remove lid  undo ram-screws  remove ram }',
+    'hazard skin chemical caution "Skin" { on press-foot  precaution other "Gloves on." } part press-foot "Foot" { rests on bed }',
+  );
+  expect(told(strip).slice(0, 2)).toEqual(["! Skin", "Precaution:"]);
+  expect(told(refit)).not.toContain("! Skin");
+  expect(told(refit)).toContain("! Pressure");
+});
+
 test("a message on a thing stands in every step that handles it, once in each", () => {
   const { strip } = press(`
     step "Vent" { vent oil-pressure  prove-zero oil-pressure  undo lid-screws  remove lid }

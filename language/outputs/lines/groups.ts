@@ -157,6 +157,10 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[], warn
     const step = first.op.around.step;
     const around = first.op.around,
       act = first.op.act ?? first.op.event!.act;
+    const says = opLines(context, run);
+    i += run.length;
+    // What prints nothing, since nobody has to take it back, asks for nothing either.
+    if (says.length === 0 && first.turn === undefined) continue;
     // All that one line asks stands before it, also where it prints several acts.
     placed.push(
       ...place(
@@ -164,14 +168,13 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[], warn
         warningLines(
           context,
           { act, around, half: "refit" },
-          joined(warnings.slice(i, i + run.length)),
+          joined(warnings.slice(i - run.length, i)),
           new Set(run.flatMap(({ op }) => (op.event?.kind === "stands" ? [op.event.thing] : []))),
         ),
       ),
     );
     if (first.turn !== undefined) placed.push(...place(step, [turnLine(context, first, first.turn, false)]));
-    placed.push(...place(step, opLines(context, run)));
-    i += run.length;
+    placed.push(...place(step, says));
   }
   return placed;
 }

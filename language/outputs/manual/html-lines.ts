@@ -92,7 +92,7 @@ export function photoHtml({ file, alt, points, at }: Shot, { picture, wording }:
     got = picture?.(file, at.file);
   if (!got) return html`<p class="note">${words.pictureOff(alt || file)}</p>`;
   if ("problem" in got) return html`<p class="note">${words.pictureMissing(file, got.problem)} ${own(alt)}</p>`;
-  const listed = html`<figcaption${points.length === 0 && html` aria-hidden="true"`}>${own(alt || file)}${points.length > 0 && html`: ${points.map((point, i) => html`${i > 0 && ", "}<b>${point.mark}</b> ${own(point.name)}`)}`}</figcaption>`;
+  const listed = html`<figcaption${points.length === 0 && html` aria-hidden="true"`}>${own(alt || file)}${points.length > 0 && html`${wording.document.colon} ${points.map((point, i) => html`${i > 0 && ", "}<b>${point.mark}</b> ${own(point.name)}`)}`}</figcaption>`;
   return html`<figure>${calloutPicture(got, points, alt || file) ?? html`<img src="${pictureAddress(got)}" alt="${alt || file}"/>`}${listed}</figure>`;
 }
 

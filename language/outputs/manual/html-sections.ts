@@ -235,7 +235,7 @@ ${messages.length > 0 && html`<h3>${words.messages}</h3>${messages}`}
 ${safety.hazards.length > 0 ? hazards : html`<p>${words.noHazards}</p>`}
 ${
   safety.stores.length > 0 &&
-  html`<h3>${words.storesHazards}</h3>${safety.stores.map(({ hazard, from }) => html`<p>${own(from.join(", "))}:</p>${hazardPanel(hazard, options)}`)}`
+  html`<h3>${words.storesHazards}</h3>${safety.stores.map(({ hazard, from }) => html`<p>${own(from.join(", "))}${options.wording.document.colon}</p>${hazardPanel(hazard, options)}`)}`
 }
 ${safety.notConsidered.length > 0 && open}
 ${safety.allowed.length > 0 && html`<h3>${words.allowed}</h3>${table(words.allowed, allowed, safety.allowed, true)}`}

@@ -22,7 +22,7 @@ const scriptHash = (): string => (ofScript ??= policyHash(tabletScript));
 export function manualAsHtml(document: ManualDocument, options: OutputOptions): string {
   const { document: shared } = options.wording;
   // The policy lets in the style and the script alone, each by its own hash; pictures only as data in the file.
-  const title = [document.title, document.subtitle].join(": "),
+  const title = shared.titles([document.title, document.subtitle]),
     whole = style + pageEdges(title, document.draft === "" ? "" : shared.draftMark);
   const policy = `default-src 'none'; img-src data:; style-src ${policyHash(whole)}; ${document.forPen ? "" : `script-src ${scriptHash()}; `}base-uri 'none'; form-action 'none'`;
   const page = html`<!DOCTYPE html>

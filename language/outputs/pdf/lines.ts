@@ -196,7 +196,11 @@ export function hazardPanel(hazard: HazardText, options: OutputOptions, line?: H
             precautions: {
               head: manual.precautions,
               items: hazard.precautions.map(({ title, text, details }) =>
-                joined(words(`${title}:`), words(text), ...details.map(({ says }) => words(says))),
+                joined(
+                  words(`${title}${wording.document.colon}`),
+                  words(text),
+                  ...details.map(({ says }) => words(says)),
+                ),
               ),
             },
           }

@@ -110,7 +110,10 @@ function safety(
     ...when(
       stores.length > 0,
       heading(2, manual.storesHazards),
-      stores.flatMap(({ hazard, from }) => [par(words(`${from.join(", ")}:`), "lead"), hazardPanel(hazard, options)]),
+      stores.flatMap(({ hazard, from }) => [
+        par(words(`${from.join(", ")}${document.colon}`), "lead"),
+        hazardPanel(hazard, options),
+      ]),
     ),
     ...when(
       notConsidered.length > 0,

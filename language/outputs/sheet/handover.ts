@@ -39,7 +39,7 @@ export const handoverKind: SheetKind = {
               .flatMap(({ id, readings }) => readings.map(({ what, limits }) => [id, what, limits]))
               .map(([id = "", what = "", limits = ""]) => [
                 handover.readings,
-                `${id} ${what}${limits === "" ? "" : ` (${limits})`}: ________`,
+                options.wording.document.titled(`${id} ${what}${limits === "" ? "" : ` (${limits})`}`, "________"),
               ]),
             [handover.from, "________________________"],
             [handover.to, "________________________"],

@@ -5,6 +5,7 @@ import { billRows } from "../bill/data.ts";
 import { toolName } from "../lines/context.ts";
 import { neededBefore } from "../lines/ends.ts";
 import { toolsOf } from "../manual/tools.ts";
+import { lowerFirst } from "../wording/phrases.ts";
 import { tableSheet, type SheetKind } from "./table-sheet.ts";
 
 export const preparationKind: SheetKind = {
@@ -70,7 +71,9 @@ export const preparationKind: SheetKind = {
           preparation.supplies,
           supplies.map((row) => [
             [row.name, row.size, row.partNo, row.standard].filter(Boolean).join(", "),
-            [row.total.text, row.grade === "worn" ? options.wording.bill.grades.worn : ""].filter(Boolean).join("; "),
+            [row.total.text, row.grade === "worn" ? lowerFirst(options.wording.bill.grades.worn) : ""]
+              .filter(Boolean)
+              .join("; "),
           ]),
         ),
       ],

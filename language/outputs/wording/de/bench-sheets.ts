@@ -83,7 +83,7 @@ export const benchSheets: Wording["benchSheets"] = {
     from: "Übergeben von, wann",
     to: "Übernommen von, wann",
     lies: (what, where) => (where === "" ? what : `${what} (${lowerFirst(where)})`),
-    left: (name, left, of) => `${name}: ${left} von ${of} noch drin`,
+    left: (name, left, of) => `${name}: ${left} von ${of} noch eingesetzt`,
     doNotStop: "Eine Last wird gehalten: hier nicht anhalten.",
   },
   waiting: {

@@ -96,7 +96,7 @@ export const manual: Wording["manual"] = {
   line: "Zeile",
   partsWithout: (count) => `${counted(count, "Teil", "Teile")} ohne Angabe der Masse`,
   liftingNote:
-    "Anschlagmittel und Ringschrauben: nach ihrer eigenen Kennzeichnung, durch im Anschlagen ausgebildete Personen. Niemand steht unter einer Last.",
+    "Anschlagmittel und Ringschrauben: nach ihrer eigenen Kennzeichnung, durch im Anschlagen ausgebildete Personen.",
   otherTools: "Weiteres Werkzeug und Behälter",
   noTools: "Kein Verbindungselement sagt, welches Werkzeug es braucht.",
   wear: "Persönliche Schutzausrüstung",

@@ -99,7 +99,7 @@ export const manual = {
   load: "Load",
   line: "Line",
   partsWithout: (count: number) => (count === 1 ? "1 part with mass not given" : `${count} parts with mass not given`),
-  liftingNote: "Slings and eyebolts: by their own marking, by people trained to sling. Nobody stands under a load.",
+  liftingNote: "Slings and eyebolts: by their own marking, by people trained to sling.",
   otherTools: "Other tools and containers",
   noTools: "No fastener says what tool it takes.",
   wear: "To wear",

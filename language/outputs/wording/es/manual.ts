@@ -95,8 +95,7 @@ export const manual: Wording["manual"] = {
   load: "Carga",
   line: "Línea",
   partsWithout: (count) => `${counted(count, "pieza")} sin masa indicada`,
-  liftingNote:
-    "Eslingas y cáncamos: según su propio marcado, por personas formadas en eslingado. Nadie se pone debajo de una carga.",
+  liftingNote: "Eslingas y cáncamos: según su propio marcado, por personas formadas en eslingado.",
   otherTools: "Otras herramientas y recipientes",
   noTools: "Ningún elemento de fijación dice qué herramienta necesita.",
   wear: "Equipos de protección individual",

@@ -105,7 +105,7 @@ export const benchSheets: Wording["benchSheets"] = {
     where: "Où cela va",
     place: "Récipient, poids",
     old: "ancien, pas gardé",
-    find: "chercher, selon les règles locales",
+    find: "se renseigner sur les règles locales",
   },
   batch: {
     title: (units) => `Lot de ${counted(units, "unité")}`,

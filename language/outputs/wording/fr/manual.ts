@@ -96,7 +96,7 @@ export const manual: Wording["manual"] = {
   line: "Ligne",
   partsWithout: (count) => `${counted(count, "pièce")} sans masse indiquée`,
   liftingNote:
-    "Élingues et anneaux de levage\u00a0: selon leur propre marquage, par des personnes formées à l'élingage. Personne ne se tient sous une charge.",
+    "Élingues et anneaux de levage\u00a0: selon leur propre marquage, par des personnes formées à l'élingage.",
   otherTools: "Autres outils et récipients",
   noTools: "Aucun élément de fixation ne dit quel outil il demande.",
   wear: "Équipements de protection individuelle",

@@ -116,7 +116,8 @@ export const bill: Wording["bill"] = {
   lead: (time) => `Lieferzeit ${time}`,
   shelfLife: (time) => `haltbar ${time}`,
   nothing: "Nach dem, was die Anleitungen sagen, wird nichts verbraucht und nichts erneuert.",
-  notGivenNote: "Wo eine Menge nicht angegeben ist, vor der Bestellung nachsehen: Leer würde als keine gelesen.",
+  notGivenNote:
+    "Wo eine Menge nicht angegeben ist, vor der Bestellung nachsehen: Ein leeres Feld würde als „keine“ gelesen.",
   reasons: {
     rule: "immer neu",
     "standing-rule": "immer neu nach der festen Regel der Werkstatt",

@@ -4,7 +4,7 @@ import type { Wording } from "../wording.ts";
 
 export const tablet: Wording["tablet"] = {
   title: "Aufzeichnung auf diesem Gerät",
-  progress: (done, all) => `${done} von ${all} Zeilen abgehakt`,
+  progress: (done, all) => `${done} von ${all} abgehakt`,
   nextOpen: "Nächste offene Zeile",
   save: "Aufzeichnung speichern",
   load: "Aufzeichnung laden",

@@ -4,7 +4,7 @@ import type { Wording } from "../wording.ts";
 
 export const tablet: Wording["tablet"] = {
   title: "Registro en este aparato",
-  progress: (done, all) => `${done} de ${all} líneas marcadas`,
+  progress: (done, all) => `Marcadas: ${done} de ${all}`,
   nextOpen: "Siguiente línea abierta",
   save: "Guardar el registro",
   load: "Cargar un registro",

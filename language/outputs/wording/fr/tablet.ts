@@ -4,7 +4,7 @@ import type { Wording } from "../wording.ts";
 
 export const tablet: Wording["tablet"] = {
   title: "Relevé sur cet appareil",
-  progress: (done, all) => `Lignes cochées\u00a0: ${done} sur ${all}`,
+  progress: (done, all) => `Cochées\u00a0: ${done} sur ${all}`,
   nextOpen: "Ligne ouverte suivante",
   save: "Enregistrer le relevé",
   load: "Charger un relevé",

@@ -7,12 +7,23 @@ import type { Run, Words } from "./print.ts";
 /** Signs after which a long word is cut anyway. */
 const longest = 28;
 
+/** Signs of units as any of our languages prints them behind a figure. Where one is a word as well, no line ends there either. */
+const unit =
+  /(\d) (?=(?:[µmk]?m|in|ft|k?g|t|lb|oz|N·m|lbf(?:·(?:ft|in))?|k?N|m?bar|[kM]?Pa|psi|[km]?V|m?A|k?W|[µunm]F|[kM]?(?:Ω|ohm)|m?T|°[CF]|s|min|h|m?L|ml|US (?:qt|gal)|%|rpm|t?r\/min|min⁻¹|Hz|dB|deg|J)(?![\p{L}\d]))/gu;
+
+/** A figure and its unit stay on one line (ISO 80000-1, 7.1.4, from memory: a space between them; that no line ends there is common practice). */
+const unparted = (text: string): string => text.replace(unit, "$1\u00a0").replace(/± (?=\d)/g, "±\u00a0");
+
 /** One text. `most`: letters that fit in a line of its place, or whether a word is wider than that. */
 export function words(text: string, most: number | ((word: string) => boolean) = longest): Words {
-  const plain = shownOnOneLine(text),
+  const plain = unparted(shownOnOneLine(text)),
     isWide = typeof most === "number" ? (word: string): boolean => word.length > most && [...word].length > most : most;
   if (!plain.split(" ").some(isWide)) return plain;
-  return plain.split(/( )/).reduce<Run[]>((runs, piece) => {
+  // A wide word that has a hyphen, also one that shows at a line's end alone, breaks there before it breaks anywhere.
+  const pieces = plain
+    .split(/( )/)
+    .flatMap((piece) => (isWide(piece) ? piece.split(/(?<=\p{L}[-\u00ad])(?=\p{L})/u) : [piece]));
+  return pieces.reduce<Run[]>((runs, piece) => {
     const cut = isWide(piece),
       last = runs.at(-1);
     if (!cut && last && last.cut === undefined) runs[runs.length - 1] = { t: last.t + piece };

@@ -2,8 +2,9 @@
 
 import { expect, test } from "vitest";
 import { table } from "../../../language/outputs/pdf/table.ts";
+import { plainOf, words } from "../../../language/outputs/pdf/words.ts";
 
-const isCut = (words: unknown): boolean => JSON.stringify(words).includes('"cut"');
+const isCut = (made: unknown): boolean => JSON.stringify(made).includes('"cut"');
 
 test("a column of single words keeps them whole beside a column of sentences", () => {
   const made = table<readonly [string, string]>(
@@ -39,4 +40,20 @@ test("the heads of narrow columns of figures stay whole", () => {
 test("a word that fits nowhere is still cut, so that it stays on the paper", () => {
   const made = table<string>("Long", [{ head: "One", cell: (row) => row }], ["x".repeat(200)], 60);
   expect(isCut(made.rows)).toBe(true);
+});
+
+test("a wide word with a hyphen, shown or not, is parted there and its halves stay whole", () => {
+  expect(isCut(words("Innensechskant-Schlüssel 8 mm", 20))).toBe(false);
+  expect(isCut(words("Drehmoment\u00adschlüssel", 14))).toBe(false);
+  expect(isCut(words("Drehmomentschlüssel", 14))).toBe(true);
+  expect(isCut(words("a-very".repeat(20), 14))).toBe(false);
+  expect(isCut(words("x".repeat(40), 14))).toBe(true);
+});
+
+test("a figure and its unit stay on one line, words behind a figure may part from it", () => {
+  const kept = (text: string): string => plainOf(words(text)).replaceAll("\u00a0", "~");
+  expect(kept("45 x 65 x 8 mm, 180 N·m (133 lbf·ft), ± 4 %, 780 V dc, 15 kΩ, -20 to 200 °C")).toBe(
+    "45 x 65 x 8~mm, 180~N·m (133~lbf·ft), ±~4~%, 780~V dc, 15~kΩ, -20 to 200~°C",
+  );
+  expect(kept("2 people, 3 passes, 12 off, 4 metres, M8 x 25")).toBe("2 people, 3 passes, 12 off, 4 metres, M8 x 25");
 });

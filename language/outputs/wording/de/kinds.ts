@@ -260,7 +260,7 @@ export const kinds = kindsOf({
   },
   drives: {
     hex: { tool: "Schraubenschlüssel" },
-    "hex-socket": { tool: "Innensechskantschlüssel" },
+    "hex-socket": { tool: "Innensechskant-Schlüssel" },
     hexalobular: { tool: "Schraubendreher Innensechsrund" },
     square: { tool: "Vierkantschlüssel" },
     slot: { tool: "Schlitzschraubendreher" },

@@ -142,3 +142,17 @@ test.each(Object.entries(wordings))(
       expect(kinds.precautionBack(kind) ?? "Nothing.").toMatch(/^\p{Lu}.*\.$/u);
   },
 );
+
+test("the unit of the place to write stands in the limit beside it, whatever system the reader has", () => {
+  const input = compiledText(
+    `tool gauge "Gauge" { kind gauge }
+unit u "Unit" { base a  part a "A"  part b "B" { fits a } }
+procedure p "P" for u { aim b off  step "S" { remove b  measure wear on a "Wear" at least 24.95 mm  measure gap on a "Gap" 0.05..0.15 mm  measure play on a "Play" at most 0.01 in } }`,
+  );
+  const made = (system: "metric" | "us"): string => write(manual, "html", input, { ...options, system });
+  expect(made("us")).toContain("at least 0.9823 in (24.95 mm)");
+  expect(made("us")).toMatch(/0\.00\d+ to 0\.00\d+ in \(0\.05 to 0\.15 mm\)/);
+  expect(made("us")).toContain("at most 0.01 in.");
+  expect(made("metric")).toContain("at least 24.95 mm.");
+  expect(made("metric")).toMatch(/at most 0\.25\d* mm \(0\.01 in\)/);
+});

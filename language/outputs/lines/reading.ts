@@ -6,7 +6,7 @@ import type { Act, Consequence, Limits } from "../../model/act.ts";
 import type { Quantity, Rounding } from "../../quantities/index.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import { namesText, nameText, thingOf, type LineContext } from "./context.ts";
-import { figureText, type Units } from "./figures.ts";
+import { figureText, systemOf, writtenText, type Units } from "./figures.ts";
 import type { LineReading } from "./line.ts";
 
 export function readingOf(context: LineContext, act: Act, around: Around, id: string, what: string): LineReading {
@@ -32,10 +32,19 @@ export function readingOf(context: LineContext, act: Act, around: Around, id: st
   };
 }
 
-/** `at least 24.95 mm`, `0.05 to 0.15 mm at 20 °C`. */
+/**
+ * `at least 24.95 mm`, `0.05 to 0.15 mm at 20 °C`. What is in the other system of units than the reader's has its own figure behind it: the
+ * reading is written down, and held against it, in that unit.
+ */
 export function limitsText(limits: Limits, units: Units): string {
   const { limits: words } = units.wording.acts,
-    of = (quantity: Quantity, rounding?: Rounding): string => figureText(quantity, units, rounding);
+    of = (quantity: Quantity, rounding?: Rounding): string => {
+      const own = systemOf(quantity),
+        told = figureText(quantity, units, rounding);
+      return own === undefined || own === units.system || quantity.pair
+        ? told
+        : `${told} (${writtenText(quantity.written, units.wording)})`;
+    };
   const { value, atLeast, atMost, at } = limits;
   const main = value
     ? of(value)

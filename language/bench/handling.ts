@@ -17,10 +17,10 @@ export function handledBy(
 }
 
 /**
- * Marks and work cannot be done past something in front. A reading or a coat often can, at an edge or through a bore: a published
+ * Marks, work and setting cannot be done past something in front. A reading or a coat often can, at an edge or through a bore: a published
  * procedure seals a hub's face with its outer bearing on (tests/procedures/rear-hub.strip).
  */
-export const cannotReachPast = (act: Act): boolean => act.verb === "mark" || act.verb === "work";
+export const cannotReachPast = (act: Act): boolean => act.verb === "mark" || act.verb === "work" || act.verb === "set";
 
 /** The plugs that filling opens and closes again in passing. Bleeding is done under pressure mostly, and is no touch. */
 export function openedBy(model: Model, verb: string, things: readonly ThingIndex[]): readonly ThingIndex[] {

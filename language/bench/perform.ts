@@ -152,10 +152,10 @@ function outside(bench: Bench, act: Act, around: Around): void {
       renew(bench, resolve(bench, then.names, around), then.is === "scrap");
 }
 
-/** What is handled or looked at is in reach; the computed refit was ordered by that already. */
+/** What is handled or looked at is in reach, in a refit block too, where the author has put it behind what covers it. */
 function reachable(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
   const item = bench.model.things[thing];
-  if (bench.computed || (item?.is !== "part" && item?.is !== "tie")) return;
+  if (item?.is !== "part" && item?.is !== "tie") return;
   refuse(bench, act, around, thing, hidden(bench, item, lumpOfItem(bench, item), act, around));
 }
 

@@ -113,6 +113,11 @@ export const wayBack: readonly Rule[] = [
   ["refit/order.ts#orderOf", order, "`instead`: the step's own reverse is dropped, what is written stands for it"],
   ["refit/claim.ts#claimed", order, "a claimed act is there once, with what is written"],
   [
+    "refit/rules.ts#workWhileOpen",
+    place,
+    "what a refit block works on or sets is in reach: before what covers it goes on, and never behind that",
+  ],
+  [
     "refit/rules.ts#inPlaceBefore",
     place,
     "what rides on a sub-assembly is in its place before the screws in front of it are in",

@@ -3,7 +3,7 @@
 import type { Fluid, ThingIndex, Tie } from "../../model/model.ts";
 import { partsOf } from "../access.ts";
 import { holdersOf } from "../filler.ts";
-import { handledBy, openedBy } from "../handling.ts";
+import { cannotReachPast, handledBy, openedBy } from "../handling.ts";
 import { isPart, isTie, machineOf, partOf, tieOf } from "../machine.ts";
 import { BACKED_OUT } from "../state.ts";
 import type { Event, RefitOp } from "../trace.ts";
@@ -119,6 +119,7 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
 
   for (const op of graph.ops) {
     touchedBefore(strip, graph, opOf, op);
+    workWhileOpen(strip, graph, opOf, op);
     if (op.event || op.act?.verb !== "fill") continue;
     for (const thing of op.things) {
       const fluid = model.things[thing];
@@ -276,6 +277,23 @@ const madeAgainBy = (events: readonly Event[], { index, kind, thing }: Event): n
   kind === "slack"
     ? [index, ...events.filter((e) => e.kind === "out" && e.thing === thing && e.index > index).map((e) => e.index)]
     : [index];
+
+/** What is marked, worked on or set in a refit block is in reach: before what covers it goes on, unless the author puts it behind that. */
+function workWhileOpen(
+  { model, events }: Stripped,
+  graph: Graph,
+  opOf: readonly (RefitOp | undefined)[],
+  op: RefitOp,
+): void {
+  if (op.event || !op.act || !cannotReachPast(op.act)) return;
+  for (const thing of op.things) {
+    const item = model.things[thing];
+    if (item?.is !== "part" && item?.is !== "tie") continue;
+    for (const event of events)
+      if (item.behind.some((hider) => event.things.includes(hider)))
+        ask(graph, op, opOf[event.index], "it is worked on before what covers it goes on", op.at, false);
+  }
+}
 
 /** A fill after all joints of its fluid, those undone before the drain too. */
 function fillAfter(

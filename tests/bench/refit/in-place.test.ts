@@ -164,3 +164,25 @@ test("where what was done cannot be undone in any order no act is lost, and what
   expect(refit(text)).toHaveLength(5);
   expect(findings(text).map(({ says }) => says)).toEqual(["Oil cannot be filled: hood is in front of filler"]);
 });
+
+test("what a refit block works on or sets is in reach: before what covers it goes on, and never behind that", () => {
+  const facts = `${screwed("guard", "b")}part belt belt "belt" { rests on b  behind guard }`,
+    text = (act: string, where: string): string =>
+      stage(
+        facts,
+        `step { undo guard-screws remove guard refit { ${where === "ahead" ? act : ""} reverse ${where === "last" ? act : ""} } }
+         step { remove belt refit { ${where === "own" ? `reverse ${act}` : ""} } }`,
+        "aim belt off",
+      );
+  for (const act of ['work belt "Feel."', 'set belt "Tension" at least 40 Hz']) {
+    for (const where of ["ahead", "own"]) {
+      expect(codes(text(act, where)), `${act} ${where}`).toEqual([]);
+      expect(firstRefusedLine(perform(text(act, where)), 200), `${act} ${where}`).toBeUndefined();
+    }
+    const found = findings(text(act, "last"));
+    expect(found, act).toHaveLength(1);
+    expect(text(act, "last").slice(found[0]!.at.start), act).toMatch(/^(?:work|set) belt/);
+  }
+  // Cleaning and reading are done past an edge or through a bore.
+  expect(codes(text('measure on belt "Gap" at most 1 mm', "last"))).toEqual([]);
+});

@@ -136,7 +136,7 @@ export const template = String.raw`
 
 #let drawing(b) = {
   let pic = figure(image(bytes(b.svg), format: "svg", width: b.width * 1pt, alt: b.alt), alt: b.alt)
-  if b.title.len() > 0 { block(breakable: false, { heading(level: 2, outlined: false, bookmarked: true, w(b.title)); pic }) } else { pic }
+  if b.title.len() > 0 { block(breakable: false, above: 1.6em, { heading(level: 2, outlined: false, bookmarked: true, w(b.title)); pic }) } else { pic }
 }
 
 // The numbers stand outside the picture, each with a line to its thing.

@@ -28,6 +28,7 @@ import hazardNotRecovered from "./hazard/not-recovered.ts";
 import hazardNotYet from "./hazard/not-yet.ts";
 import hazardOnMissing from "./hazard/on-missing.ts";
 import hazardOrder from "./hazard/order.ts";
+import hazardProofLimit from "./hazard/proof-limit.ts";
 import hazardProofOutOfReach from "./hazard/proof-out-of-reach.ts";
 import hazardRepeat from "./hazard/repeat.ts";
 import hazardSignalMissing from "./hazard/signal-missing.ts";
@@ -166,6 +167,7 @@ export const checks: readonly Check[] = [
   hazardNotYet,
   hazardOnMissing,
   hazardOrder,
+  hazardProofLimit,
   hazardProofOutOfReach,
   hazardRepeat,
   hazardSignalMissing,

@@ -5,6 +5,7 @@ import type { Part, ThingIndex, Tie } from "../model/model.ts";
 import { fastenerKinds, jointKinds, kindIn, partKinds } from "../tables/index.ts";
 import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
+import { isPart } from "./machine.ts";
 import { A_DOUBT, NEVER, RENEWED, SCRAP } from "./state.ts";
 import { openedInPassing } from "./filler.ts";
 import { partingOf, together } from "./ties.ts";
@@ -30,6 +31,26 @@ const itemOf = (bench: Bench, thing: ThingIndex): Part | Tie | undefined => {
   const item = bench.model.things[thing];
   return item?.is === "part" || item?.is === "tie" ? item : undefined;
 };
+
+/** `renew X` as a line of its own: on the way back the new one is there before anything is fitted to it. */
+export function renewHere(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
+  for (const thing of bench.phase === "refit" ? things : []) {
+    if (!isPart(bench.model, thing) || bench.metIn.has(thing)) continue;
+    const on = bench.model.parts.find(
+      ({ index }) => bench.metIn.has(index) && bench.machine.hosts[index]!.includes(thing),
+    );
+    if (on)
+      report(
+        bench,
+        act.at,
+        [thing, on.index],
+        [reasonOf("refit/contradiction", { thing, by: [on.index], words: ["renewed late"], at: on.at })],
+        act,
+        around,
+      );
+  }
+  renew(bench, things);
+}
 
 export function renew(bench: Bench, things: readonly ThingIndex[], scrap = false): void {
   for (const thing of things)

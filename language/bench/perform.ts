@@ -16,7 +16,7 @@ import { grip, release, support } from "./hold.ts";
 import { isPart, isTie, partOf } from "./machine.ts";
 import { make } from "./make.ts";
 import { align, mark, tag } from "./marks.ts";
-import { renew, reuse } from "./new-parts.ts";
+import { renew, renewHere, reuse } from "./new-parts.ts";
 import { remove } from "./remove.ts";
 import { isOut } from "./ties.ts";
 import type { Around } from "./trace.ts";
@@ -116,7 +116,7 @@ function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Ar
     case "set":
       return outside(bench, act, around);
     case "renew":
-      return renew(bench, things);
+      return renewHere(bench, act, things, around);
     case "scrap":
       return renew(bench, things, true);
     case "reuse":

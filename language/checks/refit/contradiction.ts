@@ -50,6 +50,8 @@ export default benchCheck({
     const [how, ...words] = reason.words;
     if (how === "dry") return `${context.name(reason.thing!)} goes on dry, and this puts something on it`;
     if (how === "declared") return `${words[0]} goes after ${words[1]} here, and before it in another statement`;
+    if (how === "renewed late")
+      return `${context.name(reason.by[0]!)} goes on the old ${context.name(reason.thing!)} before this: renew belongs to the step in which that goes back, before reverse`;
     if (how === "unit order")
       return `the unit says that ${context.name(reason.thing!)} goes on after ${context.name(reason.by[0]!)}`;
     return words.join(" ") || (how ?? "");

@@ -186,3 +186,20 @@ test("what a refit block works on or sets is in reach: before what covers it goe
   // Cleaning and reading are done past an edge or through a bore.
   expect(codes(text('measure on belt "Gap" at most 1 mm', "last"))).toEqual([]);
 });
+
+test("a new part takes the place of the old one before anything goes on it", () => {
+  const facts = `${screwed("end", "b")}part key key "key" { fits end }`,
+    text = (late: string, early: string): string =>
+      stage(
+        facts,
+        `step { undo end-screws remove end refit { ${late} reverse } }\n step { remove key refit { ${early} reverse } }`,
+        "aim key off",
+      );
+  expect(codes(text("", ""))).toEqual([]);
+  expect(codes(text("", "renew end"))).toEqual([]);
+  const found = findings(text("renew end", ""));
+  expect(found.map(({ says }) => says)).toEqual([
+    "Key goes on the old end before this: renew belongs to the step in which that goes back, before reverse",
+  ]);
+  expect(text("renew end", "").slice(found[0]!.at.start)).toMatch(/^renew end/);
+});

@@ -186,7 +186,12 @@ function nameFromOutside(unit: UnitDraft, part: Draft, opened: UnitDraft): void 
   };
   for (const [name, drafts] of opened.names) {
     const inside = drafts.filter((draft) => draft !== part);
-    if (inside.length === 0) continue; // its base is the part itself
+    if (inside.length === 0) {
+      // Its base is the part itself.
+      if (part.piece !== "") unit.names.set(`${part.thing.id}.${part.piece}.${name}`, [part]);
+      if (!unit.names.has(`${part.thing.id}.${name}`)) unit.names.set(`${part.thing.id}.${name}`, own);
+      continue;
+    }
     if (part.piece !== "") unit.names.set(`${part.thing.id}.${part.piece}.${name}`, inside);
     add(`${part.thing.id}.${name}`, inside);
   }

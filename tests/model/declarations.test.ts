@@ -136,6 +136,20 @@ test("a unit inside a part: its base is that part, its names have a scope of the
   expect(model.scopes.get("")!.has("shaft")).toBe(false);
 });
 
+test("from outside the base of a unit inside is the part, by the name that it has there", () => {
+  const hose = `part hose\njoint at pipe-union { joins hose to gearbox.case }\n`;
+  const one = built(gearbox + unit(`part gearbox { is unit g }\n${hose}`)),
+    two = built(
+      gearbox +
+        unit(
+          `part gearbox { pieces left, right  is unit g }\n${hose}joint by pipe-union { joins hose to gearbox.left.case }`,
+        ),
+    );
+  expect(one.ids(one.tie("at").uppers)).toEqual(["gearbox"]);
+  expect(two.ids(two.tie("at").uppers)).toEqual(["gearbox.left", "gearbox.right"]);
+  expect(two.ids(two.tie("by").uppers)).toEqual(["gearbox.left"]);
+});
+
 test("several of one unit, and a unit that would hold itself", () => {
   const { model } = built(gearbox + unit(`part gearbox { pieces left, right  is unit g }`));
   expect(model.parts.map((one) => one.id)).toEqual([

@@ -1,6 +1,7 @@
 // A thing is touched after a `restore`, or after a generator was turned, ended the precautions.
 
-import { benchCheck, listed } from "../bench-check.ts";
+import { benchCheck } from "../bench-check.ts";
+import { precautionsSaid } from "../precautions-said.ts";
 
 export default benchCheck({
   code: "hazard/lapsed",
@@ -69,5 +70,5 @@ export default benchCheck({
   reason: (reason, context) =>
     reason.words[0] === "nothing stands"
       ? `nothing stands against ${context.name(reason.thing!)}, so there is nothing to restore`
-      : `${listed(reason.words)} for ${context.name(reason.by[0]!)} ended before this, and must be taken again`,
+      : `${precautionsSaid(reason.words)} for ${context.name(reason.by[0]!)} ended before this, and must be taken again`,
 });

@@ -3,6 +3,7 @@
 import type { Reason } from "../../bench/trace.ts";
 import { benchCheck, insertFix, listed, written } from "../bench-check.ts";
 import { callAnswer } from "../one-call.ts";
+import { precautionsSaid } from "../precautions-said.ts";
 import type { BenchContext } from "../check.ts";
 
 export default benchCheck({
@@ -69,7 +70,7 @@ export default benchCheck({
     `${context.name(problem.reasons[0]!.thing ?? problem.about[0]!)} must not be touched yet`,
   first: ({ reasons }, context) => asks(missingOf(reasons), context),
   answer: callAnswer,
-  reason: (reason, context) => `${context.name(reason.by[0]!)} asks for ${listed(reason.words)} first`,
+  reason: (reason, context) => `${context.name(reason.by[0]!)} asks for ${precautionsSaid(reason.words)} first`,
 });
 
 /** Each hazard once: several acts of one line may ask for the same. */
@@ -82,7 +83,7 @@ function missingOf(reasons: readonly Reason[]): readonly Reason[] {
 function asks(missing: readonly Reason[], context: BenchContext): string {
   const byKinds = new Map<string, string[]>();
   for (const { words, by } of missing) {
-    const kinds = listed(words);
+    const kinds = precautionsSaid(words);
     byKinds.set(kinds, [...(byKinds.get(kinds) ?? []), context.name(by[0]!)]);
   }
   return `${[...byKinds].map(([kinds, names]) => `${listed(names)} ${names.length > 1 ? "ask" : "asks"} for ${kinds}`).join("; ")} first`;

@@ -1,6 +1,7 @@
 // A precaution is done, or declared, before one that has to come first.
 
-import { benchCheck, listed } from "../bench-check.ts";
+import { benchCheck } from "../bench-check.ts";
+import { precautionsSaid } from "../precautions-said.ts";
 
 export default benchCheck({
   code: "hazard/order",
@@ -63,6 +64,6 @@ export default benchCheck({
       [how, ...words] = reason.words;
     if (how === "undeclared") return `${name} declares no ${words[0]}`;
     if (how === "declared") return `${name} declares ${words[1]} after ${words[0]}, and it belongs before it`;
-    return `${listed(words)} of ${name} ${words.length > 1 ? "come" : "comes"} before this`;
+    return `${precautionsSaid(words)} of ${name} ${words.length > 1 ? "come" : "comes"} before this`;
   },
 });

@@ -270,3 +270,16 @@ test("a fastener that is removed is undone, and a part that is undone is removed
   ]);
   expect(refit(stage(lid, "step { remove screws, lid }"))).toEqual(["fitting Lid", "fitting Screws"]);
 });
+
+test("what undoing destroys is not used again, and a lock-wire stays a question whatever the reason", () => {
+  const plate = (tie: string): string => `part plate "Plate"\n ${tie} { joins plate to b }`,
+    back = (tie: string, words: string): string[] =>
+      says(plate(tie), `step { undo t remove plate refit { reuse t ${words} reverse } }`);
+  expect(back('fastener t rivet "Rivet"', '"As good as new."')[0]).toContain("fastener/one-time-reused");
+  expect(back('fastener t screw "Screw"', "")).toEqual([]);
+  expect(back('joint t lock-wire "Wire"', '"As good as new."').map((one) => one.split(":")[0])).toEqual([
+    "refit/seal-reused",
+  ]);
+  // One that only holds, and says why it goes back, is none.
+  expect(back('joint t pinch-clamp "Clamp"', '"Not cut."')).toEqual([]);
+});

@@ -259,6 +259,11 @@ export const wayBack: readonly Rule[] = [
   ["make.ts#make", back, "what was refused on the way apart, or before on the way back, is made without a second word"],
   ["refit/inverse.ts#inverseOf", order, "what `leaves` names is not put back"],
   ["procedures-before.ts#judgeLeftUntil", ends, "`leaves off X until P`: P puts it back"],
+  [
+    "new-parts.ts#reuse",
+    refusal,
+    "what undoing destroys is not used again, and a lock-wire stays a question whatever the reason",
+  ],
   ["promises.ts#promisedBy", ends, "what a called procedure leaves its caller leaves, and does not say again"],
   [
     "promises.ts#isLeft",

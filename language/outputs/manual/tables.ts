@@ -58,7 +58,11 @@ export function tieRows(context: LineContext, fasteners: boolean): TieRow[] {
 function joinsText(context: LineContext, tie: Tie): string {
   const names = (things: readonly ThingIndex[]): string =>
     things.map((thing) => context.model.things[thing]!.name).join(", ");
-  if (tie.lowers.length > 0) return context.wording.manual.hangsOn(names(tie.lowers), names(tie.uppers));
+  // On the base part of a sub-assembly nothing is named.
+  if (tie.lowers.length > 0)
+    return tie.uppers.length === 0
+      ? names(tie.lowers)
+      : context.wording.manual.hangsOn(names(tie.lowers), names(tie.uppers));
   return tie.into === undefined ? "" : names([tie.into]);
 }
 

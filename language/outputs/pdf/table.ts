@@ -1,7 +1,7 @@
 // Tables for paper: columns that are empty throughout are left out, and each gets the width that its words need.
 
 import type { Table, Words } from "./print.ts";
-import { plainOf, widthOf, words } from "./words.ts";
+import { piecesOf, plainOf, widthOf, words } from "./words.ts";
 
 export interface Column<Row> {
   readonly head: string;
@@ -78,7 +78,7 @@ interface Bounds {
 
 /** A column is at least as wide as its longest usual word, and at most as its longest text. Points. */
 function bounds(texts: readonly string[], size: number, blank: number | undefined): Bounds {
-  const ofWords = Math.max(...texts.flatMap((text) => text.split(" ").map((word) => widthOf(word, size)))),
+  const ofWords = Math.max(...texts.flatMap((text) => piecesOf(text).map((piece) => widthOf(piece, size)))),
     ofTexts = Math.max(...texts.map((text) => widthOf(text, size)));
   const blankWidth = blank === undefined ? 0 : (blank / 25.4) * 72,
     least = Math.max(blankWidth, Math.min(ofWords * 1.02, size * 12) + padding);

@@ -14,6 +14,9 @@ const unit =
 /** A figure and its unit stay on one line (ISO 80000-1, 7.1.4, from memory: a space between them; that no line ends there is common practice). */
 const unparted = (text: string): string => text.replace(unit, "$1\u00a0").replace(/± (?=\d)/g, "±\u00a0");
 
+/** What no line parts: words, and those with a hyphen in halves. */
+export const piecesOf = (text: string): string[] => text.split(/ |(?<=\p{L}[-\u00ad])(?=\p{L})/u);
+
 /** One text. `most`: letters that fit in a line of its place, or whether a word is wider than that. */
 export function words(text: string, most: number | ((word: string) => boolean) = longest): Words {
   const plain = unparted(shownOnOneLine(text)),

@@ -2,7 +2,7 @@
 
 import { expect, test } from "vitest";
 import { table } from "../../../language/outputs/pdf/table.ts";
-import { plainOf, words } from "../../../language/outputs/pdf/words.ts";
+import { piecesOf, plainOf, words } from "../../../language/outputs/pdf/words.ts";
 
 const isCut = (made: unknown): boolean => JSON.stringify(made).includes('"cut"');
 
@@ -48,6 +48,11 @@ test("a wide word with a hyphen, shown or not, is parted there and its halves st
   expect(isCut(words("Drehmomentschlüssel", 14))).toBe(true);
   expect(isCut(words("a-very".repeat(20), 14))).toBe(false);
   expect(isCut(words("x".repeat(40), 14))).toBe(true);
+});
+
+test("a column asks for the halves of a word with a hyphen, not for the whole", () => {
+  expect(piecesOf("Innensechskant-Schlüssel 8 mm")).toEqual(["Innensechskant-", "Schlüssel", "8", "mm"]);
+  expect(piecesOf("Anzieh\u00addrehmoment, 40-200")).toEqual(["Anzieh\u00ad", "drehmoment,", "40-200"]);
 });
 
 test("a figure and its unit stay on one line, words behind a figure may part from it", () => {

@@ -91,7 +91,7 @@ export const manual: Wording["manual"] = {
   calibration: "Kalibrierung",
   accuracy: "Genauigkeit",
   wrenchNone: "Kein Drehmomentschlüssel aus der Liste der Werkstatt reicht dafür",
-  torque: "Anziehdrehmoment",
+  torque: "Anzieh\u00addrehmoment",
   load: "Last",
   line: "Zeile",
   partsWithout: (count) => `${counted(count, "Teil", "Teile")} ohne Angabe der Masse`,
@@ -109,7 +109,7 @@ export const manual: Wording["manual"] = {
   partNo: "Teilenummer",
   fresh: "Neu",
   joins: "Verbindet",
-  passes: "Durchgänge und Reihenfolge",
+  passes: "Durch\u00adgänge und Reihen\u00adfolge",
   slingLegs: (legs, angle) =>
     joined(
       [

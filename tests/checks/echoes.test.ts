@@ -80,6 +80,20 @@ test("an instrument is held against the limits that it has to show", () => {
   expect(all(text("10..500 Hz", "at most 4 mm"))).toEqual(["measure/tool-range"]);
 });
 
+test("the instrument of a proof bears what may still stand there", () => {
+  const text = (figure: string, proof: string, range: string): string =>
+    `tool t "Tester" { range ${range} }\n${stage(`part lid "Lid" { rests on b }\n hazard h ${figure} on lid precaution ${proof} with t }`, "step { remove lid }", "aim none")}`;
+  const volts = 'electrical danger "Bus" { voltage 6000 V ac',
+    bars = 'pressure danger "Oil" { pressure 160 bar';
+  for (const [figure, proof, small, large] of [
+    [volts, 'lock-out "Lock." precaution prove-dead "Test."', "12..1000 V", "100..12000 V"],
+    [bars, 'vent "Open." precaution prove-zero "Gauge."', "0..16 bar", "0..250 bar"],
+  ] as const) {
+    expect(all(text(figure, proof, large))).not.toContain("measure/tool-range");
+    expect(all(text(figure, proof, small))).toContain("measure/tool-range");
+  }
+});
+
 test("a temporary thing taken off before it is put on is one mistake", () => {
   const facts = `temporary felt "Felt"\n part lid "Lid" { rests on b }`;
   expect(codes(stage(facts, "step { put felt on b take felt off remove lid }"))).toEqual([]);

@@ -1,4 +1,5 @@
-// A limit that the tool of the reading cannot read: of another dimension, or outside its range.
+// A limit that the tool of the reading cannot read: of another dimension, or outside its range; and a proof whose instrument ends below
+// what may still stand there.
 
 import { dimensionNames, si, type Dimension, type Quantity } from "../../quantities/index.ts";
 import type { Span } from "../../findings/finding.ts";
@@ -49,6 +50,19 @@ export default check({
     }
   `,
   *model(model) {
+    // What may still stand there when the proof is made has to be within the instrument: a gauge bursts, a tester arcs over.
+    for (const hazard of model.hazards)
+      for (const proof of hazard.precautions)
+        for (const { text } of proof.kind === "prove-dead" || proof.kind === "prove-zero" ? withTools(proof) : []) {
+          const tool = model.library.tools.get(text),
+            full = [...hazard.figures.values()].find(({ dimension }) => dimension === tool?.range?.dimension);
+          if (!tool?.range || !full || si(full).high <= si(tool.range).high) continue;
+          yield {
+            at: proof.at,
+            says: `${hazard.name}: up to ${full.written} may still stand where this is proved, and the range of ${tool.name} is ${tool.range.written}`,
+            because: [{ says: `the range is said here`, at: tool.at }],
+          };
+        }
     const readings: Reading[] = model.hazards.flatMap((hazard) => hazard.precautions);
     const walk = (entries: readonly Entry[]): void => {
       for (const entry of entries)

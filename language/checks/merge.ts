@@ -29,23 +29,9 @@ export function mergeFindings(
           isInTheWay(code) && inside === undefined ? [[unit, at] as const] : [],
         ),
     ),
-    // By procedure: where it misses its aim. What is done after it begins with what it left on.
-    missing = new Map(
-      raw
-        .toReversed()
-        .flatMap(({ code, procedure, at }) => (code === "removal/missing" ? [[procedure, at] as const] : [])),
-    ),
-    rootOf = ({ within, inside, after, procedure }: Raw): Span | undefined => {
-      const before = after?.values().find((id) => id !== procedure && missing.has(id));
-      return (
-        within ??
-        (inside === undefined ? undefined : met.get(inside)) ??
-        (before === undefined ? undefined : missing.get(before))
-      );
-    },
     reasons: Raw[] = [];
   for (const one of [...raw].sort(byPlace)) {
-    const own = rootOf(one),
+    const own = one.within ?? (one.inside === undefined ? undefined : met.get(one.inside)),
       whole = own && (said.has(placeOf(own)) ? own : further.get(placeOf(own)));
     if (whole && said.has(placeOf(whole))) {
       reasons.push({ ...one, within: whole });
@@ -202,8 +188,6 @@ function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => re
     about: _about,
     lack: _lack,
     inside: _inside,
-    procedure: _procedure,
-    after: _after,
     restsOn: _restsOn,
     answer,
     within: _within,

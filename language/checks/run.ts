@@ -29,10 +29,6 @@ export interface Raw extends Finding {
   readonly lack: { readonly what: ReadonlySet<string>; readonly performed: ReadonlySet<string> } | undefined;
   /** The unit inside whose own parts alone stand in its way: they do so on that unit's own bench too. */
   readonly inside: string | undefined;
-  /** The procedure that it was found in. */
-  readonly procedure: string;
-  /** Those before it, on whose end alone it rests: it finds on what they were to take off, or unmarked what they were to mark. */
-  readonly after: ReadonlySet<string> | undefined;
   /** The declaration that it finds something missing in: what is said there speaks for it. */
   readonly restsOn: Span | undefined;
   readonly answer?: Draft["answer"];
@@ -89,8 +85,6 @@ function finish(
     about?: readonly string[];
     lack?: Raw["lack"];
     inside?: string | undefined;
-    procedure?: string | undefined;
-    after?: Raw["after"];
     restsOn?: Span | undefined;
   },
 ): Raw | undefined {
@@ -111,8 +105,6 @@ function finish(
     about: of.about ?? [],
     lack: of.lack,
     inside: of.inside,
-    procedure: of.procedure ?? "",
-    after: of.after,
     restsOn: of.restsOn,
     ...(draft.answer === undefined ? {} : { answer: draft.answer }),
     ...(draft.within === undefined ? {} : { within: draft.within }),
@@ -146,8 +138,6 @@ export function checkFile(table: CheckTable, file: SourceFile, context: CheckCon
       about: [],
       lack: undefined,
       inside: undefined,
-      procedure: "",
-      after: undefined,
       restsOn: undefined,
     });
   }
@@ -305,17 +295,9 @@ function wordProblem(
         : problem.reasons.flatMap((r) => r.words.slice(0, 1)),
     lack: performance === undefined || what === undefined ? undefined : { what, performed: performedIn(performance) },
     inside: insideOf(problem, context.model),
-    procedure: performance?.procedure.id,
-    after: performance && restsOnStart(problem) ? performedIn(performance) : undefined,
     restsOn: undeclared,
   });
 }
-
-/** What lies there as it did at the start: on already, or without its mark. */
-const restsOnStart = ({ reasons }: Problem): boolean =>
-  reasons.every(
-    ({ rule, words }) => rule === "refit/mark-unmade" || (rule === "refit/impossible" && words[0] === "already on"),
-  );
 
 /** The unit inside that all of its reasons are within: things of it that are in each other's way while it is worked on as a whole. */
 function insideOf({ reasons }: Problem, { parts, things }: Model): string | undefined {

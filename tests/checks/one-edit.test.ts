@@ -315,30 +315,3 @@ test("a hazard that is spoken of and not declared is why no hazard of its kind i
   expect(first).toMatchObject({ code: "names/unknown", severity: "error" });
   expect(reasonsOf(first).join()).toContain("no hazard of kind electrical is declared or dismissed");
 });
-
-test("what a way back finds on already, or without its mark, is what its strip did not reach", () => {
-  const text = (steps: string, fits: string): string => `unit filter "Filter" {
-  base head
-  part head "Head"
-  part valve "Valve" { fits head  behind spring }
-  part spring spring "Spring" { fits head }
-}
-procedure strip "Apart" for filter {
-  aim valve off
-  ${steps}
-}
-procedure build "Together" for filter {
-  needs strip
-  aim all in
-  step { ${fits} }
-}
-`;
-  const steps = "step { mark spring, head as line  remove spring  remove valve }";
-  expect(codes(text(steps, "fit valve  fit spring  align line"))).toEqual([]);
-  const [first, ...more] = findings(text("", "fit valve  fit spring  align line"));
-  expect(more).toEqual([]);
-  expect(first).toMatchObject({ code: "removal/missing", severity: "error" });
-  expect(first!.because.some(({ says }) => says.includes("on already"))).toBe(true);
-  // With its aim reached, what is fitted twice is told where it is.
-  expect(codes(text(steps, "fit valve  fit spring  fit spring  align line"))).toEqual(["refit/impossible"]);
-});

@@ -46,7 +46,14 @@ export type { State } from "./bench/state.ts";
 export { checks } from "./checks/registry.ts";
 export type { Check } from "./checks/check.ts";
 
-export { CannotMake, write, type Output, type OutputInput, type OutputOptions, type Picture } from "./outputs/output.ts";
+export {
+  CannotMake,
+  write,
+  type Output,
+  type OutputInput,
+  type OutputOptions,
+  type Picture,
+} from "./outputs/output.ts";
 export { pictureEndings, pictureKindOf, pictureSize } from "./outputs/picture-kinds.ts";
 export { defaultWording, wordingFor, wordings } from "./outputs/wording/languages.ts";
 export type { Wording } from "./outputs/wording/wording.ts";

@@ -53,6 +53,10 @@ export function hiders(
   });
 }
 
+/** How many of each are still in; 0 of a part. */
+export const leftOf = ({ model, state }: Bench, things: readonly ThingIndex[]): number[] =>
+  things.map((thing) => (isTie(model, thing) ? left(model, state, thing) : 0));
+
 /** What hides the item, as obstacles to an act of the strip or the refit. */
 export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, around: Around): Obstacle[] {
   if (isWhereUnknown(bench, item)) return [];
@@ -61,12 +65,38 @@ export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, a
     reason: reasonOf(bench.phase === "strip" ? "sequence/blocked" : "refit/impossible", {
       thing: item.index,
       by: [hider],
-      left: isTie(bench.model, hider) ? [left(bench.model, bench.state, hider)] : [0],
+      left: leftOf(bench, [hider]),
       words: ["behind"],
       at: item.at,
     }),
     assume: () => assumeOutOfTheWay(bench, item, hider, act, around),
   }));
+}
+
+/**
+ * What is in the way of fitting `thing`, as obstacles. `item` says what has to be away: the thing itself, or a tie that is made with it.
+ */
+export function inTheWay(
+  bench: Bench,
+  thing: ThingIndex,
+  item: Part | Tie,
+  lump: number,
+  hosts: readonly ThingIndex[],
+  moving: ReadonlySet<ThingIndex> = nothing,
+): Obstacle[] {
+  if (item.behind.length === 0 || isWhereUnknown(bench, item)) return [];
+  return hiders(bench, item.behind, lump, hosts, moving)
+    .filter((hider) => !isAssumed(bench, hider, A_ON))
+    .map((hider) => ({
+      reason: reasonOf("refit/impossible", {
+        thing,
+        by: [hider],
+        left: leftOf(bench, [hider]),
+        words: ["behind"],
+        at: item.at,
+      }),
+      assume: () => assume(bench, hider, A_AWAY),
+    }));
 }
 
 /** It was assumed away itself, or what it sits on was: what stands before it then is unknown too. */

@@ -3,10 +3,9 @@
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
 import { assume, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
-import { cleared, hidden, isAside, wrongPosition } from "./access.ts";
+import { cleared, hidden, isAside, leftOf, wrongPosition } from "./access.ts";
 import { touch } from "./hazards.ts";
 import { isFlexible, isPart, partOf, tieOf } from "./machine.ts";
-import { leftOf } from "./smallest-set.ts";
 import { A_AWAY, A_DOUBT, A_OFF, A_SLACK, ASIDE, LOOSE, NEVER, ON_BASE, TIGHT } from "./state.ts";
 import { anchorsOf, holds, lumpOf, reach } from "./ties.ts";
 import type { Around } from "./trace.ts";

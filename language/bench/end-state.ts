@@ -21,25 +21,12 @@ import {
   type State,
 } from "./state.ts";
 import { joinsSlip } from "./slips.ts";
+import type { Leaves } from "./leaves.ts";
 import { lumpOf } from "./ties.ts";
 import { staysOff, staysOpen } from "./refit/inverse.ts";
 import { togetherAtLast } from "./refit/sub-assemblies.ts";
 import type { Event, Promised, StepRun } from "./trace.ts";
 import { at } from "./vector.ts";
-
-/** What the author promised to leave otherwise than it was. */
-export interface Leaves {
-  readonly off: ReadonlySet<ThingIndex>;
-  /** The partings, by number, by which those came off for good: others that they were part of before go back without them. */
-  readonly partings: ReadonlySet<number>;
-  /** Are these two together at the end, with those off? */
-  readonly together: (a: ThingIndex, b: ThingIndex) => boolean;
-  /** Out, finger-tight: how many, undefined for all. */
-  readonly out: ReadonlyMap<ThingIndex, number | undefined>;
-  readonly fingerTight: ReadonlySet<ThingIndex>;
-  readonly drained: ReadonlySet<ThingIndex>;
-  readonly turned: string | undefined;
-}
 
 /** What is promised of the end; asked when the strip is done, by what came off what. */
 export function leavesOf(bench: Bench, promised: readonly Promised[]): Leaves {

@@ -3,9 +3,8 @@
 
 import type { Act } from "../model/act.ts";
 import type { Fluid, Model, Part, ThingIndex, Tie } from "../model/model.ts";
-import { hiders, hostsOf, isWhereUnknown, lumpOfItem, seatOf, wrongPosition } from "./access.ts";
+import { hiders, hostsOf, isWhereUnknown, leftOf, lumpOfItem, seatOf, wrongPosition } from "./access.ts";
 import { assume, isAssumed, reasonOf, refuse, type Bench, type Obstacle } from "./bench.ts";
-import { leftOf } from "./smallest-set.ts";
 import { A_AWAY, A_OFF, A_ON, type State } from "./state.ts";
 import { isOut, lumpOf } from "./ties.ts";
 import type { Around } from "./trace.ts";

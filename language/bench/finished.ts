@@ -5,7 +5,7 @@ import type { ThingIndex } from "../model/model.ts";
 import { precautions as kinds, kindIn } from "../tables/index.ts";
 import { isUnknown } from "./access.ts";
 import { assume, isAssumed, reasonOf, report, type Bench } from "./bench.ts";
-import type { Leaves } from "./end-state.ts";
+import type { Leaves } from "./leaves.ts";
 import { staysOff } from "./refit/inverse.ts";
 import { A_DOUBT, A_HAZARD, ON_BASE, type State } from "./state.ts";
 import { lumpOf } from "./ties.ts";

@@ -15,13 +15,22 @@ import {
   type Bench,
   type Obstacle,
 } from "./bench.ts";
-import { assumeOn, hiders, inPassing, isAside, isUnknown, isWhereUnknown, wrongPosition } from "./access.ts";
+import {
+  assumeOn,
+  hiders,
+  inPassing,
+  inTheWay,
+  isAside,
+  isUnknown,
+  isWhereUnknown,
+  leftOf,
+  wrongPosition,
+} from "./access.ts";
 import { assume } from "./bench.ts";
 import { touch } from "./hazards.ts";
 import { matchedSets } from "./matched.ts";
 import { partOf } from "./machine.ts";
 import { tooFewPeople } from "./remove.ts";
-import { leftOf } from "./smallest-set.ts";
 import { A_AWAY, A_DOUBT, A_ON, NEVER, ON_BASE, RENEWED } from "./state.ts";
 import { holds, hostsTogether, lumpOf, nameOf, together } from "./ties.ts";
 import type { Around, Event } from "./trace.ts";
@@ -84,20 +93,7 @@ export function fit(
   const needs = new Set<number>(),
     hazards = new Set<ThingIndex>(),
     moving = model.parts.filter((p) => at(s.lump, p.index) === own).map((p) => p.index);
-  const obstacles: Obstacle[] = [];
-  for (const hider of isWhereUnknown(bench, part) ? [] : hiders(bench, part.behind, target, hosts)) {
-    if (isAssumed(bench, hider, A_ON)) continue;
-    obstacles.push({
-      reason: reasonOf("refit/impossible", {
-        thing: index,
-        by: [hider],
-        left: leftOf(bench, [hider]),
-        words: ["behind"],
-        at: part.at,
-      }),
-      assume: () => assume(bench, hider, A_AWAY),
-    });
-  }
+  const obstacles = inTheWay(bench, index, part, target, hosts);
   for (const other of moving) {
     if (other === index) continue;
     const its = partOf(model, other);
@@ -118,19 +114,7 @@ export function fit(
   }
   const comes = new Set(moving);
   for (const tie of inPassing(bench, comes, target)) {
-    for (const hider of isWhereUnknown(bench, tie) ? [] : hiders(bench, tie.behind, target, hosts, comes)) {
-      if (isAssumed(bench, hider, A_ON)) continue;
-      obstacles.push({
-        reason: reasonOf("refit/impossible", {
-          thing: index,
-          by: [hider],
-          left: leftOf(bench, [hider]),
-          words: ["behind"],
-          at: tie.at,
-        }),
-        assume: () => assume(bench, hider, A_AWAY),
-      });
-    }
+    obstacles.push(...inTheWay(bench, index, tie, target, hosts, comes));
     obstacles.push(...wrongPosition(bench, tie, target === ON_BASE || own === ON_BASE ? ON_BASE : target));
   }
   const closed = closedJoint(bench, part, target);

@@ -2,7 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { ThingIndex, Tie } from "../model/model.ts";
-import { assumeOn, hiders, isWhereUnknown, lumpOfItem, wrongPosition } from "./access.ts";
+import { assumeOn, inTheWay, lumpOfItem, wrongPosition } from "./access.ts";
 import {
   assume,
   forget,
@@ -20,8 +20,7 @@ import {
 import { touch } from "./hazards.ts";
 import { tieOf } from "./machine.ts";
 import { lineUp } from "./marks.ts";
-import { leftOf } from "./smallest-set.ts";
-import { A_AWAY, A_DOUBT, A_ON, A_OUT, FINGER_TIGHT, NEVER, ON_BASE, TIGHT } from "./state.ts";
+import { A_DOUBT, A_ON, A_OUT, FINGER_TIGHT, NEVER, ON_BASE, TIGHT } from "./state.ts";
 import { joinsSlip, noteNever, noteTwice, reportTwice } from "./slips.ts";
 import { lumpOf } from "./ties.ts";
 import type { Around } from "./trace.ts";
@@ -95,20 +94,11 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
   const sides = [...tie.lowers, ...tie.uppers];
   if (isFit && sides.some((p) => lumpOf(s, p) !== lumpOf(s, sides[0]!)))
     obstacles.push(...sidesApart(bench, tie, sides, act, around));
-  for (const hider of isWhereUnknown(bench, tie) ? [] : hiders(bench, tie.behind, lump, [])) {
-    if (isAssumed(bench, hider, A_ON)) continue;
-    obstacles.push({
-      reason: reasonOf("refit/impossible", {
-        thing: index,
-        by: [hider],
-        left: leftOf(bench, [hider]),
-        words: ["behind"],
-        at: tie.at,
-      }),
-      assume: () => assume(bench, hider, A_AWAY),
-    });
-  }
-  obstacles.push(...wrongPosition(bench, tie, lump), ...touch(bench, [index], act, around, needs, hazards));
+  obstacles.push(
+    ...inTheWay(bench, index, tie, lump, []),
+    ...wrongPosition(bench, tie, lump),
+    ...touch(bench, [index], act, around, needs, hazards),
+  );
   refuse(bench, act, around, index, obstacles);
   lineUp(bench, act, around);
   stageReached(bench, act, tie, around);

@@ -3,12 +3,22 @@
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
-import { assumeOut, cleared, hidden, hiders, inPassing, isAside, isWhereUnknown, wrongPosition } from "./access.ts";
+import {
+  assumeOut,
+  cleared,
+  hidden,
+  hiders,
+  inPassing,
+  isAside,
+  isWhereUnknown,
+  leftOf,
+  wrongPosition,
+} from "./access.ts";
 import { openingOf, spills } from "./fluids.ts";
 import { touch } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import { freeing, lookAt, type Look } from "./removal.ts";
-import { chainToBase, leftOf } from "./smallest-set.ts";
+import { chainToBase } from "./smallest-set.ts";
 import { A_AWAY, A_DOUBT, A_OFF, A_ON, A_OUT, A_SLACK, HELD, NEVER, ON_BASE } from "./state.ts";
 import { anchorsOf, clampOf, lumpOf, partingOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";

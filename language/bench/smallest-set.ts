@@ -109,7 +109,3 @@ export function chainToBase(bench: Bench, s: State, part: ThingIndex, anchors: r
   }
   return [];
 }
-
-/** How many pieces of each are still in. */
-export const leftOf = (bench: Bench, ties: readonly ThingIndex[]): number[] =>
-  ties.map((tie) => (tie >= bench.model.parts.length ? left(bench.model, bench.state, tie) : 0));

@@ -1,7 +1,7 @@
 // The model of one unit in one build, from its declaration. Two passes: first every thing gets its name and number, then its facts
 // are read, since they speak of each other. Never fails: what cannot be read or found is left out; the checks say so.
 
-import type { Project, SourceFile } from "../names/project.ts";
+import type { Project } from "../names/project.ts";
 import type { Build } from "./builds.ts";
 import type { Choice } from "./conditions.ts";
 import {
@@ -21,8 +21,8 @@ import type { Cursor } from "./cursor.ts";
 import { draftThings, indexesOf } from "./draft.ts";
 import type { UnitDraft } from "./draft.ts";
 import { readPlate } from "./instructions.ts";
-import { kept } from "./kept.ts";
 import type { Model, Precaution, Procedure, Scope, Thing, ThingIndex } from "./model.ts";
+import { proceduresSeen } from "./procedures-seen.ts";
 import { readLibrary } from "./read-library.ts";
 import { readProcedure } from "./read-procedure.ts";
 import { readStatement, standingMessages, temporariesOf } from "./read-statement.ts";
@@ -133,21 +133,4 @@ function proceduresIn(project: Project, file: string, choice: Choice): ReadonlyM
       inBuild.set(declaration.id, readProcedure(declaration, project.files.get(declaration.file)!, choice));
   }
   return inBuild;
-}
-
-const procedures = kept<Project, Map<string, ReadonlyMap<string, Procedure>>>();
-
-/** Every procedure that a file sees, by id; the nearest where two have one id. */
-export function proceduresSeen(project: Project, file: string): ReadonlyMap<string, Procedure> {
-  const byFile = procedures(project, () => new Map());
-  const had = byFile.get(file);
-  if (had) return had;
-  const seen = new Map<string, Procedure>();
-  for (const list of project.seen(file).values()) {
-    const declaration = list.find((d) => d.word === "procedure"),
-      source: SourceFile | undefined = declaration && project.files.get(declaration.file);
-    if (declaration && source) seen.set(declaration.id, readProcedure(declaration, source));
-  }
-  byFile.set(file, seen);
-  return seen;
 }

@@ -2,7 +2,7 @@
 // block, each free choice. All combinations up to a limit, beyond it every pair of choices.
 
 import type { Project } from "../names/project.ts";
-import { proceduresSeen } from "./build-model.ts";
+import { proceduresSeen } from "./procedures-seen.ts";
 import { accept, cursorOf, linesIn, takeName, takeString, wordOf, type Line } from "./cursor.ts";
 import { typesSeen } from "./declared-thing.ts";
 import type { BuildChoice, Condition, Entry } from "./model.ts";

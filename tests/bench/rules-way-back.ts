@@ -194,6 +194,8 @@ export const wayBack: readonly Rule[] = [
     "names of one act go on in the order in which they are written, pieces of one name as the rest allows",
   ],
   ["fit.ts#fit", written, "not fitted while something that it is behind is in place"],
+  ["access.ts#inTheWay", written, "not fitted while something that it is behind is in place"],
+  ["access.ts#inTheWay", written, "not tightened while something that it is behind is in place"],
   ["fit.ts#fit", back, "neither a part nor what comes along with it is fitted behind what is in place"],
   [
     "fit.ts#whereTo",

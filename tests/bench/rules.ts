@@ -446,6 +446,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
 /** Files of the bench that hold no rule: what they hold instead, each with the tests that would miss it. */
 export const noRules: Readonly<Record<string, string>> = {
   "load.ts": "mass of a part, bare hands: bench/holding-and-fluids",
+  "leaves.ts": "types of what is promised of the end",
   "likeness.ts": "what an edit left the same: bench/rehearse",
   "lumps.ts": "sub-assemblies as a value: bench/rehearse",
   "machine.ts": "the declarations as tables of what is tied to what: bench/ties-and-removal",
@@ -453,6 +454,7 @@ export const noRules: Readonly<Record<string, string>> = {
   "placement.ts": "where warnings stand in print: outputs",
   "plain-act.ts": "an act that nobody wrote: bench/refit/lines",
   "stages.ts": "the bench before each step, kept: bench/rehearse",
+  "refit/stripped.ts": "types of what a strip leaves to the order",
   "state.ts": "the state as a value: bench/rehearse",
   "trace.ts": "types of what a performance leaves",
   "vector.ts": "a vector that is never changed: bench/rehearse",

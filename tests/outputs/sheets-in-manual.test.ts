@@ -12,7 +12,7 @@ import { handoverSheet } from "../../language/outputs/sheet/handover.ts";
 import { isolationSheet } from "../../language/outputs/sheet/isolation.ts";
 import { liftingSheet } from "../../language/outputs/sheet/lifting.ts";
 import { preparationSheet } from "../../language/outputs/sheet/preparation.ts";
-import type { SheetData } from "../../language/outputs/sheet/table-sheet.ts";
+import type { SheetData } from "../../language/outputs/sheet/sheet-data.ts";
 import { wasteSheet } from "../../language/outputs/sheet/waste.ts";
 import { torqueSheet } from "../../language/outputs/torque-sheet/torque-sheet.ts";
 import { good } from "../cli/machines.ts";

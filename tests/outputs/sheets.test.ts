@@ -8,7 +8,7 @@ import { isolationSheet } from "../../language/outputs/sheet/isolation.ts";
 import { liftingSheet } from "../../language/outputs/sheet/lifting.ts";
 import { preparationSheet } from "../../language/outputs/sheet/preparation.ts";
 import { actionsIn } from "../../language/outputs/sheet/actions.ts";
-import type { SheetTable } from "../../language/outputs/sheet/table-sheet.ts";
+import type { SheetTable } from "../../language/outputs/sheet/sheet-data.ts";
 import { waitingSheet } from "../../language/outputs/sheet/waiting.ts";
 import { wasteSheet } from "../../language/outputs/sheet/waste.ts";
 import { write, type Output, type OutputInput } from "../../language/outputs/output.ts";

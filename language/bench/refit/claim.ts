@@ -3,7 +3,7 @@
 import type { Act } from "../../model/act.ts";
 import { isKindOf, precautions } from "../../tables/index.ts";
 import type { Model, ThingIndex } from "../../model/model.ts";
-import type { Leaves } from "../end-state.ts";
+import type { Leaves } from "../leaves.ts";
 import type { Event, EventKind, StepRun } from "../trace.ts";
 import { writtenInverseOf } from "./inverse.ts";
 

@@ -3,7 +3,7 @@
 import { kindIn, precautions as kinds } from "../../tables/index.ts";
 import type { Fluid, Model, ThingIndex } from "../../model/model.ts";
 import type { Event, EventKind, RefitVerb } from "../trace.ts";
-import type { Leaves } from "../end-state.ts";
+import type { Leaves } from "../leaves.ts";
 import { at } from "../vector.ts";
 
 const inverses: Readonly<Record<EventKind, RefitVerb>> = {

@@ -1,11 +1,10 @@
 // The computed refit: the inverse of each event under the needs read backwards, what the rules of meeting add, and what the author
 // says. A partial order; printed is the line of it that is nearest to last off, first on.
 
-import type { Act, Name } from "../../model/act.ts";
+import type { Act } from "../../model/act.ts";
 import { prefixInside, reasonOf } from "../bench.ts";
-import type { BlockEntry, Entry, Model, Procedure, ThingIndex } from "../../model/model.ts";
-import type { Leaves } from "../end-state.ts";
-import type { State } from "../state.ts";
+import type { BlockEntry, Entry, ThingIndex } from "../../model/model.ts";
+import type { Leaves } from "../leaves.ts";
 import type { Around, Event, RefitNote, RefitOp, RefitOrder, StepRun } from "../trace.ts";
 import { claimed as claimedBy } from "./claim.ts";
 import { addRules } from "./rules.ts";
@@ -13,17 +12,8 @@ import { addStatements, type Group, type OrderStatement } from "./statements.ts"
 import { addOp, ask, edge, graphOf, type Graph } from "./graph.ts";
 import { inverseOf, remaining, withoutTrials, writtenInverseOf } from "./inverse.ts";
 import { lineOf } from "./line.ts";
+import type { Stripped } from "./stripped.ts";
 import { withoutPutBack } from "./put-back.ts";
-
-export interface Stripped {
-  readonly model: Model;
-  readonly events: readonly Event[];
-  readonly notes: readonly RefitNote[];
-  readonly stripEnd: State;
-  readonly procedures: ReadonlyMap<string, Procedure>;
-  readonly resolve: (names: readonly Name[], around: Around) => readonly ThingIndex[];
-  readonly conditionHolds: (entry: BlockEntry, around: Around) => boolean;
-}
 
 export function orderOf(stripped: Stripped, leaves: Leaves): RefitOrder {
   const { model } = stripped,

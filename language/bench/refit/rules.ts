@@ -10,7 +10,7 @@ import type { Event, RefitOp } from "../trace.ts";
 import { at } from "../vector.ts";
 import { ask, edge, type Graph } from "./graph.ts";
 import { undoes } from "./inverse.ts";
-import type { Stripped } from "./order.ts";
+import type { Stripped } from "./stripped.ts";
 import { subAssemblies, type SubAssemblies } from "./sub-assemblies.ts";
 
 export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp | undefined)[]): void {

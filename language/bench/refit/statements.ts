@@ -6,7 +6,7 @@ import type { ThingIndex } from "../../model/model.ts";
 import { isKindOf, precautions } from "../../tables/index.ts";
 import type { Around, RefitNote, RefitOp } from "../trace.ts";
 import { ask, type Graph } from "./graph.ts";
-import type { Stripped } from "./order.ts";
+import type { Stripped } from "./stripped.ts";
 
 export interface OrderStatement {
   readonly names: readonly Name[];

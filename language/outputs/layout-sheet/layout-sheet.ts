@@ -7,7 +7,8 @@ import { csv } from "../text/csv.ts";
 import { html, type Markup } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
-import { layoutData, type LayoutData, type LayoutRow } from "./data.ts";
+import { factsOf } from "./facts.ts";
+import { layoutData, type LayoutData } from "./data.ts";
 
 const titleOf = ({ unit, title, buildText }: LayoutData["procedures"][number], { wording }: OutputOptions): string =>
   wording.document.titles([unit, title, buildText].filter(Boolean));
@@ -90,17 +91,6 @@ ${layoutHtml(procedure, options)}</section>
     provenance,
     options,
   );
-}
-
-export function factsOf(row: LayoutRow, { wording: { layoutSheet: words } }: OutputOptions): string[] {
-  return [
-    words.count(row.count),
-    row.mass,
-    ...row.along,
-    ...(row.goesTo === "" ? [] : [words.goesTo(row.goesTo)]),
-    ...(row.discard ? [words.discard] : []),
-    words.line(row.line, row.step),
-  ].filter(Boolean);
 }
 
 function asText({ procedures, provenance }: LayoutData, options: OutputOptions): string {

@@ -6,10 +6,11 @@ import type { Provenance } from "../draft.ts";
 import type { Drawing } from "../draw/drawing.ts";
 import type { HazardText, LineGroup, Shot } from "../lines/line.ts";
 import type { SignalName } from "../../tables/index.ts";
-import type { SheetTable } from "../sheet/table-sheet.ts";
+import type { SheetTable } from "../sheet/sheet-data.ts";
 import type { SectionName } from "./sections.ts";
 import type { ChapterSheets } from "./sheets.ts";
 import type { Plan } from "./tablet/plan.ts";
+import type { ToolTables } from "./tool-tables.ts";
 
 export interface Fact {
   readonly label: string;
@@ -21,27 +22,6 @@ export interface SafetyMessage {
   readonly signal: SignalName;
   readonly on: string;
   readonly text: string;
-}
-
-export interface ToolRow {
-  readonly name: string;
-  readonly note: string;
-  readonly for: readonly string[];
-}
-export interface WrenchRow {
-  readonly name: string;
-  readonly range: string;
-  readonly accuracy: string;
-  readonly calibration: string;
-  readonly for: readonly string[];
-}
-export interface LiftRow {
-  readonly load: string;
-  readonly mass: string;
-  readonly gear: string;
-  readonly capacity: string;
-  readonly people: string;
-  readonly line: string;
 }
 
 export interface PartRow {
@@ -144,15 +124,7 @@ export interface ManualDocument {
   readonly works: readonly { readonly name: string; readonly text: string }[];
   /** Pictures of parts, for the reader of the parts list. */
   readonly pictures: readonly Shot[];
-  readonly tools: {
-    readonly spanners: readonly ToolRow[];
-    readonly wrenches: readonly WrenchRow[];
-    /** Torques that no wrench of the list covers. */
-    readonly uncovered: readonly { readonly torque: string; readonly for: string }[];
-    readonly lifts: readonly LiftRow[];
-    readonly others: readonly ToolRow[];
-    readonly wear: readonly string[];
-  };
+  readonly tools: ToolTables;
   readonly bill: readonly BillRow[];
   readonly units: number;
   readonly parts: readonly PartRow[];

@@ -11,7 +11,7 @@ import { figureText, massText, type Units } from "../lines/figures.ts";
 import type { Lines } from "../lines/groups.ts";
 import { hangingOn } from "../lines/hanging.ts";
 import type { ActionLine, LineGroup } from "../lines/line.ts";
-import type { LiftRow } from "./document.ts";
+import type { LiftRow } from "./tool-tables.ts";
 
 /** What hangs in one line. */
 interface Load {

@@ -6,7 +6,7 @@ import { handoverKind } from "../sheet/handover.ts";
 import { isolationKind } from "../sheet/isolation.ts";
 import { liftingKind } from "../sheet/lifting.ts";
 import { preparationKind } from "../sheet/preparation.ts";
-import { sheetOf, type Made, type SheetKind, type SheetOf } from "../sheet/table-sheet.ts";
+import { sheetOf, type Made, type SheetKind, type SheetOf } from "../sheet/sheet-data.ts";
 import { wasteKind } from "../sheet/waste.ts";
 import { torqueSheetOf, type TorqueSheetData } from "../torque-sheet/data.ts";
 

@@ -12,7 +12,7 @@ import type { ActionLine } from "../lines/line.ts";
 import { spannerOf, type Spanner } from "../lines/spanner.ts";
 import type { OutputOptions } from "../output.ts";
 import { wrenchFor } from "../torque-sheet/wrench.ts";
-import type { ManualDocument, ToolRow, WrenchRow } from "./document.ts";
+import type { ToolRow, ToolTables, WrenchRow } from "./tool-tables.ts";
 import { linesByAct } from "./lifts.ts";
 
 interface Done {
@@ -21,7 +21,7 @@ interface Done {
 }
 
 /** Without the loads: a sheet that lists tools needs none. */
-export function toolsOf(all: readonly Done[], options: OutputOptions): Omit<ManualDocument["tools"], "lifts"> {
+export function toolsOf(all: readonly Done[], options: OutputOptions): Omit<ToolTables, "lifts"> {
   const turned = all.flatMap(({ performance, lines }) =>
     turnedTies(performance).map((tie) => ({ tie, context: lines.context })),
   );
@@ -72,10 +72,7 @@ function spanners(turned: readonly Turned[], { wording }: OutputOptions): ToolRo
     }));
 }
 
-function wrenches(
-  turned: readonly Turned[],
-  options: OutputOptions,
-): Pick<ManualDocument["tools"], "wrenches" | "uncovered"> {
+function wrenches(turned: readonly Turned[], options: OutputOptions): Pick<ToolTables, "wrenches" | "uncovered"> {
   const used = new Map<string, { tool: Tool; for: string[] }>(),
     uncovered: { torque: string; for: string }[] = [];
   for (const { tie, context } of turned) {

@@ -5,7 +5,7 @@ import { textLines } from "../draw/text-box.ts";
 import { html, type Value } from "../text/markup.ts";
 import type { Wording } from "../wording/wording.ts";
 import { figureOf } from "./spread.ts";
-import type { ReadingSummary } from "./summary.ts";
+import type { ReadingSummary } from "./reading-summary.ts";
 
 const width = 700,
   left = 30,

@@ -8,7 +8,7 @@ import { checkedRecord, type Made, type Remark, type RemarkIs } from "../record/
 import type { WorkRecord } from "../record/record.ts";
 import { wantedOf, wantedText } from "../record/wanted.ts";
 import { actionsIn, saysAll } from "../sheet/actions.ts";
-import type { SheetTable } from "../sheet/table-sheet.ts";
+import type { SheetTable } from "../sheet/sheet-data.ts";
 import { toolName } from "../lines/context.ts";
 import type { OutputOptions } from "../output.ts";
 

@@ -8,7 +8,7 @@ import { refitBookSections } from "../manual/sections.ts";
 import { CannotMake, output, type Output } from "../output.ts";
 import { manualPrint } from "../pdf/manual-print.ts";
 import { madeOf, type ReadRecord } from "../record/check-output.ts";
-import type { SheetTable } from "../sheet/table-sheet.ts";
+import type { SheetTable } from "../sheet/sheet-data.ts";
 import { closingTables, ownLines } from "./closing.ts";
 import { bookAsCsv, bookAsJson, bookAsText } from "./formats.ts";
 import { wayBackWith } from "./found.ts";

@@ -8,7 +8,8 @@ import type { Performance } from "../../bench/trace.ts";
 import type { Thing } from "../../model/model.ts";
 import type { Lines } from "../lines/groups.ts";
 import { actionsIn } from "./actions.ts";
-import { tableSheet, type Made, type SheetKind, type SheetTable } from "./table-sheet.ts";
+import type { Made, SheetKind, SheetTable } from "./sheet-data.ts";
+import { tableSheet } from "./table-sheet.ts";
 
 export const handoverKind: SheetKind = {
   name: "handover",

@@ -5,7 +5,8 @@ import { isKindOf, precautions as precautionKinds } from "../../tables/index.ts"
 import { figureText, timeText } from "../lines/figures.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { actionsIn } from "./actions.ts";
-import { tableSheet, type SheetKind, type Made } from "./table-sheet.ts";
+import type { SheetKind, Made } from "./sheet-data.ts";
+import { tableSheet } from "./table-sheet.ts";
 
 export const isolationKind: SheetKind = {
   name: "isolation",

@@ -1,7 +1,8 @@
 // Lifting: each load with the mass that hangs at that moment, its gear and its people.
 
 import { liftsOf } from "../manual/lifts.ts";
-import { tableSheet, type SheetKind } from "./table-sheet.ts";
+import type { SheetKind } from "./sheet-data.ts";
+import { tableSheet } from "./table-sheet.ts";
 
 export const liftingKind: SheetKind = {
   name: "lifting",

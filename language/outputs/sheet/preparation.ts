@@ -6,7 +6,8 @@ import { toolName } from "../lines/context.ts";
 import { neededBefore } from "../lines/ends.ts";
 import { toolsOf } from "../manual/tools.ts";
 import { lowerFirst } from "../wording/phrases.ts";
-import { tableSheet, type SheetKind } from "./table-sheet.ts";
+import type { SheetKind } from "./sheet-data.ts";
+import { tableSheet } from "./table-sheet.ts";
 
 export const preparationKind: SheetKind = {
   name: "preparation",

@@ -2,7 +2,7 @@
 
 import { table, tableStyle, type Column } from "../manual/html-table.ts";
 import { html, type Markup } from "../text/markup.ts";
-import type { SheetOf, SheetTable } from "./table-sheet.ts";
+import type { SheetOf, SheetTable } from "./sheet-data.ts";
 
 /** @param titled a heading says its title above it. */
 export function sheetTableHtml({ title, columns, rows, blank, empty }: SheetTable, titled: boolean): Markup {

@@ -1,82 +1,17 @@
 // A one-page sheet for the bench: a few tables with places to write. Each sheet says what stands in its tables; how they are printed is
 // said here once for all.
 
-import type { Performance } from "../../bench/trace.ts";
-import { provenanceOf, type Provenance } from "../draft.ts";
-import { buildText } from "../lines/build-text.ts";
-import { linesOf, type Lines } from "../lines/groups.ts";
-import { output, type Output, type OutputInput, type OutputOptions } from "../output.ts";
+import { provenanceOf } from "../draft.ts";
+import { linesOf } from "../lines/groups.ts";
+import { output, type Output, type OutputOptions } from "../output.ts";
 import { headLines, htmlPage, pageHead } from "../page.ts";
 import { tableSheetPrint } from "../pdf/sheets-print.ts";
 import { csv } from "../text/csv.ts";
 import { html } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
+import { sheetOf, type SheetData, type SheetKind, type SheetOf } from "./sheet-data.ts";
 import { penStyle, sheetHtml } from "./table-html.ts";
-
-export interface SheetTable {
-  readonly title: string;
-  readonly columns: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-  /** Heads of columns that are left blank for a pen. */
-  readonly blank: readonly string[];
-  /** What stands in place of a table without rows. */
-  readonly empty: string;
-}
-
-export interface SheetOf {
-  readonly procedure: string;
-  readonly title: string;
-  readonly unit: string;
-  readonly build: string;
-  /** As printed. */
-  readonly buildText: string;
-  readonly notes: readonly string[];
-  readonly tables: readonly SheetTable[];
-}
-
-export interface SheetData {
-  readonly format: "stripdown-sheet";
-  readonly version: 1;
-  readonly of: string;
-  readonly title: string;
-  readonly note: string;
-  readonly provenance: Provenance;
-  readonly procedures: readonly SheetOf[];
-}
-
-export interface Made {
-  readonly performance: Performance;
-  readonly lines: Lines;
-  readonly input: OutputInput;
-  readonly options: OutputOptions;
-  /** It stands among other pages: what the table before it says need not be said again. */
-  readonly inManual?: boolean;
-}
-
-export interface SheetKind {
-  readonly name: string;
-  readonly title: (options: OutputOptions) => string;
-  readonly note: (options: OutputOptions) => string;
-  /** Wide ones lie on their side. */
-  readonly landscape?: boolean;
-  readonly make: (made: Made) => { readonly notes?: readonly string[]; readonly tables: readonly SheetTable[] };
-}
-
-/** What a sheet says of one procedure. */
-export function sheetOf({ make }: SheetKind, made: Made): SheetOf {
-  const { notes = [], tables } = make(made),
-    { model, procedure } = made.performance;
-  return {
-    procedure: procedure.id,
-    title: procedure.title || procedure.id,
-    unit: model.title || model.unit,
-    build: model.build,
-    buildText: buildText(model, made.options.wording),
-    notes,
-    tables,
-  };
-}
 
 export const tableSheet = (kind: SheetKind): Output<SheetData> => {
   const { name, title, note, landscape = false } = kind;

@@ -2,7 +2,8 @@
 
 import { volumeText } from "../lines/say-plain.ts";
 import { actionsIn } from "./actions.ts";
-import { tableSheet, type SheetKind } from "./table-sheet.ts";
+import type { SheetKind } from "./sheet-data.ts";
+import { tableSheet } from "./table-sheet.ts";
 
 export const wasteKind: SheetKind = {
   name: "waste",

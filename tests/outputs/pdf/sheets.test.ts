@@ -6,7 +6,7 @@ import { handoverSheet } from "../../../language/outputs/sheet/handover.ts";
 import { labels } from "../../../language/outputs/labels/labels.ts";
 import { layoutSheet } from "../../../language/outputs/layout-sheet/layout-sheet.ts";
 import { outputs } from "../../../language/outputs/registry.ts";
-import type { SheetData } from "../../../language/outputs/sheet/table-sheet.ts";
+import type { SheetData } from "../../../language/outputs/sheet/sheet-data.ts";
 import { shownOnOneLine } from "../../../language/outputs/text/shown.ts";
 import { torqueSheet } from "../../../language/outputs/torque-sheet/torque-sheet.ts";
 import type { PrintDocument } from "../../../language/outputs/pdf/print.ts";

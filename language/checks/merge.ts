@@ -2,7 +2,7 @@
 
 import type { Build } from "../model/builds.ts";
 import type { Finding, Span } from "../findings/finding.ts";
-import { isInTheWay, type Raw } from "./run.ts";
+import type { Raw } from "./run.ts";
 import { few, listed } from "./bench-check.ts";
 
 /** Missed by the aim, or at the end: the same thing missed by several procedures is said at the first. */
@@ -21,17 +21,15 @@ export function mergeFindings(
     said = new Set(raw.filter((one) => !one.within && !isAllowed(one)).map(({ at }) => placeOf(at))),
     // What belongs to a finding that is itself a reason of another one belongs to that other one.
     further = new Map(raw.flatMap(({ at, within }) => (within ? [[placeOf(at), within] as const] : []))),
-    // By unit: where its own parts are in the way on its own bench. Around it they are so again.
-    met = new Map(
-      raw
-        .toReversed()
-        .flatMap(({ unit, code, inside, at }) =>
-          isInTheWay(code) && inside === undefined ? [[unit, at] as const] : [],
-        ),
-    ),
+    // Where parts of a unit are in the way on its own bench. Around it the same ones are so again.
+    met = raw.flatMap(({ inTheWay, at }) => (inTheWay && !inTheWay.isInside ? [{ ...inTheWay, at }] : [])),
+    metBefore = (inTheWay: Raw["inTheWay"]): Span | undefined =>
+      inTheWay?.isInside
+        ? met.find(({ unit, things }) => unit === inTheWay.unit && !things.isDisjointFrom(inTheWay.things))?.at
+        : undefined,
     reasons: Raw[] = [];
   for (const one of [...raw].sort(byPlace)) {
-    const own = one.within ?? (one.inside === undefined ? undefined : met.get(one.inside)),
+    const own = one.within ?? metBefore(one.inTheWay),
       whole = own && (said.has(placeOf(own)) ? own : further.get(placeOf(own)));
     if (whole && said.has(placeOf(whole))) {
       reasons.push({ ...one, within: whole });
@@ -180,14 +178,20 @@ function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => re
   // Of another code at the same place: what one statement would answer as well.
   const byCode = Map.groupBy(list, ({ code, at }) => (isAt(first, at) ? code : first.code)),
     says = saidOfAll(byCode.get(first.code)!),
-    besides = [...byCode].filter(([code]) => code !== first.code).map(([, same]) => same);
+    besides = [...byCode].filter(([code]) => code !== first.code).map(([, same]) => same),
+    // Of the same code at the same place, and not the same again: a second sling, a second kind of hazard.
+    also = byCode
+      .get(first.code)!
+      .filter((one) => isAt(first, one.at) && one.who === first.who && one.build === first.build)
+      .map((one) => one.says)
+      .filter((one) => one !== first.says);
   const {
     build: _build,
     unit,
     who: _who,
     about: _about,
     lack: _lack,
-    inside: _inside,
+    inTheWay: _inTheWay,
     restsOn: _restsOn,
     answer,
     within: _within,
@@ -213,6 +217,7 @@ function merged(first: Raw, list: readonly Raw[], buildsOf: (unit: string) => re
     because: [
       ...finding.because,
       ...((places.size > 0 || besides.length > 0) && answer?.because ? [answer.because] : []),
+      ...[...new Set(also)].map((one) => ({ says: one, at: first.at })),
       ...besides.map((same) => ({ says: saidOfAll(same), at: first.at })),
       ...[...places.values()].map(({ at, says: too }) => ({
         says: too === first.says ? (answer?.again ?? "used here too") : too,

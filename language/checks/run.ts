@@ -17,6 +17,14 @@ import { lostHeadAround } from "./lost-heads.ts";
 import { faultOf } from "./rests-on-fault.ts";
 import { unknownCalls, withoutDoubt } from "./rests-on-unknown.ts";
 
+interface InTheWay {
+  readonly unit: string;
+  /** Found on the bench of a unit around it. */
+  readonly isInside: boolean;
+  /** Their ids, as that unit itself calls them. */
+  readonly things: ReadonlySet<string>;
+}
+
 /** A finding on its way: what the merge has to know beside it. */
 export interface Raw extends Finding {
   /** Build that it was found in; undefined where it does not depend on one. */
@@ -27,8 +35,8 @@ export interface Raw extends Finding {
   readonly about: readonly string[];
   /** What the bench missed, in one text for equal lacks, and the procedures that it performed on the way: of related procedures it is one mistake. */
   readonly lack: { readonly what: ReadonlySet<string>; readonly performed: ReadonlySet<string> } | undefined;
-  /** The unit inside whose own parts alone stand in its way: they do so on that unit's own bench too. */
-  readonly inside: string | undefined;
+  /** What is in whose way, where it is nothing else: on the bench of the unit that they belong to they are so too. */
+  readonly inTheWay: InTheWay | undefined;
   /** The declaration that it finds something missing in: what is said there speaks for it. */
   readonly restsOn: Span | undefined;
   readonly answer?: Draft["answer"];
@@ -84,7 +92,7 @@ function finish(
     who?: string;
     about?: readonly string[];
     lack?: Raw["lack"];
-    inside?: string | undefined;
+    inTheWay?: Raw["inTheWay"];
     restsOn?: Span | undefined;
   },
 ): Raw | undefined {
@@ -104,7 +112,7 @@ function finish(
     who: of.who ?? "",
     about: of.about ?? [],
     lack: of.lack,
-    inside: of.inside,
+    inTheWay: of.inTheWay,
     restsOn: of.restsOn,
     ...(draft.answer === undefined ? {} : { answer: draft.answer }),
     ...(draft.within === undefined ? {} : { within: draft.within }),
@@ -137,7 +145,7 @@ export function checkFile(table: CheckTable, file: SourceFile, context: CheckCon
       who: "",
       about: [],
       lack: undefined,
-      inside: undefined,
+      inTheWay: undefined,
       restsOn: undefined,
     });
   }
@@ -294,20 +302,27 @@ function wordProblem(
         ? things.map((t) => `${context.model.unit} ${t.id}`)
         : problem.reasons.flatMap((r) => r.words.slice(0, 1)),
     lack: performance === undefined || what === undefined ? undefined : { what, performed: performedIn(performance) },
-    inside: insideOf(problem, context.model),
+    inTheWay: inTheWayOf(problem, context.model),
     restsOn: undeclared,
   });
 }
 
-/** The unit inside that all of its reasons are within: things of it that are in each other's way while it is worked on as a whole. */
-function insideOf({ reasons }: Problem, { parts, things }: Model): string | undefined {
-  if (!reasons.every(({ rule }) => isInTheWay(rule))) return undefined;
-  const all = reasons.flatMap(({ thing, by }) => (thing === undefined ? by : [thing, ...by])),
-    isWithin = (id: string, thing: ThingIndex): boolean =>
-      things[thing]!.id === id || things[thing]!.prefix.startsWith(`${id}/`);
-  return parts.find(({ unit, id }) => unit !== undefined && all.every((thing) => isWithin(id, thing)))?.unit;
+/** Things of one unit that are in each other's way while it is worked on as a whole: of a unit inside, where all of them are within it. */
+function inTheWayOf({ reasons, about }: Problem, { parts, things, unit }: Model): InTheWay | undefined {
+  if (!reasons.every(({ rule }) => rule === "sequence/blocked" || rule === "sequence/still-held")) return undefined;
+  const all = reasons
+      .flatMap(({ thing, by }) => (thing === undefined ? by : [thing, ...by]))
+      .map((thing) => things[thing]!.id),
+    inside = parts.find((part) => part.unit !== undefined && all.every((id) => `${id}/`.startsWith(`${part.id}/`)));
+  return {
+    unit: inside?.unit ?? unit,
+    isInside: inside !== undefined,
+    // On its own bench what was to come off as well: around it that may be what is in the way.
+    things: new Set(
+      inside ? all.map((id) => id.slice(inside.id.length + 1)) : [...all, ...about.map((thing) => things[thing]!.id)],
+    ),
+  };
 }
-export const isInTheWay = (rule: string): boolean => rule === "sequence/blocked" || rule === "sequence/still-held";
 
 function push<T>(list: T[], one: T | undefined): void {
   if (one !== undefined) list.push(one);

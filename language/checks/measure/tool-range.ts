@@ -72,14 +72,20 @@ export default check({
     for (const { body, refit, finish } of model.procedures.values())
       for (const entries of [body, refit, finish]) walk(entries);
     for (const { limits, at, ...named } of readings) {
-      const tools = withTools(named).map(({ text }) => model.library.tools.get(text));
-      if (!limits) continue;
+      // A spanner beside the gauge has no range and reads nothing.
+      const tools = withTools(named).flatMap(({ text }) => {
+        const of = model.library.tools.get(text);
+        return of?.range ? [{ of, range: of.range }] : [];
+      });
+      if (!limits || tools.length === 0) continue;
       for (const limit of [limits.value, limits.atLeast, limits.atMost]) {
-        if (!limit || !tools.every((tool) => tool?.range && !canRead(tool.range, limit))) continue;
-        const of = tools[0],
-          range = of?.range;
-        if (!of || !range) continue;
-        const isOther = limit.dimension !== range.dimension;
+        if (!limit) continue;
+        // Of several the one that shows this kind of figure reads it, or none does.
+        const apt = tools.filter(({ range }) => range.dimension === limit.dimension),
+          judged = apt.length > 0 ? apt : tools;
+        if (judged.some(({ range }) => canRead(range, limit))) continue;
+        const { of, range } = judged[0]!,
+          isOther = limit.dimension !== range.dimension;
         const draft: Draft = {
           at,
           says: `The range of ${of.name} is ${range.written}, and the limit is ${limit.written}${isOther ? `, a figure of ${dimensionNames[limit.dimension].title}` : ""}`,

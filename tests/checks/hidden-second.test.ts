@@ -1,0 +1,73 @@
+// What is found beside something else keeps its words: a second sling, the proof with a spanner beside the gauge, another mistake in a
+// unit inside.
+
+import { expect, test } from "vitest";
+import { check, stage } from "../bench/refit/stage.ts";
+
+const instruments = `tool gauge "Gauge" { range 5..20 bar }
+tool fine "Fine gauge" { range 0..16 bar }
+tool spanner "Spanner"
+tool torque-spanner "Torque spanner" { range 5..50 N·m }
+`;
+const proof = (tools: string): string[] =>
+  check(
+    instruments +
+      stage(
+        `part lid "Lid" { rests on b }
+  hazard air pressure danger "Air" { pressure 10 bar  on lid  precaution vent "Open." precaution prove-zero "Gauge." at most 0.1 bar ${tools} }`,
+        "step { vent air  prove-zero air  remove lid }",
+        "aim none",
+      ),
+  )
+    .findings.filter(({ code }) => code === "measure/tool-range")
+    .map(({ says }) => says);
+
+test("a tool that shows no such figure does not read the proof for the gauge that cannot", () => {
+  const said = ["The range of Gauge is 5..20 bar, and the limit is 0.1 bar"];
+  expect(proof("with gauge")).toEqual(said);
+  expect(proof("with gauge with spanner")).toEqual(said);
+  expect(proof("with spanner with gauge")).toEqual(said);
+  expect(proof("with torque-spanner with gauge")).toEqual(said);
+  expect(proof("with gauge with fine")).toEqual([]);
+  expect(proof("with spanner")).toEqual([]);
+});
+
+test("hoist and sling that are both too weak are both told, on one line too", () => {
+  const { findings } = check(
+    `tool hoist "Hoist" { capacity 100 kg }\ntool sling "Sling" { capacity 50 kg }\n` +
+      stage(`part lid "Lid" { mass 200 kg  rests on b }`, "step { lift lid with hoist with sling }", "aim lid off"),
+  );
+  const found = findings.find(({ code }) => code === "lift/capacity");
+  expect([found?.says, ...(found?.because ?? []).map(({ says }) => says)]).toEqual(
+    expect.arrayContaining([
+      "Lid weighs 200 kg, over the 100 kg of Hoist",
+      "Lid weighs 200 kg, over the 50 kg of Sling",
+    ]),
+  );
+});
+
+test("what is in the way in a unit inside is told at its own line, where other parts are so on that unit's bench", () => {
+  const text = (own: string): string =>
+    `unit pump "Pump" {
+  base body
+  part body "Body"
+  part cap "Cap" { rests on body }
+  part rotor "Rotor" { rests on body  behind cap }
+  part plate "Plate" { rests on body }
+  part pin "Pin" { rests on body  behind plate }
+}
+procedure own "Own" for pump {
+  aim none
+  step { ${own} }
+}
+` + stage(`part p "Pump" { is unit pump  rests on b }`, "step { remove p.pin }", "aim none");
+  const blocked = (own: string): string[] =>
+    check(text(own))
+      .findings.filter(({ code }) => code === "sequence/blocked")
+      .map(({ says }) => says);
+  expect(blocked("remove rotor")).toEqual([
+    "Rotor cannot come off: Cap is in front of it",
+    "Pin cannot come off: Plate is in front of it",
+  ]);
+  expect(blocked("remove pin")).toEqual(["Pin cannot come off: Plate is in front of it"]);
+});

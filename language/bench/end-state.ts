@@ -28,6 +28,19 @@ import { togetherAtLast } from "./refit/sub-assemblies.ts";
 import type { Event, Promised, StepRun } from "./trace.ts";
 import { at } from "./vector.ts";
 
+/** By which it came off for good, each time: what the strip puts back and takes off once more went there by either. */
+function lastPartings(events: readonly Event[], thing: ThingIndex): number[] {
+  const found: number[] = [];
+  let last = -1;
+  for (const { kind, things, moved, index } of events) {
+    if (kind === "off" && things.includes(thing)) last = index;
+    if (kind !== "met" || !moved.includes(thing) || last < 0) continue;
+    found.push(last);
+    last = -1;
+  }
+  return last < 0 ? found : [...found, last];
+}
+
 /** What is promised of the end; asked when the strip is done, by what came off what. */
 export function leavesOf(bench: Bench, promised: readonly Promised[]): Leaves {
   const of = (is: string): ThingIndex[] => promised.flatMap(({ leave, things }) => (leave.is === is ? things : []));
@@ -36,11 +49,7 @@ export function leavesOf(bench: Bench, promised: readonly Promised[]): Leaves {
     if (leave.is === "out") for (const thing of things) out.set(thing, leave.count);
   const turned = promised.find(({ leave }) => leave.is === "turned")?.leave.names[0]?.text;
   const off = new Set(of("off")),
-    partings = new Set(
-      [...off].map((thing) =>
-        bench.events.findLastIndex(({ kind, things }) => kind === "off" && things.includes(thing)),
-      ),
-    );
+    partings = new Set([...off].flatMap((thing) => lastPartings(bench.events, thing)));
   return {
     off,
     partings,

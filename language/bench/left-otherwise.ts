@@ -7,10 +7,9 @@ import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import { isUnknown } from "./access.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
 import { callsFor } from "./procedures-before.ts";
-import { A_DOUBT, A_DRAINED, DRAINED, ON_BASE, TIGHT, type State } from "./state.ts";
-import { lumpOf } from "./ties.ts";
+import { isLeft } from "./promises.ts";
+import { A_DOUBT, A_DRAINED, type State } from "./state.ts";
 import type { Performed, Promised, RefitPerformed } from "./trace.ts";
-import { at } from "./vector.ts";
 
 /** An act of the way back, or of what comes after it. */
 interface Done extends Pick<Performed, "things" | "before" | "after" | "around"> {
@@ -47,7 +46,13 @@ export function judgeLeft(
     // It calls what puts that right.
     if (until !== undefined && (callsFor(procedure.body, until) || callsFor(procedure.finish, until))) continue;
     for (const thing of left) {
-      if (isUnknown(bench, thing) || isAssumed(bench, thing, A_DOUBT) || isAssumed(bench, thing, A_DRAINED)) continue;
+      if (
+        !canBeLeft(model, leave.is, thing) ||
+        isUnknown(bench, thing) ||
+        isAssumed(bench, thing, A_DOUBT) ||
+        isAssumed(bench, thing, A_DRAINED)
+      )
+        continue;
       const isSo = (s: State): boolean => isLeft(model, s, leave, thing);
       // A line that would tighten it says how, and is taken for the fitting.
       const by = isSo(bench.state)
@@ -67,18 +72,8 @@ export function judgeLeft(
   }
 }
 
-function isLeft(model: Model, s: State, { is, count }: Leave, thing: ThingIndex): boolean {
-  switch (is) {
-    case "off":
-      return !isPart(model, thing) || lumpOf(s, thing) !== ON_BASE;
-    case "out":
-      return !isTie(model, thing) || at(s.out, thing) >= (count ?? tieOf(model, thing).count);
-    case "finger-tight":
-      return !isTie(model, thing) || at(s.out, thing) > 0 || at(s.slack, thing) !== TIGHT;
-    case "drained":
-      return model.things[thing]?.is !== "fluid" || (at(s.flags, thing) & DRAINED) !== 0;
-    // Judged with the position at the end.
-    case "turned":
-      return true;
-  }
+/** Told by itself where it cannot; a position is judged at the end. */
+function canBeLeft(model: Model, is: Leave["is"], thing: ThingIndex): boolean {
+  if (is === "off") return isPart(model, thing);
+  return is === "drained" ? model.things[thing]?.is === "fluid" : is !== "turned" && isTie(model, thing);
 }

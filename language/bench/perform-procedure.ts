@@ -18,7 +18,7 @@ import { judgeNothingBetween } from "./nothing-between.ts";
 import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { judgeLeftUntil, leftUntil, neededBefore, promisedFor } from "./procedures-before.ts";
-import { promisedBy } from "./promises.ts";
+import { promisedBy, toldAtEnd } from "./promises.ts";
 import { orderOf } from "./refit/order.ts";
 import { judgeSets } from "./renewed-sets.ts";
 import { judgeRepeats, readingsIn, readingsOnTheWayBack } from "./repeats.ts";
@@ -256,6 +256,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State): Pe
       stripEnd,
       written,
       finish: finished,
+      leaves: toldAtEnd(refit, procedure, promised),
       end: refit.state,
       problems: [...bench.problems, ...withoutEchoes(bench, togetherLeftOut(refit, refit.problems), bench.problems)],
     });
@@ -298,6 +299,7 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State): Pe
     refit: done,
     endTurn,
     finish: finished,
+    leaves: toldAtEnd(refit, procedure, promised),
     end: refit.state,
     problems: [
       ...stripProblems,

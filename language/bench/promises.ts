@@ -2,10 +2,10 @@
 // repeat that; where its own lines, or its way back, put it right again it is not left.
 
 import type { Act } from "../model/act.ts";
-import type { Entry, Leave, Procedure, ThingIndex } from "../model/model.ts";
+import type { Entry, Leave, Model, Procedure, ThingIndex } from "../model/model.ts";
 import { prefixInside, resolve, type Bench } from "./bench.ts";
-import { isPart, isTie } from "./machine.ts";
-import { DRAINED, ON_BASE, TIGHT } from "./state.ts";
+import { isPart, isTie, tieOf } from "./machine.ts";
+import { DRAINED, ON_BASE, TIGHT, type State } from "./state.ts";
 import { lumpOf } from "./ties.ts";
 import type { Around, Promised } from "./trace.ts";
 import { at } from "./vector.ts";
@@ -31,7 +31,8 @@ export function promisedBy(bench: Bench, procedure: Procedure): Promised[] {
         continue;
       }
       const things = resolve(bench, leave.names, inside(bench, act, around, by)).filter(
-        (thing) => !said(leave, thing) && isLeft(bench, leave, thing) && !isPutRight(bench, by, leave, thing),
+        (thing) =>
+          !said(leave, thing) && isLeft(bench.model, bench.state, leave, thing) && !isPutRight(bench, by, leave, thing),
       );
       if (things.length > 0) all.push({ leave, things, by });
     }
@@ -45,21 +46,31 @@ function inside(bench: Bench, act: Act, around: Around, procedure: Procedure): A
   return { ...around, procedure, prefix: prefixInside(bench.model, on, around) };
 }
 
-/** Is it so at the end of the strip? What the caller has put back on the way is not left. */
-function isLeft({ model, state: s }: Bench, { is }: Leave, thing: ThingIndex): boolean {
+/** Is it so in this state? False of what cannot be left so at all. */
+export function isLeft(model: Model, s: State, { is, count }: Leave, thing: ThingIndex): boolean {
   switch (is) {
     case "off":
       return isPart(model, thing) && lumpOf(s, thing) !== ON_BASE;
     case "out":
-      return at(s.out, thing) > 0;
+      return isTie(model, thing) && at(s.out, thing) >= (count ?? tieOf(model, thing).count);
     case "finger-tight":
       return isTie(model, thing) && (at(s.out, thing) > 0 || at(s.slack, thing) !== TIGHT);
     case "drained":
-      return (at(s.flags, thing) & DRAINED) !== 0;
+      return model.things[thing]?.is === "fluid" && (at(s.flags, thing) & DRAINED) !== 0;
     case "turned":
       return false;
   }
 }
+
+/** What is told at the end: its own, which is held against it, and of what others leave what the way back has not put right after all. */
+export const toldAtEnd = ({ model, state }: Bench, procedure: Procedure, promised: readonly Promised[]): Promised[] =>
+  promised.flatMap((one) => {
+    const { leave, by } = one;
+    if (by === procedure) return one;
+    if (leave.is === "turned") return state.position === leave.names[0]?.text ? one : [];
+    const things = one.things.filter((thing) => isLeft(model, state, leave, thing));
+    return things.length > 0 ? { ...one, things } : [];
+  });
 
 const putsRight: Readonly<Record<Leave["is"], readonly string[]>> = {
   off: ["fit", "press"],

@@ -277,6 +277,12 @@ export const wayBack: readonly Rule[] = [
     ends,
     "where the caller puts it back, in its strip, in a refit block or in finish, it is not left",
   ],
+  ["promises.ts#toldAtEnd", "bench/left-by-others", "what the final tests, or the strip, put back is not told as left"],
+  [
+    "end-state.ts#lastPartings",
+    "bench/left-by-others",
+    "what is left off, and was put back and taken off once more, does not go back",
+  ],
   ["promises.ts#inside", ends, "of a unit inside it is left inside"],
   [
     "procedures-before.ts#promisedFor",
@@ -304,7 +310,7 @@ export const wayBack: readonly Rule[] = [
     "what is said to be left so, and is not, is found: at the line that puts it right, else at what says it",
   ],
   [
-    "left-otherwise.ts#isLeft",
+    "left-otherwise.ts#canBeLeft",
     ends,
     "what is said to be left so, and is not, is found: at the line that puts it right, else at what says it",
   ],

@@ -96,11 +96,15 @@ export function mergeFindings(
   return sameCause(findings, isAllowed);
 }
 
-/** In their order, the gravest in front where they are of several codes. */
+/** In their order; where they are of several codes the gravest in front, of equal ones what is said of a hazard. */
 const gravestOf = (list: readonly Raw[]): readonly Raw[] =>
   list.every(({ code }) => code === list[0]!.code)
     ? list
-    : list.toSorted((a, b) => weights.indexOf(a.severity) - weights.indexOf(b.severity));
+    : list.toSorted(
+        (a, b) =>
+          weights.indexOf(a.severity) - weights.indexOf(b.severity) || Number(isOfHazard(b)) - Number(isOfHazard(a)),
+      );
+const isOfHazard = ({ code }: Raw): boolean => code.startsWith("hazard/");
 
 const figureCodes = [
   "figure/implausible",

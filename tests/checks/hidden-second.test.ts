@@ -71,3 +71,39 @@ procedure own "Own" for pump {
   ]);
   expect(blocked("remove pin")).toEqual(["Pin cannot come off: Plate is in front of it"]);
 });
+
+test("a hazard stands in front of what the same call would have done, in each procedure that lacks the call", () => {
+  const text = `unit box "Box" {
+  base foot
+  part foot "Foot"
+  part lid "Lid"
+  part card "Card" { rests on foot }
+  fastener screws screw "Screws" { count 4  joins lid to foot }
+  hazard bus electrical danger "Bus" {
+    on card
+    voltage 400 V ac
+    precaution isolate "Off." back "On."
+    precaution prove-dead "Read." at most 5 V ac
+  }
+}
+procedure open "Open" for box {
+  aim lid off
+  step { isolate bus  prove-dead bus  undo screws  remove lid }
+}
+procedure one "One" for box {
+  aim lid, card off
+  step { remove card }
+}
+procedure two "Two" for box {
+  aim lid, card off
+  step { remove card }
+}
+`;
+  const found = check(text).findings.filter(({ code }) => /^(?:hazard|removal)\//.test(code));
+  expect(found.map(({ code, severity }) => [code, severity])).toEqual([
+    ["hazard/not-yet", "error"],
+    ["hazard/not-yet", "error"],
+  ]);
+  for (const { because } of found)
+    expect(because.map(({ says }) => says)).toContain("Open does all of this, and is not called before");
+});

@@ -9,7 +9,7 @@ const all = (hazard: string): string[] =>
     .map(({ says }) => says);
 const bus = (limit: string): string[] =>
   all(
-    `hazard bus electrical danger "Bus" { voltage 560 V dc  on lid  precaution lock-out "Lock." precaution prove-dead "Test." ${limit} }`,
+    `hazard bus electrical danger "Bus" { voltage ${limit.endsWith("ac") ? "400 V ac" : "560 V dc"}  on lid  precaution lock-out "Lock." precaution prove-dead "Test." ${limit} }`,
   );
 const air = (limit: string): string[] =>
   all(
@@ -32,4 +32,33 @@ test("a limit that the hazard keeps as well proves nothing, and neither does a l
     "Air is proved by at least 0.1 bar: what has to be gone is proved by an upper limit, at most",
   ]);
   expect(bus("at least 5 V")).toHaveLength(1);
+});
+
+test("a vacuum, cold and air that lacks oxygen are proved from below", () => {
+  const from = (kind: string, figure: string, limit: string): string[] =>
+    all(`hazard h ${kind} "H" { ${figure}  on lid  precaution other "Wait."  precaution prove-zero "Read." ${limit} }`);
+  for (const limit of ["at least -0.05 bar", "-0.05..0.05 bar", "at least -0.05 bar at most 0.05 bar"])
+    expect(from("pressure", "pressure -0.8 bar", limit), limit).toEqual([]);
+  expect(from("pressure", "pressure -0.8 bar", "at most 0.1 bar")).toEqual([
+    "H is proved by at most 0.1 bar: what lacks here is proved by a lower limit, at least",
+  ]);
+  expect(from("pressure", "pressure -0.8 bar", "at least -0.8 bar")).toHaveLength(1);
+  expect(from("cold", "temperature -190 °C", "at least 5 °C")).toEqual([]);
+  expect(from("cold", "temperature -190 °C", "at most 5 °C")).toHaveLength(1);
+  expect(from("hot", "temperature 90 °C", "at most 40 °C")).toEqual([]);
+  expect(from("pressure", "pressure 10 bar", "at least -0.1 bar at most 0.1 bar")).toEqual([]);
+});
+
+test("alternating voltage is not proved gone by a direct one, nor the other way round (common practice)", () => {
+  const of = (full: string, limit: string): string[] =>
+    all(
+      `hazard bus electrical danger "Bus" { voltage ${full}  on lid  precaution lock-out "Lock." precaution prove-dead "Test." ${limit} }`,
+    );
+  expect(of("400 V ac", "at most 5 V dc")).toEqual([
+    "Bus is proved by at most 5 V dc, and an instrument that is set to dc does not show voltage 400 V ac",
+  ]);
+  expect(of("560 V dc", "at most 5 V ac")).toHaveLength(1);
+  // Without a word of its own the limit is of the hazard's kind: 50 V ac.
+  expect(of("400 V ac", "at most 55 V")).toHaveLength(1);
+  expect(of("400 V ac", "at most 50 V")).toEqual([]);
 });

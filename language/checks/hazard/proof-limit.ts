@@ -54,16 +54,48 @@ export default check({
   },
 });
 
-function flaw({ figures }: Hazard, { kind, limits }: Precaution): string | undefined {
+function flaw(hazard: Hazard, { kind, limits }: Precaution): string | undefined {
   if ((kind !== "prove-dead" && kind !== "prove-zero") || !limits) return undefined;
-  if (limits.atLeast)
-    return `at least ${limits.atLeast.written}: what has to be gone is proved by an upper limit, at most`;
-  const limit = limits.atMost ?? limits.value;
+  const { value, atLeast, atMost } = limits,
+    limit = atMost ?? value ?? atLeast;
   if (!limit) return undefined;
-  const said = `${limits.atMost ? "at most " : ""}${limit.written}`,
-    { high } = si(limit);
-  if (limit.dimension === "voltage" && high > (limit.unit.endsWith("ac") ? mostLeft.ac : mostLeft.dc))
-    return `${said}, and no more than ${mostLeft.dc} V dc or ${mostLeft.ac} V ac may be left`;
-  const full = [...figures].find(([, figure]) => figure.dimension === limit.dimension && high >= si(figure).low);
-  return full && `${said}, and that is what the hazard has itself: ${full[0]} ${(full[1] satisfies Quantity).written}`;
+  const said = [...(atLeast ? [`at least ${atLeast.written}`] : []), ...(atMost ? [`at most ${atMost.written}`] : [])],
+    written = said.length > 0 ? said.join(", ") : limit.written,
+    own = [...hazard.figures].filter(([, figure]) => figure.dimension === limit.dimension);
+  if (isFromBelow(hazard, own)) {
+    const lower = atLeast ?? value;
+    if (!lower) return `${written}: what lacks here is proved by a lower limit, at least`;
+    return sameAsOwn(
+      written,
+      own.find(([, figure]) => si(lower).low <= si(figure).high),
+    );
+  }
+  const upper = atMost ?? value;
+  if (!upper) return `${written}: what has to be gone is proved by an upper limit, at most`;
+  const { high } = si(upper);
+  if (upper.dimension === "voltage") {
+    const [[word, full] = []] = own;
+    if (full && currentOf(full) && currentOf(upper) && currentOf(full) !== currentOf(upper))
+      return `${written}, and an instrument that is set to ${currentOf(upper)} does not show ${word} ${full.written}`;
+    if (high > mostLeft[currentOf(upper) ?? (full && currentOf(full)) ?? "dc"])
+      return `${written}, and no more than ${mostLeft.dc} V dc or ${mostLeft.ac} V ac may be left`;
+  }
+  return sameAsOwn(
+    written,
+    own.find(([, figure]) => high >= si(figure).low),
+  );
 }
+
+type Figure = readonly [string, Quantity];
+
+const sameAsOwn = (written: string, own: Figure | undefined): string | undefined =>
+  own && `${written}, and that is what the hazard has itself: ${own[0]} ${own[1].written}`;
+
+/** Cold, air that lacks oxygen, a vacuum: what is dangerous lies below the limit. */
+const isFromBelow = ({ kind }: Hazard, own: readonly Figure[]): boolean =>
+  kind === "cold" ||
+  kind === "suffocation" ||
+  own.some(([, figure]) => figure.dimension === "pressure" && si(figure).high < 0);
+
+const currentOf = ({ unit }: Quantity): "ac" | "dc" | undefined =>
+  unit.endsWith("ac") ? "ac" : unit.endsWith("dc") ? "dc" : undefined;

@@ -79,7 +79,7 @@ export interface Part extends ThingBase {
   readonly renew: RenewRule | undefined;
   /** `lift by N people / with T`. */
   readonly liftPeople: number | undefined;
-  readonly liftWith: Name | undefined;
+  readonly liftWith: readonly Name[];
   readonly mass: Quantity | undefined;
   readonly size: ThreadSize | readonly Quantity[] | undefined;
   readonly supply: Quantity | undefined;

@@ -192,7 +192,7 @@ export function readPart(r: Reading, draft: Draft): Part {
     into: refs(draft, "into")[0],
     renew: renewOf(draft, thing.kind),
     liftPeople: lift?.people,
-    liftWith: lift?.tool,
+    liftWith: lift?.tools ?? [],
     mass: one(draft, "mass", takeMass),
     size,
     supply: one(draft, "supply", takeVoltage),
@@ -475,15 +475,18 @@ function readBetween(line: Line): [string | undefined, string | undefined] {
   accept(c, "and");
   return [a, takeName(c)?.text];
 }
-function readLift(line: Line): { people: number | undefined; tool: Name | undefined } {
-  const c = cursorOf(line);
-  let people: number | undefined, tool: Name | undefined;
+function readLift(line: Line): { people: number | undefined; tools: readonly Name[] } {
+  const c = cursorOf(line),
+    tools: Name[] = [];
+  let people: number | undefined;
   while (c.at < c.stop) {
     if (accept(c, "by")) {
       people = takeNumber(c);
       accept(c, "people");
-    } else if (accept(c, "with")) tool = takeName(c);
-    else c.at++;
+    } else if (accept(c, "with")) {
+      const tool = takeName(c);
+      if (tool) tools.push(tool);
+    } else c.at++;
   }
-  return { people, tool };
+  return { people, tools };
 }

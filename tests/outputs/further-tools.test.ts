@@ -7,7 +7,7 @@ import { toolsOf } from "../../language/outputs/manual/tools.ts";
 import { check } from "../bench/refit/stage.ts";
 import { compiledText, options } from "./outputs-of.ts";
 
-const text = (acts: string): string => `tool crane "Crane" { kind hoist  capacity 500 kg }
+const text = (acts: string, asks = ""): string => `tool crane "Crane" { kind hoist  capacity 500 kg }
 tool sling "Sling" { capacity 100 kg }
 tool pin "Locking pin"
 tool block-hoist "Chain block" { capacity 500 kg }
@@ -16,7 +16,7 @@ unit box "Box" {
   base foot
   no pressure "Open."
   part foot "Foot" { mass 90 kg }
-  part lid "Lid" { mass 250 kg  rests on foot }
+  part lid "Lid" { mass 250 kg  rests on foot  ${asks} }
   hazard weight crushing danger "Weight" { on lid  precaution block "Raise it." "Put the pin in." with block-hoist with pin back "Lower it." }
 }
 procedure p "P" for box {
@@ -24,8 +24,8 @@ procedure p "P" for box {
   step { block weight ${acts} }
 }
 `;
-const printed = (acts: string): string => {
-  const { performances } = compiledText(text(acts)),
+const printed = (acts: string, asks = ""): string => {
+  const { performances } = compiledText(text(acts, asks)),
     { strip, refit } = linesOf(performances[0]!, options);
   return [strip, refit]
     .flat()
@@ -65,4 +65,17 @@ test("hoist and sling each carry all of the load, whichever is named first", () 
 test("what is used up as a further tool is bought", () => {
   const { performances } = compiledText(text("lift lid with crane clean foot with pin with rag"));
   expect(JSON.stringify(billOf(performances, { units: 1, beadWaste: 0.1 }))).toContain("Rag");
+});
+
+test("all the gear that a part asks for carries it: printed where it is lowered in, and judged where the line names none", () => {
+  for (const gear of ["lift with crane with sling", "lift with sling with crane"]) {
+    const all = printed("lift lid", gear);
+    for (const name of ["crane", "sling"]) expect(all, gear).toMatch(new RegExp(`\\b${name}\\b`, "i"));
+    const over = (acts: string): string[] =>
+      check(text(acts, gear))
+        .findings.filter(({ code }) => code === "lift/capacity")
+        .map(({ says }) => says);
+    expect(over("lift lid")).toEqual(["Lid weighs 250 kg, over the 100 kg of Sling"]);
+    expect(over("lift lid with crane")).toEqual([]);
+  }
 });

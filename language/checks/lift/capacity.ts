@@ -1,6 +1,8 @@
 // A load over the capacity of what carries it, or over what the sling's legs take at their angle.
 
-import { withTools } from "../../model/act.ts";
+import type { Event } from "../../bench/trace.ts";
+import { withTools, type Name } from "../../model/act.ts";
+import type { Model } from "../../model/model.ts";
 import { massOf } from "../../bench/load.ts";
 import { slingTension } from "../../figures/slings.ts";
 import { rounded, si } from "../../quantities/index.ts";
@@ -59,7 +61,7 @@ export default check({
       const name = context.name(event.things[0]!),
         load = `${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}`;
       // Hoist and sling each carry all of it.
-      for (const { text } of withTools(event.act)) {
+      for (const { text } of gearOf(event, model)) {
         const tool = model.library.tools.get(text),
           capacity = tool?.capacity;
         if (!tool || capacity?.dimension !== "mass") continue;
@@ -103,3 +105,12 @@ export default check({
     }
   },
 });
+
+/** What the line names, else what the part asks for. */
+function gearOf({ kind, act, thing }: Event, { things }: Model): readonly Name[] {
+  const named = withTools(act),
+    part = things[thing];
+  return named.length === 0 && kind === "off" && part?.is === "part" && act.people === undefined
+    ? part.liftWith
+    : named;
+}

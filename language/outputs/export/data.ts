@@ -326,7 +326,10 @@ function unitData(context: LineContext, place: ReturnType<typeof placesIn>): Uni
         between: part.between ? ([ids(part.between[0]), ids(part.between[1])] as const) : undefined,
         renew: renewData(part.renew),
         liftPeople: part.liftPeople,
-        liftWith: part.liftWith && toolName(context, part.liftWith.text),
+        liftWith:
+          part.liftWith.length === 0
+            ? undefined
+            : context.wording.acts.list(part.liftWith.map(({ text }) => toolName(context, text))),
         alignBy: part.alignBy,
         partNo: part.partNo,
         standard: part.standard,

@@ -4,7 +4,7 @@ import { massOf } from "../../bench/load.ts";
 import type { State } from "../../bench/state.ts";
 import { at } from "../../bench/vector.ts";
 import { namedThings } from "../../bill/named-things.ts";
-import type { Act } from "../../model/act.ts";
+import { withTools, type Act } from "../../model/act.ts";
 import type { Part, ThingIndex, Tie } from "../../model/model.ts";
 import { fastenerKinds, jointKinds, kindIn } from "../../tables/index.ts";
 import { namesText, phrase, thingOf, tieVerb, toolName, type LineContext } from "./context.ts";
@@ -118,7 +118,9 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
     parts.length === 1
       ? acts.some(first.name, first.piece !== "", act.count ?? first.count, first.count, act.rest, first.countUnknown)
       : phrase(context, indexes, fresh);
-  const gear = fitting.lifted?.tool ?? first.liftWith,
+  // What carried it off carries it on; else what the part asks for.
+  const carried = fitting.lifted ? withTools(fitting.lifted) : [],
+    [gear, ...moreGear] = carried.length > 0 ? carried : first.liftWith,
     people = fitting.lifted?.people ?? first.liftPeople,
     written = act.verb === "fit" || act.verb === "press";
   const tool = written && act.tool ? toolName(context, act.tool.text) : undefined,
@@ -148,7 +150,7 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
           });
   for (const tie of joints) details.push(...usesDetails(context, tie));
   const mass = massOf(context.model, fitting.moved.length > 0 ? fitting.moved : indexes);
-  for (const { text } of tool ? [] : (fitting.lifted?.moreTools ?? []))
+  for (const { text } of tool || !fitting.lifted ? [] : moreGear)
     details.push({ sort: "with", says: context.wording.lines.withTool(toolName(context, text)) });
   if (fitting.lifted)
     details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });

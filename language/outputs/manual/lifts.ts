@@ -79,7 +79,7 @@ function isLift({ things: all, library }: Model, act: Act, things: readonly Thin
     withTools(act).some(({ text }) => library.tools.get(text)?.capacity !== undefined) ||
     things.some((thing) => {
       const part = all[thing];
-      return part?.is === "part" && (part.liftWith !== undefined || part.liftPeople !== undefined);
+      return part?.is === "part" && (part.liftWith.length > 0 || part.liftPeople !== undefined);
     })
   );
 }
@@ -141,7 +141,7 @@ function rowOf({ act, things, moved, line }: Load, context: LineContext): LiftRo
     notGiven = mass.unknown > 0 ? words.partsWithout(mass.unknown) : "",
     named = act ? withTools(act) : [],
     // What the line names goes before what the part asks for.
-    gear = named.length > 0 ? named : parts.flatMap(({ liftWith }) => liftWith ?? []).slice(0, 1),
+    gear = named.length > 0 ? named : (parts.find(({ liftWith }) => liftWith.length > 0)?.liftWith ?? []),
     people = act?.people ?? parts.map(({ liftPeople }) => liftPeople).find((count) => count !== undefined);
   return {
     load: [...new Set(things)].map((thing) => model.things[thing]!.name).join(", "),

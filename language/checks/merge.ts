@@ -92,7 +92,7 @@ export function mergeFindings(
     if (lack) lacks.push({ lack, place: findings.length });
     findings.push(merged(first, list, buildsOf));
   }
-  for (const one of reasons) if (!addReason(findings, one)) findings.push(merged(one, [one], buildsOf));
+  for (const one of reasons) if (!addReason(findings, one, isAllowed)) findings.push(merged(one, [one], buildsOf));
   return sameCause(findings, isAllowed);
 }
 
@@ -161,11 +161,17 @@ function sameCause(findings: readonly Finding[], isAllowed: (one: Pick<Finding, 
   return findings.flatMap((one) => (joined.has(one) ? (joined.get(one) ?? []) : [one]));
 }
 
-/** Puts a finding among the reasons of the one that says its mistake already, at its place or at a later one of the same name. False where none does. */
-function addReason(findings: Finding[], { within, says, at, severity }: Raw): boolean {
+/** Puts a finding among the reasons of the one that says its mistake already, at its place or at a later one of the same name; never of one that the author allows. False where none does. */
+function addReason(
+  findings: Finding[],
+  { within, says, at, severity }: Raw,
+  isAllowed: (one: Pick<Finding, "code" | "at">) => boolean,
+): boolean {
   const isThere = (place: Finding["because"][number]["at"]): boolean =>
       place?.file === within!.file && place.start === within!.start,
-    i = findings.findIndex((one) => isThere(one.at) || one.because.some((because) => isThere(because.at))),
+    i = findings.findIndex(
+      (one) => !isAllowed(one) && (isThere(one.at) || one.because.some((because) => isThere(because.at))),
+    ),
     had = findings[i];
   if (!had) return false;
   const because = had.because.some((one) => one.says === says) ? had.because : [...had.because, { says, at }];

@@ -107,3 +107,23 @@ procedure two "Two" for box {
   for (const { because } of found)
     expect(because.map(({ says }) => says)).toContain("Open does all of this, and is not called before");
 });
+
+test("what rests on a fault is never put below another finding at its place that the author allows", () => {
+  const { findings } = check(`unit box "Box" {
+  base foot
+  part foot "Foot"
+  part lid "Lid" { rests on foot }
+  part card "Card" { rests on foot  behind lid }
+  # allow fastener/size-not-listed: made for this machine
+  fastener screws screw "Screws" { count 4  size M11x20 }
+}
+procedure p "P" for box {
+  aim card off
+  step { undo screws  remove card }
+}
+`);
+  const [first, ...more] = findings.filter(({ code }) => /^(?:fastener|removal|sequence)\//.test(code));
+  expect(more).toEqual([]);
+  expect(first).toMatchObject({ code: "removal/joins-nothing", severity: "error" });
+  expect(first!.because.map(({ says }) => says)).toContain("Card cannot come off: Lid is in front of it");
+});

@@ -69,7 +69,8 @@ export function mergeFindings(
     if (missedOnce.test(first.code)) {
       const about = list.flatMap((one) => one.about),
         isNew = about.length === 0 || about.some((id) => !missed.has(`${first.code} ${id}`));
-      for (const id of about) missed.add(`${first.code} ${id}`);
+      // What is allowed for one procedure is not allowed for the next.
+      if (!isAllowed(first)) for (const id of about) missed.add(`${first.code} ${id}`);
       if (!isNew) continue;
     }
     // The same was missing in a procedure that this one shares acts with: said there, and this place among its reasons.
@@ -89,7 +90,7 @@ export function mergeFindings(
       };
       continue;
     }
-    if (lack) lacks.push({ lack, place: findings.length });
+    if (lack && !isAllowed(first)) lacks.push({ lack, place: findings.length });
     findings.push(merged(first, list, buildsOf));
   }
   for (const one of reasons) if (!addReason(findings, one, isAllowed)) findings.push(merged(one, [one], buildsOf));

@@ -127,3 +127,27 @@ procedure p "P" for box {
   expect(first).toMatchObject({ code: "removal/joins-nothing", severity: "error" });
   expect(first!.because.map(({ says }) => says)).toContain("Card cannot come off: Lid is in front of it");
 });
+
+test("an aim that is missed, and allowed so, in one procedure is found in the next", () => {
+  const text = (allow: string): string => `unit box "Box" {
+  base foot
+  part foot "Foot"
+  part lid "Lid" { rests on foot }
+}
+procedure one "One" for box {
+  ${allow}
+  aim lid off
+  step { clean foot }
+}
+procedure two "Two" for box {
+  aim lid off
+  step { clean foot }
+}
+`;
+  const lines = (allow: string): number[] =>
+    check(text(allow))
+      .findings.filter(({ code }) => code === "removal/missing")
+      .map(({ at }) => text(allow).slice(0, at.start).split("\n").length);
+  expect(lines("")).toEqual([8]);
+  expect(lines("# allow removal/missing: done by the maker")).toEqual([12]);
+});

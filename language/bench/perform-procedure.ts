@@ -18,7 +18,7 @@ import { judgeNothingBetween } from "./nothing-between.ts";
 import { judgeOldStays, questionSeals, questionWrittenSeals } from "./new-parts.ts";
 import { performRefit } from "./perform-refit.ts";
 import { judgeLeftUntil, leftUntil, neededBefore, promisedFor } from "./procedures-before.ts";
-import { promisedBy, toldAtEnd } from "./promises.ts";
+import { isHeldAgainst, promisedBy, toldAtEnd } from "./promises.ts";
 import { orderOf } from "./refit/order.ts";
 import { judgeSets } from "./renewed-sets.ts";
 import { judgeRepeats, readingsIn, readingsOnTheWayBack } from "./repeats.ts";
@@ -378,7 +378,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
   judgeLeft(
     bench,
     procedure,
-    promised.filter(({ by }) => by === procedure || by.refitBy?.text === procedure.id),
+    promised.filter(({ by }) => isHeldAgainst(procedure, by)),
     doneBy(bench.performed),
     before?.problems.length === 0,
   );
@@ -403,7 +403,7 @@ function performBuild(bench: Bench, procedure: Procedure, before: Bench | undefi
     refit: [],
     written,
     finish: finished,
-    leaves: promised,
+    leaves: toldAtEnd(bench, procedure, promised),
     endTurn: undefined,
     end: bench.state,
     problems: withoutEchoes(bench, togetherLeftOut(bench, bench.problems), before?.problems ?? []),

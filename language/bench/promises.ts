@@ -62,11 +62,15 @@ export function isLeft(model: Model, s: State, { is, count }: Leave, thing: Thin
   }
 }
 
-/** What is told at the end: its own, which is held against it, and of what others leave what the way back has not put right after all. */
+/** Who says so: the procedure itself, or one whose way back it is by name. Of what others leave it may put right what it will. */
+export const isHeldAgainst = (procedure: Procedure, by: Procedure): boolean =>
+  by === procedure || by.refitBy?.text === procedure.id;
+
+/** What is told at the end: what is held against it, and of what others leave what the way back has not put right after all. */
 export const toldAtEnd = ({ model, state }: Bench, procedure: Procedure, promised: readonly Promised[]): Promised[] =>
   promised.flatMap((one) => {
     const { leave, by } = one;
-    if (by === procedure) return one;
+    if (isHeldAgainst(procedure, by)) return one;
     if (leave.is === "turned") return state.position === leave.names[0]?.text ? one : [];
     const things = one.things.filter((thing) => isLeft(model, state, leave, thing));
     return things.length > 0 ? { ...one, things } : [];

@@ -53,3 +53,33 @@ test("what the final tests, or the strip, put back is not told as left", () => {
     "out lid-screws",
   ]);
 });
+
+test("a way back that is a procedure of its own tells nothing as left that it puts back", () => {
+  const { performances, findings } = check(`unit box "Box" {
+  base foot
+  part foot "Foot"
+  part lid "Lid"
+  part card "Card" { rests on foot  behind lid }
+  fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+}
+procedure open "Open" for box {
+  aim lid off
+  leaves off lid
+  leaves out lid-screws
+  step { undo lid-screws  remove lid }
+}
+procedure out "Out" for box {
+  aim card off
+  refit by back
+  step { do open  remove card }
+}
+procedure back "Back" for box {
+  needs out
+  aim all in
+  step { fit card  fit lid  fit lid-screws }
+}
+`);
+  expect(findings.filter(({ severity }) => severity === "error")).toEqual([]);
+  const left = (id: string): number => performances.find(({ procedure }) => procedure.id === id)!.leaves.length;
+  expect([left("open"), left("out"), left("back")]).toEqual([2, 0, 0]);
+});

@@ -231,19 +231,20 @@ export function joinsSameLack(bench: Bench, reasons: readonly Reason[], around: 
 }
 
 /** A precaution taken of a hazard that declares none such, and missed by another one: one wrong name. */
-const joinsWrongHazard = (bench: Bench, reasons: readonly Reason[]): boolean =>
-  reasons.every(
-    ({ rule, words }) => rule === "hazard/not-yet" && words.length === 1 && words[0] === reasons[0]!.words[0],
-  ) &&
-  joins(
+function joinsWrongHazard(bench: Bench, reasons: readonly Reason[]): boolean {
+  const kind = reasons[0]!.words[0];
+  if (!reasons.every(({ rule, words }) => rule === "hazard/not-yet" && words.length === 1 && words[0] === kind))
+    return false;
+  return joins(
     bench,
     reasons,
     ({ phase, reasons: [first] }) =>
       phase === bench.phase &&
       first!.rule === "hazard/order" &&
       first!.words[0] === "undeclared" &&
-      first!.words[1] === reasons[0]!.words[0],
+      first!.words[1] === kind,
   );
+}
 
 /**
  * A way back, or a strip that has taken something apart: what begins with fitting is a half that others do, and says nothing of a machine

@@ -85,15 +85,15 @@ const putsRight: Readonly<Record<Leave["is"], readonly string[]>> = {
 };
 
 /** A refit block around the call puts it back in writing. */
-const isPutRight = (bench: Bench, by: Procedure, { is }: Leave, thing: ThingIndex): boolean =>
-  bench.notes.some(
-    ({ procedure, entries, around }) =>
-      procedure !== by &&
-      actsIn(entries).some(
-        (act) =>
-          putsRight[is].includes(act.verb) && !act.fingerTight && resolve(bench, act.names, around).includes(thing),
-      ),
-  );
+function isPutRight(bench: Bench, by: Procedure, { is }: Leave, thing: ThingIndex): boolean {
+  for (const { procedure, entries, around } of bench.notes) {
+    if (procedure === by) continue;
+    for (const act of actsIn(entries))
+      if (putsRight[is].includes(act.verb) && !act.fingerTight && resolve(bench, act.names, around).includes(thing))
+        return true;
+  }
+  return false;
+}
 
 const actsIn = (entries: readonly Entry[]): Act[] =>
   entries.flatMap((entry) => (entry.is === "act" ? [entry.act] : actsIn(entry.body)));

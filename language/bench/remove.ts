@@ -360,5 +360,7 @@ function carrierOf(bench: Bench, parts: readonly ThingIndex[], look: Look): Thin
   const { hosts } = bench.machine,
     hung = parts.filter((p) => hosts[p]!.some((h) => !look.moved.has(h) && together(bench.state, h, p))),
     lowest = parts.filter((p) => !hosts[p]!.some((h) => look.moved.has(h)));
-  return hung.at(-1) ?? lowest.at(-1) ?? parts.at(-1)!;
+  if (hung.length > 0) return hung.at(-1)!;
+  if (lowest.length > 0) return lowest.at(-1)!;
+  return parts.at(-1)!;
 }

@@ -46,6 +46,9 @@ export default check({
     const { model } = performance;
     for (const event of performance.events) {
       if ((event.kind !== "off" && event.kind !== "held") || event.assumed) continue;
+      // Hoist and sling each carry all of it. Asked first, since most of what comes off is carried by hand.
+      const gear = gearOf(event, model);
+      if (gear.length === 0) continue;
       // What is held is what comes away with it later.
       const off =
         event.kind === "off"
@@ -60,8 +63,7 @@ export default check({
       if (kg === 0) continue;
       const name = context.name(event.things[0]!),
         load = `${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}`;
-      // Hoist and sling each carry all of it.
-      for (const { text } of gearOf(event, model)) {
+      for (const { text } of gear) {
         const tool = model.library.tools.get(text),
           capacity = tool?.capacity;
         if (!tool || capacity?.dimension !== "mass") continue;

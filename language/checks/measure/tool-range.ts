@@ -71,13 +71,15 @@ export default check({
     };
     for (const { body, refit, finish } of model.procedures.values())
       for (const entries of [body, refit, finish]) walk(entries);
-    for (const { limits, at, ...named } of readings) {
+    for (const reading of readings) {
+      const { limits, at } = reading;
+      if (!limits) continue;
       // A spanner beside the gauge has no range and reads nothing.
-      const tools = withTools(named).flatMap(({ text }) => {
+      const tools = withTools(reading).flatMap(({ text }) => {
         const of = model.library.tools.get(text);
         return of?.range ? [{ of, range: of.range }] : [];
       });
-      if (!limits || tools.length === 0) continue;
+      if (tools.length === 0) continue;
       for (const limit of [limits.value, limits.atLeast, limits.atMost]) {
         if (!limit) continue;
         // Of several the one that shows this kind of figure reads it, or none does.

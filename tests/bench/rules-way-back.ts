@@ -147,11 +147,6 @@ export const wayBack: readonly Rule[] = [
     "what lay between two that have left one another is beside both before what hides it",
   ],
   [
-    "ties.ts#hostsTogether",
-    place,
-    "of several that what came off together hangs on, those of the one that carries it come first",
-  ],
-  [
     "refit/sub-assemblies.ts#subAssemblies",
     place,
     "of what came off together the part that carries the rest is what comes back before what hides another of them",

@@ -348,6 +348,8 @@ test("where the caller puts it back, in its strip, in a refit block or in finish
     "fitting Lid",
     "fitting Screws",
   ]);
+  // The lid is put back by hand: its screws go in behind it.
+  expect(wayBackOf(stage(lid, `${doQ} refit { fit lid }`) + inner)).toEqual(["fitting Lid", "fitting Screws"]);
   const { leaves } = perform(stage(lid, `${doQ} step { fit lid fit screws }`) + inner);
   expect(leaves).toEqual([]);
   expect(says(stage(lid, `${doQ} finish { fit lid fit screws }`) + inner)).toEqual([]);

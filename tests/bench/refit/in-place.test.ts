@@ -94,6 +94,23 @@ test("of a group that hangs on nothing left the part that the others hang on is 
   expect(
     wayBack(facts, "undo arm-screws; undo hand-screws; remove arm; remove hand, tip together").slice(0, 2),
   ).toEqual(["fitting hand, tip", "fitting arm"]);
+  // Freed by its own nuts it hangs on nothing: the arm goes back, with the cap and the pin that hang on it.
+  const freed = `${screwed("post", "b")}${screwed("arm", "post")}part cap "cap"\n joint press press-fit "press" { joins cap to arm }
+    part pin "pin" { rests on arm behind cap }`;
+  expect(
+    wayBack(
+      freed,
+      "undo arm-screws; undo post-screws; undo press; remove post; remove arm, cap together; remove cap; remove pin",
+    ),
+  ).toEqual([
+    "fitting pin",
+    "fitting cap",
+    "fitting arm, cap",
+    "fitting post",
+    "fitting press",
+    "fitting post screws",
+    "fitting arm screws",
+  ]);
 });
 
 test("what left before its host came back to it goes where it lay with that on it, whichever of the two is first", () => {
@@ -112,6 +129,21 @@ test("what came off together goes back to where any of it was, as one side", () 
   expect(
     wayBack(facts, "undo post-screws; undo arm-screws; remove post, ring together; remove arm; remove post"),
   ).toContain("fitting post, ring");
+  // The ring lay against the seat, which is in front of the wedge; the slide that it went off with carries the wedge.
+  const wedged = `part slide "slide"\n joint ts press-fit "ts" { joins slide to b }\n part seat "seat" { behind slide }
+    joint tb press-fit "tb" { joins seat to b }\n part ring o-ring "ring" { between seat and b renew when worn }
+    part wedge "wedge" { behind seat }\n fastener tw screw "tw" { count 2 joins wedge to slide behind ring }`;
+  expect(
+    wayBack(wedged, "undo ts; undo tb; remove ring, slide together; remove ring; undo tw; remove seat; remove wedge"),
+  ).toEqual([
+    "fitting wedge",
+    "fitting seat",
+    "fitting tw",
+    "fitting ring",
+    "fitting ring, slide",
+    "fitting tb",
+    "fitting ts",
+  ]);
 });
 
 test("of what came off together the part that carries the rest is what comes back before what hides another of them", () => {

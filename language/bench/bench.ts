@@ -40,6 +40,8 @@ export interface Bench {
   /** Where a mark was made, or a temporary thing was put on: the line to blame. */
   readonly marksAt: Map<string, Span>;
   readonly putAt: Map<string, Span>;
+  /** Where a precaution was taken on the way back, by its number; those of the strip have an event. */
+  readonly takenAt: Map<number, Span>;
   /** Ids that the rest of a written refit will still fit. */
   willFit: ReadonlySet<ThingIndex>;
   /** What a written refit is built up on (`base X`): parts go to its sub-assembly first. */
@@ -91,6 +93,7 @@ export function benchOf(model: Model, state: State, work: Work = { acts: 0 }): B
     aligned: new Set(),
     marksAt: new Map(),
     putAt: new Map(),
+    takenAt: new Map(),
     willFit: new Set(),
     builtOn: [],
     stages: new Map(),

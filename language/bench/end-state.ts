@@ -5,7 +5,6 @@ import type { ThingIndex } from "../model/model.ts";
 import { precautions as kinds, kindIn } from "../tables/index.ts";
 import { isUnknown } from "./access.ts";
 import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
-import { takenBy } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import {
   A_DOUBT,
@@ -217,7 +216,7 @@ function precautionsLeft(bench: Bench, start: State, leaves: Leaves, blame: Span
     if (left.length === 0) continue;
     const { number } = left[0]!,
       by = at(bench.state.standing, number),
-      where = by > 0 ? placeOf(bench, by - 1, blame) : (bench.putAt.get(takenBy(number)) ?? blame);
+      where = by > 0 ? placeOf(bench, by - 1, blame) : (bench.takenAt.get(number) ?? blame);
     say(bench, "refit/missing", hazard.index, where, ["stands", ...left.map((p) => p.kind)]);
   }
 }

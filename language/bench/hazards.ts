@@ -188,15 +188,12 @@ export function stand(bench: Bench, act: Act, thing: ThingIndex, around: Around)
     bench.phase === "strip"
       ? happen(bench, "stands", thing, act, around, needs, { precautions: [precaution.number], hazards: [thing] })
       : NEVER;
-  if (event === NEVER) bench.putAt.set(takenBy(precaution.number), act.at);
+  if (event === NEVER) bench.takenAt.set(precaution.number, act.at);
   bench.state = {
     ...bench.state,
     standing: set(bench.state.standing, precaution.number, event === NEVER ? -1 : event + 1),
   };
 }
-
-/** Where the place of a precaution of the way back is kept; no temporary thing has a name with a blank. */
-export const takenBy = (precaution: number): string => `precaution ${precaution}`;
 
 /** `restore H`: a powered test between; all its precautions lapse, also those only assumed. Under power every guard is on. */
 export function restore(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {

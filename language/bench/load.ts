@@ -2,6 +2,7 @@
 
 import { ONE_PERSON_BEST } from "../figures/lift-limit.ts";
 import { si } from "../quantities/index.ts";
+import type { Act, Name } from "../model/act.ts";
 import type { Model, Part, ThingIndex } from "../model/model.ts";
 import { partOf } from "./machine.ts";
 
@@ -26,4 +27,21 @@ export function massOf(model: Model, parts: Iterable<ThingIndex>): { readonly kg
     else kg += one * part.count;
   }
   return { kg, unknown };
+}
+
+/**
+ * The gear that parts are carried with, off or on: what the line names, else what one of them asks for. Nothing where the line says how
+ * many people carry them.
+ */
+export function gearOf(
+  { things: all }: Model,
+  { tools, people }: Pick<Act, "tools" | "people">,
+  parts: readonly ThingIndex[],
+): readonly Name[] {
+  if (tools.length > 0 || people !== undefined) return tools;
+  for (const index of parts) {
+    const part = all[index];
+    if (part?.is === "part" && part.liftWith.length > 0) return part.liftWith;
+  }
+  return tools;
 }

@@ -1,6 +1,5 @@
 // Every single use that one performance makes of something from the stores, with the place that asks for it.
 
-import { withTools } from "../model/act.ts";
 import { renewedTogether } from "../bench/renewed-sets.ts";
 import type { Around, Performance } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
@@ -228,7 +227,7 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>, fresh
           }),
         );
     else
-      for (const { text } of withTools(act))
+      for (const { text } of act.tools)
         if (model.library.consumables.has(text)) uses.push(stores(performance, text, { on: nameOf(things), place }));
     for (const thing of act.verb === "renew" || act.verb === "scrap" ? things : []) {
       const item = model.things[thing],

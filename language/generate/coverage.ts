@@ -230,7 +230,7 @@ function benchWords({ model, procedure, strip, events, problems, end, written, f
     model.build,
     [...strip, ...written, ...finish].map(({ act, things, refused }) => [
       act.verb,
-      act.tool?.text,
+      act.tools.map(({ text }) => text),
       act.count,
       things.map(name),
       refused,

@@ -45,9 +45,8 @@ export interface Act {
   readonly stage: number | undefined;
   /** `tighten F to 9 N·m`, `loosen X 2 turns`, `slide X 20 mm`, `heat X to 80 °C`, `wait 5 min`, `time 12 min`. */
   readonly amount: Quantity | undefined;
-  readonly tool: Name | undefined;
-  /** Those of further `with`s. */
-  readonly moreTools: readonly Name[];
+  /** What it is done with, one a `with`. */
+  readonly tools: readonly Name[];
   readonly into: { readonly kind: "tray" | "bag" | "container"; readonly label: string } | undefined;
   readonly passes: number | undefined;
   readonly people: number | undefined;
@@ -92,8 +91,7 @@ export function bareAct(verb: string, at: Span, wordEnd: number): Act {
     labels: none,
     stage: undefined,
     amount: undefined,
-    tool: undefined,
-    moreTools: none,
+    tools: none,
     into: undefined,
     passes: undefined,
     people: undefined,
@@ -118,7 +116,3 @@ export function bareAct(verb: string, at: Span, wordEnd: number): Act {
     wordEnd,
   };
 }
-
-/** What an act is done with, or a precaution taken with: all that is named. */
-export const withTools = ({ tool, moreTools }: Pick<Act, "tool" | "moreTools">): readonly Name[] =>
-  tool ? [tool, ...moreTools] : moreTools;

@@ -189,9 +189,7 @@ export interface Precaution {
   readonly behind: readonly ThingIndex[];
   readonly text: string;
   readonly wait: Quantity | undefined;
-  readonly tool: Name | undefined;
-  /** Those of further `with`s. */
-  readonly moreTools: readonly Name[];
+  readonly tools: readonly Name[];
   readonly limits: { readonly value?: Quantity; readonly atLeast?: Quantity; readonly atMost?: Quantity } | undefined;
   readonly back: string;
   readonly at: Span;

@@ -134,8 +134,7 @@ function head(act: Draft, verb: string, c: Cursor): void {
 
 /** `with crane with slings`: all of them are told, judged and listed. */
 function further(act: Draft, tool: Name | undefined): void {
-  if (!act.tool) act.tool = tool;
-  else if (tool) act.moreTools = [...act.moreTools, tool];
+  if (tool) act.tools = [...act.tools, tool];
 }
 
 function tail(act: Draft, c: Cursor): void {

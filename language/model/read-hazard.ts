@@ -57,8 +57,7 @@ export function readPrecaution(line: Line): PrecautionFacts {
       if (value) limits = { ...limits, [which]: value };
     } else c.at++;
   }
-  const [tool, ...moreTools] = tools;
-  return { kind, text, wait, tool, moreTools, limits, back, at: headSpan(line), behindNames };
+  return { kind, text, wait, tools, limits, back, at: headSpan(line), behindNames };
 }
 
 /** Words of a hazard that hold a figure, with its dimension. */

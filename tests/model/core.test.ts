@@ -128,7 +128,7 @@ test("the procedure", () => {
   expect(act("measure")).toMatchObject({
     id: { text: "shaft-wear" },
     limits: { atLeast: { low: 24.95 } },
-    tool: { text: "micrometer" },
+    tools: [{ text: "micrometer" }],
   });
   expect([act("video").from, act("video").to]).toEqual([724, 760]);
   expect(procedure.finish).toMatchObject([{ act: { verb: "test", text: "Turn the shaft by hand: no rubbing" } }]);

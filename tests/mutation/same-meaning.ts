@@ -43,7 +43,7 @@ function stateOf(model: Model, s: State): string {
 function orderOf({ model, order }: Performance): string {
   const seen = new Map<string, number>();
   const key = (op: RefitOp): string => {
-    const text = `${op.verb} ${op.things.map((thing) => model.things[thing]!.id).join()} ${op.count} ${op.event?.precautions.join() ?? ""} ${op.verb === "written" || op.placed ? `${op.act!.verb} ${op.act!.text}` : ""} ${op.act?.tool?.text ?? ""}`;
+    const text = `${op.verb} ${op.things.map((thing) => model.things[thing]!.id).join()} ${op.count} ${op.event?.precautions.join() ?? ""} ${op.verb === "written" || op.placed ? `${op.act!.verb} ${op.act!.text}` : ""} ${op.act?.tools.map((tool) => tool.text).join() ?? ""}`;
     const had = seen.get(text) ?? 0;
     seen.set(text, had + 1);
     return `${text} #${had}`;

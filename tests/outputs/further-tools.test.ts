@@ -79,3 +79,31 @@ test("all the gear that a part asks for carries it: printed where it is lowered 
     expect(over("lift lid with crane")).toEqual([]);
   }
 });
+
+test("what carries a part stands in the sentence of both halves, in the list of tools, and leaves nothing to the hands", () => {
+  for (const [acts, strip, refit] of [
+    [
+      "lift lid",
+      "Lift off the lid with the crane and the sling.",
+      "Lower the lid into place with the crane and the sling.",
+    ],
+    ["remove lid", "Remove the lid with the crane and the sling.", "Fit the lid with the crane and the sling."],
+  ] as const) {
+    const gear = "lift with crane with sling",
+      { performances } = compiledText(text(acts, gear)),
+      all = printed(acts, gear);
+    expect(all).toContain(strip);
+    expect(all).toContain(refit);
+    const listed = JSON.stringify(
+      toolsOf(
+        performances.map((performance) => ({ performance, lines: linesOf(performance, options) })),
+        options,
+      ),
+    );
+    for (const name of ["Crane", "Sling"]) expect(listed).toContain(name);
+    expect(check(text(acts, gear)).findings.map(({ code }) => code)).not.toContain("lift/over-guideline");
+  }
+  // What drew it off does not go back on it, and people in the line go before the gear of the part.
+  expect(printed("remove lid with pin")).toContain("Fit the lid.");
+  expect(printed("lift lid by 4 people", "lift with crane")).toContain("Lower the lid into place, 4 people.");
+});

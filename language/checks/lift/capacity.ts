@@ -1,9 +1,6 @@
 // A load over the capacity of what carries it, or over what the sling's legs take at their angle.
 
-import type { Event } from "../../bench/trace.ts";
-import { withTools, type Name } from "../../model/act.ts";
-import type { Model } from "../../model/model.ts";
-import { massOf } from "../../bench/load.ts";
+import { gearOf, massOf } from "../../bench/load.ts";
 import { slingTension } from "../../figures/slings.ts";
 import { rounded, si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
@@ -47,7 +44,7 @@ export default check({
     for (const event of performance.events) {
       if ((event.kind !== "off" && event.kind !== "held") || event.assumed) continue;
       // Hoist and sling each carry all of it. Asked first, since most of what comes off is carried by hand.
-      const gear = gearOf(event, model);
+      const gear = event.kind === "off" ? gearOf(model, event.act, event.things) : event.act.tools;
       if (gear.length === 0) continue;
       // What is held is what comes away with it later.
       const off =
@@ -107,12 +104,3 @@ export default check({
     }
   },
 });
-
-/** What the line names, else what the part asks for. */
-function gearOf({ kind, act, thing }: Event, { things }: Model): readonly Name[] {
-  const named = withTools(act),
-    part = things[thing];
-  return named.length === 0 && kind === "off" && part?.is === "part" && act.people === undefined
-    ? part.liftWith
-    : named;
-}

@@ -1,7 +1,7 @@
 // A load lifted by hand that is over the published guideline for the people at it.
 
 import { isUnknown } from "../../bench/access.ts";
-import { massOf } from "../../bench/load.ts";
+import { gearOf, massOf } from "../../bench/load.ts";
 import { machineOf } from "../../bench/machine.ts";
 import { A_AWAY, HELD } from "../../bench/state.ts";
 import { at } from "../../bench/vector.ts";
@@ -46,7 +46,7 @@ export default check({
   *performance(performance, context) {
     const { model, events } = performance;
     for (const event of events) {
-      if (event.kind !== "off" || event.assumed || event.act.tool) continue;
+      if (event.kind !== "off" || event.assumed || gearOf(model, event.act, event.things).length > 0) continue;
       // What was refused before it and assumed out of the way is no load of this act.
       if (event.things.some((thing) => (at(event.before.flags, thing) & HELD) !== 0)) continue;
       // Nor is what sits on that.

@@ -3,13 +3,12 @@
 
 import { dimensionNames, si, type Dimension, type Quantity } from "../../quantities/index.ts";
 import type { Span } from "../../findings/finding.ts";
-import { withTools, type Name } from "../../model/act.ts";
+import type { Name } from "../../model/act.ts";
 import type { Entry } from "../../model/model.ts";
 import { check, type Draft } from "../check.ts";
 
 interface Reading {
-  readonly tool: Name | undefined;
-  readonly moreTools: readonly Name[];
+  readonly tools: readonly Name[];
   readonly limits: { readonly value?: Quantity; readonly atLeast?: Quantity; readonly atMost?: Quantity } | undefined;
   readonly at: Span;
 }
@@ -53,7 +52,7 @@ export default check({
     // What may still stand there when the proof is made has to be within the instrument: a gauge bursts, a tester arcs over.
     for (const hazard of model.hazards)
       for (const proof of hazard.precautions)
-        for (const { text } of proof.kind === "prove-dead" || proof.kind === "prove-zero" ? withTools(proof) : []) {
+        for (const { text } of proof.kind === "prove-dead" || proof.kind === "prove-zero" ? proof.tools : []) {
           const tool = model.library.tools.get(text),
             full = [...hazard.figures.values()].find(({ dimension }) => dimension === tool?.range?.dimension);
           if (!tool?.range || !full || si(full).high <= si(tool.range).high) continue;
@@ -75,7 +74,7 @@ export default check({
       const { limits, at } = reading;
       if (!limits) continue;
       // A spanner beside the gauge has no range and reads nothing.
-      const tools = withTools(reading).flatMap(({ text }) => {
+      const tools = reading.tools.flatMap(({ text }) => {
         const of = model.library.tools.get(text);
         return of?.range ? [{ of, range: of.range }] : [];
       });

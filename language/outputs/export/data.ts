@@ -1,6 +1,5 @@
 // The whole model as plain values for other programs: what is declared, what each procedure takes off, renews and does.
 
-import { withTools } from "../../model/act.ts";
 import { newThings } from "../../bill/new-things.ts";
 import { sizeText, threadText } from "../../bill/uses.ts";
 import type { Performance } from "../../bench/trace.ts";
@@ -426,7 +425,9 @@ function precautionData(
           ? { seconds: Number(wait.seconds.toPrecision(6)), decidedBy: wait.decidedBy.of }
           : undefined,
       tool:
-        precaution.tool && context.wording.acts.list(withTools(precaution).map(({ text }) => toolName(context, text))),
+        precaution.tools.length > 0
+          ? context.wording.acts.list(precaution.tools.map(({ text }) => toolName(context, text)))
+          : undefined,
       limits,
     }),
   };

@@ -105,6 +105,14 @@ export function toolName({ model }: LineContext, id: string): string {
   );
 }
 
+/** What something is done with, as a phrase behind "with"; undefined for nothing. */
+export function toolsText(context: LineContext, tools: readonly Name[]): string | undefined {
+  const { list, the } = context.wording.acts,
+    [first, ...others] = tools.map(({ text }) => toolName(context, text));
+  // A sentence puts its own article to the first.
+  return first === undefined ? undefined : list([first, ...others.map((name) => the(name))]);
+}
+
 /** What is worn: as the author declares it, else the usual name in the language of the page, else the word itself. */
 export const wearName = (context: LineContext, id: string): string => {
   const { tools, consumables } = context.model.library;

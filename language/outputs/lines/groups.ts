@@ -218,8 +218,7 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
           ...event.act,
           text: "",
           verb: op.verb,
-          tool: held!.tool,
-          moreTools: held!.moreTools,
+          tools: held!.tools,
           into: undefined,
           passes: undefined,
           count: someOfPart(context, op),
@@ -260,7 +259,7 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
       const built = builtOn(context, run);
       if (built)
         return all([
-          fitLine(context, { ...doing, act: { ...doing.act, verb: "fit", names: [], tool: undefined } }, built.parts, {
+          fitLine(context, { ...doing, act: { ...doing.act, verb: "fit", names: [], tools: [] } }, built.parts, {
             before,
             after,
             moved: built.moved,

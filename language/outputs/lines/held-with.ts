@@ -5,11 +5,11 @@ import type { Act } from "../../model/act.ts";
 import type { LineContext } from "./context.ts";
 
 /** What the inverse of a holder holds with: a weight that was let go is taken again with what had carried it. */
-export function heldWith({ performance }: LineContext, event: Event): Pick<Act, "tool" | "moreTools"> {
+export function heldWith({ performance }: LineContext, event: Event): Pick<Act, "tools"> {
   if (event.kind === "gripped") return event.act;
-  if (event.kind !== "let-go") return { tool: undefined, moreTools: [] };
+  if (event.kind !== "let-go") return { tools: [] };
   const taken = event.needs
     .map((need) => performance.events[need]!)
     .find((before) => before.kind === "held" && before.thing === event.thing);
-  return event.act.tool || !taken ? event.act : taken.act;
+  return event.act.tools.length > 0 || !taken ? event.act : taken.act;
 }

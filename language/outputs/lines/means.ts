@@ -23,16 +23,14 @@ export function withMeans(context: LineContext, act: Act, drafts: readonly LineD
     index = drafts.findIndex(({ is }) => is === "action"),
     first = drafts[index];
   if (first?.is !== "action") return drafts;
-  const tool = act.tool && toolName(context, act.tool.text),
-    isSaid =
-      tool === undefined ||
-      drafts.some((draft) => {
-        const texts = draft.is === "action" ? [draft.says, ...draft.details.map(({ says }) => says)] : [];
-        return texts.some((text) => holdsName(text, tool));
-      });
+  const said = drafts.flatMap((draft) =>
+    draft.is === "action" ? [draft.says, ...draft.details.map(({ says }) => says)] : [],
+  );
   const more: Detail[] = [
-    ...(isSaid ? [] : [{ sort: "with" as const, says: lines.withTool(tool) }]),
-    ...act.moreTools.map(({ text }) => ({ sort: "with" as const, says: lines.withTool(toolName(context, text)) })),
+    ...act.tools
+      .map(({ text }) => toolName(context, text))
+      .filter((tool) => !said.some((text) => holdsName(text, tool)))
+      .map((tool) => ({ sort: "with" as const, says: lines.withTool(tool) })),
     ...(act.people === undefined || sayPeople.has(act.verb)
       ? []
       : [{ sort: "with" as const, says: acts.people(act.people) }]),

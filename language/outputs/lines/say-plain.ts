@@ -1,6 +1,5 @@
 // Lines of the acts that read alike in both halves: precautions, readings, fluids, marks, work in words, pictures, messages.
 
-import { withTools } from "../../model/act.ts";
 import { renewedTogether } from "../../bench/renewed-sets.ts";
 import { openedInPassing } from "../../bench/filler.ts";
 import type { Doing, LineDraft } from "./draft.ts";
@@ -10,7 +9,7 @@ import type { Name } from "../../model/act.ts";
 import type { Around } from "../../bench/trace.ts";
 import type { Fluid, Hazard, Photo, Precaution, ThingIndex, Tie } from "../../model/model.ts";
 import { isKindOf, precautions, signals } from "../../tables/index.ts";
-import { nameText, namesText, phrase, thingOf, toolName, type LineContext } from "./context.ts";
+import { type LineContext, namesText, nameText, phrase, thingOf, toolName, toolsText } from "./context.ts";
 import { clock, figureText, seconds, timeText, toldSeconds } from "./figures.ts";
 import { itemsOf } from "./items.ts";
 import type { Detail, LineTorque, Shot } from "./line.ts";
@@ -29,7 +28,7 @@ export function plainLines(
     { acts } = context.wording,
     { verb } = act;
   const common = { half, at: act.at, given: around.given };
-  const tool = act.tool ? toolName(context, act.tool.text) : undefined,
+  const tool = toolsText(context, act.tools),
     what = phrase(context, things),
     items = itemsOf(context, things, act.count ?? undefined);
   const amount = act.amount ? figureText(act.amount, context) : undefined,
@@ -240,7 +239,7 @@ export function precautionDetails(context: LineContext, hazard: Hazard, precauti
   const { acts } = context.wording,
     details: Detail[] = [],
     wait = waitOf(hazard, precaution);
-  for (const tool of withTools(precaution))
+  for (const tool of precaution.tools)
     details.push({ sort: "with", says: context.wording.lines.withTool(toolName(context, tool.text)) });
   if (wait?.seconds !== undefined)
     details.push({

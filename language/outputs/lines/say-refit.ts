@@ -1,13 +1,13 @@
 // Lines of the acts that put together: from the ops of a computed refit, and from fit, tighten and press where an author wrote them.
 
-import { massOf } from "../../bench/load.ts";
+import { gearOf, massOf } from "../../bench/load.ts";
 import type { State } from "../../bench/state.ts";
 import { at } from "../../bench/vector.ts";
 import { namedThings } from "../../bill/named-things.ts";
-import { withTools, type Act } from "../../model/act.ts";
+import type { Act } from "../../model/act.ts";
 import type { Part, ThingIndex, Tie } from "../../model/model.ts";
 import { fastenerKinds, jointKinds, kindIn } from "../../tables/index.ts";
-import { namesText, phrase, thingOf, tieVerb, toolName, type LineContext } from "./context.ts";
+import { type LineContext, namesText, phrase, thingOf, tieVerb, toolName, toolsText } from "./context.ts";
 import { action, type ActionDraft, type Doing } from "./draft.ts";
 import { figureText, massText } from "./figures.ts";
 import { itemsOf } from "./items.ts";
@@ -119,11 +119,12 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
       ? acts.some(first.name, first.piece !== "", act.count ?? first.count, first.count, act.rest, first.countUnknown)
       : phrase(context, indexes, fresh);
   // What carried it off carries it on; else what the part asks for.
-  const carried = fitting.lifted ? withTools(fitting.lifted) : [],
-    [gear, ...moreGear] = carried.length > 0 ? carried : first.liftWith,
+  const written = act.verb === "fit" || act.verb === "press",
     people = fitting.lifted?.people ?? first.liftPeople,
-    written = act.verb === "fit" || act.verb === "press";
-  const tool = written && act.tool ? toolName(context, act.tool.text) : undefined,
+    // What drew it off is no tool to fit it with.
+    by = fitting.lifted ?? (written ? act : { ...act, tools: [] }),
+    named = toolsText(context, written ? act.tools : []),
+    tool = named ?? toolsText(context, gearOf(context.model, by, indexes)),
     joints = jointsMet(context, fitting),
     details: Detail[] = [];
   const hows = [
@@ -138,8 +139,8 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
   const says =
     act.verb === "press"
       ? acts.press(what, onto, tool)
-      : fitting.lifted && !tool
-        ? acts.lowerIn(what, gear ? toolName(context, gear.text) : undefined, people)
+      : fitting.lifted && named === undefined
+        ? acts.lowerIn(what, tool, people)
         : acts.fit(kinds.partVerb(first.kind, "refit"), what, {
             fresh: fresh && parts.length === 1,
             facing: act.facing,
@@ -150,8 +151,6 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
           });
   for (const tie of joints) details.push(...usesDetails(context, tie));
   const mass = massOf(context.model, fitting.moved.length > 0 ? fitting.moved : indexes);
-  for (const { text } of tool || !fitting.lifted ? [] : moreGear)
-    details.push({ sort: "with", says: context.wording.lines.withTool(toolName(context, text)) });
   if (fitting.lifted)
     details.push({ sort: "mass", says: acts.massHere(mass.kg > 0 ? massText(mass.kg, context) : "", mass.unknown) });
   for (const by of new Set(parts.flatMap((part) => part.alignBy ?? [])))

@@ -1,11 +1,11 @@
 // Lines of the acts that take apart: undo, loosen, remove, lift and what holds or moves aside. One action a line: a list whose things
 // ask another verb or spanner becomes several lines.
 
-import { massOf } from "../../bench/load.ts";
+import { gearOf, massOf } from "../../bench/load.ts";
 import { at } from "../../bench/vector.ts";
 import type { Event, Performed } from "../../bench/trace.ts";
 import type { Part, ThingIndex, Tie } from "../../model/model.ts";
-import { phrase, thingOf, tieVerb, toolName, type LineContext } from "./context.ts";
+import { type LineContext, phrase, thingOf, tieVerb, toolName, toolsText } from "./context.ts";
 import { action, type ActionDraft, type Doing } from "./draft.ts";
 import { threadText } from "../../bill/uses.ts";
 import { figureText, massText } from "./figures.ts";
@@ -40,7 +40,7 @@ export function undoLines(
       event = events.find((each) => each.thing === first.index);
     const count = group.length === 1 ? (event?.count ?? act.count ?? first.count) : undefined;
     const what = tiePhrase(context, group, count, act.rest),
-      tool = act.tool ? toolName(context, act.tool.text) : undefined;
+      tool = toolsText(context, act.tools);
     const amount = act.amount ? figureText(act.amount, context) : undefined;
     const says =
       act.verb === "loosen"
@@ -141,7 +141,7 @@ function removeLine(context: LineContext, doing: Doing, parts: readonly Part[], 
     { act } = doing,
     first = parts[0]!,
     indexes = parts.map((part) => part.index);
-  const tool = act.tool ? toolName(context, act.tool.text) : undefined,
+  const tool = toolsText(context, gearOf(context.model, act, indexes)),
     people = act.people ?? first.liftPeople;
   const still = act.rest && doing.before ? first.count - at(doing.before.out, first.index) : first.count;
   const what =
@@ -248,7 +248,7 @@ export function goesTo(context: LineContext, { act }: Doing): Detail[] {
 export function holdLines(context: LineContext, doing: Doing, things: readonly ThingIndex[]): ActionDraft[] {
   const { acts } = context.wording,
     { act } = doing,
-    tool = act.tool ? toolName(context, act.tool.text) : undefined;
+    tool = toolsText(context, act.tools);
   if (things.length === 0) return [];
   const what = phrase(context, things),
     items = itemsOf(context, things, act.count),

@@ -1,10 +1,10 @@
 // Every lift and support of a procedure, of the strip, of the way back and of what comes last, with the mass as it hangs at that moment.
 
-import { massOf } from "../../bench/load.ts";
+import { gearOf, massOf } from "../../bench/load.ts";
 import { lumpOf } from "../../bench/ties.ts";
 import { ON_BASE, type State } from "../../bench/state.ts";
 import type { Performance, Performed } from "../../bench/trace.ts";
-import { withTools, type Act } from "../../model/act.ts";
+import type { Act } from "../../model/act.ts";
 import type { Model, Part, ThingIndex, Tool } from "../../model/model.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
 import { figureText, massText, type Units } from "../lines/figures.ts";
@@ -76,7 +76,7 @@ function isLift({ things: all, library }: Model, act: Act, things: readonly Thin
   if (act.verb !== "remove" && act.verb !== "fit") return false;
   return (
     act.people !== undefined ||
-    withTools(act).some(({ text }) => library.tools.get(text)?.capacity !== undefined) ||
+    act.tools.some(({ text }) => library.tools.get(text)?.capacity !== undefined) ||
     things.some((thing) => {
       const part = all[thing];
       return part?.is === "part" && (part.liftWith.length > 0 || part.liftPeople !== undefined);
@@ -139,9 +139,7 @@ function rowOf({ act, things, moved, line }: Load, context: LineContext): LiftRo
   const parts = model.parts.filter(({ index }) => things.includes(index)),
     mass = massOf(model, [...new Set(moved)]),
     notGiven = mass.unknown > 0 ? words.partsWithout(mass.unknown) : "",
-    named = act ? withTools(act) : [],
-    // What the line names goes before what the part asks for.
-    gear = named.length > 0 ? named : (parts.find(({ liftWith }) => liftWith.length > 0)?.liftWith ?? []),
+    gear = gearOf(model, act ?? { tools: [], people: undefined }, things),
     people = act?.people ?? parts.map(({ liftPeople }) => liftPeople).find((count) => count !== undefined);
   return {
     load: [...new Set(things)].map((thing) => model.things[thing]!.name).join(", "),

@@ -1,7 +1,7 @@
 // The tools that the procedures ask: spanners from the fasteners that they turn, torque wrenches whose range covers the torques, and
 // what the acts name. What is lifted with them stands in lifts.ts.
 
-import { withTools } from "../../model/act.ts";
+import { gearOf } from "../../bench/load.ts";
 import type { Performance } from "../../bench/trace.ts";
 import type { Tie, Tool } from "../../model/model.ts";
 import { si } from "../../quantities/index.ts";
@@ -109,6 +109,9 @@ function wrenches(turned: readonly Turned[], options: OutputOptions): Pick<ToolT
   return { wrenches: rows, uncovered };
 }
 
+/** Acts in which a part is carried, by the gear that it asks for where the line names none. */
+const carries: ReadonlySet<string> = new Set(["remove", "lift", "fit"]);
+
 /** What acts and precautions name, spanners and wrenches apart; consumables stand in the bill. */
 function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
   const found = new Map<string, { name: string; note: string; for: string[] }>();
@@ -139,21 +142,23 @@ function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
     ];
     const label = (of: number, labels: ReadonlyMap<number, ActionLine>): string => labels.get(of)?.id ?? "";
     performance.strip.forEach(({ act, things }, i) => {
-      for (const tool of withTools(act)) add(context, tool.text, label(i, inStrip));
+      for (const tool of carries.has(act.verb) ? gearOf(context.model, act, things) : act.tools)
+        add(context, tool.text, label(i, inStrip));
       if (act.into?.kind === "container") add(context, act.into.label, label(i, inStrip));
       for (const thing of things) {
         const hazard = context.model.things[thing],
           precaution = hazard?.is === "hazard" ? hazard.precautions.find((each) => each.kind === act.verb) : undefined;
-        for (const tool of precaution ? withTools(precaution) : []) add(context, tool.text, label(i, inStrip));
+        for (const tool of precaution?.tools ?? []) add(context, tool.text, label(i, inStrip));
       }
     });
     for (const { op } of performance.refit)
-      for (const tool of op.act ? withTools(op.act) : []) add(context, tool.text, label(op.number, inRefit));
-    performance.written.forEach(({ act }, i) => {
-      for (const tool of withTools(act)) add(context, tool.text, label(i, inRefit));
+      for (const tool of op.act?.tools ?? []) add(context, tool.text, label(op.number, inRefit));
+    performance.written.forEach(({ act, things }, i) => {
+      for (const tool of carries.has(act.verb) ? gearOf(context.model, act, things) : act.tools)
+        add(context, tool.text, label(i, inRefit));
     });
     performance.finish.forEach(({ act }, i) => {
-      for (const tool of withTools(act)) add(context, tool.text, label(i, inFinish));
+      for (const tool of act.tools) add(context, tool.text, label(i, inFinish));
     });
   }
   return [...found.values()].map((row) => ({ ...row, for: row.for.filter(Boolean) }));

@@ -1,6 +1,5 @@
 // Strip and refit as acts with the needs between them, and as printed lines.
 
-import { withTools } from "../../model/act.ts";
 import { givenTexts } from "../lines/given.ts";
 import { reduced } from "../../bench/refit/freedom.ts";
 import type { Around, Performance, Performed, RefitPerformed } from "../../bench/trace.ts";
@@ -160,7 +159,9 @@ const around = (
 });
 
 const extras = (context: LineContext, act: Performed["act"]): Partial<RefitAct> => ({
-  ...(act.tool ? { tool: context.wording.acts.list(withTools(act).map(({ text }) => toolName(context, text))) } : {}),
+  ...(act.tools.length > 0
+    ? { tool: context.wording.acts.list(act.tools.map(({ text }) => toolName(context, text))) }
+    : {}),
   ...(act.into ? { into: act.into } : {}),
   ...(act.passes === undefined ? {} : { passes: act.passes }),
 });

@@ -14,6 +14,8 @@ export interface CommandOption {
 export interface ParsedArgs {
   readonly positionals: readonly string[];
   readonly options: ReadonlyMap<string, string | true>;
+  /** The file of the record that asks for a procedure, by its id, where no option does. */
+  readonly recordedIn?: ReadonlyMap<string, string>;
 }
 
 /** What a command may do to the world around it. */

@@ -17,7 +17,6 @@ import { inOtherWords } from "./other-words.ts";
 import type { Pdf } from "./pdf/pdf.ts";
 import { picturesOf } from "./pictures.ts";
 import { isOn, option, runProject, target, type ProjectRun } from "./project-run.ts";
-import { recordOf } from "./record-files.ts";
 
 export interface OutputCommand {
   readonly name: string;
@@ -199,7 +198,7 @@ function chosen({ checked, roots }: ProjectRun, args: ParsedArgs): Performance[]
   for (const id of wanted ?? []) {
     if (ids.includes(id)) continue;
     const near = nearestWords(id, ids);
-    const record = recordOf(args, id);
+    const record = args.recordedIn?.get(id);
     throw new CannotRun(
       `${record === undefined ? "" : `${record} is about ${id}, and in these files `}no procedure is called ${id}: ${near.length > 0 ? `did you mean ${near.join(" or ")}?` : `there is ${ids.join(", ")}`}`,
     );

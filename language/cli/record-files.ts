@@ -17,30 +17,17 @@ export async function readRecords(files: readonly string[], io: Io): Promise<Rea
 }
 
 /** The records say which procedures in which build are meant, unless the user does. */
-export function asRecorded(args: ParsedArgs, records: readonly ReadRecord[]): ParsedArgs["options"] {
+export function asRecorded(args: ParsedArgs, records: readonly ReadRecord[]): ParsedArgs {
   const procedures = records.flatMap(({ record }) => record.procedures),
     options = new Map(args.options),
+    recordedIn = new Map<string, string>(),
     ids = [...new Set(procedures.map(({ procedure }) => procedure))],
     builds = [...new Set(procedures.map(({ build }) => build))];
   if (option(args, "procedure") === undefined && ids.length > 0 && ids.every((id) => /^[\w-]+$/.test(id))) {
     options.set("procedure", ids.join(","));
-    options.set(
-      recordedIn,
-      records
-        .flatMap(({ file, record }) => record.procedures.map(({ procedure }) => `${procedure} ${file}`))
-        .join("\n"),
-    );
+    for (const { file, record } of records)
+      for (const { procedure } of record.procedures) if (!recordedIn.has(procedure)) recordedIn.set(procedure, file);
   }
   if (option(args, "build") === undefined && builds.length === 1 && builds[0] !== "") options.set("build", builds[0]!);
-  return options;
+  return { ...args, options, recordedIn };
 }
-
-/** No option of the command line: which record named a procedure. */
-const recordedIn = "recorded in";
-
-/** The file of the record that asks for a procedure; undefined where the user does. */
-export const recordOf = (args: ParsedArgs, procedure: string): string | undefined =>
-  option(args, recordedIn)
-    ?.split("\n")
-    .find((line) => line.startsWith(`${procedure} `))
-    ?.slice(procedure.length + 1);

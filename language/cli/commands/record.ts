@@ -46,13 +46,7 @@ async function run(args: ParsedArgs, io: Io): Promise<number> {
           open = count;
         }) as Output<unknown>);
   const of: OutputCommand = { ...shared, formats: isSummary ? summaryFormats : checkFormats, load };
-  const status = await outputCommand(of).run(
-    {
-      positionals: sources,
-      options: asRecorded(args, records),
-    },
-    io,
-  );
+  const status = await outputCommand(of).run({ ...asRecorded(args, records), positionals: sources }, io);
   return status === 0 && open > 0 ? 1 : status;
 }
 

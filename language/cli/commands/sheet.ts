@@ -48,7 +48,7 @@ export default kindsCommand({
             );
           const [read] = await readRecords([file], io);
           return {
-            args: { ...args, options: asRecorded(args, [read!]) },
+            args: asRecorded(args, [read!]),
             load: async () =>
               (await import("../../outputs/refit-book/refit-book.ts")).refitBook(read!) as Output<unknown>,
           };

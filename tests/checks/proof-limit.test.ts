@@ -16,7 +16,7 @@ const air = (limit: string): string[] =>
     `hazard air pressure danger "Air" { pressure 10 bar  on lid  precaution vent "Open." precaution prove-zero "Gauge." ${limit} }`,
   );
 
-test("of a voltage no more than 60 V dc or 50 V ac may be left", () => {
+test("a limit that lets more than 60 V dc or 50 V ac pass is asked about", () => {
   for (const limit of ["", "at most 60 V dc", "at most 60 V", "at most 50 V ac", "5 V"])
     expect(bus(limit), limit).toEqual([]);
   for (const limit of ["at most 61 V dc", "at most 51 V ac", "at most 500 V", "400 V"])

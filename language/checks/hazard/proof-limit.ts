@@ -4,7 +4,7 @@ import { si, type Quantity } from "../../quantities/index.ts";
 import type { Hazard, Precaution } from "../../model/model.ts";
 import { check } from "../check.ts";
 
-/** Highest voltages that may be left where a thing counts as dead, in V. */
+/** Voltages above which a proof is asked about, in V; nothing is said of what lies below. */
 const mostLeft = { dc: 60, ac: 50 } as const;
 
 export default check({
@@ -26,7 +26,7 @@ export default check({
         precaution isolate   "Open the isolator, lock it."
         precaution discharge "Let the bleeder work." wait 5 min
         precaution prove-dead "Plus to minus." at most 500 V dc with tester
-    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ Drive bus is proved by at most 500 V dc, and no more than 60 V dc or 50 V ac may be left
+    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ Drive bus is proved by at most 500 V dc, which lets more than 60 V dc or 50 V ac pass; the maker and local rules may ask for less
       }
     }
   `,
@@ -41,7 +41,7 @@ export default check({
         voltage 560 V dc
         precaution isolate   "Open the isolator, lock it."
         precaution discharge "Let the bleeder work." wait 5 min
-        precaution prove-dead "Plus to minus." at most 60 V dc with tester
+        precaution prove-dead "Plus to minus." at most 12 V dc with tester
       }
     }
   `,
@@ -78,7 +78,7 @@ function flaw(hazard: Hazard, { kind, limits }: Precaution): string | undefined 
     if (full && currentOf(full) && currentOf(upper) && currentOf(full) !== currentOf(upper))
       return `${written}, and an instrument that is set to ${currentOf(upper)} does not show ${word} ${full.written}`;
     if (high > mostLeft[currentOf(upper) ?? (full && currentOf(full)) ?? "dc"])
-      return `${written}, and no more than ${mostLeft.dc} V dc or ${mostLeft.ac} V ac may be left`;
+      return `${written}, which lets more than ${mostLeft.dc} V dc or ${mostLeft.ac} V ac pass; the maker and local rules may ask for less`;
   }
   return sameAsOwn(
     written,

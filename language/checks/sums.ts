@@ -1,6 +1,6 @@
 // How a figure's sum is laid out under a finding: formula, steps, what it rests on, source, and the caution that goes with it.
 
-import type { Because, Span } from "../findings/finding.ts";
+import { fromSource, type Because, type Span } from "../findings/finding.ts";
 import { assumptionsFrom, type Assumptions } from "../figures/assumptions.ts";
 import { kept } from "../model/kept.ts";
 import { rounded, si, type Quantity } from "../quantities/index.ts";
@@ -21,7 +21,7 @@ export function sumLines(sum: Sum, at?: Span): Because[] {
     ...(sum.steps ?? []).map((says) => ({ says })),
   ];
   if (sum.assumptions && sum.assumptions.length > 0) lines.push({ says: `it rests on ${sum.assumptions.join(", ")}` });
-  lines.push({ says: `source: ${sum.source}; the maker's data come first` });
+  lines.push(fromSource(`${sum.source}; the maker's data come first`));
   return lines;
 }
 

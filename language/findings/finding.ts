@@ -10,10 +10,17 @@ export interface Span {
   readonly end: number;
 }
 
-/** One link in the chain of facts that makes a finding true. */
+/** One link in the chain of facts that makes a finding true, or what a rule rests on (it begins with `sourceWord`). */
 export interface Because {
   readonly says: string;
   readonly at?: Span;
+}
+
+export const sourceWord = "source: ";
+
+/** Where a figure or a rule was published: `published` as a reader would look it up. */
+export function fromSource(published: string): Because {
+  return { says: `${sourceWord}${published}` };
 }
 
 export interface TextEdit {

@@ -1,5 +1,6 @@
 // A tool size that no head standard gives this thread: mostly the spanner was taken for the thread.
 
+import { fromSource } from "../../findings/finding.ts";
 import { driveFinding } from "../../figures/drives.ts";
 import { si } from "../../quantities/index.ts";
 import { drives, fastenerKinds, isKindOf } from "../../tables/index.ts";
@@ -42,7 +43,7 @@ export default check({
       yield {
         at: drive.at,
         says: `${tie.name}: ${size.designation} takes ${listed(found.usual, "or")}, not ${drive.size.written}${meant}`,
-        because: [{ says: `the thread is said here`, at: tie.at }, { says: `source: ${found.source}` }],
+        because: [{ says: `the thread is said here`, at: tie.at }, fromSource(found.source)],
       };
     }
   },

@@ -1,5 +1,6 @@
 // A strength class or grade that no standard has, or that belongs to threads of the other system.
 
+import { fromSource } from "../../findings/finding.ts";
 import { strengthFinding, strengthSource } from "../../figures/strength-names.ts";
 import { fastenerKinds, kindIn } from "../../tables/index.ts";
 import { listed } from "../bench-check.ts";
@@ -39,10 +40,7 @@ export default check({
         thread = metric ? "a metric thread" : "an inch thread",
         own = metric ? tie.propertyClass : tie.grade,
         other = metric ? tie.grade : tie.propertyClass;
-      const because = [
-        { says: `the thread is ${size!.designation}`, at: tie.at },
-        { says: `source: ${strengthSource}` },
-      ];
+      const because = [{ says: `the thread is ${size!.designation}`, at: tie.at }, fromSource(strengthSource)];
       if (own === undefined && other !== undefined) {
         const isOwn = strengthFinding(other, system, sort) === undefined;
         const draft: Draft = {

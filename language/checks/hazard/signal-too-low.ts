@@ -1,5 +1,6 @@
 // A signal word that makes less of a hazard than it is.
 
+import { fromSource } from "../../findings/finding.ts";
 import { voltageClass } from "../../figures/voltage-limits.ts";
 import { si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
@@ -48,7 +49,7 @@ export default check({
         yield {
           at: hazard.at,
           says: `${hazard.name}: a load overhead can kill, and caution speaks of minor injury`,
-          because: [{ says: "source: ANSI Z535.6, the word goes by the worst injury that could be" }],
+          because: [fromSource("ANSI Z535.6, the word goes by the worst injury that could be")],
         };
       const pressure = hazard.figures.get("pressure");
       if (hazard.kind === "pressure" && pressure && si(pressure).high > PRESSURE_EQUIPMENT)
@@ -57,9 +58,7 @@ export default check({
           severity: "question",
           says: `${hazard.name}: ${pressure.written} can throw parts and cut with its jet, and caution speaks of minor injury: is it no more?`,
           because: [
-            {
-              says: "source: Directive 2014/68/EU counts pressure equipment from 0.5 bar over the air around; ANSI Z535.6",
-            },
+            fromSource("Directive 2014/68/EU counts pressure equipment from 0.5 bar over the air around; ANSI Z535.6"),
           ],
         };
       const voltage = hazard.figures.get("voltage");
@@ -68,7 +67,7 @@ export default check({
       yield {
         at: hazard.at,
         says: `${hazard.name}: ${voltage.written} can kill, and caution speaks of minor injury`,
-        because: [{ says: "source: ISO 6469 voltage classes; ANSI Z535.6" }],
+        because: [fromSource("ISO 6469 voltage classes; ANSI Z535.6")],
       };
     }
   },

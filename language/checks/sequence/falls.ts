@@ -47,7 +47,10 @@ export default benchCheck({
     return part === undefined ? [] : insertFix(problem, context, `Insert: support ${part}`, [`support ${part}`]);
   },
   reason: (reason, context) => {
-    const weight = reason.numbers[0] === undefined ? "it hangs" : `it weighs ${Math.round(reason.numbers[0])} kg`;
-    return `nothing else holds ${context.name(reason.thing!)}, and ${weight}: take its weight first`;
+    const mass = reason.numbers[0],
+      name = context.name(reason.thing!);
+    if (mass === undefined) return `nothing else holds ${name}, and it hangs: take its weight first`;
+    // What stands on its base falls nowhere; nothing but a word of the author tells the bench so.
+    return `nothing else holds ${name}, and it weighs ${Math.round(mass)} kg: take its weight first, or, if it stands on something, say so: rests on`;
   },
 });

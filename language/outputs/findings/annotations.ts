@@ -1,5 +1,6 @@
 // Findings as annotation lines that build services read from a log: `::error file=…,line=…::text`.
 
+import { plainReasons } from "./reasons.ts";
 import { noAssessment, notConsidered, type Report } from "./report.ts";
 
 const levels = { error: "error", warning: "warning", question: "notice", hint: "notice" } as const;
@@ -8,11 +9,10 @@ export function findingsAsAnnotations(report: Report): string {
   const lines = report.unreadable.map(
     ({ file, says }) => `::error file=${property(file)}::${data(`cannot be read: ${says}`)}`,
   );
-  for (const { code, severity, says, at, because } of report.findings) {
+  for (const finding of report.findings) {
+    const { code, severity, says, at } = finding;
     const place = `file=${property(at.file)},line=${at.line},col=${at.column},endLine=${at.endLine},endColumn=${at.endColumn},title=${property(code)}`;
-    lines.push(
-      `::${levels[severity]} ${place}::${data([says, ...because.map((b) => `because ${b.says}`)].join("\n"))}`,
-    );
+    lines.push(`::${levels[severity]} ${place}::${data([says, ...plainReasons(finding, report)].join("\n"))}`);
   }
   for (const says of [...notConsidered(report), noAssessment])
     lines.push(`::notice title=not considered::${data(says)}`);

@@ -1,5 +1,6 @@
 // Findings as JUnit XML: one suite a file, one case a finding, so that a build server shows them among its tests.
 
+import { plainReasons } from "./reasons.ts";
 import { noAssessment, notConsidered, type Report, type Reported } from "./report.ts";
 import { shownLine } from "./shown-line.ts";
 
@@ -13,7 +14,7 @@ export function findingsAsJunit(report: Report): string {
   const isFailure = (f: Reported): boolean => f.severity === "error" || f.severity === "warning";
   const suites = [...files].map(([file, list]) => {
     const cases = list.map((f) => {
-      const body = escape([f.says, ...f.because.map((b) => `because ${b.says}`)].join("\n"));
+      const body = escape([f.says, ...plainReasons(f, report)].join("\n"));
       const inside = isFailure(f)
         ? `<failure message="${escape(f.says)}" type="${escape(f.code)}">${body}</failure>`
         : `<system-out>${body}</system-out>`;

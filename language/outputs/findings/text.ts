@@ -1,5 +1,6 @@
 // Findings for a person at a terminal: the line, what is wrong, why, what to do; then what was not considered. Never a clearance.
 
+import { reasonLines } from "./reasons.ts";
 import { noAssessment, notConsidered, type Place, type Report, type Reported } from "./report.ts";
 import { shownLine } from "./shown-line.ts";
 
@@ -25,8 +26,10 @@ function one(finding: Reported, report: Report, paint: (code: string, text: stri
   const builds = finding.builds.length > 0 ? ` (${finding.builds.join(", ")})` : "";
   const head = `${shown(finding.at)}: ${paint(colours[finding.severity], finding.severity)} ${visible(finding.says)}${builds}  ${paint("2", finding.code)}`;
   const out = [head, ...excerpt(finding.at, report, paint)];
-  for (const because of finding.because)
-    out.push(`    because ${visible(because.says)}${because.at ? paint("2", `  ${shown(because.at)}`) : ""}`);
+  for (const { says, at, shows } of reasonLines(finding, report)) {
+    const place = at ? paint("2", `${shows === undefined ? " " : ""} ${shown(at)}`) : "";
+    out.push(`    ${visible(says)}${place}${shows === undefined ? "" : `  ${visible(shows)}`}`);
+  }
   for (const fix of finding.fixes) out.push(`    to do: ${visible(fix.title)}`);
   return out;
 }

@@ -161,8 +161,21 @@ test("text: the line, the marks under it, why and what to do", () => {
     .toBe(`my files/box 1.strip:14:5: error Lid cannot come off: still held by 2 of 4 Lid screws  sequence/still-held
   14 |     remove lid
      |     ^^^^^^^^^^
-${held.findings[0]!.because.map(({ says, at }) => `    because ${says}${at ? `  my files/box 1.strip:${at.line}:${at.column}` : ""}\n`).join("")}    to do: ${held.findings[0]!.fixes[0]!.title}
+    see my files/box 1.strip:7:12  fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+    to do: ${held.findings[0]!.fixes[0]!.title}
 `);
+});
+
+test("text: a source is named as one, another fact is a reason with its place, and what was said is not said again", () => {
+  const lines = (code: string): string[] =>
+    findingsAsText(reportFor(checks.find((one) => one.code === code)!.fails), { colour: false, quiet: true })
+      .split("\n")
+      .slice(3);
+  const drive = lines("fastener/drive-mismatch");
+  expect(drive.some((line) => /^ {4}because the thread is said here {2}\S+:\d+:\d+$/.test(line))).toBe(true);
+  expect(drive.some((line) => line.startsWith("    source: ISO 4014"))).toBe(true);
+  // Its only reason is its own sentence at its own place.
+  expect(lines("hazard/no-precaution").filter((line) => /^ {4}(?:because|see)/.test(line))).toEqual([]);
 });
 
 test("text: marks stand under a line with tabs", () => {

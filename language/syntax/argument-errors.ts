@@ -4,56 +4,16 @@
 import { findUnit, nearestUnits, unitWords, type Dimension, type UnitGroup } from "../quantities/index.ts";
 import { kindListNames, kinds, type KindList } from "../vocabulary/kinds.ts";
 import { unitsInSpeech } from "../tables/signs-of-speech.ts";
-import { linkWords, turns, type Turn } from "../tables/speech.ts";
-import { reservedNames } from "../vocabulary/macros.ts";
+import { turns, type Turn } from "../tables/speech.ts";
 import { placesOf } from "../vocabulary/index.ts";
+import { at, endOf, error, replacing, type Mended, type Misfit } from "./misfit.ts";
+import { fillerWord, linkWord, mayBeOneName, nameInQuotes, nameInTwoWords } from "./name-errors.ts";
 import { step, type Leaf } from "./shapes.ts";
 import { suggestKind } from "./suggestions.ts";
 import { Num, Piece, Str, Unit, Word } from "./tokens.ts";
 import type { SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { beginsWith } from "./word-errors.ts";
 import { expected, likelyUnits, measureOf, named, oneOf, shown, unitDue, unitsOf } from "./wording.ts";
-
-/** What was read of the item so far, and the token that does not fit. */
-export type Misfit = {
-  /** The item's word. */
-  readonly word: Token;
-  readonly state: Leaf;
-  /** The token before. */
-  readonly last: Token;
-  readonly token: Token;
-  /** The token is a comma that stands for a decimal point. */
-  readonly decimal: boolean;
-  /** The token after. */
-  readonly after: Token;
-  /** The first token of the argument that the token before belongs to. */
-  readonly figure: Token | undefined;
-  /** The token before the last. */
-  readonly lead: Token | undefined;
-  /** The kind of block that the item stands in. */
-  readonly place: string;
-};
-export type Mended = { readonly error: SyntaxError; readonly next: Leaf | undefined };
-
-const endOf = (token: Token): number => token.endOffset! + 1;
-const at = (token: Token, code: string, says: string, fix?: SyntaxFix): SyntaxError =>
-  error(code, token.startOffset, endOf(token), token.line, says, fix);
-const replacing = (token: Token, text: string, title: string, certain: boolean): SyntaxFix => ({
-  title,
-  edits: [{ start: token.startOffset, end: endOf(token), text }],
-  certain,
-});
-
-function error(
-  code: string,
-  start: number,
-  end: number,
-  line: number,
-  says: string,
-  fix: SyntaxFix | undefined,
-): SyntaxError {
-  return fix ? { code, start, end, line, says, fix } : { code, start, end, line, says };
-}
 
 export function argumentError(misfit: Misfit): Mended {
   const { word, state, last, token, after, figure } = misfit;
@@ -79,8 +39,8 @@ export function argumentError(misfit: Misfit): Mended {
   if (link) return link;
   const filler = fillerWord(misfit);
   if (filler) return filler;
-  const two = nameInTwoWords(misfit);
-  if (two) return two;
+  const name = nameInTwoWords(misfit) ?? nameInQuotes(misfit);
+  if (name) return name;
   for (const due of likeliest(misfit)) {
     // one thing is missing before it
     const next = step(due, token);
@@ -238,94 +198,6 @@ function range(state: Leaf, last: Token, until: Token, upper: string, told: Toke
       certain: false,
     }),
     next,
-  };
-}
-
-/** What stands before a name in speech, and is no name. */
-const beforeNames = new Set(["the", "an", "all", "both", "new", "old", "off", "out", "up", "down"]);
-
-/** `in tray A`: another small word stands here. */
-function linkWord({ state, token }: Misfit): Mended | undefined {
-  const meant = linkWords[token.text],
-    next = state.follow.find((leaf) => leaf.is === "word" && leaf.text === meant);
-  return (
-    next && {
-      error: at(
-        token,
-        "syntax/unexpected",
-        `${token.text} is out of place: here it is called ${meant}`,
-        replacing(token, next.text, `Write ${next.text}`, false),
-      ),
-      next,
-    }
-  );
-}
-
-const isWordOfTheLanguage = (word: string): boolean => placesOf(word).length > 0;
-
-/** Words of speech: an article or a second verb before a name is left out, names are parted by commas and not by `and`. */
-function fillerWord({ word, state, last, token }: Misfit): Mended | undefined {
-  if (token.opensLine) return undefined;
-  const comma = state.follow.find((leaf) => leaf.text === ",");
-  if (!comma) return undefined;
-  if (token.text === "and" || token.text === "plus")
-    return {
-      error: at(token, "syntax/unexpected", `Names are parted by commas here, not by ${token.text}`, {
-        title: "Write a comma",
-        edits: [{ start: endOf(last), end: endOf(token), text: "," }],
-        certain: false,
-      }),
-      next: comma,
-    };
-  if (token.text === "then")
-    return {
-      error: at(token, "syntax/unexpected", "The next action simply follows: leave then out", {
-        title: "Take it out",
-        edits: [{ start: endOf(last), end: endOf(token), text: "" }],
-        certain: false,
-      }),
-      next: state,
-    };
-  if (token.tokenType !== Word || last === word || !(beforeNames.has(last.text) || isWordOfTheLanguage(last.text)))
-    return undefined;
-  return {
-    error: at(
-      last,
-      "syntax/unexpected",
-      `${last.text} is no name: ${last.text === "new" ? "a new one is renew X, or renew always in its block" : "leave it out"}`,
-      {
-        title: "Take it out",
-        edits: [{ start: last.startOffset, end: token.startOffset, text: "" }],
-        certain: false,
-      },
-    ),
-    next: state,
-  };
-}
-
-/** Neither of the two is a word of the language, and both stand on one line. */
-const mayBeOneName = ({ word, last, token }: Misfit): boolean =>
-  last !== word &&
-  last.tokenType === Word &&
-  token.tokenType === Word &&
-  !token.opensLine &&
-  !reservedNames.has(token.text) &&
-  !isWordOfTheLanguage(token.text);
-
-/** `with strap wrench`, `turn on side`: a blank inside a name, where only one name can stand. */
-function nameInTwoWords(misfit: Misfit): Mended | undefined {
-  const { state, last, token, after } = misfit;
-  if ((state.is !== "name" && state.is !== "item") || state.declares || state.follow.some((leaf) => leaf.text === ","))
-    return undefined;
-  if (!mayBeOneName(misfit) || !(state.ends || (!after.opensLine && step(state, after)))) return undefined;
-  const name = `${last.text}-${token.text}`;
-  return {
-    error: at(token, "syntax/unexpected", `${token.text} is out of place: a name is one word, as ${name}`, {
-      title: `Write ${name}`,
-      edits: [{ start: last.startOffset, end: endOf(token), text: name }],
-      certain: false,
-    }),
-    next: state,
   };
 }
 

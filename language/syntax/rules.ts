@@ -3,7 +3,8 @@
 
 import { EmbeddedActionsParser } from "chevrotain";
 import { allWords, placesOf, reservedNames, wordsIn, type Entry } from "../vocabulary/index.ts";
-import { argumentError, isSpoken, unitMissing, type Misfit } from "./argument-errors.ts";
+import { argumentError, isSpoken, unitMissing } from "./argument-errors.ts";
+import type { Misfit } from "./misfit.ts";
 import { headless } from "./headless.ts";
 import { orphan } from "./orphans.ts";
 import { follows, isMeasured, startOf, step, type Leaf } from "./shapes.ts";

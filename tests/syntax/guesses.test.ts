@@ -34,6 +34,12 @@ const errors = (text: string): string[] => parse(text).errors.map((error) => err
 test.each([
   ["unscrew nuts", "here it is called undo"],
   ["take off lid", "here it is called remove"],
+  ["press off ring", "Unknown word press off: here it is called remove"],
+  ["slide off ring", "Unknown word slide off: here it is called remove"],
+  ["turn out nuts", "Unknown word turn out: here it is called undo"],
+  ["clean off lid", "Unknown word clean off: here it is called clean"],
+  ["pump out gear-oil", "here it is called drain"],
+  ["scrape lid", "Unknown word scrape: here it is called clean"],
   ["replace disc", "here it is called renew (a new one; the old one put back is fit)"],
   ["discard disc", "here it is called scrap (what is new each time says renew always in its block)"],
   ["throw away disc", "here it is called scrap"],
@@ -368,5 +374,16 @@ test("a slip in a word behind another item on its line is told as at the start o
   // Among acts a word that is near one may as well be a name.
   expect(errors(machine("", "remove lid cleen"))).toEqual([
     "A comma is missing before cleen, or a hyphen if lid-cleen is one name",
+  ]);
+});
+
+test("what is named stands without quotes: worn gear, a tool", () => {
+  const inHazard = (fact: string): string[] =>
+    errors(`unit u "U" {\n  base b\n  part b "B"\n  hazard h hot caution "Hot" { on b  ${fact} }\n}\n`);
+  expect(inHazard('wear "Heat-proof gloves"')).toEqual([
+    "This text is out of place: a name stands without quotes here, as wear heat-proof-gloves",
+  ]);
+  expect(inHazard('precaution cool "Let it cool." with "Thermometer"')).toEqual([
+    "This text is out of place: a name stands without quotes here, as with thermometer",
   ]);
 });

@@ -40,22 +40,30 @@ export function stripDrawings(
     label = once((node: StripNode) => textLines(node.assumed ? draw.assumed(node.label) : node.label, size, most)),
     beside = once((note: string) => textLines(note, small, most));
   /** With the number of the sheet for what comes before on another one: those of one sheet in one note, by their lines as they stand there. */
-  const notes = (node: StripNode, own: ReadonlySet<number>, sheetOf: SheetOf): string[] =>
-    [
-      ...Map.groupBy(
-        node.after.filter((each) => !own.has(each)),
-        (each) => sheetOf.get(each)!,
-      ),
-    ].map(([on, numbers]) =>
-      draw.outer(
-        [...new Set(numbers.map((each) => byNumber.get(each)!).map(({ line, label }) => line || label))].join(", "),
-        on,
-      ),
-    );
+  const notes = (node: StripNode, first: StripNode, sheetOf: SheetOf): string[] => {
+    const others = node.after.filter((each) => each < first.number);
+    return others.length === 0
+      ? []
+      : [...Map.groupBy(others, (each) => sheetOf.get(each)!)].map(([on, numbers]) =>
+          draw.outer(
+            [...new Set(numbers.map((each) => byNumber.get(each)!).map(({ line, label }) => line || label))].join(", "),
+            on,
+          ),
+        );
+  };
+  // What comes before a box lies on its sheet from the sheet's first box on: how far the sheet goes changes no box of it.
+  const boxesFrom = once((first: StripNode) => {
+    const made = new Map<StripNode, Drawn>();
+    return (node: StripNode, sheetOf: SheetOf): Drawn => {
+      const box = made.get(node) ?? drawn(node, label(node), notes(node, first, sheetOf).flatMap(beside));
+      made.set(node, box);
+      return box;
+    };
+  });
   const sheets = sheetsOf(nodes, (sheet, sheetOf) => {
-    const own = new Set(sheet.map(({ number }) => number));
+    const boxOf = boxesFrom(sheet[0]!);
     return arranged(
-      sheet.map((node) => drawn(node, label(node), notes(node, own, sheetOf).flatMap(beside))),
+      sheet.map((node) => boxOf(node, sheetOf)),
       wording,
     );
   });

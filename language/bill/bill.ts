@@ -57,6 +57,8 @@ export interface Bill {
   readonly lines: readonly BillLine[];
 }
 
+export type UsesOf = (performance: Performance) => readonly Use[];
+
 export interface BillOptions {
   /** How many units are stripped and refitted; 1 or more, whole. */
   readonly units: number;
@@ -64,13 +66,20 @@ export interface BillOptions {
   readonly beadWaste: number;
 }
 
-/** Throws RangeError for a number of units that is not whole or below 1. */
-export function billOf(performances: readonly Performance[], options: BillOptions): Bill {
+/**
+ * Throws RangeError for a number of units that is not whole or below 1.
+ * @param uses what a performance uses, for whoever makes several bills of it.
+ */
+export function billOf(
+  performances: readonly Performance[],
+  options: BillOptions,
+  uses: UsesOf = (performance) => usesOf(performance, options.beadWaste),
+): Bill {
   if (!Number.isInteger(options.units) || options.units < 1)
     throw new RangeError(`units must be a whole number from 1, got ${options.units}`);
   const groups = new Map<string, Use[]>();
   for (const performance of performances) {
-    for (const use of usesOf(performance, options.beadWaste)) {
+    for (const use of uses(performance)) {
       const key = `${use.grade} ${use.what} ${use.key}`,
         had = groups.get(key);
       if (had) had.push(use);

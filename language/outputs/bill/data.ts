@@ -1,6 +1,8 @@
 // The bill as plain values: the lines of the bill with their amounts in words, and where each is used.
 
-import { billOf, type Bill, type BillLine, type Need } from "../../bill/bill.ts";
+import { billOf, type Bill, type BillLine, type Need, type UsesOf } from "../../bill/bill.ts";
+import { usesOf, type Use } from "../../bill/uses.ts";
+import type { Performance } from "../../bench/trace.ts";
 import { defaultAssumptions } from "../../figures/assumptions.ts";
 import type { Quantity } from "../../quantities/index.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
@@ -18,7 +20,7 @@ export interface BillNeed {
   readonly text: string;
 }
 
-export interface BillRow {
+export interface SupplyRow {
   readonly id: string;
   readonly name: string;
   readonly what: BillLine["what"];
@@ -36,6 +38,9 @@ export interface BillRow {
   readonly packs?: { readonly count: number; readonly atLeast: boolean; readonly text: string };
   readonly lead?: string;
   readonly shelfLife?: string;
+}
+
+export interface BillRow extends SupplyRow {
   readonly usedAt: readonly {
     readonly on: string;
     readonly procedure: string;
@@ -53,23 +58,28 @@ export interface BillData {
   readonly lines: readonly BillRow[];
 }
 
-const reckoned = ({ performances }: Pick<OutputInput, "performances">, options: OutputOptions): Bill =>
-  billOf(performances, {
-    units: options.units ?? 1,
-    beadWaste: options.beadWaste ?? defaultAssumptions["bead-waste"],
-  });
+const beadWasteIn = ({ beadWaste = defaultAssumptions["bead-waste"] }: OutputOptions): number => beadWaste;
 
-/** The lines alone, for a table among others. */
-export const billRows = (input: Pick<OutputInput, "performances" | "texts">, options: OutputOptions): BillRow[] =>
-  rowsOf(reckoned(input, options), input, options);
-
-function rowsOf({ lines }: Bill, { texts }: Pick<OutputInput, "texts">, options: OutputOptions): BillRow[] {
-  const place = placesIn(texts, options.showPath);
-  return lines.map((line) => rowOf(line, options, place));
+/** For one document: what each performance uses is found once for all of its bills. */
+export function usesOnce(options: OutputOptions): UsesOf {
+  const found = new Map<Performance, readonly Use[]>();
+  return (performance) => {
+    const uses = found.get(performance) ?? usesOf(performance, beadWasteIn(options));
+    found.set(performance, uses);
+    return uses;
+  };
 }
 
-export function billData(input: OutputInput, options: OutputOptions): BillData {
-  const bill = reckoned(input, options);
+const reckoned = (performances: readonly Performance[], options: OutputOptions, uses?: UsesOf): Bill =>
+  billOf(performances, { units: options.units ?? 1, beadWaste: beadWasteIn(options) }, uses);
+
+/** The lines alone, for a table among others: what is asked for, without where. */
+export const supplyRows = (performance: Performance, options: OutputOptions, uses?: UsesOf): SupplyRow[] =>
+  reckoned([performance], options, uses).lines.map((line) => supplyRow(line, options));
+
+export function billData(input: OutputInput, options: OutputOptions, uses?: UsesOf): BillData {
+  const bill = reckoned(input.performances, options, uses),
+    place = placesIn(input.texts, options.showPath);
   return {
     format: "stripdown-bill",
     version: 1,
@@ -79,11 +89,14 @@ export function billData(input: OutputInput, options: OutputOptions): BillData {
       ...procedure,
       buildText: buildText(input.performances[i]!.model, options.wording),
     })),
-    lines: rowsOf(bill, input, options),
+    lines: bill.lines.map((line) => ({
+      ...supplyRow(line, options),
+      usedAt: line.uses.map((use) => ({ on: use.on, procedure: use.procedure, step: use.step, at: place(use.at) })),
+    })),
   };
 }
 
-function rowOf(line: BillLine, options: OutputOptions, place: ReturnType<typeof placesIn>): BillRow {
+function supplyRow(line: BillLine, options: OutputOptions): SupplyRow {
   const { wording } = options,
     { bill: words } = wording,
     time = (quantity: Quantity): string => figureText(quantity, options);
@@ -116,7 +129,6 @@ function rowOf(line: BillLine, options: OutputOptions, place: ReturnType<typeof 
       : { packs: { ...line.packs, text: words.packs(line.packs.count, line.packs.atLeast) } }),
     ...(line.lead === undefined ? {} : { lead: time(line.lead) }),
     ...(line.shelfLife === undefined ? {} : { shelfLife: time(line.shelfLife) }),
-    usedAt: line.uses.map((use) => ({ on: use.on, procedure: use.procedure, step: use.step, at: place(use.at) })),
   };
 }
 

@@ -14,6 +14,8 @@ export interface LineContext extends Units {
   readonly fresh: ReadonlyMap<ThingIndex, NewThing>;
   /** Things that have a line of their own on the way back: a washer among them is not told again with its screw. */
   readonly fitted: ReadonlySet<ThingIndex>;
+  /** Labels of the marks that the author lines up himself on the way back. */
+  readonly aligned: ReadonlySet<string>;
 }
 
 export function lineContext(performance: Performance, units: Units): LineContext {
@@ -23,8 +25,17 @@ export function lineContext(performance: Performance, units: Units): LineContext
     model: performance.model,
     fresh: newThings(performance),
     fitted: new Set(fittings(performance).map(({ thing }) => thing)),
+    aligned: alignedByAuthor(performance),
   };
 }
+
+const alignedByAuthor = ({ refit, written }: Performance): ReadonlySet<string> =>
+  new Set(
+    [
+      ...refit.flatMap(({ op }) => (op.act?.verb === "align" ? op.act.names : [])),
+      ...written.flatMap(({ act }) => (act.verb === "align" ? act.names : [])),
+    ].map((name) => name.text),
+  );
 
 export const thingOf = ({ model }: LineContext, thing: ThingIndex): Thing => model.things[thing]!;
 

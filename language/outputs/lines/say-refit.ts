@@ -206,8 +206,8 @@ function usesOfKind(tie: Tie): readonly string[] {
 /** Match marks whose parts meet in this line, with the words of the mark; not where the author lines them up himself. */
 function marksMet(context: LineContext, { before, after }: Fitting): Detail[] {
   if (before.lump === after.lump) return [];
-  const { stripEnd } = context.performance,
-    aligned = alignedByAuthor(context);
+  const { aligned } = context,
+    { stripEnd } = context.performance;
   const met = (state: State, things: readonly ThingIndex[]): boolean =>
     things.every((thing) => at(state.lump, thing) === at(state.lump, things[0]!));
   const details: Detail[] = [];
@@ -221,18 +221,9 @@ function marksMet(context: LineContext, { before, after }: Fitting): Detail[] {
 
 /** Match marks on what is screwed or joined in this line: a nut goes back to its mark on the shaft. */
 function marksOn(context: LineContext, ties: readonly ThingIndex[]): Detail[] {
-  const aligned = alignedByAuthor(context);
+  const { aligned } = context;
   return [...context.performance.stripEnd.marks].flatMap(([label, { things }]) =>
     !aligned.has(label) && things.some((thing) => ties.includes(thing)) ? [lineUpDetail(context, label)] : [],
-  );
-}
-
-function alignedByAuthor({ performance: { refit, written } }: LineContext): ReadonlySet<string> {
-  return new Set(
-    [
-      ...refit.flatMap(({ op }) => (op.act?.verb === "align" ? op.act.names : [])),
-      ...written.flatMap(({ act }) => (act.verb === "align" ? act.names : [])),
-    ].map((name) => name.text),
   );
 }
 

@@ -4,7 +4,7 @@ import type { Around, Performance } from "../../bench/trace.ts";
 import { isSigned, type Pair } from "../../model/instructions.ts";
 import type { Model, Procedure } from "../../model/model.ts";
 import { hazardKinds } from "../../tables/index.ts";
-import { billData, type BillData } from "../bill/data.ts";
+import { billData, usesOnce, type BillData } from "../bill/data.ts";
 import { wordingFor } from "../wording/languages.ts";
 import { reviewLines } from "../wording/review.ts";
 import { pathsOf, stripOf } from "../draw/draw.ts";
@@ -25,6 +25,7 @@ import type { Chapter, Fact, ManualDocument, SafetyMessage } from "./document.ts
 import { fluidRows, partRows, tieRows } from "./tables.ts";
 import { lineElement, planOf } from "./tablet/plan.ts";
 import { sectionsFor } from "./sections.ts";
+import type { Made } from "../sheet/sheet-data.ts";
 import { sheetsOf } from "./sheets.ts";
 import { storesHazards } from "./stores-hazards.ts";
 import { liftsOf } from "./lifts.ts";
@@ -33,7 +34,8 @@ import { toolsOf } from "./tools.ts";
 export function manualDocument(input: OutputInput, options: OutputOptions): ManualDocument {
   const { wording } = options,
     { manual: words, document } = wording,
-    bill = billData(input, options),
+    uses = usesOnce(options),
+    bill = billData(input, options, uses),
     { provenance } = bill,
     sections = sectionsFor(options.reader ?? "technician");
   const all = input.performances.map((performance, i, { length }) => ({
@@ -133,7 +135,7 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     fasteners: models.flatMap((model) => tieRows(contextOf(model), true)),
     joints: models.flatMap((model) => tieRows(contextOf(model), false)),
     fluids: models.flatMap((model) => fluidRows(contextOf(model))),
-    chapters: all.map(({ performance, lines, prefix }) => chapter(performance, lines, prefix, input, options)),
+    chapters: all.map(({ performance, lines, prefix }) => chapter({ performance, lines, input, options, uses }, prefix)),
     plan: planOf(all, provenance.hash),
     sections,
     forPen: !sections.includes("record"),
@@ -224,14 +226,12 @@ function uniqueMessages(messages: readonly SafetyMessage[]): SafetyMessage[] {
     .sort((a, b) => rank(a) - rank(b));
 }
 
-function chapter(
-  performance: Performance,
-  lines: Lines,
-  prefix: string,
-  input: OutputInput,
-  options: OutputOptions,
-): Chapter {
-  const { baseAddress, wording } = options;
+function chapter(made: Made, prefix: string): Chapter {
+  const {
+    performance,
+    lines,
+    options: { baseAddress, wording },
+  } = made;
   const { procedure, model } = performance,
     { strip, refit, finish } = lines,
     patterns: Record<string, readonly number[]> = {},
@@ -258,7 +258,7 @@ function chapter(
     refitIs: performance.order ? "computed" : performance.written.length > 0 ? "written" : "none",
     patterns,
     drawings,
-    sheets: sheetsOf({ performance, lines, input, options, inManual: true }),
+    sheets: sheetsOf({ ...made, inManual: true }),
     codes: Object.fromEntries(
       baseAddress === undefined
         ? []
@@ -333,15 +333,18 @@ function indexOf(
   { document }: OutputOptions["wording"],
 ): ManualDocument["index"] {
   const found = new Map<string, { id: string; line: string; of: string }[]>();
-  for (const { lines, prefix, performance } of all)
+  for (const { lines, prefix, performance } of all) {
+    const of = all.length > 1 ? performance.procedure.title || performance.procedure.id : "";
     for (const line of [...lines.strip, ...lines.refit, ...lines.finish].flatMap((group) => group.lines)) {
       if (line.is !== "action") continue;
+      const entry = { id: lineElement(prefix, line.id), line: line.id, of };
       for (const name of new Set(line.items.map((item) => item.name))) {
-        const had = found.get(name) ?? [],
-          of = all.length > 1 ? performance.procedure.title || performance.procedure.id : "";
-        found.set(name, [...had, { id: lineElement(prefix, line.id), line: line.id, of }]);
+        const had = found.get(name);
+        if (had) had.push(entry);
+        else found.set(name, [entry]);
       }
     }
+  }
   const key = (name: string): string => name.toLowerCase();
   return [...found]
     .map(([name, lines]) => ({

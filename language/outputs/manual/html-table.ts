@@ -31,23 +31,25 @@ export function table<Row>(
   rows: readonly Row[],
   quietCaption = false,
 ): Markup {
-  const shown = columns.filter(
-    (column) =>
-      column.isHead ||
-      rows.some((row) => {
-        const value = column.cell(row);
-        return value !== "" && value !== undefined && value !== false;
-      }),
-  );
-  const cell = (column: Column<Row>, row: Row): Markup => {
-    const value = column.cell(row);
-    if (column.isHead) return html`<th scope="row">${value}</th>`;
-    const className = column.is ?? (isProse(value) ? "prose" : undefined);
-    return html`<td${className !== undefined && html` class="${className}"`}>${value}</td>`;
+  const cells = rows.map((row) => columns.map((column) => column.cell(row))),
+    isShown = columns.map(
+      (column, i) =>
+        column.isHead ||
+        cells.some((of) => {
+          const value = of[i];
+          return value !== "" && value !== undefined && value !== false;
+        }),
+    );
+  const cellHtml = (value: Value, i: number): Value => {
+    const { isHead, is } = columns[i]!;
+    if (!isShown[i]) return false;
+    if (isHead) return html`<th scope="row">${value}</th>`;
+    const className = is ?? (isProse(value) ? "prose" : undefined);
+    return className === undefined ? html`<td>${value}</td>` : html`<td class="${className}">${value}</td>`;
   };
-  return html`<div class="scroll${rows.length <= shortest && html` short`}" role="group" tabindex="0" aria-label="${caption}"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${shown.map(({ head }) => html`<th scope="col">${head}</th>`)}</tr></thead>
-<tbody>${rows.map(
-    (row) => html`<tr>${shown.map((column) => cell(column, row))}</tr>
+  return html`<div class="scroll${rows.length <= shortest && html` short`}" role="group" tabindex="0" aria-label="${caption}"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${columns.map(({ head }, i) => isShown[i] && html`<th scope="col">${head}</th>`)}</tr></thead>
+<tbody>${cells.map(
+    (of) => html`<tr>${of.map(cellHtml)}</tr>
 `,
   )}</tbody></table></div>
 `;

@@ -71,10 +71,11 @@ function sinceBefore(
   before: readonly Told[],
   { asBefore, lies }: Made["options"]["wording"]["benchSheets"]["handover"],
 ): string {
-  const isIn = (list: readonly Told[], { name, at }: Told): boolean =>
-      list.some((each) => each.name === name && each.at === at),
-    still = before.length > 0 && before.every((each) => isIn(now, each)),
-    fresh = still ? now.filter((each) => !isIn(before, each)) : now;
+  const key = ({ name, at }: Told): string => `${name}\n${at}`,
+    had = new Set(before.map(key)),
+    has = new Set(now.map(key)),
+    still = before.length > 0 && had.isSubsetOf(has),
+    fresh = still ? now.filter((each) => !had.has(key(each))) : now;
   // What lies in one place, or is against one thing, is told together: thirty names of one tray say it once.
   const groups = [...Map.groupBy(fresh, (each) => each.at)].map(([where, all]) =>
     lies(all.map(({ name }) => name).join(", "), where),
@@ -110,9 +111,12 @@ function factsAt(s: State, performance: Performance, { context }: Lines, now: Gr
   const { benchSheets: words, labels } = context.wording,
     { handover } = words,
     { model } = performance;
-  const has = (thing: Thing, flag: number): boolean => (at(s.flags, thing.index) & flag) !== 0,
+  // Few things have any flag at any moment.
+  const flagged = model.things.filter(({ index }) => at(s.flags, index) !== 0),
+    having = (flag: number, is?: Thing["is"]): Thing[] =>
+      flagged.filter((thing) => (is === undefined || thing.is === is) && (at(s.flags, thing.index) & flag) !== 0),
     names = (things: readonly Thing[]): string => things.map(({ name }) => name).join(", ");
-  const held = model.parts.filter((part) => has(part, HELD)),
+  const held = having(HELD, "part"),
     hanging = held.filter((part) => lumpOf(s, part.index) === ON_BASE),
     lifted = held.filter((part) => lumpOf(s, part.index) !== ON_BASE);
   const loose = model.ties.filter(
@@ -136,9 +140,9 @@ function factsAt(s: State, performance: Performance, { context }: Lines, now: Gr
         .join("; "),
     ),
     row(handover.standing, sinceBefore(now.standing, told.standing, handover)),
-    row(handover.open, names(model.fluids.filter((fluid) => has(fluid, DRAINED)))),
-    row(handover.closed, names(model.things.filter((thing) => has(thing, CAPPED)))),
-    row(handover.aside, names(model.parts.filter((part) => has(part, ASIDE)))),
+    row(handover.open, names(having(DRAINED, "fluid"))),
+    row(handover.closed, names(having(CAPPED))),
+    row(handover.aside, names(having(ASIDE, "part"))),
     row(
       handover.temporary,
       [...s.temporaries.keys()].map((id) => model.temporaries.get(id)?.name || id.replaceAll("-", " ")).join(", "),

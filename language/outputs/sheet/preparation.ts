@@ -1,7 +1,7 @@
 // Preparation: people, what was done before, tools, supplies, and what everybody has to know.
 
 import { hazardKinds } from "../../tables/index.ts";
-import { billRows } from "../bill/data.ts";
+import { supplyRows } from "../bill/data.ts";
 import { toolName } from "../lines/context.ts";
 import { neededBefore } from "../lines/ends.ts";
 import { toolsOf } from "../manual/tools.ts";
@@ -13,13 +13,13 @@ export const preparationKind: SheetKind = {
   name: "preparation",
   title: ({ wording }) => wording.benchSheets.preparation.title,
   note: ({ wording }) => wording.benchSheets.preparation.note,
-  make: ({ performance, lines, input, options, inManual }) => {
+  make: ({ performance, lines, options, uses, inManual }) => {
     const { benchSheets: words, manual, kinds, instructions, document } = options.wording,
       { preparation } = words,
       { model, procedure } = performance,
       { context } = lines,
       tools = toolsOf([{ performance, lines }], options),
-      supplies = billRows({ texts: input.texts, performances: [performance] }, options);
+      supplies = supplyRows(performance, options, uses);
     const crew = Math.max(1, procedure.crew, ...performance.strip.map(({ around }) => around.crew)),
       roles = new Set(
         [procedure.role, ...model.hazards.map(({ role }) => role)].flatMap((role) =>

@@ -1,6 +1,7 @@
 // A one-page sheet as plain data: what a kind of sheet says, and what it says of one procedure.
 
 import type { Performance } from "../../bench/trace.ts";
+import type { UsesOf } from "../../bill/bill.ts";
 import type { Provenance } from "../draft.ts";
 import { buildText } from "../lines/build-text.ts";
 import type { Lines } from "../lines/groups.ts";
@@ -42,6 +43,8 @@ export interface Made {
   readonly lines: Lines;
   readonly input: OutputInput;
   readonly options: OutputOptions;
+  /** Where other tables of the same document ask too. */
+  readonly uses?: UsesOf;
   /** It stands among other pages: what the table before it says need not be said again. */
   readonly inManual?: boolean;
 }

@@ -32,8 +32,6 @@ function root(n: number, power: 2 | 3): number {
 /** The first 32 bits of the fractional parts of the square roots of the first eight primes. */
 const start = Int32Array.from([2, 3, 5, 7, 11, 13, 17, 19], (prime) => root(prime, 2));
 
-const turn = (x: number, by: number): number => (x >>> by) | (x << (32 - by));
-
 /** The digest as 64 hexadecimal digits of the text's UTF-8. */
 export function sha256(text: string): string {
   const bytes = new TextEncoder().encode(text),
@@ -48,27 +46,48 @@ export function sha256(text: string): string {
     w = new Int32Array(64);
   for (let block = 0; block < length; block += 64) {
     for (let i = 0; i < 16; i++) w[i] = view.getInt32(block + i * 4);
-    for (let i = 16; i < 64; i++) {
-      const a = w[i - 15]!,
-        b = w[i - 2]!;
-      w[i] = w[i - 16]! + (turn(a, 7) ^ turn(a, 18) ^ (a >>> 3)) + w[i - 7]! + (turn(b, 17) ^ turn(b, 19) ^ (b >>> 10));
-    }
-    let [a, b, c, d, e, f, g, z] = h as unknown as [number, number, number, number, number, number, number, number];
-    for (let i = 0; i < 64; i++) {
-      const one = (z + (turn(e, 6) ^ turn(e, 11) ^ turn(e, 25)) + ((e & f) ^ (~e & g)) + K[i]! + w[i]!) | 0;
-      const two = ((turn(a, 2) ^ turn(a, 13) ^ turn(a, 22)) + ((a & b) ^ (a & c) ^ (b & c))) | 0;
-      z = g;
-      g = f;
-      f = e;
-      e = (d + one) | 0;
-      d = c;
-      c = b;
-      b = a;
-      a = (one + two) | 0;
-    }
-    [a, b, c, d, e, f, g, z].forEach((value, i) => {
-      h[i] = h[i]! + value;
-    });
+    mix(h, w);
   }
   return [...h].map((word) => (word >>> 0).toString(16).padStart(8, "0")).join("");
+}
+
+/** One block of 16 words, of which the other 48 are made, into the digest. Turns to the right are written out: a first page hashes before anything is compiled. */
+function mix(h: Int32Array, w: Int32Array): void {
+  for (let i = 16; i < 64; i++) {
+    const a = w[i - 15]!,
+      b = w[i - 2]!,
+      one = ((a >>> 7) | (a << 25)) ^ ((a >>> 18) | (a << 14)) ^ (a >>> 3),
+      two = ((b >>> 17) | (b << 15)) ^ ((b >>> 19) | (b << 13)) ^ (b >>> 10);
+    w[i] = w[i - 16]! + one + w[i - 7]! + two;
+  }
+  let a = h[0]!,
+    b = h[1]!,
+    c = h[2]!,
+    d = h[3]!,
+    e = h[4]!,
+    f = h[5]!,
+    g = h[6]!,
+    z = h[7]!;
+  for (let i = 0; i < 64; i++) {
+    const ofE = ((e >>> 6) | (e << 26)) ^ ((e >>> 11) | (e << 21)) ^ ((e >>> 25) | (e << 7)),
+      ofA = ((a >>> 2) | (a << 30)) ^ ((a >>> 13) | (a << 19)) ^ ((a >>> 22) | (a << 10)),
+      one = (z + ofE + ((e & f) ^ (~e & g)) + K[i]! + w[i]!) | 0,
+      two = (ofA + ((a & b) ^ (a & c) ^ (b & c))) | 0;
+    z = g;
+    g = f;
+    f = e;
+    e = (d + one) | 0;
+    d = c;
+    c = b;
+    b = a;
+    a = (one + two) | 0;
+  }
+  h[0]! += a;
+  h[1]! += b;
+  h[2]! += c;
+  h[3]! += d;
+  h[4]! += e;
+  h[5]! += f;
+  h[6]! += g;
+  h[7]! += z;
 }

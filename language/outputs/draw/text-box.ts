@@ -21,30 +21,38 @@ function measured(sign: string): number {
 }
 
 /** In the unit of `size`. */
-export function textWidth(text: string, size: number): number {
-  let sum = 0;
-  for (const sign of text) sum += signWidth(sign);
-  return sum * size;
+export const textWidth = (text: string, size: number): number => widened(0, text) * size;
+
+/** A width as a share of the font's size, with these signs behind it. */
+function widened(sum: number, by: string): number {
+  for (const sign of by) sum += signWidth(sign);
+  return sum;
 }
 
 /** Lines of at most `width`; a word that is wider breaks inside. Nothing is cut away. */
 export function textLines(text: string, size: number, width: number): string[] {
   const lines: string[] = [];
-  let line = "";
+  let line = "",
+    wide = 0;
   for (const word of shown(text).split(/\s+/).filter(Boolean)) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (textWidth(longer, size) <= width) {
-      line = longer;
+    const more = line === "" ? word : ` ${word}`,
+      wider = widened(wide, more);
+    if (wider * size <= width) {
+      line += more;
+      wide = wider;
       continue;
     }
     if (line !== "") lines.push(line);
     line = "";
+    wide = 0;
     for (const sign of word) {
-      if (line !== "" && textWidth(line + sign, size) > width) {
+      if (line !== "" && widened(wide, sign) * size > width) {
         lines.push(line);
         line = "";
+        wide = 0;
       }
       line += sign;
+      wide = widened(wide, sign);
     }
   }
   if (line !== "") lines.push(line);

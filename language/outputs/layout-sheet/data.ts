@@ -7,7 +7,9 @@ import { stepText, toolName } from "../lines/context.ts";
 import { massText } from "../lines/figures.ts";
 import { buildText } from "../lines/build-text.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
+import type { ActionLine } from "../lines/line.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
+import { actionsIn } from "../sheet/actions.ts";
 
 export interface LayoutRow {
   /** From 1, in the order of coming off. */
@@ -59,7 +61,13 @@ export function layoutOf(
   const { layoutSheet: words } = options.wording;
   const { context, strip } = lines,
     { model, procedure } = performance,
-    actions = strip.flatMap((group) => group.lines).filter((line) => line.is === "action");
+    linesOfAct = new Map<number, ActionLine[]>();
+  for (const line of actionsIn(strip))
+    for (const of of line.of) {
+      const had = linesOfAct.get(of);
+      if (had) had.push(line);
+      else linesOfAct.set(of, [line]);
+    }
   const rows: LayoutRow[] = [];
   performance.strip.forEach(({ act, around, from, to }, i) => {
     for (const event of performance.events.slice(from, to)) {
@@ -69,9 +77,8 @@ export function layoutOf(
         ids = new Set(things.map((thing) => model.things[thing]?.id));
       const parts = things.flatMap((thing) => model.parts[thing] ?? []),
         mass = massOf(model, [...new Set([...things, ...along])]);
-      const line =
-        actions.find((each) => each.of.includes(i) && each.items.some(({ id }) => ids.has(id))) ??
-        actions.find((each) => each.of.includes(i));
+      const said = linesOfAct.get(i) ?? [],
+        line = said.find((each) => each.items.some(({ id }) => ids.has(id))) ?? said[0];
       const step = around.step ? stepText(context, around.step, "") : "";
       const into = act.into,
         goesTo =

@@ -3,7 +3,7 @@
 import { fittings } from "../../bill/fittings.ts";
 import { newThings, type NewThing } from "../../bill/new-things.ts";
 import { namedThings } from "../../bill/named-things.ts";
-import type { Around, Performance, StepRun } from "../../bench/trace.ts";
+import type { Around, Performance, Performed, StepRun } from "../../bench/trace.ts";
 import type { Name } from "../../model/act.ts";
 import type { Model, Thing, ThingIndex, Tie } from "../../model/model.ts";
 import type { Units } from "./figures.ts";
@@ -14,6 +14,10 @@ export interface LineContext extends Units {
   readonly fresh: ReadonlyMap<ThingIndex, NewThing>;
   /** Things that have a line of their own on the way back: a washer among them is not told again with its screw. */
   readonly fitted: ReadonlySet<ThingIndex>;
+  /** Joints that let go when their parts do. */
+  readonly passing: readonly Tie[];
+  /** Acts of the strip that tie a tag to something. */
+  readonly tagging: readonly Performed[];
   /** Labels of the marks that the author lines up himself on the way back. */
   readonly aligned: ReadonlySet<string>;
 }
@@ -25,6 +29,8 @@ export function lineContext(performance: Performance, units: Units): LineContext
     model: performance.model,
     fresh: newThings(performance),
     fitted: new Set(fittings(performance).map(({ thing }) => thing)),
+    passing: performance.model.ties.filter(({ passing }) => passing),
+    tagging: performance.strip.filter(({ act }) => act.verb === "tag"),
     aligned: alignedByAuthor(performance),
   };
 }

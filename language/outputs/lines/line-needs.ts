@@ -110,10 +110,13 @@ export function lineNeeds({ context, strip, refit, finish }: Lines): ReadonlyMap
     for (const line of groups.flatMap((group) => group.lines)) {
       if (line.is !== "action") continue;
       const { hazards, stand, end, earlier } = askedOf(line),
-        needed = model.hazards
-          .filter(({ index }) => hazards.has(index))
-          .flatMap((hazard) => hazard.precautions.map(({ number }) => number))
-          .filter((number) => takenBy.has(number) && !stand.includes(number));
+        needed =
+          hazards.size === 0 || takenBy.size === 0
+            ? []
+            : model.hazards
+                .filter(({ index }) => hazards.has(index))
+                .flatMap((hazard) => hazard.precautions.map(({ number }) => number))
+                .filter((number) => takenBy.has(number) && !stand.includes(number));
       const lifts = isBack && end.length > 0;
       // What ends a precaution does not need it: it comes after all that does.
       const first = lifts

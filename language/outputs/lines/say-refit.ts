@@ -170,8 +170,8 @@ function jointsMet(context: LineContext, { before, after }: Fitting): Tie[] {
   if (before.lump === after.lump) return [];
   const met = (state: State, tie: Tie): boolean =>
     tie.lowers.every((low) => tie.uppers.some((up) => at(state.lump, low) === at(state.lump, up)));
-  return context.model.ties.filter(
-    (tie) => tie.passing && tie.lowers.length > 0 && tie.uppers.length > 0 && !met(before, tie) && met(after, tie),
+  return context.passing.filter(
+    (tie) => tie.lowers.length > 0 && tie.uppers.length > 0 && !met(before, tie) && met(after, tie),
   );
 }
 
@@ -245,8 +245,8 @@ function tagDetails(context: LineContext, things: readonly ThingIndex[]): Detail
 
 /** Labels that were tied to a thing in the strip. */
 function tagsOf(context: LineContext, thing: ThingIndex): string {
-  return context.performance.strip
-    .filter(({ act, things }) => act.verb === "tag" && things.includes(thing))
+  return context.tagging
+    .filter(({ things }) => things.includes(thing))
     .flatMap(({ act, around }) => {
       // As many tags as names: each has its own.
       if (act.names.length < 2 || act.names.length !== act.labels.length) return act.labels;

@@ -208,14 +208,11 @@ function howOff(context: LineContext, part: Part, events: readonly Event[]): str
     event = eventOf(part, events),
     moved = event?.moved ?? [part.index];
   if (part.fitsBy) hows.push(context.wording.kinds.jointVerb(part.fitsBy, "strip"));
-  for (const tie of context.model.ties) {
-    if (
-      !tie.passing ||
-      !tie.lowers.concat(tie.uppers).some((each) => moved.includes(each)) ||
-      tie.lowers.concat(tie.uppers).every((each) => moved.includes(each))
-    )
-      continue;
-    if (event && ![...tie.lowers, ...tie.uppers].every((each) => lumpBefore(event, each) === event.from)) continue;
+  for (const tie of context.passing) {
+    const joins = [...tie.lowers, ...tie.uppers],
+      isMoved = (each: ThingIndex): boolean => moved.includes(each);
+    if (!joins.some(isMoved) || joins.every(isMoved)) continue;
+    if (event && !joins.every((each) => lumpBefore(event, each) === event.from)) continue;
     hows.push(tieVerb(context, tie, "strip"));
   }
   return context.wording.acts.hows([...new Set(hows)]);

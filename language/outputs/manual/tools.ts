@@ -11,7 +11,7 @@ import type { Lines } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { spannerOf, type Spanner } from "../lines/spanner.ts";
 import type { OutputOptions } from "../output.ts";
-import { wrenchFor } from "../torque-sheet/wrench.ts";
+import { wrenchesIn, wrenchFor } from "../torque-sheet/wrench.ts";
 import type { ToolRow, ToolTables, WrenchRow } from "./tool-tables.ts";
 import { linesByAct } from "./lifts.ts";
 
@@ -22,20 +22,53 @@ interface Done {
 
 /** Without the loads: a sheet that lists tools needs none. */
 export function toolsOf(all: readonly Done[], options: OutputOptions): Omit<ToolTables, "lifts"> {
-  const turned = all.flatMap(({ performance, lines }) =>
-    turnedTies(performance).map((tie) => ({ tie, context: lines.context })),
-  );
+  const each = all.map((done) => askedBy(done, options)),
+    turned = each.flatMap((asked) => asked.turned);
   return {
     spanners: spanners(turned, options),
     ...wrenches(turned, options),
-    others: others(all, options),
+    others: others(each.flatMap((asked) => asked.others)),
     wear: wear(all),
   };
 }
 
+/** What one procedure asks, each time that it does. */
+interface Asked {
+  readonly turned: readonly Turned[];
+  readonly others: readonly Other[];
+}
+
+/** A manual asks for the tools of all of its procedures, and for those of each on the sheet of its preparation. */
+const asked = new WeakMap<Lines, Asked>();
+
+function askedBy({ performance, lines }: Done, options: OutputOptions): Asked {
+  const found = asked.get(lines) ?? {
+    turned: turnedOf(performance, lines.context, options),
+    others: othersOf(performance, lines, options),
+  };
+  asked.set(lines, found);
+  return found;
+}
+
 interface Turned {
   readonly tie: Tie;
-  readonly context: LineContext;
+  readonly spanner: Spanner | undefined;
+  readonly torques: readonly { readonly says: string; readonly wrench: Tool | undefined }[];
+  /** The workshop's list has a torque wrench. */
+  readonly hasWrench: boolean;
+}
+
+function turnedOf(performance: Performance, context: LineContext, options: OutputOptions): Turned[] {
+  const list = wrenchesIn(context.model.library);
+  return turnedTies(performance).map((tie) => ({
+    tie,
+    spanner: spannerOf(tie, context),
+    torques: [
+      ...tie.torques.flatMap((torque) => (torque.value ? [torque.value] : [])),
+      ...tie.stages.filter((stage) => stage.dimension === "torque"),
+    ].map((torque) => ({ says: bothSystems(torque, options), wrench: wrenchFor(list, torque) })),
+    hasWrench: list.length > 0,
+  }));
 }
 
 /** Fasteners that the strip or the refit turns, in the order of the model. */
@@ -53,8 +86,7 @@ function turnedTies({ model, events, strip, refit, written, finish }: Performanc
 
 function spanners(turned: readonly Turned[], { wording }: OutputOptions): ToolRow[] {
   const found = new Map<string, { spanner: Spanner; for: string[] }>();
-  for (const { tie, context } of turned) {
-    const spanner = spannerOf(tie, context);
+  for (const { tie, spanner } of turned) {
     if (!spanner) continue;
     const key = `${spanner.says} ${spanner.computed}`,
       had = found.get(key);
@@ -75,25 +107,17 @@ function spanners(turned: readonly Turned[], { wording }: OutputOptions): ToolRo
 function wrenches(turned: readonly Turned[], options: OutputOptions): Pick<ToolTables, "wrenches" | "uncovered"> {
   const used = new Map<string, { tool: Tool; for: string[] }>(),
     uncovered: { torque: string; for: string }[] = [];
-  for (const { tie, context } of turned) {
-    const { library } = context.model,
-      hasWrench = [...library.tools.values()].some((tool) => tool.kind === "torque-wrench" && tool.range);
-    const torques = [
-      ...tie.torques.flatMap((torque) => (torque.value ? [torque.value] : [])),
-      ...tie.stages.filter((stage) => stage.dimension === "torque"),
-    ];
-    for (const torque of torques) {
-      const best = wrenchFor(library, torque);
-      const label = `${tie.name} (${bothSystems(torque, options)})`;
-      if (!best) {
-        if (hasWrench) uncovered.push({ torque: bothSystems(torque, options), for: tie.name });
+  for (const { tie, torques, hasWrench } of turned)
+    for (const { says, wrench } of torques) {
+      if (!wrench) {
+        if (hasWrench) uncovered.push({ torque: says, for: tie.name });
         continue;
       }
-      const had = used.get(best.id);
-      if (!had) used.set(best.id, { tool: best, for: [label] });
+      const label = `${tie.name} (${says})`,
+        had = used.get(wrench.id);
+      if (!had) used.set(wrench.id, { tool: wrench, for: [label] });
       else if (!had.for.includes(label)) had.for.push(label);
     }
-  }
   const rows = [...used.values()]
     .sort((a, b) => si(a.tool.range!).high - si(b.tool.range!).high)
     .map(({ tool, for: all }): WrenchRow => ({
@@ -112,54 +136,73 @@ function wrenches(turned: readonly Turned[], options: OutputOptions): Pick<ToolT
 /** Acts in which a part is carried, by the gear that it asks for where the line names none. */
 const carries: ReadonlySet<string> = new Set(["remove", "lift", "fit"]);
 
+interface Other {
+  readonly name: string;
+  readonly note: string;
+  /** The line that asks for it; "" where none prints the act. */
+  readonly line: string;
+}
+
 /** What acts and precautions name, spanners and wrenches apart; consumables stand in the bill. */
-function others(all: readonly Done[], options: OutputOptions): ToolRow[] {
-  const found = new Map<string, { name: string; note: string; for: string[] }>();
-  const add = (context: LineContext, id: string, what: string): void => {
-    const tool = context.model.library.tools.get(id);
-    if (context.model.library.consumables.has(id)) return;
-    const name = toolName(context, id),
-      note = tool
-        ? [
-            tool.range && figureText(tool.range, options),
-            tool.capacity && figureText(tool.capacity, options, "down"),
-            tool.calibration,
-            tool.about,
-          ]
-            .filter(Boolean)
-            .join(", ")
-        : "",
-      had = found.get(name);
-    if (!had) found.set(name, { name, note, for: [what] });
-    else if (!had.for.includes(what)) had.for.push(what);
+function othersOf(performance: Performance, lines: Lines, options: OutputOptions): Other[] {
+  const { context } = lines,
+    { model } = context,
+    { tools, consumables } = model.library,
+    found: Other[] = [],
+    notes = new Map<string, string>();
+  const add = (id: string, line: string): void => {
+    if (consumables.has(id)) return;
+    const note = notes.get(id) ?? noteOf(tools.get(id), options);
+    notes.set(id, note);
+    found.push({ name: toolName(context, id), note, line });
   };
-  for (const { performance, lines } of all) {
-    const { context } = lines;
-    const [inStrip, inRefit, inFinish] = [lines.strip, lines.refit, lines.finish].map(linesByAct) as [
-      ReadonlyMap<number, ActionLine>,
-      ReadonlyMap<number, ActionLine>,
-      ReadonlyMap<number, ActionLine>,
-    ];
-    const label = (of: number, labels: ReadonlyMap<number, ActionLine>): string => labels.get(of)?.id ?? "";
-    performance.strip.forEach(({ act, things }, i) => {
-      for (const tool of carries.has(act.verb) ? gearOf(context.model, act, things) : act.tools)
-        add(context, tool.text, label(i, inStrip));
-      if (act.into?.kind === "container") add(context, act.into.label, label(i, inStrip));
-      for (const thing of things) {
-        const hazard = context.model.things[thing],
-          precaution = hazard?.is === "hazard" ? hazard.precautions.find((each) => each.kind === act.verb) : undefined;
-        for (const tool of precaution?.tools ?? []) add(context, tool.text, label(i, inStrip));
-      }
-    });
-    for (const { op } of performance.refit)
-      for (const tool of op.act?.tools ?? []) add(context, tool.text, label(op.number, inRefit));
-    performance.written.forEach(({ act, things }, i) => {
-      for (const tool of carries.has(act.verb) ? gearOf(context.model, act, things) : act.tools)
-        add(context, tool.text, label(i, inRefit));
-    });
-    performance.finish.forEach(({ act }, i) => {
-      for (const tool of act.tools) add(context, tool.text, label(i, inFinish));
-    });
+  const [inStrip, inRefit, inFinish] = [lines.strip, lines.refit, lines.finish].map(linesByAct) as [
+    ReadonlyMap<number, ActionLine>,
+    ReadonlyMap<number, ActionLine>,
+    ReadonlyMap<number, ActionLine>,
+  ];
+  const label = (of: number, labels: ReadonlyMap<number, ActionLine>): string => labels.get(of)?.id ?? "";
+  performance.strip.forEach(({ act, things }, i) => {
+    for (const tool of carries.has(act.verb) ? gearOf(model, act, things) : act.tools)
+      add(tool.text, label(i, inStrip));
+    if (act.into?.kind === "container") add(act.into.label, label(i, inStrip));
+    for (const thing of things) {
+      const hazard = model.things[thing],
+        precaution = hazard?.is === "hazard" ? hazard.precautions.find((each) => each.kind === act.verb) : undefined;
+      for (const tool of precaution?.tools ?? []) add(tool.text, label(i, inStrip));
+    }
+  });
+  for (const { op } of performance.refit)
+    for (const tool of op.act?.tools ?? []) add(tool.text, label(op.number, inRefit));
+  performance.written.forEach(({ act, things }, i) => {
+    for (const tool of carries.has(act.verb) ? gearOf(model, act, things) : act.tools)
+      add(tool.text, label(i, inRefit));
+  });
+  performance.finish.forEach(({ act }, i) => {
+    for (const tool of act.tools) add(tool.text, label(i, inFinish));
+  });
+  return found;
+}
+
+const noteOf = (tool: Tool | undefined, options: OutputOptions): string =>
+  tool
+    ? [
+        tool.range && figureText(tool.range, options),
+        tool.capacity && figureText(tool.capacity, options, "down"),
+        tool.calibration,
+        tool.about,
+      ]
+        .filter(Boolean)
+        .join(", ")
+    : "";
+
+/** By its name, with the lines that ask for it. */
+function others(all: readonly Other[]): ToolRow[] {
+  const found = new Map<string, { name: string; note: string; for: string[] }>();
+  for (const { name, note, line } of all) {
+    const had = found.get(name);
+    if (!had) found.set(name, { name, note, for: [line] });
+    else if (!had.for.includes(line)) had.for.push(line);
   }
   return [...found.values()].map((row) => ({ ...row, for: row.for.filter(Boolean) }));
 }

@@ -16,7 +16,7 @@ import { torqueOf } from "../lines/torque.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 import { figureData } from "../torque-data.ts";
 import { turnsOf } from "../draw/places.ts";
-import { wrenchFor } from "./wrench.ts";
+import { wrenchesIn, wrenchFor, type Wrench } from "./wrench.ts";
 
 export interface TorqueRow {
   readonly line: string;
@@ -73,6 +73,7 @@ export function torqueSheetOf(
 ): TorqueSheetData["procedures"][number] {
   const { context, refit, finish } = lines,
     { model, procedure } = performance,
+    wrenches = wrenchesIn(model.library),
     ties = new Map(model.ties.map((tie) => [tie.id, tie]));
   return {
     id: procedure.id,
@@ -86,28 +87,35 @@ export function torqueSheetOf(
           ? []
           : line.items.flatMap(({ id, count }) => {
               const tie = ties.get(id);
-              return tie ? [rowOf(context, tie, line, group.title, count)] : [];
+              return tie ? [rowOf(context, wrenches, tie, line, group.title, count)] : [];
             }),
       ),
     ),
   };
 }
 
-function rowOf(context: LineContext, tie: Tie, line: ActionLine, step: string, count: number | undefined): TorqueRow {
+function rowOf(
+  context: LineContext,
+  list: readonly Wrench[],
+  tie: Tie,
+  line: ActionLine,
+  step: string,
+  count: number | undefined,
+): TorqueRow {
   const { torqueSheet: words } = context.wording,
     values = valuesOf(tie, context),
     whole = count === undefined || count >= tie.count;
   const torques = [
-      ...tie.torques.flatMap(({ value }) => value ?? []),
-      ...tie.stages.filter(({ dimension }) => dimension === "torque"),
-    ],
-    { library } = context.model;
-  const wrenches = library.tools.values().some(({ kind, range }) => kind === "torque-wrench" && range)
-    ? torques.map((torque) => {
-        const wrench = wrenchFor(library, torque);
-        return wrench ? [wrench.name || wrench.id, figureText(wrench.range!, context)].join(", ") : words.noWrench;
-      })
-    : [];
+    ...tie.torques.flatMap(({ value }) => value ?? []),
+    ...tie.stages.filter(({ dimension }) => dimension === "torque"),
+  ];
+  const wrenches =
+    list.length > 0
+      ? torques.map((torque) => {
+          const wrench = wrenchFor(list, torque);
+          return wrench ? [wrench.name || wrench.id, figureText(wrench.range!, context)].join(", ") : words.noWrench;
+        })
+      : [];
   const fresh = context.fresh.get(tie.index)?.grade;
   return {
     line: line.id,

@@ -37,7 +37,8 @@ export function readText(path: string): ReturnType<World["read"]> {
     bytes = readFileSync(path);
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
-    if (code === "ENOENT" || code === "ENOTDIR") return { problem: "missing" };
+    if (code === "ENOENT" || code === "ENOTDIR")
+      return isPattern(path) ? { problem: "unreadable", says: "no file matches this pattern" } : { problem: "missing" };
     return {
       problem: "unreadable",
       says:
@@ -50,6 +51,9 @@ export function readText(path: string): ReturnType<World["read"]> {
   }
   return decode(bytes);
 }
+
+/** Written for several files at once. One of that very name is read as it is. */
+const isPattern = (path: string): boolean => /[*?[{]/.test(path);
 
 const utf8 = new TextDecoder("utf-8", { fatal: true });
 
@@ -147,7 +151,7 @@ export function findFiles(given: readonly string[], cwd: string, ending = ".stri
       for (const file of inside) found.add(slashes(file));
       continue;
     }
-    const matched = /[*?[{]/.test(one)
+    const matched = isPattern(one)
       ? globSync(one, { cwd, exclude: (name) => skipped.has(basename(name)) }).filter((m) => m.endsWith(ending))
       : [];
     if (matched.length === 0) {

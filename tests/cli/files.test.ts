@@ -82,6 +82,7 @@ test("a missing file is named, the others are still checked", async () => {
   ]);
   expect(status).toBe(2);
   expect(out).toContain("gone.strip: error cannot be read: there is no such file");
+  expect(out).toContain("none/*.strip: error cannot be read: no file matches this pattern");
   expect(out).toContain("still-held");
 });
 

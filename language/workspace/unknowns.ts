@@ -29,5 +29,15 @@ export function unknownsOfModel(model: Model): string[] {
     "the torque against thread and wrench",
     names(fasteners.filter((tie) => tie.torques.length === 0 && tie.stages.length === 0)),
   );
+  // A charge is waited for by the longest of three times, two of which are reckoned from these.
+  const charged = model.hazards.filter(
+    ({ source, figures }) => source === "capacitor" || figures.has("capacitance") || figures.has("bleeder"),
+  );
+  for (const word of ["voltage", "capacitance", "bleeder"])
+    say(
+      word,
+      "the wait for the charge",
+      charged.filter(({ figures }) => !figures.has(word)).map(({ name }) => name),
+    );
   return lines;
 }

@@ -90,6 +90,22 @@ test("--unknowns lists what nobody gave, and is no finding", async () => {
   expect(out).toMatch(/Box: thread size not given for 1: Lid screws/);
 });
 
+test("--unknowns lists what a charge is not waited for by", async () => {
+  const charged = (figures: string): string =>
+    good.replace(
+      "  fastener",
+      `  hazard bus electrical danger "Bus" { on lid  source capacitor  ${figures}  precaution prove-dead "Test." }\n  fastener`,
+    );
+  const list = async (figures: string): Promise<string> =>
+    (await stripdown(folderWith({ "a.strip": charged(figures) }), ["check", "--unknowns"])).out;
+  const known = "voltage 560 V dc  capacitance 1200 uF";
+  expect(await list(known)).toContain(
+    "Box: bleeder not given for 1: Bus. It would let the tool check the wait for the charge",
+  );
+  expect(await list(`${known}  bleeder 22 kohm`)).not.toContain("the wait for the charge");
+  expect(await list("bleeder 22 kohm")).toContain("capacitance not given for 1: Bus");
+});
+
 test("as a process: results, status and a pipe that closes early", () => {
   const folder = folderWith({ "held.strip": held }),
     entry = join(process.cwd(), "language/cli/start.ts");

@@ -155,7 +155,7 @@ test("said once: then they are assumed to stand", () => {
 
 test("an item that a precaution is behind needs only those before it, and the proof asks that it is away", () => {
   const facts = `part cover "Cover"\n fastener cs screw "Cover screws" { joins cover to b }\n part board "Board" { fits b behind cover }
- hazard mains electrical danger "Mains" { on cover, board source mains voltage 230 V ac  precaution isolate "Open it." back "Close it."  precaution prove-dead behind cover "All poles." }`;
+ hazard mains electrical danger "Mains" { on cover, board source mains voltage 230 V ac  precaution isolate "Open it." back "Close it."  precaution prove-dead behind cover "All poles." with tester }`;
   expect(codes(stage(facts, "step { isolate mains undo cs remove cover prove-dead mains remove board }"))).toEqual([]);
   expect(codes(stage(facts, "step { isolate mains undo cs prove-dead mains remove cover remove board }"))).toEqual([
     "hazard/proof-out-of-reach",
@@ -167,7 +167,7 @@ test("an item that a precaution is behind needs only those before it, and the pr
 
 test("an item that a precaution is behind asks for those before it though the hazard is not on the item itself", () => {
   const facts = `part cover "Cover"\n fastener cs screw "Cover screws" { joins cover to b }\n part board "Board" { fits b behind cover }
- hazard mains electrical danger "Mains" { on board source mains voltage 230 V ac  precaution isolate "Open it." back "Close it."  precaution prove-dead behind cover "All poles." }`;
+ hazard mains electrical danger "Mains" { on board source mains voltage 230 V ac  precaution isolate "Open it." back "Close it."  precaution prove-dead behind cover "All poles." with tester }`;
   const acts = "prove-dead mains remove board";
   expect(codes(stage(facts, `step { isolate mains undo cs remove cover ${acts} }`))).toEqual([]);
   expect(codes(stage(facts, `step { undo cs remove cover isolate mains ${acts} }`))).toEqual(["hazard/not-yet"]);
@@ -260,7 +260,7 @@ test("`other` satisfies no rule of order or proof", () => {
 
 test("a wait is at least the computed one", () => {
   const of = (wait: string): string =>
-    `part x "X" { fits b }\n hazard h electrical danger "H" { on x source capacitor voltage 400 V dc capacitance 1000 uF bleeder 100 kohm  precaution discharge "Wait." wait ${wait}  precaution prove-dead "Measure." }`;
+    `part x "X" { fits b }\n hazard h electrical danger "H" { on x source capacitor voltage 400 V dc capacitance 1000 uF bleeder 100 kohm  precaution discharge "Wait." wait ${wait}  precaution prove-dead "Measure." with tester }`;
   expect(codes(stage(of("1 min"), "step { discharge h prove-dead h remove x }"))).toEqual(["hazard/wait-too-short"]);
   expect(codes(stage(of("30 min"), "step { discharge h prove-dead h remove x }"))).toEqual([]);
 });
@@ -271,9 +271,27 @@ test("a proof ends with restore, and all its precautions lapse", () => {
   ]);
 });
 
+test("what the way back has taken away is not restored once more, and not printed as taken away twice", () => {
+  const text = stage(
+      start,
+      `step { isolate start lock-out start try-start start ${off} } finish { restore start test "Runs" }`,
+    ),
+    found = check(text).findings.filter(({ code }) => code === "hazard/lapsed");
+  expect(found.map(({ severity, says }) => [severity, says])).toEqual([
+    [
+      "hint",
+      "Nothing stands against Fan can start any more: the way back has taken it away, so there is nothing to restore",
+    ],
+  ]);
+  const again = "isolate start lock-out start try-start start restore start";
+  expect(check(text.replace("restore start", again)).findings.filter(({ code }) => code === "hazard/lapsed")).toEqual(
+    [],
+  );
+});
+
 test("a proof ends when a generator is turned", () => {
   const facts = `part rotor "Rotor" { fits b }\n part lead cable "Lead"\n fastener ls screw "Lead screws" { joins lead to b }
- hazard feed electrical danger "Feeds its leads" { on ls, rotor source generator voltage 300 V ac  precaution block "Brake on." back "Brake off."  precaution prove-dead "Measure." }`;
+ hazard feed electrical danger "Feeds its leads" { on ls, rotor source generator voltage 300 V ac  precaution block "Brake on." back "Brake off."  precaution prove-dead "Measure." with tester }`;
   expect(codes(stage(facts, "step { block feed prove-dead feed undo ls remove lead remove rotor }"))).toEqual([]);
   expect(
     codes(stage(facts, "step { block feed prove-dead feed rotate rotor undo ls remove lead remove rotor }")),

@@ -2,6 +2,7 @@
 
 import { renewedTogether } from "../../bench/renewed-sets.ts";
 import { openedInPassing } from "../../bench/filler.ts";
+import { at } from "../../bench/vector.ts";
 import type { Doing, LineDraft } from "./draft.ts";
 import { action } from "./draft.ts";
 import { namedThings } from "../../bill/named-things.ts";
@@ -105,7 +106,7 @@ export function plainLines(
       return things.map((thing) =>
         action(doing, verb, acts.restore(thingOf(context, thing).name), {
           items: itemsOf(context, [thing], undefined),
-          details: backsOf(context, thing),
+          details: backsOf(context, thing, doing.before),
         }),
       );
     case "mark":
@@ -255,10 +256,11 @@ export function precautionDetails(context: LineContext, hazard: Hazard, precauti
 }
 
 /** What is done to take the standing precautions of a hazard back, the last first. */
-function backsOf(context: LineContext, thing: ThingIndex): Detail[] {
+function backsOf(context: LineContext, thing: ThingIndex, before: Doing["before"]): Detail[] {
   const hazard = thingOf(context, thing);
   if (hazard.is !== "hazard") return [];
   return [...hazard.precautions].reverse().flatMap((precaution): Detail[] => {
+    if (before && at(before.standing, precaution.number) === 0) return [];
     const back = precaution.back || context.wording.kinds.precautionBack(precaution.kind);
     return back ? [{ sort: "how", says: back }] : [];
   });

@@ -8,13 +8,16 @@ import consumablePackUnknown from "./consumable/pack-unknown.ts";
 import fastenerDriveMismatch from "./fastener/drive-mismatch.ts";
 import fastenerLengthImplausible from "./fastener/length-implausible.ts";
 import fastenerOneTimeReused from "./fastener/one-time-reused.ts";
+import fastenerSequencePattern from "./fastener/sequence-pattern.ts";
 import fastenerSizeNotListed from "./fastener/size-not-listed.ts";
 import fastenerStrengthUnknown from "./fastener/strength-unknown.ts";
 import fastenerTorqueMissing from "./fastener/torque-missing.ts";
 import fastenerTorqueNotInTable from "./fastener/torque-not-in-table.ts";
 import fastenerTorqueOverYield from "./fastener/torque-over-yield.ts";
 import fastenerTorqueTooLow from "./fastener/torque-too-low.ts";
+import figureHeatLimit from "./figure/heat-limit.ts";
 import figureImplausible from "./figure/implausible.ts";
+import figureOutOfScale from "./figure/out-of-scale.ts";
 import figurePairDisagrees from "./figure/pair-disagrees.ts";
 import figureSqueeze from "./figure/squeeze.ts";
 import figureWrongDimension from "./figure/wrong-dimension.ts";
@@ -24,6 +27,7 @@ import hazardLapsed from "./hazard/lapsed.ts";
 import hazardNeverTouched from "./hazard/never-touched.ts";
 import hazardNoPrecaution from "./hazard/no-precaution.ts";
 import hazardNoProof from "./hazard/no-proof.ts";
+import hazardNoTester from "./hazard/no-tester.ts";
 import hazardNotRecovered from "./hazard/not-recovered.ts";
 import hazardNotYet from "./hazard/not-yet.ts";
 import hazardOnMissing from "./hazard/on-missing.ts";
@@ -147,13 +151,16 @@ export const checks: readonly Check[] = [
   fastenerDriveMismatch,
   fastenerLengthImplausible,
   fastenerOneTimeReused,
+  fastenerSequencePattern,
   fastenerSizeNotListed,
   fastenerStrengthUnknown,
   fastenerTorqueMissing,
   fastenerTorqueNotInTable,
   fastenerTorqueOverYield,
   fastenerTorqueTooLow,
+  figureHeatLimit,
   figureImplausible,
+  figureOutOfScale,
   figurePairDisagrees,
   figureSqueeze,
   figureWrongDimension,
@@ -163,6 +170,7 @@ export const checks: readonly Check[] = [
   hazardNeverTouched,
   hazardNoPrecaution,
   hazardNoProof,
+  hazardNoTester,
   hazardNotRecovered,
   hazardNotYet,
   hazardOnMissing,

@@ -144,7 +144,13 @@ export interface Tie extends ThingBase {
   readonly backOut: { readonly angle: Quantity; readonly until: string | undefined } | undefined;
   readonly passes: { readonly count: number; readonly shares: readonly number[] } | undefined;
   readonly sequence:
-    { readonly kind: string; readonly listed: readonly number[]; readonly words: string | undefined } | undefined;
+    | {
+        readonly kind: string;
+        readonly listed: readonly number[];
+        readonly words: string | undefined;
+        readonly at: Span;
+      }
+    | undefined;
   readonly pattern:
     | { readonly is: "circle"; readonly diameter: Quantity }
     | { readonly is: "rectangle"; readonly sides: readonly Quantity[] }

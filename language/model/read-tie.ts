@@ -103,15 +103,16 @@ export function readPasses(line: Line): Tie["passes"] {
 
 export function readSequence(line: Line): Tie["sequence"] {
   const c = cursorOf(line),
-    words = takeString(c);
-  if (words !== undefined) return { kind: "words", listed: [], words };
-  if (!accept(c, "listed")) return { kind: takeLabel(c) ?? "", listed: [], words: undefined };
+    words = takeString(c),
+    at = headSpan(line);
+  if (words !== undefined) return { kind: "words", listed: [], words, at };
+  if (!accept(c, "listed")) return { kind: takeLabel(c) ?? "", listed: [], words: undefined, at };
   const listed: number[] = [];
   for (let one = takeNumber(c); one !== undefined; one = takeNumber(c)) {
     listed.push(one);
     if (!accept(c, ",")) break;
   }
-  return { kind: "listed", listed, words: undefined };
+  return { kind: "listed", listed, words: undefined, at };
 }
 
 export function readPattern(line: Line): Tie["pattern"] {

@@ -13,7 +13,7 @@ const way = (facts: string, steps: string): string[] => refit(stage(facts, `step
 
 const magnets = (on: string, more = ""): string =>
   `part rotor "Rotor" { fits b }\n part pulley "Pulley" { fits rotor }\n part leads "Leads" { rests on b }\n part vice "Vice" { rests on b }\n fastener nut nut "Nut" { joins pulley to rotor }
-   hazard pm electrical danger "Magnets turn" { on ${on} ${more} source generator voltage 300 V ac precaution isolate "Open." back "Close." precaution prove-dead "Prove." }`;
+   hazard pm electrical danger "Magnets turn" { on ${on} ${more} source generator voltage 300 V ac precaution isolate "Open." back "Close." precaution prove-dead "Prove." with tester }`;
 
 test("turning a part of a generator, or what hangs together with one, ends its proof; turning anything else does not", () => {
   const after = (facts: string, turned: string): string[] =>
@@ -35,7 +35,7 @@ test("turning a part of a generator, or what hangs together with one, ends its p
 
 const guarded = (kind: string, proof: string): string =>
   `part guard guard "Guard"\n fastener gs screw "Guard screws" { count 2 joins guard to b }\n part hinge hinge "Hinge" { fits b }\n part flap guard "Flap" { fits hinge }\n part x "X" { rests on b }
-   hazard h ${kind} danger "H" { on x precaution isolate "A." back "B." precaution ${proof} "T." }`;
+   hazard h ${kind} danger "H" { on x precaution isolate "A." back "B." precaution ${proof} "T." with tester }`;
 
 test("under power every guard is on and none is aside; what is not under power asks for none", () => {
   const restored = (kind: string, proof: string, acts: string): string[] =>
@@ -90,7 +90,7 @@ test("what is thrown is on the last group of ties that is tight; one that parts 
 
 const bus = (behind: string): string =>
   `part cover "Cover"\n fastener cs screw "Cover screws" { count 2 joins cover to b }\n part board "Board" { fits b behind cover }
-   hazard mains electrical danger "Mains" { on board source mains voltage 230 V ac precaution isolate "Open it." back "Close it." precaution prove-dead behind ${behind} "All poles." }`;
+   hazard mains electrical danger "Mains" { on board source mains voltage 230 V ac precaution isolate "Open it." back "Close it." precaution prove-dead behind ${behind} "All poles." with tester }`;
 
 test("a proof is done when what it is behind is off, aside or out: not loose", () => {
   const at = (behind: string, acts: string): string[] => says(bus(behind), `isolate mains ${acts} remove board`),

@@ -203,7 +203,7 @@ test("what is put on for a while and not taken off is a finding", () => {
 });
 
 test("what is written back against a hazard or a fluid that the computed way back leaves alone is done as it is written", () => {
-  const guarded = `${lid}\n hazard h electrical danger "H" { on lid precaution isolate "A." back "B." precaution prove-dead "T." at most 12 V dc }`,
+  const guarded = `${lid}\n hazard h electrical danger "H" { on lid precaution isolate "A." back "B." precaution prove-dead "T." at most 12 V dc with tester }`,
     proved = (back: string): string =>
       stage(guarded, `step { isolate h prove-dead h undo screws remove lid refit { ${back} } }`);
   // A proof is not taken back, so that nothing but the isolation answers.

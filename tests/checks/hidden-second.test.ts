@@ -73,7 +73,8 @@ procedure own "Own" for pump {
 });
 
 test("a hazard stands in front of what the same call would have done, in each procedure that lacks the call", () => {
-  const text = `unit box "Box" {
+  const text = `tool tester "Tester"
+unit box "Box" {
   base foot
   part foot "Foot"
   part lid "Lid"
@@ -83,7 +84,7 @@ test("a hazard stands in front of what the same call would have done, in each pr
     on card
     voltage 400 V ac
     precaution isolate "Off." back "On."
-    precaution prove-dead "Read." at most 5 V ac
+    precaution prove-dead "Read." at most 5 V ac with tester
   }
 }
 procedure open "Open" for box {

@@ -59,7 +59,7 @@ test("an act that is refused is not weighed as well with what it should have lef
 
 const mains = (kind: string, act: string): string =>
   stage(
-    `part motor motor "Motor" { supply 400 V ac rests on b }\n hazard mains ${kind} danger "Mains" { on motor source mains voltage 400 V ac precaution isolate "Open it." back "Close it." precaution prove-dead "Test it." }`,
+    `part motor motor "Motor" { supply 400 V ac rests on b }\n hazard mains ${kind} danger "Mains" { on motor source mains voltage 400 V ac precaution isolate "Open it." back "Close it." precaution prove-dead "Test it." with tester }`,
     `step { ${act} mains\n prove-dead mains\n remove motor }`,
   );
 

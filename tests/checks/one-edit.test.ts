@@ -308,7 +308,7 @@ test("a hazard that is spoken of and not declared is why no hazard of its kind i
       "step {\n isolate mains\n prove-dead mains\n remove motor\n }",
       "aim motor off",
     );
-  const mainsHazard = `hazard mains electrical danger "Mains" { on motor  source mains  voltage 400 V ac  precaution isolate "Open it." back "Close it."  precaution prove-dead "Test it." }`;
+  const mainsHazard = `hazard mains electrical danger "Mains" { on motor  source mains  voltage 400 V ac  precaution isolate "Open it." back "Close it."  precaution prove-dead "Test it." with tester }`;
   expect(codes(text(mainsHazard))).toEqual([]);
   const [first, ...more] = findings(text(""));
   expect(more).toEqual([]);

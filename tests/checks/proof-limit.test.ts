@@ -62,3 +62,32 @@ test("alternating voltage is not proved gone by a direct one, nor the other way 
   expect(of("400 V ac", "at most 55 V")).toHaveLength(1);
   expect(of("400 V ac", "at most 50 V")).toEqual([]);
 });
+
+test("far above nothing is no zero: a tenth of its own figure, and 0.5 bar where a gauge can tell it", () => {
+  const at = (pressure: string, limit: string): string[] =>
+    check(
+      stage(
+        `part lid "Lid" { rests on b }\n hazard air pressure danger "Air" { ${pressure} on lid precaution vent "Open." precaution prove-zero "Gauge." at most ${limit} }`,
+        "step { remove lid }",
+        "aim none",
+      ),
+    )
+      .findings.filter(({ code }) => code === "hazard/proof-limit")
+      .map(({ severity }) => severity);
+  expect(at("pressure 80 bar", "79 bar")).toEqual(["error"]);
+  expect(at("pressure 80 bar", "8.1 bar")).toEqual(["error"]);
+  expect(at("pressure 80 bar", "2 bar")).toEqual(["question"]);
+  // 1.6 % of 80 bar is 1.28 bar (EN 837-1, class 1.6, from memory).
+  expect(at("pressure 80 bar", "1.2 bar")).toEqual([]);
+  expect(at("pressure 10 bar", "0.6 bar")).toEqual(["question"]);
+  expect(at("pressure 10 bar", "0.5 bar")).toEqual([]);
+  expect(at("", "3 bar")).toEqual(["question"]);
+  const spring = (limit: string): string[] =>
+    all(
+      `hazard s spring danger "Spring" { force 2000 N on lid precaution let-down "Screw it out." precaution prove-zero "Balance." at most ${limit} }`,
+    );
+  expect(spring("1900 N")).toEqual([
+    "Spring is proved by at most 1900 N, which lets more than a tenth of its force of 2000 N pass; the maker and local rules may ask for less",
+  ]);
+  expect(spring("100 N")).toEqual([]);
+});

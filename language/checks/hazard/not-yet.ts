@@ -14,6 +14,7 @@ export default benchCheck({
   source:
     "EN 50110-1 and ISO 14118 (order of isolating, securing, proving); the maker's and the local rules come first",
   fails: `
+    tool tester "Two-pole tester" { kind voltage-tester  range 0..1000 V }
     unit box "Box" {
       base foot
       part foot "Foot"
@@ -23,7 +24,7 @@ export default benchCheck({
         on lid-screws  source mains  voltage 400 V ac
         precaution isolate "Open the isolator."
         precaution lock-out "Lock it, tag it."
-        precaution prove-dead "Test all three phases to earth and to each other."
+        precaution prove-dead "Test all three phases to earth and to each other." with tester
       }
     }
     procedure strip "Strip" for box {
@@ -36,6 +37,7 @@ export default benchCheck({
     }
   `,
   mended: `
+    tool tester "Two-pole tester" { kind voltage-tester  range 0..1000 V }
     unit box "Box" {
       base foot
       part foot "Foot"
@@ -45,7 +47,7 @@ export default benchCheck({
         on lid-screws  source mains  voltage 400 V ac
         precaution isolate "Open the isolator."
         precaution lock-out "Lock it, tag it."
-        precaution prove-dead "Test all three phases to earth and to each other."
+        precaution prove-dead "Test all three phases to earth and to each other." with tester
       }
     }
     procedure strip "Strip" for box {

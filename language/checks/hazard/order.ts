@@ -10,6 +10,7 @@ export default benchCheck({
   why: "Isolate, lock, let the charge go, and only then prove: a proof before that proves nothing.",
   source: "EN 50110-1 (isolate, secure, prove, earth, screen); ISO 14118",
   fails: `
+    tool tester "Two-pole tester" { kind voltage-tester  range 0..1000 V }
     unit box "Box" {
       base foot
       part foot "Foot"
@@ -19,7 +20,7 @@ export default benchCheck({
         on lid-screws  source mains  voltage 400 V ac
         precaution isolate "Open the isolator."
         precaution lock-out "Lock it, tag it."
-        precaution prove-dead "Test all three phases to earth and to each other."
+        precaution prove-dead "Test all three phases to earth and to each other." with tester
       }
     }
     procedure strip "Strip" for box {
@@ -35,6 +36,7 @@ export default benchCheck({
     }
   `,
   mended: `
+    tool tester "Two-pole tester" { kind voltage-tester  range 0..1000 V }
     unit box "Box" {
       base foot
       part foot "Foot"
@@ -44,7 +46,7 @@ export default benchCheck({
         on lid-screws  source mains  voltage 400 V ac
         precaution isolate "Open the isolator."
         precaution lock-out "Lock it, tag it."
-        precaution prove-dead "Test all three phases to earth and to each other."
+        precaution prove-dead "Test all three phases to earth and to each other." with tester
       }
     }
     procedure strip "Strip" for box {

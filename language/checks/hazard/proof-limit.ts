@@ -6,6 +6,13 @@ import { check } from "../check.ts";
 
 /** Voltages above which a proof is asked about, in V; nothing is said of what lies below. */
 const mostLeft = { dc: 60, ac: 50 } as const;
+/** A gas or liquid above this counts as under pressure, Pa above the air; and the share of its range that a gauge cannot tell from nothing. */
+const mostPressure = 50_000,
+  gaugeError = 0.016;
+/** So much of the hazard's own figure is no zero. */
+const mostShare = 0.1;
+/** Kinds of figure that a `prove-zero` brings to nothing. */
+const broughtToZero: ReadonlySet<string> = new Set(["pressure", "force", "torque", "mass"]);
 
 export default check({
   code: "hazard/proof-limit",
@@ -13,7 +20,7 @@ export default check({
   severity: "error",
   why: "Whoever reads a figure inside the limit puts his hands in. A limit that the live part, the full line or the loaded spring keeps as well is no proof of anything.",
   source:
-    "60 V dc: IEC 60204-1:2016, 6.2.4; 50 V ac: IEC 60364-4-41, extra-low voltage (both from memory); the maker's and the local rules come first",
+    "60 V dc: IEC 60204-1:2016, 6.2.4; 50 V ac: IEC 60364-4-41, extra-low voltage; 0.5 bar: Directive 2014/68/EU, article 1(1); 1.6 % of a gauge: EN 837-1, class 1.6 (all from memory); a tenth of its own figure: common practice; the maker's and the local rules come first",
   fails: `
     tool tester "Two-pole tester" { range 0..1000 V }
     unit box "Box" {
@@ -49,12 +56,15 @@ export default check({
     for (const hazard of model.hazards)
       for (const precaution of hazard.precautions) {
         const why = flaw(hazard, precaution);
-        if (why !== undefined) yield { at: precaution.at, says: `${hazard.name} is proved by ${why}` };
+        if (why === undefined) continue;
+        if (typeof why === "string") yield { at: precaution.at, says: `${hazard.name} is proved by ${why}` };
+        else yield { at: precaution.at, severity: "question", says: `${hazard.name} is proved by ${why.asks}` };
       }
   },
 });
 
-function flaw(hazard: Hazard, { kind, limits }: Precaution): string | undefined {
+/** What is wrong with the limit; `asks`: what only the author can answer. */
+function flaw(hazard: Hazard, { kind, limits }: Precaution): string | { readonly asks: string } | undefined {
   if ((kind !== "prove-dead" && kind !== "prove-zero") || !limits) return undefined;
   const { value, atLeast, atMost } = limits,
     limit = atMost ?? value ?? atLeast;
@@ -80,10 +90,18 @@ function flaw(hazard: Hazard, { kind, limits }: Precaution): string | undefined 
     if (high > mostLeft[currentOf(upper) ?? (full && currentOf(full)) ?? "dc"])
       return `${written}, which lets more than ${mostLeft.dc} V dc or ${mostLeft.ac} V ac pass; the maker and local rules may ask for less`;
   }
-  return sameAsOwn(
+  const same = sameAsOwn(
     written,
     own.find(([, figure]) => high >= si(figure).low),
   );
+  if (same !== undefined || !broughtToZero.has(upper.dimension)) return same;
+  const [word, full] = own.find(([, figure]) => high > si(figure).low * mostShare) ?? [];
+  if (full)
+    return `${written}, which lets more than a tenth of its ${word} of ${full.written} pass; the maker and local rules may ask for less`;
+  const gauge = Math.max(0, ...own.map(([, figure]) => si(figure).high * gaugeError));
+  return upper.dimension === "pressure" && high > Math.max(mostPressure, gauge)
+    ? { asks: `${written}, which lets more than 0.5 bar pass; the maker and local rules may ask for less` }
+    : undefined;
 }
 
 type Figure = readonly [string, Quantity];

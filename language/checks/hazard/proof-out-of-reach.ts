@@ -9,6 +9,7 @@ export default benchCheck({
   why: "A tester cannot reach what a cover hides; a tick for a reading nobody could take is worse than none.",
   source: "common practice",
   fails: `
+    tool tester "Two-pole tester" { kind voltage-tester  range 0..1000 V }
     unit box "Box" {
       base foot
       part foot "Foot"
@@ -18,7 +19,7 @@ export default benchCheck({
       hazard bus electrical danger "Drive bus" {
         on bar  source mains  voltage 400 V ac
         precaution isolate "Open the isolator."
-        precaution prove-dead behind lid "Test at the bus bars."
+        precaution prove-dead behind lid "Test at the bus bars." with tester
       }
     }
     procedure strip "Strip" for box {
@@ -34,6 +35,7 @@ export default benchCheck({
     }
   `,
   mended: `
+    tool tester "Two-pole tester" { kind voltage-tester  range 0..1000 V }
     unit box "Box" {
       base foot
       part foot "Foot"
@@ -43,7 +45,7 @@ export default benchCheck({
       hazard bus electrical danger "Drive bus" {
         on bar  source mains  voltage 400 V ac
         precaution isolate "Open the isolator."
-        precaution prove-dead behind lid "Test at the bus bars."
+        precaution prove-dead behind lid "Test at the bus bars." with tester
       }
     }
     procedure strip "Strip" for box {

@@ -48,13 +48,25 @@ export default check({
         tool = into === undefined ? undefined : model.library.tools.get(into),
         fluid = model.things[thing];
       if (!tool?.capacity || fluid?.is !== "fluid" || !fluid.volume) continue;
-      if (tool.capacity.dimension !== "volume" || si(fluid.volume).low <= si(tool.capacity).high * (tool.count ?? 1))
-        continue;
-      yield {
-        at: act.at,
-        says: `${fluid.volume.written} of ${fluid.name} do not go into ${tool.name}, which holds ${tool.capacity.written}`,
-        because: [{ says: `${tool.name}: ${tool.capacity.written}`, at: tool.at }],
-      };
+      const one = si(tool.capacity).high,
+        count = tool.count ?? 1,
+        much = si(fluid.volume).low;
+      if (tool.capacity.dimension !== "volume" || much <= one) continue;
+      const because = [{ says: `${tool.name}: ${tool.capacity.written}`, at: tool.at }];
+      // Several that hold it together are changed under a plug that runs.
+      if (much <= one * count)
+        yield {
+          at: act.at,
+          severity: "hint",
+          says: `${fluid.volume.written} of ${fluid.name} fill ${Math.ceil(much / one)} of ${tool.name}, which are changed while it runs: a plug does not stop for that`,
+          because,
+        };
+      else
+        yield {
+          at: act.at,
+          says: `${fluid.volume.written} of ${fluid.name} do not go into ${count > 1 ? `${count} of ` : ""}${tool.name}, which holds ${tool.capacity.written}${count > 1 ? " each" : ""}`,
+          because,
+        };
     }
   },
 });

@@ -75,7 +75,7 @@ test("names of one act go on in the order in which they are written, pieces of o
 
 test("`restore` there takes away what stands, the last taken first, and the proof is nothing to take away", () => {
   const bus = (more: string): string =>
-    `part cap "Cap" { rests on b }\n hazard bus electrical danger "Bus" { on cap precaution isolate "Off." back "On." ${more} precaution prove-dead "Meter." }`;
+    `part cap "Cap" { rests on b }\n hazard bus electrical danger "Bus" { on cap precaution isolate "Off." back "On." ${more} precaution prove-dead "Meter." with tester }`;
   const away = "taking the precaution away for Bus";
   for (const [more, acts, times] of [
     ["", "", 1],

@@ -26,11 +26,13 @@ export function columns(rows: readonly (readonly number[])[], slots: readonly Sl
       return { slot, offset, up, down, both: [...up, ...down] };
     });
   });
-  const upwards = runs.toReversed();
+  const upwards = runs.toReversed(),
+    longest = Math.max(0, ...rows.map((row) => row.length)),
+    pools: Pools = { sums: new Float64Array(longest), counts: new Int32Array(longest) };
   /** Down through the rows and up again. */
   const sweep = (down: Near, up: Near): void => {
-    for (const run of runs) place(run, down, xs);
-    for (const run of upwards) place(run, up, xs);
+    for (const run of runs) place(run, down, xs, pools);
+    for (const run of upwards) place(run, up, xs, pools);
   };
   sweep("up", "down");
   sweep("up", "down");
@@ -57,24 +59,30 @@ type Run = readonly {
   readonly both: readonly number[];
 }[];
 
+/** Room for the pools of a row, taken once for all of them. */
+interface Pools {
+  readonly sums: Float64Array;
+  readonly counts: Int32Array;
+}
+
 /** Least squares under the gaps: what would overlap stands together at its common mean (pool adjacent violators). */
-function place(run: Run, by: Near, xs: number[]): void {
-  const sums: number[] = [],
-    counts: number[] = [];
+function place(run: Run, by: Near, xs: number[], { sums, counts }: Pools): void {
+  let pools = 0;
   for (const { slot, offset, [by]: near } of run) {
     let sum = 0;
     for (const each of near) sum += xs[each]!;
     sum = (near.length > 0 ? sum / near.length : xs[slot]!) - offset;
     let count = 1;
-    while (sums.length > 0 && sums[sums.length - 1]! / counts[counts.length - 1]! > sum / count) {
-      sum += sums.pop()!;
-      count += counts.pop()!;
+    while (pools > 0 && sums[pools - 1]! / counts[pools - 1]! > sum / count) {
+      pools--;
+      sum += sums[pools]!;
+      count += counts[pools]!;
     }
-    sums.push(sum);
-    counts.push(count);
+    sums[pools] = sum;
+    counts[pools++] = count;
   }
   let at = 0;
-  for (let pool = 0; pool < sums.length; pool++) {
+  for (let pool = 0; pool < pools; pool++) {
     const mean = sums[pool]! / counts[pool]!;
     for (const end = at + counts[pool]!; at < end; at++) xs[run[at]!.slot] = mean + run[at]!.offset;
   }

@@ -153,7 +153,9 @@ function brokenRows(
     rows: number[][] = [];
   for (const level of [...levels.keys()].sort((a, b) => a - b)) {
     let width = Number.POSITIVE_INFINITY;
-    for (const box of levels.get(level)!.sort((a, b) => first[a]! - first[b]! || a - b)) {
+    const boxesHere = levels.get(level)!;
+    if (boxesHere.length > 1) boxesHere.sort((a, b) => first[a]! - first[b]! || a - b);
+    for (const box of boxesHere) {
       if (width + gap + boxes[box]!.width > rowWidth) {
         rows.push([]);
         width = -gap;

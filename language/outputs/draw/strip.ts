@@ -269,8 +269,9 @@ function groupsOf(bound: readonly number[], links: readonly (readonly [number, n
     return root;
   };
   for (const [a, b] of links) {
-    const [low, high] = [rootOf(a), rootOf(b)].sort((one, other) => one - other);
-    of.set(high!, low!);
+    const one = rootOf(a),
+      other = rootOf(b);
+    of.set(Math.max(one, other), Math.min(one, other));
   }
   return [...Map.groupBy(bound, rootOf).values()];
 }

@@ -6,10 +6,9 @@ import { shown } from "../text/shown.ts";
 /** Found once for each sign of the usual scripts: tables for paper ask for every letter of every cell. */
 const found = new Float64Array(0x1100);
 
-function signWidth(sign: string): number {
-  const code = sign.codePointAt(0)!;
+function signWidth(code: number): number {
   if (code >= 0x1100) return 1.05;
-  return (found[code]! ||= measured(sign));
+  return (found[code]! ||= measured(String.fromCharCode(code)));
 }
 
 /** Widths as shares of the font's size, by classes of signs; measured on common sans-serif fonts and rounded up. */
@@ -25,7 +24,11 @@ export const textWidth = (text: string, size: number): number => widened(0, text
 
 /** A width as a share of the font's size, with these signs behind it. */
 function widened(sum: number, by: string): number {
-  for (const sign of by) sum += signWidth(sign);
+  for (let at = 0; at < by.length; at++) {
+    const code = by.codePointAt(at)!;
+    if (code > 0xffff) at++;
+    sum += signWidth(code);
+  }
   return sum;
 }
 

@@ -11,7 +11,8 @@ export interface Units {
 
 /** `0.05..0.15 mm` as `0.05 to 0.15 mm`, with the language's decimal sign. */
 const asRange = (text: string, wording: Wording): string => {
-  const match = /^(\S+?)\.\.(\S+) (.+)$/.exec(text),
+  // Hardly a figure is a range.
+  const match = text.includes("..") ? /^(\S+?)\.\.(\S+) (.+)$/.exec(text) : null,
     { number } = wording.figures;
   return number(match ? wording.acts.range(match[1]!, match[2]!, match[3]!) : text);
 };

@@ -18,7 +18,8 @@ export function isOneLine(context: LineContext, { op: a }: RefitPerformed, next:
     (a.act ?? a.event?.act) !== (b.act ?? b.event?.act)
   )
     return false;
-  return keyOf(context, a) === keyOf(context, b) && keyOf(context, a) !== "";
+  const key = keyOf(context, a);
+  return key !== "" && key === keyOf(context, b);
 }
 
 /** Some of a group right after others of it, neither with words of its own: one line again. */

@@ -6,7 +6,7 @@ import { at } from "../../bench/vector.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Act } from "../../model/act.ts";
 import type { Part, ThingIndex, Tie } from "../../model/model.ts";
-import { fastenerKinds, jointKinds, kindIn } from "../../tables/index.ts";
+import { jointKinds, kindIn } from "../../tables/index.ts";
 import { type LineContext, namesText, phrase, thingOf, tieVerb, toolName, toolsText } from "./context.ts";
 import { action, type ActionDraft, type Doing } from "./draft.ts";
 import { figureText, massText } from "./figures.ts";
@@ -14,7 +14,7 @@ import { itemsOf } from "./items.ts";
 import type { Detail, LineTorque } from "./line.ts";
 import { setsOf } from "./matched.ts";
 import { fastenerDetails, tiePhrase } from "./say-strip.ts";
-import { torqueOf } from "./torque.ts";
+import { isTurned, torqueOf } from "./torque.ts";
 
 /** How a tie is made in this line. */
 export interface Making {
@@ -85,8 +85,6 @@ const torqueDetails = (context: LineContext, torque: LineTorque, isRound: boolea
     ? [{ sort: "order" as const, says: context.wording.acts.order(torque.order.join(", "), isRound) }]
     : []),
 ];
-
-const isTurned = (tie: Tie): boolean => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned !== false;
 
 /** Of several groups in one line the torque is that of the first: a line holds only groups of one torque. */
 const sameTorque = (

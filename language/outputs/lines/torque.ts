@@ -13,7 +13,7 @@ import type { LineTorque } from "./line.ts";
  * @returns undefined for what is not turned by a tool, and for joints.
  */
 export function torqueOf(tie: Tie, count: number, units: Units, stage?: number): LineTorque | undefined {
-  if (!tie.fastener || kindIn(fastenerKinds, tie.kind)?.turned === false) return undefined;
+  if (!isTurned(tie)) return undefined;
   const { acts } = units.wording,
     shares = tie.passes?.shares ?? [];
   const order = count >= tie.count ? turnsOf(tie) : [];
@@ -22,14 +22,18 @@ export function torqueOf(tie: Tie, count: number, units: Units, stage?: number):
     passes: tie.passes
       ? acts.inPasses(tie.passes.count, shares.map((share) => shareText(share, units.wording)).join(", "))
       : "",
-    sequence:
-      tie.sequence && tie.count > 1
-        ? (tie.sequence.words ?? acts.sequence(units.wording.kinds.sequence(tie.sequence.kind)))
-        : "",
+    sequence: sequenceText(tie, units),
     order,
     rounds: stage === undefined ? Math.max(1, tie.passes?.count ?? tie.stages.length) : 1,
   };
 }
+
+/** By a tool. */
+export const isTurned = (tie: Tie): boolean => tie.fastener && kindIn(fastenerKinds, tie.kind)?.turned !== false;
+
+/** In which order several are tightened; "" where nothing is said of it. */
+export const sequenceText = ({ sequence, count }: Tie, { wording }: Units): string =>
+  sequence && count > 1 ? (sequence.words ?? wording.acts.sequence(wording.kinds.sequence(sequence.kind))) : "";
 
 /** Torque, stages and back-out in one phrase. */
 export function torqueText(tie: Tie, units: Units, stage?: number): string {

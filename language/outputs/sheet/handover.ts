@@ -17,15 +17,15 @@ export const handoverKind: SheetKind = {
   note: ({ wording }) => wording.benchSheets.handover.note,
   make: ({ performance, lines, options, inManual }) => {
     const { handover } = options.wording.benchSheets;
-    const lies = placesIn(lines);
+    const tell = tellerOf(performance, placesIn(lines));
     let before: Growing = { off: [], standing: [] };
     return {
       tables: lines.strip.map((group): SheetTable => {
         const acts = actionsIn([group]).flatMap(({ of }) => of),
           state = performance.strip[Math.max(...acts, -1)]?.after ?? performance.start,
           now: Growing = {
-            off: offAt(state, performance, lies),
-            standing: standingAt(state, performance, options),
+            off: offAt(state, performance, tell),
+            standing: standingAt(state, performance, tell, options),
           };
         const told: Growing = inManual === true ? before : { off: [], standing: [] };
         before = now;
@@ -59,7 +59,7 @@ interface Growing {
   readonly standing: readonly Told[];
 }
 
-/** A name, and what it is told with: where the thing lies, or what a precaution is against. */
+/** A name, and what it is told with: where the thing lies, or what a precaution is against. Alike ones of a procedure are one and the same. */
 interface Told {
   readonly name: string;
   readonly at: string;
@@ -71,11 +71,9 @@ function sinceBefore(
   before: readonly Told[],
   { asBefore, lies }: Made["options"]["wording"]["benchSheets"]["handover"],
 ): string {
-  const key = ({ name, at }: Told): string => `${name}\n${at}`,
-    had = new Set(before.map(key)),
-    has = new Set(now.map(key)),
-    still = before.length > 0 && had.isSubsetOf(has),
-    fresh = still ? now.filter((each) => !had.has(key(each))) : now;
+  const had = new Set(before),
+    still = before.length > 0 && had.isSubsetOf(new Set(now)),
+    fresh = still ? now.filter((each) => !had.has(each)) : now;
   // What lies in one place, or is against one thing, is told together: thirty names of one tray say it once.
   const groups = [...Map.groupBy(fresh, (each) => each.at)].map(([where, all]) =>
     lies(all.map(({ name }) => name).join(", "), where),
@@ -83,10 +81,27 @@ function sinceBefore(
   return [...(still ? [asBefore] : []), ...groups].join("; ");
 }
 
-const standingAt = (s: State, { model }: Performance, { wording: { kinds } }: Made["options"]): Told[] =>
+const standingAt = (s: State, { model }: Performance, tell: Teller, { wording: { kinds } }: Made["options"]): Told[] =>
   model.precautions
     .filter(({ number }) => at(s.standing, number) !== 0)
-    .map(({ kind, hazard }) => ({ name: kinds.precautionShort(kind), at: model.things[hazard]!.name }));
+    .map(({ kind, hazard }) => tell.alike(kinds.precautionShort(kind), model.things[hazard]!.name));
+
+interface Teller {
+  readonly alike: (name: string, at: string) => Told;
+  /** By the index of a part or a fastener: with where its line puts it. */
+  readonly things: readonly Told[];
+}
+
+function tellerOf({ model }: Performance, lies: ReadonlyMap<string, string>): Teller {
+  const found = new Map<string, Told>();
+  const alike = (name: string, at: string): Told => {
+    const key = `${name}\n${at}`,
+      told = found.get(key) ?? { name, at };
+    found.set(key, told);
+    return told;
+  };
+  return { alike, things: model.things.map(({ name, id }) => alike(name, lies.get(id) ?? "")) };
+}
 
 /** Where the lines put things, by id. */
 function placesIn({ strip }: Lines): ReadonlyMap<string, string> {
@@ -99,11 +114,11 @@ function placesIn({ strip }: Lines): ReadonlyMap<string, string> {
 }
 
 /** What is off, each with where its line put it. */
-function offAt(s: State, { model }: Performance, lies: ReadonlyMap<string, string>): Told[] {
+function offAt(s: State, { model }: Performance, { things }: Teller): Told[] {
   return [
     ...model.parts.filter((part) => lumpOf(s, part.index) !== ON_BASE),
     ...model.ties.filter((tie) => tie.fastener && isOut(model, s, tie.index)),
-  ].map(({ name, id }) => ({ name, at: lies.get(id) ?? "" }));
+  ].map(({ index }) => things[index]!);
 }
 
 /** @param told what the table before this one says; empty where it stands alone. */

@@ -12,7 +12,7 @@ import { buildText } from "../lines/build-text.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { spannerOf } from "../lines/spanner.ts";
-import { torqueOf } from "../lines/torque.ts";
+import { isTurned, sequenceText } from "../lines/torque.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 import { figureData } from "../torque-data.ts";
 import { turnsOf } from "../draw/places.ts";
@@ -128,7 +128,7 @@ function rowOf(
     metric: values.map(({ metric }) => metric),
     us: values.map(({ us }) => us),
     passes: passesOf(tie, context),
-    sequence: torqueOf(tie, count ?? tie.count, context)?.sequence ?? "",
+    sequence: isTurned(tie) ? sequenceText(tie, context) : "",
     order: whole ? turnsOf(tie) : [],
     tool: spannerOf(tie, context)?.says ?? "",
     wrenches: [...new Set(wrenches)],

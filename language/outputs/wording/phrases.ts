@@ -5,7 +5,8 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** A sentence of ours: capital and full stop. */
-export const sentence = (text: string): string => (/[.!?:]$/.test(text) ? capital(text) : `${capital(text)}.`);
+export const sentence = (text: string): string =>
+  text !== "" && ".!?:".includes(text[text.length - 1]!) ? capital(text) : `${capital(text)}.`;
 
 /** `text` behind `before`, or nothing where there is none. */
 export const ifAny = (before: string, text: string | undefined): string => (text ? `${before}${text}` : "");

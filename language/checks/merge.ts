@@ -121,6 +121,8 @@ const figureCodes = [
 const causes: readonly { readonly leads: readonly string[]; readonly follows: readonly string[] }[] = [
   { leads: figureCodes, follows: figureCodes },
   { leads: ["sequence/still-held", "sequence/blocked"], follows: ["lift/over-guideline", "refit/impossible"] },
+  // What is done twice by one line is listed twice there.
+  { leads: ["sequence/already-undone", "sequence/repeat"], follows: ["names/listed-twice"] },
   // One aim, not reached.
   { leads: ["removal/missing"], follows: ["removal/never-undone"] },
 ];

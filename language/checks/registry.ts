@@ -55,6 +55,7 @@ import namesImportCycle from "./names/import-cycle.ts";
 import namesImportMissing from "./names/import-missing.ts";
 import namesImportOutside from "./names/import-outside.ts";
 import namesLikeCycle from "./names/like-cycle.ts";
+import namesListedTwice from "./names/listed-twice.ts";
 import namesMisspelt from "./names/misspelt.ts";
 import namesNeverHolds from "./names/never-holds.ts";
 import namesPartUnattached from "./names/part-unattached.ts";
@@ -198,6 +199,7 @@ export const checks: readonly Check[] = [
   namesImportMissing,
   namesImportOutside,
   namesLikeCycle,
+  namesListedTwice,
   namesMisspelt,
   namesNeverHolds,
   namesPartUnattached,

@@ -1,0 +1,68 @@
+// One name twice in one list: it means nothing, and mostly another name was meant.
+
+import { check } from "../check.ts";
+import { itemsOf } from "../items-of.ts";
+
+export default check({
+  code: "names/listed-twice",
+  title: "The same name twice in one list",
+  severity: "warning",
+  why: "The second one does nothing. Where it was written for another name, that thing is left in, unmarked or uncleaned, and the line looks as if it were not.",
+  source: "common practice",
+  fails: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid" { rests on foot }
+      part hood "Hood" { rests on foot }
+    }
+    procedure look "Look" for box {
+      aim none
+      step "Clean" {
+        clean lid, lid
+    #              ^^^ lid stands twice in this list
+      }
+    }
+  `,
+  mended: `
+    unit box "Box" {
+      base foot
+      part foot "Foot"
+      part lid "Lid" { rests on foot }
+      part hood "Hood" { rests on foot }
+    }
+    procedure look "Look" for box {
+      aim none
+      step "Clean" {
+        clean lid, hood
+      }
+    }
+  `,
+  *file(file) {
+    const { tokens } = file.tree.scan;
+    for (const item of itemsOf(file)) {
+      const { arguments: given } = item;
+      if (given.length < 2 || !item.entry || item.broken) continue;
+      // What is parted by commas is one list.
+      let from = 0;
+      for (let i = 1; i < given.length; i++) {
+        const { first, last } = given[i]!;
+        if (tokens[first - 1]!.text !== ",") {
+          from = i;
+          continue;
+        }
+        const { text, startOffset, endOffset } = tokens[first]!;
+        // Figures may stand twice, and so may the places of a pattern.
+        if (first !== last || !/^\p{L}/u.test(text)) continue;
+        for (let k = from; k < i; k++) {
+          if (given[k]!.first !== given[k]!.last || tokens[given[k]!.first]!.text !== text) continue;
+          yield {
+            at: { file: file.path, start: startOffset, end: endOffset! + 1 },
+            says: `${text} stands twice in this list`,
+          };
+          break;
+        }
+      }
+    }
+  },
+});

@@ -42,7 +42,8 @@ export default check({
     const { tokens } = file.tree.scan;
     for (const item of itemsOf(file)) {
       const { arguments: given } = item;
-      if (given.length < 2 || !item.entry || item.broken) continue;
+      // A path may end where it began.
+      if (given.length < 2 || !item.entry || item.broken || item.entry.word === "path") continue;
       // What is parted by commas is one list.
       let from = 0;
       for (let i = 1; i < given.length; i++) {

@@ -2,6 +2,8 @@
 
 import { agreed } from "./agreement.ts";
 import { gravestFirst } from "./gravest-first.ts";
+import { allowedIn } from "./allow.ts";
+import { hiddenByAllow } from "./allowed-once.ts";
 import { unreadIn } from "./read-whole.ts";
 import type { Performance, Problem, Reason } from "../bench/trace.ts";
 import { declaredProblems } from "../bench/declared.ts";
@@ -169,7 +171,8 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
   const found: Raw[] = [],
     bench = benchContext(table, context, performance.model);
   const { left, callOf } = doubtsOf(context);
-  for (const problem of performance.problems) {
+  const { files } = context.project;
+  for (const problem of [...performance.problems, ...hiddenByAllow(performance, allowedIn(files))]) {
     const doubtless = left(problem, performance),
       certain = doubtless && withoutRings(doubtless, performance.model, context.settings),
       remains = certain && gravestFirst(certain, performance.model);

@@ -43,13 +43,12 @@ export function frontSections(document: ManualDocument, layout: Layout): Section
     { name: "use", title: titles.use, blocks: use(layout) },
     { name: "safety", title: titles.safety, page: true, blocks: safety(document, layout) },
     { name: "works", title: titles.works, blocks: works(document, layout) },
-    { name: "tools", title: titles.tools, page: true, blocks: tools(document, layout) },
+    { name: "tools", title: titles.tools, blocks: tools(document, layout) },
     { name: "bill", title: titles.bill, blocks: bill(document, layout) },
     ...tables(document, layout),
     {
       name: "diagram",
       title: more.diagram,
-      page: true,
       blocks: when(
         document.diagrams.length > 0,
         par(words(wording.draw.stripAbout), "lead"),
@@ -193,7 +192,7 @@ function bill({ bill: rows, units }: ManualDocument, { options, room }: Layout):
     },
   ];
   return [
-    par(words(said.forUnits(units))),
+    par(words(said.forUnits(units)), "lead"),
     ...(["certain", "worn"] as const).flatMap((grade) => {
       const mine = rows.filter((row) => row.grade === grade);
       return mine.length > 0 ? [table(said.grades[grade], columns, mine, room.width)] : [];

@@ -137,7 +137,7 @@ export function sheetTableBlocks(
 
 /** All tables of a sheet, with what is said before them. */
 export const sheetBlocks = ({ notes, tables }: Pick<SheetOf, "notes" | "tables">, room: Room): readonly Block[] => [
-  ...notes.map((note) => par(words(note))),
+  ...notes.map((note) => par(words(note), ...(tables.length > 0 ? (["lead"] as const) : []))),
   ...tables.flatMap((each, i) => sheetTableBlocks(each, tables.length > 1, room, i > 0)),
 ];
 

@@ -34,7 +34,17 @@ export const template = String.raw`
   narrow: (x: 12mm, top: 16mm, bottom: 14mm),
   "none": 0mm,
 )
-#let one-line(body) = block(width: 100%, height: 1.2em, clip: true, body)
+// A running head has one line: what is too long for it loses its last words, and says so.
+#let plain-of(c) = {
+  if type(c) == str { c } else if c.has("text") { c.text } else if c.has("children") { c.children.map(plain-of).join("") } else if c.has("body") { plain-of(c.body) } else if c == [ ] { " " }
+}
+#let shortened(body, room) = {
+  if measure(body).width <= room { return body }
+  let words = plain-of(body).split(" ")
+  while words.len() > 1 and measure(words.join(" ") + " \u{2026}").width > room { let _ = words.pop() }
+  words.join(" ") + " \u{2026}"
+}
+#let one-line(body, at: left) = layout(size => block(width: 100%, height: 1.2em, clip: true, align(at, shortened(body, size.width))))
 #let plain = m.page.margin == "none"
 #set page(
   width: m.page.width * 1mm,
@@ -49,11 +59,11 @@ export const template = String.raw`
       grid(
         columns: (1fr, auto, 1fr),
         column-gutter: 8pt,
-        one-line(soft(m.title)),
+        one-line(m.title),
         strong(m.draftMark),
-        one-line(align(right, if m.contents != "" and begun.len() > 0 { begun.last().last() } else { soft(m.subtitle) })),
+        one-line(at: right, if m.contents != "" and begun.len() > 0 { begun.last().last() } else { m.subtitle }),
       )
-      v(-0.5em)
+      v(-0.3em)
       line(length: 100%, stroke: 0.5pt)
     } else { align(center, strong(m.draftMark)) }
   } },
@@ -170,9 +180,11 @@ export const template = String.raw`
   figure(kind: image, supplement: none, pic, alt: b.alt, caption: w(b.caption))
 }
 
+// A short fact goes whole to the next line.
+#let beside(s) = if type(s) == str and s.len() < 40 { box(s) } else { w(s) }
 #let action(r) = block(width: 100%, breakable: r.high, {
   par([#w(r.says)#metadata(none)#label(r.id)])
-  if r.side.len() > 0 { par(r.side.map(s => w(s)).join(h(1.4em))) }
+  if r.side.len() > 0 { par(r.side.map(beside).join(h(1.4em))) }
   for u in r.under { par(text(9.5pt, w(u))) }
   blanks(r.blanks)
   if "drawing" in r { drawing(r.drawing) }
@@ -185,7 +197,8 @@ export const template = String.raw`
 
 // Rows that a page's end may not part, the first two and the last two, hang on a cell of no width that spans both.
 #let listing(b) = {
-  let row-of(r) = r.map(c => if c.len() == 0 { v(0.9em) } else { w(c) })
+  // What is signed has the height that a hand needs.
+  let row-of(r) = r.map(c => if c.len() == 0 { v(0.9em) } else if type(c) == str and c.starts-with("____") { v(1.7em) } else { w(c) })
   let count = b.rows.len()
   let ties = not b.whole and not b.high and count > 3
   let tie = table.cell(rowspan: 2, breakable: false, inset: 0pt, stroke: none)[]
@@ -209,6 +222,8 @@ export const template = String.raw`
 
 // Down a page's first column, then its second: a name is looked up page by page.
 #let index-of(b) = columns(2, gutter: 8mm, for r in b.rows {
+  set text(9pt)
+  set par(spacing: 0.6em)
   par(hanging-indent: 1em, {
     w(r.name); h(0.6em)
     r.lines.map(l => link(label(l.id), l.line)).join(", ")
@@ -216,8 +231,8 @@ export const template = String.raw`
 })
 
 #let places(b) = grid(
-  columns: (1fr,) * 4, gutter: 3mm,
-  ..b.boxes.map(p => block(breakable: false, width: 100%, height: auto, stroke: 1.2pt, radius: 3pt, inset: 6pt, {
+  columns: (1fr,) * 4, gutter: 3mm, inset: 6pt,
+  ..b.boxes.map(p => grid.cell(breakable: false, stroke: 1.2pt, {
     par({ text(18pt, strong(p.number)); h(6pt); strong(w(p.name)) })
     for f in p.facts { par(text(8.5pt, w(f))) }
     v(8mm)
@@ -259,7 +274,7 @@ export const template = String.raw`
     else if look == "lead" { block(sticky: true, par(w(b.says))) }
     else { par(w(b.says)) }
   }
-  else if b.is == "list" { list(..b.items.map(i => w(i))) }
+  else if b.is == "list" { block(breakable: b.items.len() > 6, list(..b.items.map(i => w(i)))) }
   else if b.is == "facts" { terms(hanging-indent: 0pt, separator: m.colon + [ ], ..b.rows.map(((l, v)) => terms.item(w(l), w(v)))) }
   else if b.is == "table" { listing(b) }
   else if b.is == "panel" { panel(b) }

@@ -1,8 +1,8 @@
 // Texts for paper: what acts on its surroundings is shown by its number, what is wider than its place may break inside.
 
 import { shownOnOneLine } from "../text/shown.ts";
-import { textWidth } from "../draw/text-box.ts";
 import type { Run, Words } from "./print.ts";
+import { printedWidth } from "./sign-widths.ts";
 
 /** Signs after which a long word is cut anyway. */
 const longest = 28;
@@ -22,10 +22,11 @@ export function words(text: string, most: number | ((word: string) => boolean) =
   const plain = unparted(shownOnOneLine(text)),
     isWide = typeof most === "number" ? (word: string): boolean => word.length > most && [...word].length > most : most;
   if (!plain.split(" ").some(isWide)) return plain;
-  // A wide word that has a hyphen, also one that shows at a line's end alone, breaks there before it breaks anywhere.
+  // A wide word that has a hyphen, also one that shows at a line's end alone, breaks there before it breaks anywhere; a path behind a
+  // folder.
   const pieces = plain
     .split(/( )/)
-    .flatMap((piece) => (isWide(piece) ? piece.split(/(?<=\p{L}[-\u00ad])(?=\p{L})/u) : [piece]));
+    .flatMap((piece) => (isWide(piece) ? piece.split(/(?<=\p{L}[-\u00ad])(?=\p{L})|(?<=\/)(?=\w)/u) : [piece]));
   return pieces.reduce<Run[]>((runs, piece) => {
     const cut = isWide(piece),
       last = runs.at(-1);
@@ -47,8 +48,8 @@ export function joined(...texts: readonly (Words | false | undefined)[]): Words 
 export const runsOf = (text: Words): readonly Run[] => (typeof text === "string" ? [{ t: text }] : text);
 export const plainOf = (text: Words): string => (typeof text === "string" ? text : text.map(({ t }) => t).join(""));
 
-/** About how wide it is, in the unit of `size`. */
-export const widthOf = (text: Words, size: number): number => textWidth(plainOf(text), size);
+/** How wide it is at most, in the unit of `size`. */
+export const widthOf = (text: Words, size: number, isBold = false): number => printedWidth(plainOf(text), size, isBold);
 
 /** One that takes more than a few lines may go over the end of a page; others are kept whole. */
 export const isHigh = (texts: readonly (Words | undefined)[]): boolean =>

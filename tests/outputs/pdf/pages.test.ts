@@ -46,10 +46,36 @@ test("a picture and what is said under it stand on one page, wherever the page e
   expect(pages.length, "some of them go over to the next page").toBeGreaterThan(15);
 });
 
+test("a running head has one line: a chapter's long name loses its last words and says so", async () => {
+  const name = "Refit: Test the insulation of the motor winding between its three leads and the frame";
+  const { pages } = await readPdf(
+    (await pdfOf({ ...manual, front: [], files: [], blocks: [begins("One"), begins(name), par("Words.")] })).bytes,
+  );
+  const head = pages.at(-1)!.painted.split("Words.")[0]!.replaceAll(/\s+/g, " ");
+  expect(head).toMatch(/Refit: Test the insulation of [a-z ]+ \u2026/);
+  expect(head.match(/Refit: Test the insulation/g), "as the head and as the heading").toHaveLength(2);
+});
+
+test("a short list is not parted by a page's end", async () => {
+  const items = ["One of four", "Two of four", "Three of four", "Four of four"],
+    pages = await pagesOf(
+      Array.from({ length: 12 }, (__, i): Block[] => [
+        begins(`Chapter ${i + 1}`),
+        ...Array.from({ length: 34 + i }, (___, k) => par(`Line ${k + 1}.`)),
+        { is: "list", items: items.map((item) => `${item}, ${i + 1}.`) },
+      ]).flat(),
+    );
+  for (let i = 1; i <= 12; i++) {
+    const on = items.map((item) => pages.findIndex(({ tagged }) => tagged.includes(`${item}, ${i}.`)));
+    expect(new Set(on).size, `list ${i}`).toBe(1);
+  }
+  expect(pages.length).toBeGreaterThan(13);
+});
+
 test("an index over several pages runs down each page's columns, then on", async () => {
   const line = manual.blocks.find((block) => block.is === "actions")!,
     { id } = line.rows[0]!,
-    names = Array.from({ length: 240 }, (__, i) => `Thing ${String(i).padStart(3, "0")}`);
+    names = Array.from({ length: 360 }, (__, i) => `Thing ${String(i).padStart(3, "0")}`);
   const index: Index = { is: "index", rows: names.map((name) => ({ name, lines: [{ id, line: "1.1" }] })) },
     pages = await pagesOf([line, begins("Index"), index]);
   expect(pages.length).toBeGreaterThan(3);

@@ -2,7 +2,7 @@
 
 import { expect, test } from "vitest";
 import { table } from "../../../language/outputs/pdf/table.ts";
-import { piecesOf, plainOf, words } from "../../../language/outputs/pdf/words.ts";
+import { piecesOf, plainOf, widthOf, words } from "../../../language/outputs/pdf/words.ts";
 
 const isCut = (made: unknown): boolean => JSON.stringify(made).includes('"cut"');
 
@@ -61,4 +61,31 @@ test("a figure and its unit stay on one line, words behind a figure may part fro
     "45 x 65 x 8~mm, 180~N·m (133~lbf·ft), ±~4~%, 780~V dc, 15~kΩ, -20 to 200~°C",
   );
   expect(kept("2 people, 3 passes, 12 off, 4 metres, M8 x 25")).toBe("2 people, 3 passes, 12 off, 4 metres, M8 x 25");
+});
+
+test("a column that makes the rows high takes width from one that does not miss it", () => {
+  const rows = Array.from({ length: 12 }, (_, i) => [
+    `R${i}.1`,
+    "Innensechskant-Schlüssel 10 mm; Torque wrench 40-200, 40 bis 200 N·m",
+    i % 3 === 0 ? "in 3 Durchgängen: 30 %, 60 %, 100 %; über Kreuz; Reihenfolge: 1 7 4 10 2 8 5 11 3 9 6 12" : "",
+    i === 4 ? "auf das Gewinde" : "",
+  ]);
+  const made = table<readonly string[]>(
+    "",
+    ["Zeile", "Werkzeug", "Durchgänge", "Anmerkung"].map((head, at) => ({ head, cell: (row) => row[at]! })),
+    rows,
+    150,
+    8,
+  );
+  const lines = rows.map((row) =>
+    Math.max(...row.map((text, at) => Math.ceil(widthOf(text, 8) / (made.widths[at]! - 12)))),
+  );
+  expect(
+    lines.reduce((sum, each) => sum + each, 0),
+    JSON.stringify(made.widths),
+  ).toBeLessThanOrEqual(28);
+});
+
+test("a path that is wider than its place breaks behind a folder", () => {
+  expect(isCut(words("examples/reducer-family/reducer.strip, examples/workshop/workshop.strip"))).toBe(false);
 });

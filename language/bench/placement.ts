@@ -1,12 +1,13 @@
 // Where a hazard and a message stand among the acts: before the act, never after it. A hazard stands once in the strip, once on the way
-// back and once in the final tests, before the first of its precautions and of the acts that it asks something of, and again before what
-// ends its precautions; a message on a thing stands before the first act of each step that moves or undoes that very thing, in both
+// back and once in the final tests, before the first of its precautions and of the acts that it asks something of (what guards against a
+// weight asks nothing of a mark or a reading), and again before what ends its precautions; a message on a thing stands before the first act of each step that moves or undoes that very thing, in both
 // halves. Every output that prints acts asks here.
 
 import { requiredWait, type RequiredWait, type WaitQuestion } from "../figures/required-wait.ts";
 import type { Hazard, Message, Model, Precaution, ThingIndex } from "../model/model.ts";
 import { si } from "../quantities/index.ts";
 import { openedInPassing } from "./filler.ts";
+import { isWeight } from "./hazards.ts";
 import { machineOf } from "./machine.ts";
 import type { State } from "./state.ts";
 import type { Event, Performance, Performed, RefitPerformed, StepRun } from "./trace.ts";
@@ -37,6 +38,8 @@ interface Touch {
   readonly hazards: readonly ThingIndex[];
   /** Things whose own messages are due. */
   readonly handled: readonly ThingIndex[];
+  /** It moves or frees what it names, or takes its weight: a weight is a hazard of these acts alone. */
+  readonly moves: boolean;
   /** Hazards whose precautions end here: told again, however often they were. */
   readonly freed: readonly ThingIndex[];
   readonly step: StepRun | undefined;
@@ -53,8 +56,8 @@ export function placementOf(performance: Performance): Placement {
   return { strip: strip[0]!, refit: wayBack[0]!, written: wayBack[1]!, finish: finish[0]! };
 }
 
-/** Acts that handle a thing as such: a reading or a mark does not. */
-const handling: ReadonlySet<string> = new Set([
+/** Acts that move a thing, free it, or take its weight. */
+const moving: ReadonlySet<string> = new Set([
   "undo",
   "loosen",
   "back-out",
@@ -68,9 +71,10 @@ const handling: ReadonlySet<string> = new Set([
   "press",
   "support",
   "release",
-  "hold",
-  "rotate",
 ]);
+
+/** Acts that handle a thing as such: a reading or a mark does not. */
+const handling: ReadonlySet<string> = new Set([...moving, "hold", "rotate"]);
 
 function ofPerformed(
   model: Model,
@@ -86,6 +90,7 @@ function ofPerformed(
     things: isToldOnly(act.verb) ? handled : [...all, ...handled],
     hazards: own.flatMap((event) => event.hazards),
     handled: handles ? all : opened,
+    moves: moving.has(act.verb),
     freed: act.verb === "restore" ? things : [],
     step: around.step,
   };
@@ -118,6 +123,7 @@ function ofRefit(model: Model, { op, handled, before }: RefitPerformed): Touch {
     things: !isAct && isToldOnly(verb) ? handled : [...op.things, ...opened, ...handled],
     hazards: op.event?.hazards ?? [],
     handled: isAct || handling.has(verb) ? [...op.things, ...opened] : opened,
+    moves: isAct || moving.has(verb),
     freed: !isAct && verb === "restore" ? op.things : [],
     step: op.around.step,
   };
@@ -166,7 +172,7 @@ function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[]
       };
       for (const thing of touch.things) {
         if (model.things[thing]?.is === "hazard") due(thing);
-        for (const hazard of machine.hazardsOn[thing] ?? []) due(hazard.index);
+        for (const hazard of machine.hazardsOn[thing] ?? []) if (touch.moves || !isWeight(hazard)) due(hazard.index);
       }
       for (const hazard of touch.hazards) due(hazard);
       for (const thing of touch.freed)

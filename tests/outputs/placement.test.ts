@@ -191,3 +191,35 @@ test("what is handled without being undone calls for its hazard too: the part th
     expect(lines[1], act).toMatch(/^(Apply|At the ram|Measure)/);
   }
 });
+
+// What guards against a weight is no business of a mark or of a cloth: its warning stands where the load is taken, moved or let go.
+test("a hazard of weight stands before the act that takes, moves or frees the load, and not before one that only handles it", () => {
+  const { strip, refit } = press(
+    `step "Mark" { vent oil-pressure  prove-zero oil-pressure  undo lid-screws  remove lid
+      mark ram, bed as M "Line."  clean ram }
+    step "Ram" { barrier load  support ram with hoist  undo ram-screws  remove ram by 2 people
+      refit { clean ram  reverse } }`,
+    'hazard load heavy warning "Load" { on ram  precaution barrier "Rope off." back "Ropes away." }',
+    'tool hoist "Hoist" { capacity 90 kg }',
+  );
+  const after = (lines: string[], what: string): string | undefined => lines[lines.indexOf("! Load") + 1] ?? what;
+  expect(after(told(strip), "none")).toBe("Barrier:");
+  expect(told(strip).indexOf("! Load")).toBeGreaterThan(told(strip).indexOf("Clean the ram."));
+  expect(told(refit).indexOf("! Load")).toBeGreaterThan(told(refit).indexOf("Clean the ram."));
+  expect(told(refit).indexOf("! Load")).toBeLessThan(told(refit).indexOf("Fit the ram, 2 people."));
+});
+
+test("what several people took off, they fit; what turned the unit in the strip is named where it is turned on the way back", () => {
+  const { refit } = press(
+    `step "Ram" { vent oil-pressure  prove-zero oil-pressure  undo lid-screws  remove lid by 2 people
+      turn to down with stand by 3 people  undo ram-screws  remove ram }`,
+    "",
+    'tool stand "Stand"',
+  );
+  expect(told(refit)).toContain("Fit the lid, 2 people.");
+  const turns = refit.flatMap(({ lines }) => lines.filter((line) => line.is === "action" && line.verb === "turn"));
+  expect(turns.map((line) => (line.is === "action" ? line.details.map(({ says }) => says) : []))).toContainEqual([
+    "With: stand.",
+    "People: 3.",
+  ]);
+});

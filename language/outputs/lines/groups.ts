@@ -4,7 +4,7 @@ import { endTurnBefore, placementOf, type Before } from "../../bench/placement.t
 import type { Performance, Performed, RefitPerformed, StepRun } from "../../bench/trace.ts";
 import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
 import { at } from "../../bench/vector.ts";
-import { lineContext, phrase, stepText, thingOf, type LineContext } from "./context.ts";
+import { lineContext, phrase, stepText, thingOf, toolName, type LineContext } from "./context.ts";
 import { builtOn } from "./built-on.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
 import { givenTexts } from "./given.ts";
@@ -13,7 +13,7 @@ import { afterLines, leaveLines, standingLines, startLines } from "./ends.ts";
 import type { Units } from "./figures.ts";
 import { heldWith } from "./held-with.ts";
 import { itemsOf } from "./items.ts";
-import type { Line, LineGroup } from "./line.ts";
+import type { Detail, Line, LineGroup } from "./line.ts";
 import { withMeans } from "./means.ts";
 import { isOneLine } from "./one-line.ts";
 import { warningLines } from "./warnings.ts";
@@ -199,7 +199,27 @@ function turnLine(context: LineContext, { op }: RefitPerformed, position: string
       of: op.number,
       refused: false,
     };
-  return action(doing, "turn", isBack ? acts.turnBack(position) : acts.turn(position), { of: [] });
+  return action(doing, "turn", isBack ? acts.turnBack(position) : acts.turn(position), {
+    of: [],
+    details: turnedWith(context),
+  });
+}
+
+/** What turned the unit in the strip turns it again, with as many people: nobody writes a turn of the way back. */
+function turnedWith(context: LineContext): Detail[] {
+  const { performance, wording } = context,
+    { acts, lines } = wording;
+  const by = performance.strip.find(
+    ({ act }) => act.verb === "turn" && (act.tools.length > 0 || act.people !== undefined),
+  )?.act;
+  if (!by) return [];
+  return [
+    ...by.tools.map(({ text }) => ({
+      sort: "with" as const,
+      says: lines.withTool(toolName(context, text)),
+    })),
+    ...(by.people === undefined ? [] : [{ sort: "with" as const, says: acts.people(by.people) }]),
+  ];
 }
 
 function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly LineDraft[] {

@@ -116,9 +116,9 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
     parts.length === 1
       ? acts.some(first.name, first.piece !== "", act.count ?? first.count, first.count, act.rest, first.countUnknown)
       : phrase(context, indexes, fresh);
-  // What carried it off carries it on; else what the part asks for.
+  // What carried it off carries it on, and as many people; else what the part asks for.
   const written = act.verb === "fit" || act.verb === "press",
-    people = fitting.lifted?.people ?? first.liftPeople,
+    people = (fitting.lifted ?? act).people ?? first.liftPeople,
     // What drew it off is no tool to fit it with.
     by = fitting.lifted ?? (written ? act : { ...act, tools: [] }),
     named = toolsText(context, written ? act.tools : []),

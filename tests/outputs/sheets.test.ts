@@ -26,8 +26,9 @@ test("isolation: every precaution that the strip takes stands there in its order
   const [take, back] = tablesOf(isolationSheet),
     stands = performance!.events.filter(({ kind, assumed }) => kind === "stands" && !assumed),
     lifts = performance!.refit.filter(({ op }) => op.verb === "lift");
-  expect(take!.rows).toHaveLength(stands.length);
-  expect(take!.rows.map(([line]) => line)).toEqual(
+  const inStrip = take!.rows.filter(([line]) => !line!.startsWith("F"));
+  expect(inStrip).toHaveLength(stands.length);
+  expect(inStrip.map(([line]) => line)).toEqual(
     actionsIn(lines.strip)
       .filter(
         ({ items, verb }) => items.some(({ is }) => is === "hazard") && stands.some(({ act }) => act.verb === verb),
@@ -35,7 +36,7 @@ test("isolation: every precaution that the strip takes stands there in its order
       .map(({ id }) => id),
   );
   expect(back!.rows.length).toBeGreaterThan(5);
-  expect(back!.rows.length).toBeLessThanOrEqual(lifts.length);
+  expect(back!.rows.filter(([line]) => !line!.startsWith("F")).length).toBeLessThanOrEqual(lifts.length);
   const discharge = take!.rows.find(([, , act]) => act === "Discharge")!;
   expect(discharge.join(" | ")).toMatch(/780 V dc.*wait 10 min at least/);
   expect(take!.blank).toEqual(["Lock no.", "Reading", "Who", "When"]);
@@ -148,6 +149,32 @@ test("waste: what is let out, what is not kept, what the authors name", () => {
   expect(rows).toContainEqual(["Gear oil", "4.2 L", "Waste oil"]);
   expect(rows.map(([what]) => what)).toContain("Friction discs and their dust");
   expect(rows.filter(([, amount]) => amount!.includes("old one")).length).toBeGreaterThan(5);
+});
+
+test("waste: a washer that comes away with its plug is left over too, as many as go in new", () => {
+  const [table] = tablesOf(wasteSheet, compiledExample("dairy-pump/pump.strip"));
+  expect(table!.rows).toContainEqual(["Drain washer", "1, old one, not kept", "find out, by local rules"]);
+});
+
+test("isolation: what is locked again for the tests at the end stands there as well, and what the test ends; a tool by its name", () => {
+  const input = compiledText(`
+tool padlock "Padlock"
+unit u "Unit" { base a  part a "A"  part b guard "B"  fastener f screw "F" { joins b to a }
+  hazard start rotating danger "It can start" { on b, f
+    precaution lock-out "Lock it." with padlock back "Own lock off."  precaution try-start "Press start: nothing may turn." } }
+procedure p "P" for u { aim b off  step "S" { lock-out start  try-start start  undo f  remove b }
+  finish { lock-out start  try-start start  restore start  test "It runs" } }`);
+  const [take, back] = tablesOf(isolationSheet, input);
+  expect(take!.rows.map(([line, , act, , tool]) => [line, act, tool])).toEqual([
+    ["1.1", "Lock out", "Padlock"],
+    ["1.2", "Try to start", ""],
+    ["F.1", "Lock out", "Padlock"],
+    ["F.2", "Try to start", ""],
+  ]);
+  expect(back!.rows.map(([line, , , how]) => [line!.slice(0, 1), how])).toEqual([
+    ["R", "Own lock off."],
+    ["F", "Own lock off."],
+  ]);
 });
 
 test("batch: a column for each unit, on a second table after twelve", () => {

@@ -2,6 +2,7 @@
 
 import type { Hazard } from "../../model/model.ts";
 import { isKindOf, precautions as precautionKinds } from "../../tables/index.ts";
+import { toolName, type LineContext } from "../lines/context.ts";
 import { figureText, timeText } from "../lines/figures.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { actionsIn } from "./actions.ts";
@@ -19,11 +20,13 @@ export const isolationKind: SheetKind = {
       { model } = lines.context;
     const hazardOf = (line: ActionLine): Hazard | undefined =>
       model.hazards.find(({ id }) => line.items.some((item) => item.id === id));
-    const taken = [...actionsIn(lines.strip), ...actionsIn(lines.refit)].filter(
+    // What is run under power at the end takes precautions too, and ends them for the test.
+    const later = [...actionsIn(lines.refit), ...actionsIn(lines.finish)];
+    const taken = [...actionsIn(lines.strip), ...later].filter(
       (line) => isKindOf(precautionKinds, line.verb) && hazardOf(line),
     );
-    const back = actionsIn(lines.refit).filter(
-      (line) => line.verb === "lift" && line.items.some(({ is }) => is === "hazard"),
+    const back = [...actionsIn(lines.strip).filter(isRestored), ...later].filter(
+      (line) => (line.verb === "lift" && hazardOf(line)) || isRestored(line),
     );
     return {
       tables: [
@@ -39,7 +42,7 @@ export const isolationKind: SheetKind = {
               sourceOf(hazard, options),
               line.says.replace(/:$/, ""),
               line.text,
-              line.details.find(({ sort }) => sort === "with")?.says.replace(/\.$/, "") ?? "",
+              withWhat(line, hazard, lines.context),
               [
                 line.wait === undefined ? "" : isolation.wait(timeText(line.wait, options.wording)),
                 ...line.readings.map(({ limits }) => limits),
@@ -58,7 +61,12 @@ export const isolationKind: SheetKind = {
             line.id,
             line.items.find(({ is }) => is === "hazard")?.name ?? "",
             line.says.replace(/:$/, ""),
-            line.text,
+            // What ends all of them at once says under its line how each is ended.
+            isRestored(line)
+              ? [line.text, ...line.details.filter(({ sort }) => sort === "how").map(({ says }) => says)]
+                  .filter(Boolean)
+                  .join(" ")
+              : line.text,
           ]),
         },
       ],
@@ -67,6 +75,17 @@ export const isolationKind: SheetKind = {
 };
 
 export const isolationSheet = tableSheet(isolationKind);
+
+/** All precautions against a hazard end here, for a test under power. */
+const isRestored = ({ verb }: ActionLine): boolean => verb === "restore";
+
+/** The tools of a precaution; where it names none, what the line says of its own. */
+function withWhat({ verb, details }: ActionLine, { precautions }: Hazard, context: LineContext): string {
+  const tools = precautions.find(({ kind }) => kind === verb)?.tools ?? [];
+  return tools.length > 0
+    ? context.wording.acts.list(tools.map(({ text }) => toolName(context, text)))
+    : (details.find(({ sort }) => sort === "with")?.says.replace(/\.$/, "") ?? "");
+}
 
 /** The hazard by name with what it can do: voltage, pressure, force. */
 function sourceOf(hazard: Hazard, options: Made["options"]): string {

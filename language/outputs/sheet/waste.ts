@@ -1,5 +1,7 @@
 // Waste: fluids that are let out, old parts that are not kept, and what the authors name.
 
+import { usesOf } from "../../bill/uses.ts";
+import type { Performance } from "../../bench/trace.ts";
 import { volumeText } from "../lines/say-plain.ts";
 import { actionsIn } from "./actions.ts";
 import type { SheetKind } from "./sheet-data.ts";
@@ -22,6 +24,7 @@ export const wasteKind: SheetKind = {
         line.items.filter((item) => item.fresh === "certain").map((item) => [item.id, item] as const),
       ),
     );
+    const washers = [...oldWashers(performance)].filter(([id]) => !old.has(id));
     const said = [
       ...model.plate.waste,
       ...new Set([procedure, ...strip.map(({ around }) => around.procedure)].flatMap(({ issue }) => issue.waste)),
@@ -46,6 +49,7 @@ export const wasteKind: SheetKind = {
               [item.of === undefined ? "" : String(item.of), waste.old].filter(Boolean).join(", "),
               waste.find,
             ]),
+            ...washers.map(([, { name, count }]) => [name, `${count}, ${waste.old}`, waste.find]),
             ...said.map(({ what, then }) => [what, "", then]),
           ],
         },
@@ -53,5 +57,17 @@ export const wasteKind: SheetKind = {
     };
   },
 };
+
+/** No line of its own takes a washer out: it comes with what it lies under, and where a new one goes in an old one is left over. */
+function oldWashers(performance: Performance): ReadonlyMap<string, { readonly name: string; readonly count: number }> {
+  const { model } = performance,
+    under = new Set(model.ties.flatMap((tie) => tie.washers.map(({ part }) => model.things[part]!.id))),
+    found = new Map<string, { name: string; count: number }>();
+  if (under.size === 0) return found;
+  for (const { id, name, grade, pieces } of usesOf(performance, 0))
+    if (under.has(id) && grade === "certain" && pieces !== undefined)
+      found.set(id, { name, count: (found.get(id)?.count ?? 0) + pieces });
+  return found;
+}
 
 export const wasteSheet = tableSheet(wasteKind);

@@ -18,6 +18,7 @@ const sizes = ["M5x16", "M6x20", "M8x25", "M8x35", "M10x30"],
 export function makeProcedure(seed: number, parts = 30): MadeProcedure {
   const out: string[] = [
     `# Invented for the benchmark: machine ${seed}`,
+    `tool tester "Two-pole tester" { kind voltage-tester  range 0..1000 V }`,
     `unit machine-${seed} "Machine ${seed}" {`,
     "  positions upright, on-side",
     "  base part-0",
@@ -90,7 +91,7 @@ export function makeProcedure(seed: number, parts = 30): MadeProcedure {
     `    on screws-${top}  source mains  voltage 230 V ac`,
     '    precaution isolate "Open the isolator." back "Close the isolator."',
     '    precaution lock-out "Lock it." back "Take off your own lock."',
-    '    precaution prove-dead "Test all poles."',
+    '    precaution prove-dead "Test all poles." with tester',
     "  }",
     "}",
     "",
@@ -113,6 +114,7 @@ export function makeProcedure(seed: number, parts = 30): MadeProcedure {
   }
   out.push("}", "");
   const content = {
+    tools: [{ id: "tester", name: "Two-pole tester", kind: "voltage-tester", range: "0..1000 V" }],
     unit: `machine-${seed}`,
     name: `Machine ${seed}`,
     positions: ["upright", "on-side"],
@@ -133,7 +135,7 @@ export function makeProcedure(seed: number, parts = 30): MadeProcedure {
         precautions: [
           { kind: "isolate", text: "Open the isolator.", back: "Close the isolator." },
           { kind: "lock-out", text: "Lock it.", back: "Take off your own lock." },
-          { kind: "prove-dead", text: "Test all poles." },
+          { kind: "prove-dead", text: "Test all poles.", with: "tester" },
         ],
       },
     ],
@@ -153,6 +155,20 @@ export const yamlShape = {
   type: "object",
   required: ["unit", "name", "parts", "fasteners", "steps"],
   properties: {
+    tools: {
+      type: "array",
+      items: {
+        type: "object",
+        required: ["id", "name"],
+        properties: {
+          id: { type: "string" },
+          name: { type: "string" },
+          kind: { type: "string" },
+          range: { type: "string", pattern: "^[0-9.]+ V$" },
+        },
+        additionalProperties: false,
+      },
+    },
     unit: { type: "string" },
     name: { type: "string" },
     positions: { type: "array", items: { type: "string" } },
@@ -227,7 +243,12 @@ export const yamlShape = {
             items: {
               type: "object",
               required: ["kind", "text"],
-              properties: { kind: { type: "string" }, text: { type: "string" }, back: { type: "string" } },
+              properties: {
+                kind: { type: "string" },
+                text: { type: "string" },
+                back: { type: "string" },
+                with: { type: "string" },
+              },
               additionalProperties: false,
             },
           },

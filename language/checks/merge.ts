@@ -50,8 +50,8 @@ export function mergeFindings(
   // The line that is missing at the bench, or in a hazard, may be the one that would speak of what no line speaks of.
   const isMissing = groups.some(
     ([one]) =>
-      /^(?:(?:sequence|removal|refit)\/|hazard\/(?:no-precaution|not-yet)$)/.test(one!.code) &&
-      one!.severity === "error",
+      one!.code === "hazard/no-tester" ||
+      (/^(?:sequence|removal|refit|hazard)\//.test(one!.code) && one!.severity === "error"),
   );
   const missed = new Set<string>(),
     findings: Finding[] = [],

@@ -180,6 +180,7 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
     const raw = wordProblem(table, remains, bench, context.settings, performance),
       within =
         callOf(remains, performance.model) ??
+        orderDeclared(remains, performance) ??
         lostHeadAround(context.project, remains.at) ??
         faultOf(context.project, remains, performance);
     push(found, raw && within ? { ...raw, within } : raw);
@@ -194,6 +195,20 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
         }),
       );
   return found;
+}
+
+/**
+ * Precautions that are taken in another order than the hazard declares, and whose declared order is wrong itself: all of them are taken, and
+ * that is where the order is wrong.
+ */
+function orderDeclared({ phase, rule, reasons }: Problem, { model, strip }: Performance): Span | undefined {
+  const [{ words, thing }] = reasons as [Reason];
+  if (phase !== "strip" || rule !== "hazard/order" || reasons.length > 1 || words[0] !== "before") return undefined;
+  const isTaken = (kind: string): boolean =>
+    strip.some(({ act, things }) => act.verb === kind && things.includes(thing!));
+  return words.slice(1).every(isTaken)
+    ? declaredProblems(model).find((one) => one.rule === rule && one.about[0] === thing)?.at
+    : undefined;
 }
 
 /** Of two things that are each behind the other, that ring is said; that the one is in front of the other is the same again. */

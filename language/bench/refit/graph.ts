@@ -17,10 +17,12 @@ export interface Graph {
   readonly problems: Problem[];
   /** Places already complained of. */
   readonly said: Set<string>;
+  /** The lines that were said to stand the wrong way round, and where among the problems. */
+  readonly wrongWay: { readonly a: RefitOp; readonly b: RefitOp; readonly problem: number }[];
 }
 
 export function graphOf(model: Model): Graph {
-  return { model, ops: [], later: [], why: [], seen: new Set(), saidAt: new Map(), problems: [], said: new Set() };
+  return { model, ops: [], later: [], why: [], seen: new Set(), saidAt: new Map(), problems: [], said: new Set(), wrongWay: [] };
 }
 
 export function addOp(graph: Graph, op: Omit<RefitOp, "number">): RefitOp {
@@ -79,6 +81,19 @@ export function ask(
       at: graph.saidAt.get(from * MOST + n) ?? graph.ops[n]!.at,
     });
   });
+  // A line that stands too early stands before several that it comes after, and one too late after several: it is wrong once.
+  const ofLines = at.start === a.at.start || at.start === b.at.start,
+    before = ofLines && graph.wrongWay.find((one) => one.a === a || one.b === b);
+  if (before) {
+    const had = graph.problems[before.problem]!;
+    graph.problems[before.problem] = {
+      ...had,
+      at: (before.a === a ? a : b).at,
+      reasons: [...had.reasons, first, ...links],
+    };
+    return;
+  }
+  if (ofLines) graph.wrongWay.push({ a, b, problem: graph.problems.length });
   graph.problems.push({
     rule: "refit/contradiction",
     phase: "refit",

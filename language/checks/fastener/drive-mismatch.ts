@@ -1,11 +1,9 @@
 // A tool size that no head standard gives this thread: mostly the spanner was taken for the thread.
 
 import { fromSource } from "../../findings/finding.ts";
-import { driveFinding } from "../../figures/drives.ts";
-import { si } from "../../quantities/index.ts";
-import { drives, fastenerKinds, isKindOf } from "../../tables/index.ts";
 import { listed } from "../bench-check.ts";
 import { check } from "../check.ts";
+import { againstDrive } from "../thread-in-doubt.ts";
 
 export default check({
   code: "fastener/drive-mismatch",
@@ -32,17 +30,12 @@ export default check({
   `,
   *model(model) {
     for (const tie of model.ties) {
-      const { drive, size, kind } = tie;
-      if (!drive?.size || !size || !isKindOf(drives, drive.kind)) continue;
-      // A screw plug has a socket or a hexagon by standards that the tables of heads do not hold.
-      if (isKindOf(fastenerKinds, kind) && fastenerKinds[kind].ownHeads) continue;
-      // A hexalobular or cross recess has a number, everything else a width.
-      const found = driveFinding(size, drive.kind, { width: si(drive.size).high, number: drive.size.low });
+      const found = againstDrive(tie);
       if (!found) continue;
       const meant = found.threads.length > 0 ? `; that tool goes with ${listed(found.threads.slice(0, 4), "or")}` : "";
       yield {
-        at: drive.at,
-        says: `${tie.name}: ${size.designation} takes ${listed(found.usual, "or")}, not ${drive.size.written}${meant}`,
+        at: tie.drive!.at,
+        says: `${tie.name}: ${tie.size!.designation} takes ${listed(found.usual, "or")}, not ${tie.drive!.size!.written}${meant}`,
         because: [{ says: `the thread is said here`, at: tie.at }, fromSource(found.source)],
       };
     }

@@ -1,6 +1,7 @@
 // A torque that takes the thread over the share of its yield that tightening may use.
 
 import { check } from "../check.ts";
+import { threadInDoubt } from "../thread-in-doubt.ts";
 import { newtonMetres, sumLines } from "../sums.ts";
 import { judgedTorques } from "../torque-judged.ts";
 
@@ -28,10 +29,12 @@ export default check({
     }
   `,
   *model(model, context) {
-    for (const { tie, torque, judged } of judgedTorques(model, context)) {
+    for (const one of judgedTorques(model, context)) {
+      const { tie, torque, judged } = one;
       if (judged.verdict !== "over") continue;
       yield {
         at: torque.at,
+        within: threadInDoubt(one, context),
         says: `${tie.name}: ${torque.value!.written} is over ${newtonMetres(judged.limit)}, which takes ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} to its limit`,
         because: sumLines(
           {

@@ -3,6 +3,7 @@
 import { assumed } from "../../figures/assumptions.ts";
 import { rounded } from "../../quantities/index.ts";
 import { check } from "../check.ts";
+import { threadInDoubt } from "../thread-in-doubt.ts";
 import { assumptionsOf, newtonMetres, sumLines } from "../sums.ts";
 import { judgedTorques } from "../torque-judged.ts";
 
@@ -32,10 +33,12 @@ export default check({
   *model(model, context) {
     const assumptions = assumptionsOf(context.settings),
       share = assumptions["least-torque-share"];
-    for (const { tie, torque, judged } of judgedTorques(model, context)) {
+    for (const one of judgedTorques(model, context)) {
+      const { tie, torque, judged } = one;
       if (judged.verdict !== "low") continue;
       yield {
         at: torque.at,
+        within: threadInDoubt(one, context),
         says: `${tie.name}: ${torque.value!.written} is under ${newtonMetres(judged.least)}, ${rounded(share * 100, 2)} % of what ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} carries`,
         because: sumLines(
           {

@@ -181,6 +181,7 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
       within =
         callOf(remains, performance.model) ??
         orderDeclared(remains, performance) ??
+        unfinished(remains, performance) ??
         lostHeadAround(context.project, remains.at) ??
         faultOf(context.project, remains, performance);
     push(found, raw && within ? { ...raw, within } : raw);
@@ -208,6 +209,13 @@ function orderDeclared({ phase, rule, reasons }: Problem, { model, strip }: Perf
     strip.some(({ act, things }) => act.verb === kind && things.includes(thing!));
   return words.slice(1).every(isTaken)
     ? declaredProblems(model).find((one) => one.rule === rule && one.about[0] === thing)?.at
+    : undefined;
+}
+
+/** An old ring that no line takes out, of a strip that does not come to its aim: it ends too early. */
+function unfinished({ rule }: Problem, { problems }: Performance): Span | undefined {
+  return rule === "removal/old-stays"
+    ? problems.find((one) => one.rule === "removal/missing" || one.rule === "removal/never-undone")?.at
     : undefined;
 }
 

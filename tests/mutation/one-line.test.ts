@@ -3,9 +3,9 @@
 
 import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
-import { classes, editOneLine, tableOf, type Edited } from "./one-line.ts";
+import { classes, editOneLine, tableOf } from "./one-line.ts";
 
-let edited: readonly Edited[] = [];
+let edited: ReturnType<typeof editOneLine> = [];
 beforeAll(() => {
   edited = editOneLine();
 }, 600_000);

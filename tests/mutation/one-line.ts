@@ -2,27 +2,21 @@
 
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { editTable, type Edited } from "./edit-table.ts";
 import { atWork, type SceneAtWork } from "./judge.ts";
 import { scenes } from "./scenes.ts";
 
 export const classes = ["line deleted", "neighbours swapped", "one fastener fewer"] as const;
 
-export interface Edited {
-  readonly class: (typeof classes)[number];
-  readonly file: string;
-  readonly line: number;
-  /** What stood there. */
-  readonly says: string;
-  readonly findings: readonly string[];
-}
+type Class = (typeof classes)[number];
 
-const ofMutants: Readonly<Record<string, Edited["class"]>> = {
+const ofMutants: Readonly<Record<string, Class>> = {
   "swap two neighbours": "neighbours swapped",
   "count - 1": "one fastener fewer",
 };
 
 /** Every line of the file that says something, emptied: acts and declarations, the lines that open a block and those that close one. */
-function* withoutOneLine({ scene, texts, found }: SceneAtWork): Generator<Edited> {
+function* withoutOneLine({ scene, texts, found }: SceneAtWork): Generator<Edited<Class>> {
   for (const file of scene.files) {
     const lines = texts.get(file)!.split("\n");
     for (const [i, text] of lines.entries()) {
@@ -33,10 +27,10 @@ function* withoutOneLine({ scene, texts, found }: SceneAtWork): Generator<Edited
   }
 }
 
-export const editOneLine = (): Edited[] =>
+export const editOneLine = (): Edited<Class>[] =>
   scenes().flatMap((scene) => {
     const work = atWork(scene);
-    const acts = work.mutants.flatMap((mutant): Edited[] => {
+    const acts = work.mutants.flatMap((mutant): Edited<Class>[] => {
       const name = mutant.declared ? undefined : ofMutants[mutant.class];
       if (!name) return [];
       const { findings } = work.judge(mutant);
@@ -45,41 +39,15 @@ export const editOneLine = (): Edited[] =>
     return [...withoutOneLine(work), ...acts];
   });
 
-export function tableOf(edited: readonly Edited[]): string {
-  const row = (name: string, list: readonly Edited[]): string => {
-    const none = list.filter(({ findings }) => findings.length === 0).length,
-      one = list.filter(({ findings }) => findings.length === 1).length;
-    return `| ${name} | ${list.length} | ${none} | ${one} | ${list.length - none - one} |`;
-  };
-  const head = ["| edit | made | no finding | one finding | more |", "| --- | ---: | ---: | ---: | ---: |"],
-    rows = (list: readonly Edited[]): string[] => [
-      ...classes.map((name) =>
-        row(
-          name,
-          list.filter((one) => one.class === name),
-        ),
-      ),
-      row("**all**", list),
-      "",
-    ];
-  const lines = [
-    "# One-line edits of every procedure",
-    "",
-    "Made by `node tests/mutation/one-line.ts`; a test holds it to the run. Each line that says something deleted, of declarations and of",
-    "steps, those that open and close a block too; neighbours swapped; one fastener fewer. No finding means that the text is still true, or",
-    "that nothing in it speaks against the edit: why an act is not missed stands in `report.md`.",
-    "",
-    ...head,
-    ...rows(edited),
-  ];
-  for (const [file, list] of Map.groupBy(edited, (one) => one.file))
-    lines.push(`## ${file}`, "", ...head, ...rows(list));
-  const several = edited.filter((one) => one.findings.length > 1);
-  lines.push("## More than one finding", "", ...(several.length === 0 ? ["None."] : []));
-  for (const { file, line, says, findings } of several)
-    lines.push(`- \`${file}:${line}\` \`${says.replaceAll("`", "'")}\``, ...findings.map((one) => `  - ${one}`));
-  return `${lines.join("\n").trimEnd()}\n`;
-}
+export const tableOf = (edited: readonly Edited<Class>[]): string =>
+  editTable(
+    edited,
+    classes,
+    "One-line edits of every procedure",
+    `Made by \`node tests/mutation/one-line.ts\`; a test holds it to the run. Each line that says something deleted, of declarations and of
+steps, those that open and close a block too; neighbours swapped; one fastener fewer. No finding means that the text is still true, or
+that nothing in it speaks against the edit: why an act is not missed stands in \`report.md\`.`,
+  );
 
 if (process.argv[1] === fileURLToPath(import.meta.url))
   writeFileSync(fileURLToPath(new URL("one-line.md", import.meta.url)), tableOf(editOneLine()));

@@ -60,6 +60,8 @@ export default check({
       const [first] = hazard.on;
       yield {
         at: hazard.at,
+        // The procedure that is missing would touch them all.
+        answer: { key: `no procedure touches it: ${model.unit}` },
         says: `${hazard.name} is on ${name(first!)}, and no line of a procedure touches ${hazard.on.length > 1 ? "any of its things" : "it"}: its precautions are asked for nowhere`,
       };
     }

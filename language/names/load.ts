@@ -1,7 +1,7 @@
 // From paths to a project: every file that is reached by `use`, read once, parsed once, with what it declares. Asks the world for
 // texts and decides nothing about them.
 
-import { parse, type Item, type Token } from "../syntax/index.ts";
+import { parse, type Item, type Token, type Tree } from "../syntax/index.ts";
 import type { World } from "../world/world.ts";
 import type { Declaration, Project, SourceFile } from "./project.ts";
 import { Word } from "../syntax/tokens.ts";
@@ -39,7 +39,7 @@ export function loadProject(
       return undefined;
     }
     const kept = cache.get(path);
-    const file = kept && kept.text === got.text ? kept.file : parseFile(path, got.text);
+    const file = kept && kept.text === got.text ? kept.file : parseFile(path, got.text, kept?.file.tree);
     if (kept?.file !== file) cache.set(path, { text: got.text, file });
     parsed.set(path, file);
     return file;
@@ -93,8 +93,9 @@ const branching = new Set(["variants", "option", "if", "unless", "optional", "ei
 /** Most texts hold none of these words at all, and then their tokens need not be looked through. */
 const mayBranch = new RegExp(`\\b(?:${[...branching].join("|")})\\b`);
 
-function parseFile(path: string, text: string): Parsed {
-  const tree = parse(text),
+/** `earlier`: the tree of the text that the file held before. */
+function parseFile(path: string, text: string, earlier: Tree | undefined): Parsed {
+  const tree = parse(text, "file", earlier),
     { tokens } = tree.scan,
     declarations: Declaration[] = [],
     wanted: { path: string; start: number; end: number }[] = [];

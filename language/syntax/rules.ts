@@ -28,6 +28,14 @@ type Frame = {
 /** The item whose head is being read: where it stands in its shape, and whether its one error has been told. */
 type Head = { readonly word: Token; readonly item: Item; state: Leaf | undefined; silent: boolean; last: Token };
 
+const newFrame = (place: string, outer: Frame | undefined): Frame => ({
+  place,
+  words: wordsIn(place),
+  outer,
+  guessed: false,
+  said: "",
+});
+
 /** The place of a block whose word is unknown: nothing in it is reported. */
 const unknownPlace = "";
 const everyWord: ReadonlyMap<string, Entry> = new Map(allWords.map((word) => [word, placesOf(word)[0]!]));
@@ -43,7 +51,7 @@ export class StripRules extends EmbeddedActionsParser {
   found: SyntaxError[] = [];
   private mute = 0;
   private chain = 0;
-  private frame: Frame = { place: "file", words: wordsIn("file"), outer: undefined, guessed: false, said: "" };
+  private frame: Frame = newFrame("file", undefined);
   private open: Item[] = [];
   private guessed = new Set<Item>();
   /** The word of the item before, in the same block. */
@@ -144,15 +152,32 @@ export class StripRules extends EmbeddedActionsParser {
 
   /** The items of these tokens (`input` is `tokens` with its braces mended), read as the inside of a block of that kind; their errors are in `found`. */
   read(input: Token[], tokens: readonly Token[], place: string): Item[] {
+    this.beginText(input, tokens);
+    this.frame = newFrame(place, undefined);
+    return this.file() ?? [];
+  }
+
+  /**
+   * The block of an item, by itself: `input` is its tokens with both braces, `around` the kinds of the blocks that the item stands in,
+   * outermost first. The item gets the block and its end. False where the rules stop, which pairs of braces never make them do.
+   */
+  readBlock(input: Token[], tokens: readonly Token[], item: Item, around: readonly string[]): boolean {
+    this.beginText(input, tokens);
+    for (const [i, place] of around.entries()) this.frame = newFrame(place, i === 0 ? undefined : this.frame);
+    const word = tokens[item.first]!;
+    this.head = { word, item, state: undefined, silent: false, last: word };
+    this.block();
+    return this.errors.length === 0;
+  }
+
+  private beginText(input: Token[], tokens: readonly Token[]): void {
     this.input = input;
     this.tokens = tokens;
     this.found = [];
     this.mute = this.chain = 0;
-    this.frame = { place, words: wordsIn(place), outer: undefined, guessed: false, said: "" };
     this.open = [];
     this.guessed = new Set();
     this.before = this.wrapped = undefined;
-    return this.file() ?? [];
   }
 
   // --- the head of an item: its word and its arguments -------------------------------------------------------------------------

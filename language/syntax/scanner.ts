@@ -70,25 +70,38 @@ function spelling(text: string, from: number, end: number, hash: number): string
   return (spellings[place] = text.slice(from, end));
 }
 
+/** Where reading begins, if not at the first sign: at the start of a line, behind tokens and comments that are known. */
+export interface ScanFrom {
+  readonly at: number;
+  /** From 0. */
+  readonly line: number;
+  /** What stands in front; what is read is put behind. */
+  readonly tokens: Token[];
+  readonly comments: Comment[];
+  /** Asked at the start of each line: is all from here on known too? Reading ends there. */
+  readonly isKnown: (at: number, line: number) => boolean;
+}
+
 /** The tokens and comments of a text of any content. */
-export function scan(text: string): Scan {
+export function scan(text: string, from?: ScanFrom): Scan {
   const refused = refusal(text);
   if (refused?.nothing) return { text, tokens: [], comments: [], errors: [refused.error] };
 
-  const tokens: Token[] = [],
-    comments: Comment[] = [],
+  const tokens = from?.tokens ?? [],
+    comments = from?.comments ?? [],
     errors: SyntaxError[] = [];
-  let at = text.charCodeAt(0) === 0xfeff ? 1 : 0,
-    line = 0,
+  let at = from?.at ?? (text.charCodeAt(0) === 0xfeff ? 1 : 0),
+    line = from?.line ?? 0,
     lineStart = at,
     opensLine = true,
     lastEnd = -1,
     conflictLine = -1,
-    afterNumber = false,
+    afterNumber = tokens.length > 0 && tokens[tokens.length - 1]!.tokenType === Num,
+    stop = text.length,
     odd: boolean | undefined,
     mark: ListMark | undefined;
 
-  while (at < text.length) {
+  while (at < stop) {
     const c = text.charCodeAt(at);
     let end = 0;
     if (c === 32 || c === 9) at++;
@@ -164,6 +177,7 @@ export function scan(text: string): Scan {
     line++;
     lineStart = at;
     opensLine = true;
+    if (from?.isKnown(at, line) === true) stop = at;
   }
   function endOfLine(from: number): number {
     let end = from;

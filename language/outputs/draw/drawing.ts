@@ -46,6 +46,9 @@ export function text(
   return html`<text x="${n(x)}" y="${n(y)}" font-size="${n(size)}" text-anchor="${more.anchor ?? "start"}" fill="currentColor" stroke="none"${more.bold === true && html` font-weight="700"`}>${says}</text>`;
 }
 
+/** From line to line, for the size of the text. */
+export const lineHeight = 1.25;
+
 /** Several lines, one under the other; `y` is the base of the first. */
 export const lines = (
   x: number,
@@ -53,7 +56,7 @@ export const lines = (
   size: number,
   says: readonly string[],
   more: Parameters<typeof text>[4] = {},
-): readonly Markup[] => says.map((line, i) => text(x, y + i * size * 1.25, size, line, more));
+): readonly Markup[] => says.map((line, i) => text(x, y + i * size * lineHeight, size, line, more));
 
 /** A head in small type that stands over every drawing which goes out alone: what it is, from what, and that it is a draft. */
 export interface Head {

@@ -3,18 +3,20 @@
 
 import type { Wording } from "../wording/wording.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
-import { n, text, lines as textBlock, type Drawing } from "./drawing.ts";
+import { lineHeight, n, text, lines as textBlock, type Drawing } from "./drawing.ts";
 import { rowsOf, type Box, type Layout } from "./layers.ts";
 import { sheetsOf, type SheetOf, type StripBox, type StripNode, type Trial } from "./strip-graph.ts";
-import { textLines, textWidth } from "./text-box.ts";
+import { boldWidth, textLines, textWidth } from "./text-box.ts";
 
 const size = 12,
   /** What stands beside the labels: the smallest text there is. */
   small = size - 1,
-  leading = size * 1.2,
+  leading = size * lineHeight,
   most = 140,
-  padX = 9,
-  padY = 6;
+  padX = 9;
+
+/** Above and below the words: a frame in a frame leaves them less. */
+const padY = (is: StripBox): number => (is === "precaution" ? 9 : 6);
 
 /**
  * What fits a page under a heading so that the smallest text is 8 pt: at 8 / 11 pt for one unit of ours A4 takes 650 across (167 mm) and
@@ -106,7 +108,7 @@ function drawn(node: StripNode, label: readonly string[], beside: readonly strin
   const width =
     Math.max(
       64,
-      textWidth(head, size),
+      boldWidth(head, size),
       ...label.map((line) => textWidth(line, size)),
       ...beside.map((line) => textWidth(line, small)),
     ) +
@@ -118,7 +120,7 @@ function drawn(node: StripNode, label: readonly string[], beside: readonly strin
     lines: label,
     outer: beside,
     width,
-    height: rows * leading + beside.length * small * 1.25 + 2 * padY,
+    height: rows * leading + beside.length * small * lineHeight + 2 * padY(node.is),
   };
 }
 
@@ -236,7 +238,7 @@ function freeBoxes(
   const head = draw.free(isAlone),
     line = isAlone ? 14 : 44,
     places: Layout["boxes"][number][] = [];
-  let width = textWidth(head, size),
+  let width = boldWidth(head, size),
     y = line + 10;
   for (let i = 0; i < boxes.length;) {
     let x = 0,
@@ -277,7 +279,7 @@ function groupsOf(bound: readonly number[], links: readonly (readonly [number, n
 }
 
 function boxAt({ node, head, lines, outer, width, height }: Drawn, { x, y }: Layout["boxes"][number]): Markup {
-  const top = y + padY + size * 0.95,
+  const top = y + padY(node.is) + size * 0.95,
     label = top + (head === "" ? 0 : leading);
   return html`${frame(node.is, x - width / 2, y, width, height)}${head !== "" && text(x, top, size, head, { anchor: "middle", bold: true })}${textBlock(
     x,

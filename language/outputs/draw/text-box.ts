@@ -32,12 +32,18 @@ function widened(sum: number, by: string): number {
   return sum;
 }
 
+/** The same in bold, which some common fonts set much wider. */
+export const boldWidth = (text: string, size: number): number => textWidth(text, size) * 1.18;
+
+/** Blanks where a line may end: what a no-break space holds together stays together. */
+const blanks = /[^\S\u00a0\u202f]+/;
+
 /** Lines of at most `width`; a word that is wider breaks inside. Nothing is cut away. */
 export function textLines(text: string, size: number, width: number): string[] {
   const lines: string[] = [];
   let line = "",
     wide = 0;
-  for (const word of shown(text).split(/\s+/).filter(Boolean)) {
+  for (const word of shown(text).split(blanks).filter(Boolean)) {
     const more = line === "" ? word : ` ${word}`,
       wider = widened(wide, more);
     if (wider * size <= width) {

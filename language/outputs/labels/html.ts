@@ -71,19 +71,40 @@ export function labelsOf(place: LabelPlace, grid: LabelGrid, { wording }: Output
   // A long name of a bag takes the width of the head; what is left of it goes on below.
   const name = words.place(place.kind, place.label),
     long = textWidth(name, 4) > room - 16 ? [name] : [];
-  const wrapped = [
-    ...long,
-    words.from(place.unit, place.procedure),
-    ...place.items.map((item) => itemText(item, wording)),
-  ].flatMap((text) => textLines(shownOnOneLine(text), type, room));
   const most = Math.max(1, Math.floor((grid.height - 2 * pad - head) / leading)),
-    of = Math.ceil(wrapped.length / most);
-  return Array.from({ length: of }, (_, i) => ({
+    lines = (text: string): string[] => textLines(shownOnOneLine(text), type, room),
+    from = [...long, words.from(place.unit, place.procedure)].flatMap(lines);
+  const sheets = packed(
+    from,
+    place.items.map((item) => lines(itemText(item, wording))),
+    most,
+  );
+  return sheets.map((each, i) => ({
     place: long.length > 0 ? { ...place, label: "…" } : place,
     number: i + 1,
-    of,
-    lines: wrapped.slice(i * most, (i + 1) * most),
+    of: sheets.length,
+    lines: each,
   }));
+}
+
+/**
+ * A thing stands on one label as far as it fits one, so that no bag says half of it. A further label says again what unit it is from,
+ * where that leaves half of it for things.
+ */
+function packed(from: readonly string[], things: readonly (readonly string[])[], most: number): string[][] {
+  const again = 2 * from.length <= most ? from : [],
+    sheets: string[][] = [[]];
+  const put = (line: string): void => {
+    if (sheets.at(-1)!.length === most) sheets.push([...again]);
+    sheets.at(-1)!.push(line);
+  };
+  from.forEach(put);
+  for (const thing of things) {
+    const isWhole = thing.length <= most - again.length;
+    if (isWhole && sheets.at(-1)!.length + thing.length > most) sheets.push([...again]);
+    thing.forEach(put);
+  }
+  return sheets;
 }
 
 export function itemText(

@@ -5,6 +5,7 @@ import { linesOf } from "../../../language/outputs/lines/groups.ts";
 import { stripOf } from "../../../language/outputs/draw/draw.ts";
 import { mostOnASheet, sheetsOf, stripNodes, type StripNode } from "../../../language/outputs/draw/strip-graph.ts";
 import { drawn } from "../../../language/outputs/pdf/pieces.ts";
+import { wordings } from "../../../language/outputs/wording/languages.ts";
 import { pageOf } from "../../../language/outputs/pdf/paper.ts";
 import { roomOf } from "../../../language/outputs/pdf/print.ts";
 import { compiledExample, compiledText, options } from "../outputs-of.ts";
@@ -174,3 +175,33 @@ procedure p "P" for u { aim b off  step "S" { remove b } }`).performances;
     "refused by the bench: see the findings",
   );
 });
+
+test.each(Object.entries(wordings))(
+  "%s: words stand inside the inner frame of their box, and a head inside its drawing",
+  (_, wording) => {
+    let frames = 0,
+      heads = 0;
+    for (const [, performance] of performances)
+      for (const { body, width } of stripOf(performance, linesOf(performance, { ...options, wording }))) {
+        // The inner frame of a precaution, and what is said up to the next frame.
+        const boxes = body.source.matchAll(
+          /<rect x="([\d.]+)" y="([\d.]+)" width="([\d.]+)" height="([\d.]+)"\/>((?:<text .*?<\/text>\s*)+)/gs,
+        );
+        for (const [, x, y, wide, high, texts] of boxes)
+          for (const [, at, base, size] of texts!.matchAll(/<text x="([\d.]+)" y="([\d.]+)" font-size="([\d.]+)"/g)) {
+            if (Number(high) < 16) continue; // of the legend
+            frames++;
+            expect(Number(base) - 0.75 * Number(size)).toBeGreaterThan(Number(y));
+            expect(Number(base) + 0.25 * Number(size)).toBeLessThan(Number(y) + Number(high));
+            expect(Number(at)).toBeCloseTo(Number(x) + Number(wide) / 2, 1);
+          }
+        // In DejaVu Sans Bold, the widest of the common fonts, a sign of a sentence takes 0.6 of the size and more.
+        for (const [, says] of body.source.matchAll(/<text x="0" [^>]*font-weight="700">([^<]*)<\/text>/g)) {
+          heads++;
+          expect(says!.replaceAll("&#39;", "'").length * 12 * 0.6, says).toBeLessThan(width);
+        }
+      }
+    expect(frames).toBeGreaterThan(20);
+    expect(heads).toBeGreaterThan(1);
+  },
+);

@@ -21,7 +21,7 @@ export const draw: Wording["draw"] = {
   support: (what) => `Abstützen: ${what}`,
   aside: (what) => `Zur Seite: ${what}`,
   assumed: (label) => `${label} (von der Werkbank abgelehnt: siehe Befunde)`,
-  outer: (label, sheet) => `nach ${label}, Blatt ${sheet}`,
+  outer: (label, sheet) => `nach ${label}, Blatt\u00a0${sheet}`,
   free: (isAll) =>
     isAll
       ? "In beliebiger Reihenfolge, soweit die Maschine beschrieben ist"

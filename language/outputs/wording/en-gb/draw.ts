@@ -20,7 +20,7 @@ export const draw = {
   support: (what: string) => `Support: ${inside(what)}`,
   aside: (what: string) => `Aside: ${inside(what)}`,
   assumed: (label: string) => `${label} (refused by the bench: see the findings)`,
-  outer: (label: string, sheet: number) => `after ${label}, sheet ${sheet}`,
+  outer: (label: string, sheet: number) => `after ${label}, sheet\u00a0${sheet}`,
   free: (isAll: boolean): string =>
     isAll
       ? "In any order, as far as the machine is described"

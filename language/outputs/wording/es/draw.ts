@@ -21,7 +21,7 @@ export const draw: Wording["draw"] = {
   support: (what) => titled("Sujetar", the(what)),
   aside: (what) => titled("A un lado", the(what)),
   assumed: (label) => `${label} (rechazado por el banco: ver los hallazgos)`,
-  outer: (label, sheet) => `después de ${label}, hoja ${sheet}`,
+  outer: (label, sheet) => `después de ${label}, hoja\u00a0${sheet}`,
   free: (isAll) =>
     isAll
       ? "En cualquier orden, hasta donde la máquina está descrita"

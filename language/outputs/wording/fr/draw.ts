@@ -21,7 +21,7 @@ export const draw: Wording["draw"] = {
   support: (what) => titled("Soutenir", the(what)),
   aside: (what) => titled("De côté", the(what)),
   assumed: (label) => `${label} (refusé par l'établi\u00a0: voir les constats)`,
-  outer: (label, sheet) => `après ${label}, feuille ${sheet}`,
+  outer: (label, sheet) => `après ${label}, feuille\u00a0${sheet}`,
   free: (isAll) =>
     isAll
       ? "Dans n'importe quel ordre, pour autant que la machine soit décrite"

@@ -2,6 +2,7 @@
 
 import { entryOf, numberOf, withLine } from "../../language/outputs/manual/tablet/entries.ts";
 import type { PlanLine } from "../../language/outputs/manual/tablet/plan.ts";
+import { filled, listed } from "../../language/outputs/manual/tablet/words.ts";
 import { troubles, type NotAsWritten, type Trouble } from "../../language/outputs/record/record.ts";
 import { button, made } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
@@ -31,7 +32,10 @@ export function wireNotAsWritten(sheet: Sheet, { id, step, things = [] }: PlanLi
     open.setAttribute("aria-expanded", String(form !== undefined));
   });
   open.setAttribute("aria-expanded", "false");
-  open.setAttribute("aria-label", `${words.notAsWritten}: ${line.querySelector(".no")?.textContent ?? ""}`);
+  open.setAttribute(
+    "aria-label",
+    filled(words.titled, words.notAsWritten, line.querySelector(".no")?.textContent ?? ""),
+  );
   open.className = "open-trouble";
   line.querySelector(".side")?.append(open);
   line.querySelector(".under")?.append(place);
@@ -94,17 +98,19 @@ export function wireNotAsWritten(sheet: Sheet, { id, step, things = [] }: PlanLi
     list.replaceChildren(
       ...entries.map((entry, i) => {
         const says = [
-          words.troubles[entry.what] + (entry.item === undefined ? "" : `: ${nameOf(entry.item)}`),
+          entry.item === undefined
+            ? words.troubles[entry.what]
+            : filled(words.titled, words.troubles[entry.what], nameOf(entry.item)),
           entry.note,
-          entry.done && `${words.whatDone}: ${entry.done}`,
-          entry.agreedBy && `${words.agreedBy}: ${entry.agreedBy}`,
-          entry.wanted && `${words.wanted}: ${entry.wanted}`,
-          entry.wantedCount !== undefined && `${words.howMany}: ${entry.wantedCount}`,
-        ];
+          entry.done && filled(words.titled, words.whatDone, entry.done),
+          entry.agreedBy && filled(words.titled, words.agreedBy, entry.agreedBy),
+          entry.wanted && filled(words.titled, words.wanted, entry.wanted),
+          entry.wantedCount !== undefined && filled(words.titled, words.howMany, entry.wantedCount),
+        ].filter((each): each is string => typeof each === "string" && each !== "");
         const out = button(words.takeOut, () => {
           sheet.entries = withLine(sheet.entries, id, { notAsWritten: entries.filter((_, at) => at !== i) });
         });
-        return made("li", {}, `${says.filter(Boolean).join("; ")} `, out);
+        return made("li", {}, `${listed(words, says)} `, out);
       }),
     );
     list.hidden = entries.length === 0;

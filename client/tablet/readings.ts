@@ -3,7 +3,7 @@
 import { entryOf, numberOf, withLine, withTry } from "../../language/outputs/manual/tablet/entries.ts";
 import { judged, lastTry } from "../../language/outputs/manual/tablet/judge.ts";
 import type { PlanLine, PlanReading } from "../../language/outputs/manual/tablet/plan.ts";
-import { filled } from "../../language/outputs/manual/tablet/words.ts";
+import { figureText, filled, listed, type TabletWords } from "../../language/outputs/manual/tablet/words.ts";
 import type { ReadingTry } from "../../language/outputs/record/record.ts";
 import { made, say } from "./dom.ts";
 import type { Sheet } from "./sheet.ts";
@@ -72,7 +72,7 @@ export function wireReading(
       all = entry.readings?.[number] ?? [],
       last = lastTry(entry, number);
     if (figure && document.activeElement !== figure)
-      figure.value = last?.value === undefined ? (last?.note ?? "") : asTyped(last, reading.unit);
+      figure.value = last?.value === undefined ? (last?.note ?? "") : asTyped(last, reading.unit, words);
     for (const answer of answers)
       answer.checked = last?.asItShouldBe !== undefined && (answer.value === "yes") === last.asItShouldBe;
     said.textContent = judged(reading, last) === "outside" ? outside() : "";
@@ -81,7 +81,14 @@ export function wireReading(
     tries.textContent =
       all.length < 2
         ? ""
-        : `${words.tries}: ${all.map((each, i) => filled(words.aTry, i + 1, tryText(each))).join("; ")}`;
+        : filled(
+            words.titled,
+            words.tries,
+            listed(
+              words,
+              all.map((each, i) => filled(words.aTry, i + 1, tryText(each))),
+            ),
+          );
   }
 
   const tryText = (taken: ReadingTry): string =>
@@ -92,7 +99,7 @@ export function wireReading(
           : taken.asItShouldBe
             ? words.yes
             : words.no
-        : [taken.value, taken.unit].filter((each) => each !== undefined).join(" "),
+        : [figureText(taken.value, words), taken.unit].filter((each) => each !== undefined).join(" "),
       judged(reading, taken) === "outside" && reading.isFigure ? `(${words.outsideShort})` : "",
     ]
       .filter(Boolean)
@@ -100,8 +107,10 @@ export function wireReading(
   return show;
 }
 
-const asTyped = ({ value, unit }: ReadingTry, due: string): string =>
-  [value, due === "" ? unit : undefined].filter((each) => each !== undefined).join(" ");
+const asTyped = ({ value, unit }: ReadingTry, due: string, words: TabletWords): string =>
+  [value === undefined ? undefined : figureText(value, words), due === "" ? unit : undefined]
+    .filter((each) => each !== undefined)
+    .join(" ");
 
 /** Where the reading has no unit of its own, one may be typed behind the figure; words alone are a note. */
 function typed(text: string, unit: string): ReadingTry | undefined {

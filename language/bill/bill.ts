@@ -25,6 +25,7 @@ export interface Need {
 export interface BillLine {
   readonly id: string;
   readonly name: string;
+  readonly general: Use["general"];
   readonly what: Use["what"];
   readonly grade: Grade;
   readonly reasons: readonly NewReason[];
@@ -114,6 +115,7 @@ function lineOf(uses: readonly Use[], units: number): BillLine {
   return {
     id: first.id,
     name: first.name,
+    general: first.general,
     what: first.what,
     grade: first.grade,
     reasons: [...new Set(uses.map((use) => use.reason).filter((reason) => reason !== undefined))],

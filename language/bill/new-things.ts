@@ -17,7 +17,6 @@ export type NewReason =
   | "rule"
   | "standing-rule"
   | "destroyed"
-  | "joint-kind"
   | "act"
   | "worn"
   | "damaged"

@@ -6,7 +6,7 @@ import type { Span } from "../findings/finding.ts";
 import type { Name } from "../model/act.ts";
 import type { Part, ThingIndex, Tie } from "../model/model.ts";
 import { quantityOf, type Quantity } from "../quantities/index.ts";
-import { jointKinds, kindIn } from "../tables/index.ts";
+import { jointKinds, kindIn, type JointUse } from "../tables/index.ts";
 import { beadAmount } from "./bead.ts";
 import { fittings, jointsMade, type Fitting } from "./fittings.ts";
 import { isInPart, newThings, saidActs, type Grade, type NewReason, type NewThing } from "./new-things.ts";
@@ -15,7 +15,9 @@ export interface Use {
   /** What it is bought as: uses of the same key are one line of the bill. */
   readonly key: string;
   readonly id: string;
+  /** The author's; of what only the kind of a joint names, that word as the table writes it: `general` tells. */
   readonly name: string;
+  readonly general: JointUse | undefined;
   readonly what: "part" | "fastener" | "joint" | "consumable" | "fluid";
   readonly grade: Grade;
   readonly reason: NewReason | undefined;
@@ -92,6 +94,7 @@ function spare(performance: Performance, item: Part | Tie, rule: NewThing, count
         : `${model.unit} ${item.prefix}${item.declared}`,
     id: `${item.prefix}${item.declared}`,
     name,
+    general: undefined,
     what: item.is === "part" ? "part" : item.fastener ? "fastener" : "joint",
     grade: rule.grade,
     reason: rule.reason,
@@ -150,12 +153,14 @@ function lockerAndLubricant(performance: Performance, tie: Tie, fitting: Fitting
 function usedUp(performance: Performance, tie: Tie, fitting: Fitting, beadWaste: number): Use[] {
   if (tie.fastener) return [];
   const kind = kindIn(jointKinds, tie.kind),
-    names = tie.uses.length > 0 ? tie.uses.map((name) => name.text) : (kind?.uses ?? []);
+    general = tie.uses.length > 0 ? [] : (kind?.uses ?? []),
+    names = tie.uses.length > 0 ? tie.uses.map((name) => name.text) : general;
   const volume = tie.bead ? beadAmount(tie.bead.width, tie.bead.length, beadWaste) : undefined;
   return names.map((name, i) =>
     stores(performance, name, {
       on: tie.name,
       place: fitting,
+      general: general[i],
       amount: i === 0 ? volume : undefined,
       // A clamp or a tie is one a joint; a paste is measured.
       pieces:
@@ -175,6 +180,7 @@ interface StoresOf {
   readonly amount?: Quantity | undefined;
   readonly pieces?: number | undefined;
   readonly what?: "consumable" | "fluid";
+  readonly general?: JointUse | undefined;
   readonly grade?: Grade;
   readonly name?: string;
 }
@@ -186,6 +192,7 @@ function stores(performance: Performance, name: string, of: StoresOf): Use {
     key: known?.partNo ? `no ${known.partNo}` : name,
     id: name,
     name: known?.name || of.name || name.replaceAll("-", " "),
+    general: known ? undefined : of.general,
     what: of.what ?? "consumable",
     grade: of.grade ?? "certain",
     reason: undefined,

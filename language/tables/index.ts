@@ -11,6 +11,7 @@ export * from "./safety-signs.ts";
 export * from "./signals.ts";
 export * from "./drives.ts";
 export * from "./sequences.ts";
+export * from "./position-words.ts";
 export * from "./tapped.ts";
 export * from "./synonyms.ts";
 export * from "./lookup.ts";

@@ -8,7 +8,7 @@ import { everyText, machines } from "./languages.ts";
 import { options } from "./outputs-of.ts";
 
 /** Unit signs beside places to write: the same in every language. */
-const signs: ReadonlySet<string> = new Set(["mm", "lbf", "ft", "in"]);
+const signs: ReadonlySet<string> = new Set(["mm", "lbf", "ft", "in", "bar"]);
 
 test.each(Object.keys(machines))("%s: every printed text is marked as the catalogue's, or the author's own", (name) => {
   const input = machines[name]!(),

@@ -22,6 +22,7 @@ export function compiled(
   files: Readonly<Record<string, string>>,
   roots: readonly string[] = Object.keys(files),
   pictures: readonly string[] = [],
+  builds: "one build" | "every build" = "one build",
 ): Compiled {
   const world = memoryWorld(
     new Map(
@@ -41,7 +42,8 @@ export function compiled(
   const performances: Performance[] = [],
     seen = new Set<string>();
   for (const performance of checked.performances) {
-    const key = `${performance.procedure.at.file} ${performance.procedure.id}`;
+    const { procedure, model } = performance,
+      key = `${procedure.at.file} ${procedure.id} ${builds === "every build" ? model.build : ""}`;
     if (!seen.has(key)) {
       seen.add(key);
       performances.push(performance);

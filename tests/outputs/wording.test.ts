@@ -59,7 +59,7 @@ test("the printed words of every kind of hazard and precaution clear nothing", (
   for (const kind of Object.keys(hazardKinds))
     expect(`${kinds.hazard(kind)} ${kinds.hazardHarm(kind)}`).not.toMatch(clearing);
   for (const kind of Object.keys(precautions))
-    expect(`${kinds.precaution(kind)} ${kinds.precautionBack(kind) ?? ""}`).not.toMatch(clearing);
+    expect(`${kinds.precautionShort(kind)} ${kinds.precautionBack(kind) ?? ""}`).not.toMatch(clearing);
 });
 
 test("a manual of a machine whose author wrote nothing of the kind clears nothing", () => {

@@ -24,7 +24,9 @@ export function billAsCsv(data: BillData, { wording }: OutputOptions): string {
       line.lead,
       line.shelfLife,
       line.why,
-      [...new Set(line.usedAt.map(({ on, step }) => (on && step ? document.titled(on, step) : on || step)))].join("; "),
+      document.parts([
+        ...new Set(line.usedAt.map(({ on, step }) => (on && step ? document.titled(on, step) : on || step))),
+      ]),
     ]),
   );
 }

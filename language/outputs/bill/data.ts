@@ -10,6 +10,7 @@ import { buildText } from "../lines/build-text.ts";
 import { amountText, figureText, sizeIn, type Units } from "../lines/figures.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 import { placesIn, type Place } from "../places.ts";
+import { capital } from "../wording/phrases.ts";
 
 export interface BillNeed {
   readonly pieces: number;
@@ -105,7 +106,7 @@ function supplyRow(line: BillLine, options: OutputOptions): SupplyRow {
   );
   return {
     id: line.id,
-    name: line.name,
+    name: line.general === undefined ? line.name : capital(wording.kinds.jointUse(line.general)),
     what: line.what,
     grade: line.grade,
     reasons: line.reasons,

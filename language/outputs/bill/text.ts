@@ -36,15 +36,15 @@ function rowText(line: BillRow, units: number, wording: OutputOptions["wording"]
     .map((each) => shownOnOneLine(each!))
     .join(", ");
   const packs = line.packs ? words.packsOf(line.packs.text, line.pack ?? "") : "";
-  const more = [
-    packs,
-    units > 1 ? words.each(line.perUnit.text) : "",
-    line.why,
-    line.lead ? words.lead(line.lead) : "",
-    line.shelfLife ? words.shelfLife(line.shelfLife) : "",
-  ]
-    .filter(Boolean)
-    .join("; ");
+  const more = document.parts(
+    [
+      packs,
+      units > 1 ? words.each(line.perUnit.text) : "",
+      line.why,
+      line.lead ? words.lead(line.lead) : "",
+      line.shelfLife ? words.shelfLife(line.shelfLife) : "",
+    ].filter(Boolean),
+  );
   const on = [...new Set(line.usedAt.map((use) => use.on).filter(Boolean))].map(shownOnOneLine);
   return [
     ...wrap(document.titled(head, line.total.text), "  ", "    "),

@@ -94,7 +94,10 @@ ${layoutHtml(procedure, options)}</section>
 }
 
 function asText({ procedures, provenance }: LayoutData, options: OutputOptions): string {
-  const { layoutSheet: words } = options.wording,
+  const {
+      layoutSheet: words,
+      document: { parts },
+    } = options.wording,
     out = [words.title, "=".repeat(words.title.length), ...headLines(provenance, options), words.note];
   for (const procedure of procedures) {
     out.push("", ...wrap(shownOnOneLine(titleOf(procedure, options)), "", "  "));
@@ -102,7 +105,11 @@ function asText({ procedures, provenance }: LayoutData, options: OutputOptions):
     for (const row of procedure.rows) {
       out.push(
         ...wrap(shownOnOneLine(row.name), `${String(row.place).padStart(4)}  `, "      "),
-        ...wrap(shownOnOneLine(factsOf(row, options).join("; ").replaceAll(".;", ";")), "      - ", "        "),
+        ...wrap(
+          shownOnOneLine(parts(factsOf(row, options).map((fact) => fact.replace(/\.$/, "")))),
+          "      - ",
+          "        ",
+        ),
       );
     }
   }

@@ -52,11 +52,11 @@ export function startLines(context: LineContext): LineDraft[] {
 }
 
 export function leaveLines(context: LineContext): LineDraft[] {
-  const { acts } = context.wording,
+  const { acts, kinds } = context.wording,
     { procedures } = context.model;
   return context.performance.leaves.flatMap(({ leave, things }): LineDraft[] => {
-    const what =
-      leave.is === "turned" ? leave.names[0]?.text.replaceAll("-", " ") : worded(context, things, leave.count);
+    const [name] = leave.names,
+      what = leave.is === "turned" ? name && kinds.position(name.text) : worded(context, things, leave.count);
     const until = leave.until && (procedures.get(leave.until.text)?.title || leave.until.text);
     return what === undefined ? [] : [note("refit", leave.at, acts.leaves(leave.is, what, until, leave.words ?? ""))];
   });

@@ -191,7 +191,8 @@ function joined(all: readonly Before[]): Before {
 }
 
 function turnLine(context: LineContext, { op }: RefitPerformed, position: string, isBack: boolean): LineDraft {
-  const { acts } = context.wording,
+  const { acts, kinds } = context.wording,
+    to = kinds.position(position),
     doing: Doing = {
       act: { ...(op.act ?? op.event!.act), text: "" },
       around: op.around,
@@ -199,7 +200,7 @@ function turnLine(context: LineContext, { op }: RefitPerformed, position: string
       of: op.number,
       refused: false,
     };
-  return action(doing, "turn", isBack ? acts.turnBack(position) : acts.turn(position), {
+  return action(doing, "turn", isBack ? acts.turnBack(to) : acts.turn(to), {
     of: [],
     details: turnedWith(context),
   });

@@ -2,9 +2,9 @@
 // against. It judges no value.
 
 import type { Around } from "../../bench/trace.ts";
+import { namedThings } from "../../bill/named-things.ts";
 import type { Act, Consequence, Limits } from "../../model/act.ts";
 import type { Quantity, Rounding } from "../../quantities/index.ts";
-import { namedThings } from "../../bill/named-things.ts";
 import { namesText, nameText, thingOf, type LineContext } from "./context.ts";
 import { figureText, systemOf, writtenText, type Units } from "./figures.ts";
 import type { LineReading } from "./line.ts";
@@ -85,7 +85,9 @@ export function consequenceText(context: LineContext, consequence: Consequence, 
         typeof each === "number"
           ? String(each)
           : "text" in each
-            ? nameText(context, each, around)
+            ? each.text === "standard" && namedThings(context.model, [each], around).length === 0
+              ? acts.consequence.standardSize
+              : nameText(context, each, around)
             : figureText(each, context),
       );
       return acts.otherwise(acts.consequence.choose(namesText(context, consequence.names, around), acts.list(from)));

@@ -26,7 +26,7 @@ export function plainLines(
   things: readonly ThingIndex[],
 ): readonly LineDraft[] | undefined {
   const { act, around, half } = doing,
-    { acts } = context.wording,
+    { acts, kinds } = context.wording,
     { verb } = act;
   const common = { half, at: act.at, given: around.given };
   const tool = toolsText(context, act.tools),
@@ -82,7 +82,7 @@ export function plainLines(
     case "open":
       return holdLines(context, doing, things);
     case "turn":
-      return one(acts.turn(act.on[0]?.text ?? act.names[0]?.text ?? ""));
+      return one(acts.turn(kinds.position(act.on[0]?.text ?? act.names[0]?.text ?? "")));
     case "rotate":
       return one(acts.rotate(what, amount));
     case "drain":
@@ -342,7 +342,7 @@ function torqueOfAll(
     whole = ({ text, passes }: LineTorque): string => [text, passes].filter(Boolean).join(", ");
   if (!first || closings.length === 1) return first?.torque;
   const each = closings.map(({ tie, torque }) => context.wording.document.titled(tie.name, whole(torque)));
-  return { text: each.join("; "), passes: "", sequence: "", order: [], rounds: 1 };
+  return { text: context.wording.document.parts(each), passes: "", sequence: "", order: [], rounds: 1 };
 }
 
 /** Of the last of these names: the number of the parts list, or the next letter for what is no part. */

@@ -141,7 +141,7 @@ export function fitLine(context: LineContext, doing: Doing, parts: readonly Part
         ? acts.lowerIn(what, tool, people)
         : acts.fit(kinds.partVerb(first.kind, "refit"), what, {
             fresh: fresh && parts.length === 1,
-            facing: act.facing,
+            facing: act.facing === undefined ? undefined : kinds.facing(act.facing),
             how: acts.hows([...new Set(hows)]),
             tool,
             onto,

@@ -22,7 +22,8 @@ export function torqueOf(tie: Tie, count: number, units: Units, stage?: number):
     passes: tie.passes
       ? acts.inPasses(tie.passes.count, shares.map((share) => shareText(share, units.wording)).join(", "))
       : "",
-    sequence: sequenceText(tie, units),
+    // One that is listed is told by its order.
+    sequence: tie.sequence?.listed.length === 0 ? sequenceText(tie, units) : "",
     order,
     rounds: stage === undefined ? Math.max(1, tie.passes?.count ?? tie.stages.length) : 1,
   };

@@ -58,10 +58,12 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
       models.map((model) => model.title || model.unit),
       (title) => title,
     ).join(", "),
-    subtitle: unique(
-      input.performances.map(({ procedure }) => procedure.title || procedure.id),
-      (title) => title,
-    ).join("; "),
+    subtitle: document.parts(
+      unique(
+        input.performances.map(({ procedure }) => procedure.title || procedure.id),
+        (title) => title,
+      ),
+    ),
     provenance,
     draft: provenance.draft.length > 0 ? document.draftLine(provenance.openFindings, provenance.draft) : "",
     review: reviewLines(wording),
@@ -176,7 +178,16 @@ function identification(
     );
     add(
       own.language,
-      `${own.languageName}; ${options.textsFrom !== undefined ? own.translated(wordingFor(options.textsFrom)?.instructions.languageName ?? options.textsFrom) : translatedFrom === undefined ? own.notSaid : translatedFrom === "" ? own.original : own.translated(translatedFrom)}`,
+      options.wording.document.parts([
+        own.languageName,
+        options.textsFrom !== undefined
+          ? own.translated(wordingFor(options.textsFrom)?.instructions.languageName ?? options.textsFrom)
+          : translatedFrom === undefined
+            ? own.notSaid
+            : translatedFrom === ""
+              ? own.original
+              : own.translated(translatedFrom),
+      ]),
     );
     for (const by of ["prepared", "checked", "approved"] as const) add(own[by], signedText(procedure, by, options));
   }

@@ -40,6 +40,7 @@ export interface PartRow {
 export interface TieRow {
   readonly id: string;
   readonly name: string;
+  /** Of a joint; "" for a fastener, which its size and tool tell. */
   readonly kind: string;
   readonly count: string;
   /** Thread and class, standard, part number. */

@@ -243,8 +243,8 @@ ${safety.dismissed.length > 0 && html`<h3>${words.dismissed}</h3>${table(words.d
 }
 
 function toolsBody({ tools }: ManualDocument, options: OutputOptions): Markup {
-  const { manual: words } = options.wording,
-    join = (texts: readonly string[]): Value => own(texts.join("; "));
+  const { manual: words, document } = options.wording,
+    join = (texts: readonly string[]): Value => own(document.parts(texts));
   const tool = {
     head: words.tool,
     cell: (row: { readonly name: string }): Value => own(row.name),
@@ -290,7 +290,7 @@ function billBody({ bill, units }: ManualDocument, options: OutputOptions): Mark
     {
       head: words.why,
       cell: (row) => {
-        const on = [...new Set(row.usedAt.map((use) => use.on).filter(Boolean))].join("; ");
+        const on = document.parts([...new Set(row.usedAt.map((use) => use.on).filter(Boolean))]);
         return own(row.why !== "" && on !== "" ? document.titled(row.why, on) : row.why || on);
       },
     },

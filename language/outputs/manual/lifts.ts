@@ -151,7 +151,7 @@ function rowOf({ act, things, moved, line }: Load, context: LineContext): LiftRo
         : people !== undefined && act?.verb !== "lift"
           ? ""
           : words.notGiven,
-    capacity: gear.map(({ text }) => capacityOf(model.library.tools.get(text), context)).join("; "),
+    capacity: wording.document.parts(gear.map(({ text }) => capacityOf(model.library.tools.get(text), context))),
     people: people === undefined ? "" : String(people),
     line,
   };

@@ -37,7 +37,7 @@ export function tieRows(context: LineContext, fasteners: boolean): TieRow[] {
       return {
         id: tie.id,
         name: tie.name,
-        kind: fasteners ? kinds.fastener(tie.kind) : kinds.joint(tie.kind),
+        kind: fasteners ? "" : kinds.joint(tie.kind),
         count: tie.countUnknown ? acts.countNotGiven : String(tie.count),
         size: [
           [figures.number(threadText(tie) ?? ""), tie.propertyClass ?? tie.grade].filter(Boolean).join(" "),
@@ -48,7 +48,7 @@ export function tieRows(context: LineContext, fasteners: boolean): TieRow[] {
           .join(", "),
         tool: spannerOf(tie, context)?.says ?? "",
         torque: torque?.text ?? "",
-        passes: [torque?.passes, torque?.sequence].filter(Boolean).join("; "),
+        passes: document.parts([torque?.passes ?? "", torque?.sequence ?? ""].filter(Boolean)),
         joins: joinsText(context, tie),
         fresh: freshText(context, tie.index),
       };

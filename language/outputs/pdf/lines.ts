@@ -25,7 +25,7 @@ export interface Layout {
 export function groupBlocks(group: LineGroup, chapter: Chapter, layout: Layout): Block[] {
   const code = chapter.codes[group.id],
     head = heading(2, `${group.number} ${group.title}`, false, true),
-    blocks: Block[] = [code ? { ...head, code: codeOf(code) } : head];
+    blocks: Block[] = [code ? { ...head, code: codeOf(code, layout.options.wording) } : head];
   let rows: ActionRow[] = [];
   const close = (): void => {
     if (rows.length > 0) blocks.push({ is: "actions", rows });

@@ -89,7 +89,7 @@ function safety(
     { head: manual.dismissedWhy, cell: (row) => row.why },
   ];
   const allows: readonly Column<(typeof allowed)[number]>[] = [
-    { head: manual.allowedWhat, cell: (row) => row.what, isHead: true },
+    { head: manual.allowedWhat, cell: (row) => row.what, isHead: true, lang: "en-GB" },
     { head: manual.allowedWhere, cell: (row) => row.where },
     { head: manual.dismissedWhy, cell: (row) => row.why },
   ];
@@ -132,7 +132,7 @@ function works(document: ManualDocument, { room }: Layout): Block[] {
 }
 
 function tools({ tools: all }: ManualDocument, { options, room }: Layout): Block[] {
-  const { manual } = options.wording,
+  const { manual, document } = options.wording,
     tool = { head: manual.tool, cell: (row: { readonly name: string }): string => row.name, isHead: true } as const;
   const some = <Row>(
     caption: string,
@@ -141,7 +141,11 @@ function tools({ tools: all }: ManualDocument, { options, room }: Layout): Block
   ): readonly Block[] => (rows.length === 0 ? [] : [table(caption, columns, rows, room.width)]);
   const spanners = some(
     manual.spanners,
-    [tool, { head: manual.forWhat, cell: (row) => row.for }, { head: manual.note, cell: (row) => row.note }],
+    [
+      tool,
+      { head: manual.forWhat, cell: (row) => document.parts(row.for) },
+      { head: manual.note, cell: (row) => row.note },
+    ],
     all.spanners,
   );
   return [
@@ -153,7 +157,7 @@ function tools({ tools: all }: ManualDocument, { options, room }: Layout): Block
         { head: manual.range, cell: (row) => row.range },
         { head: manual.accuracy, cell: (row) => row.accuracy },
         { head: manual.calibration, cell: (row) => row.calibration },
-        { head: manual.forWhat, cell: (row) => row.for },
+        { head: manual.forWhat, cell: (row) => document.parts(row.for) },
       ],
       all.wrenches,
     ),
@@ -186,7 +190,7 @@ function bill({ bill: rows, units }: ManualDocument, { options, room }: Layout):
     {
       head: manual.why,
       cell: (row) =>
-        [row.why, [...new Set(row.usedAt.map(({ on }) => on).filter(Boolean))].join("; ")]
+        [row.why, options.wording.document.parts([...new Set(row.usedAt.map(({ on }) => on).filter(Boolean))])]
           .filter(Boolean)
           .join(`${options.wording.document.colon} `),
     },

@@ -2,6 +2,7 @@
 
 import type { Drawing } from "../draw/drawing.ts";
 import type { Markup } from "../text/markup.ts";
+import type { Wording } from "../wording/wording.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import type { Block, Blank, Drawn, Heading, List, Par, Words } from "./print.ts";
 import { words } from "./words.ts";
@@ -49,9 +50,9 @@ export function drawn(
 }
 
 /** A code as it stands beside a heading. */
-export const codeOf = (drawing: Drawing): NonNullable<Heading["code"]> => ({
+export const codeOf = (drawing: Drawing, { document }: Wording): NonNullable<Heading["code"]> => ({
   svg: inkSvg(drawing),
-  alt: shownOnOneLine(`${drawing.title}: ${drawing.description}`),
+  alt: shownOnOneLine(document.titled(drawing.title, drawing.description)),
 });
 
 const inkSvg = ({ width, height, body }: Drawing): string =>

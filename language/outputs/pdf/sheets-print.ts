@@ -48,33 +48,37 @@ function sheet(
 }
 
 const titleOf = (
-  { unit, title, build }: { unit: string; title: string; build: string },
+  { unit, title, buildText: build }: { unit: string; title: string; buildText: string },
   { wording }: OutputOptions,
 ): string => wording.document.titles([unit, title, build].filter(Boolean));
 
 /** The table of what is tightened. @param width mm. */
 export function torqueBlocks(rows: readonly TorqueRow[], options: OutputOptions, width: number): readonly Block[] {
-  const { torqueSheet: said } = options.wording,
+  const {
+      torqueSheet: said,
+      document: { parts },
+    } = options.wording,
     { columns: heads } = said,
     blank = (head: string, width: number): Column<TorqueRow> => ({ head, cell: () => "", blank: width });
   const columns: readonly Column<TorqueRow>[] = [
     { head: heads.line, cell: (row) => row.line },
     { head: heads.fastener, cell: (row) => row.name, isHead: true },
     { head: heads.count, cell: (row) => row.count ?? said.notGiven, is: "n" },
-    { head: heads.thread, cell: (row) => [row.thread, row.class].filter(Boolean) },
+    { head: heads.thread, cell: (row) => parts([row.thread, row.class].filter(Boolean)) },
     ...(options.system === "us" ? (["us", "metric"] as const) : (["metric", "us"] as const)).map(
-      (system): Column<TorqueRow> => ({ head: heads[system], cell: (row) => row[system], is: "n" }),
+      (system): Column<TorqueRow> => ({ head: heads[system], cell: (row) => parts(row[system]), is: "n" }),
     ),
     {
       head: heads.passes,
-      cell: (row) => [
-        ...row.passes,
-        ...(row.sequence === "" ? [] : [row.sequence]),
-        ...(row.order.length > 0 ? [said.order(row.order.join(" "))] : []),
-      ],
+      cell: (row) =>
+        parts([
+          ...row.passes,
+          ...(row.sequence === "" ? [] : [row.sequence]),
+          ...(row.order.length > 0 ? [said.order(row.order.join(" "))] : []),
+        ]),
     },
-    { head: heads.tool, cell: (row) => [row.tool, ...row.wrenches].filter(Boolean) },
-    { head: heads.note, cell: (row) => row.notes },
+    { head: heads.tool, cell: (row) => parts([row.tool, ...row.wrenches].filter(Boolean)) },
+    { head: heads.note, cell: (row) => parts(row.notes) },
     blank(heads.set, 16),
     blank(heads.wrenchNo, 16),
     blank(heads.initials, 14),

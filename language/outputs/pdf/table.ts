@@ -2,12 +2,13 @@
 
 import type { Table, Words } from "./print.ts";
 import { columnWidths, demandOf, padding } from "./column-widths.ts";
-import { plainOf, widthOf, words } from "./words.ts";
+import { plainOf, runsOf, widthOf, words } from "./words.ts";
 
 export interface Column<Row> {
   readonly head: string;
-  /** A text, or several that stand under one another. */
-  cell(row: Row): string | number | readonly string[];
+  cell(row: Row): string | number;
+  /** The language of its texts, where it is another than the document's. */
+  readonly lang?: string;
   readonly is?: "n";
   /** It names the row. */
   readonly isHead?: true;
@@ -50,9 +51,13 @@ export function table<Row>(
     rows: cells.map((row) =>
       used.map(({ column, i }, at): Words => {
         const cell = fitted(row[i]!, at, column.isHead === true);
-        return column.isHead
-          ? (typeof cell === "string" ? [{ t: cell }] : cell).map((run) => ({ ...run, b: true }))
-          : cell;
+        return column.isHead === undefined && column.lang === undefined
+          ? cell
+          : runsOf(cell).map((run) => ({
+              ...run,
+              ...(column.isHead && { b: true as const }),
+              ...(column.lang !== undefined && { l: column.lang }),
+            }));
       }),
     ),
     high: cells.some((row) => used.some(({ i }, at) => widthOf(row[i]!, size) > 14 * widths[at]!)),
@@ -65,5 +70,4 @@ export function table<Row>(
 const linesIn = (fill: readonly (readonly number[])[]): number =>
   fill.reduce((sum, row) => sum + Math.max(1, ...row.map((each) => (each <= 1.02 ? 1 : Math.ceil(each * 1.15)))), 0);
 
-const textOf = (value: string | number | readonly string[]): string =>
-  plainOf(words(Array.isArray(value) ? value.join("; ") : String(value as string | number), Number.POSITIVE_INFINITY));
+const textOf = (value: string | number): string => plainOf(words(String(value), Number.POSITIVE_INFINITY));

@@ -154,7 +154,7 @@ const leftOut = ({ leftOut: files }: RecordSummaryData, { wording }: OutputOptio
   files.length > 0 ? [wording.record.leftOut(files)] : [];
 
 function asText(data: RecordSummaryData, options: OutputOptions): string {
-  const { record: words } = options.wording,
+  const { record: words, document } = options.wording,
     title = words.summaryTitle(data.records);
   const out = [
     title,
@@ -167,12 +167,12 @@ function asText(data: RecordSummaryData, options: OutputOptions): string {
     out.push(
       "",
       ...wrap(
-        shownOnOneLine([each.what, each.limits].filter(Boolean).join("; ")),
+        shownOnOneLine(document.parts([each.what, each.limits].filter(Boolean))),
         `  ${each.line}`.padEnd(9),
         "         ",
       ),
     );
-    out.push(...wrap(shownOnOneLine(factsOf(each, options).join("; ")), "         - ", "           "));
+    out.push(...wrap(shownOnOneLine(document.parts(factsOf(each, options))), "         - ", "           "));
   }
   return `${out.join("\n")}\n`;
 }

@@ -120,7 +120,7 @@ function readingsOf(
           : isOutside
             ? words.notChosen(which)
             : "";
-    return { says: [says, last?.note, choice].filter(Boolean).join("; "), chooses: reading.chooses };
+    return { says: document.parts([says, last?.note ?? "", choice].filter(Boolean)), chooses: reading.chooses };
   });
 }
 

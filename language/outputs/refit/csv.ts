@@ -61,9 +61,9 @@ function row(before: readonly string[], group: LineGroup, line: Line, wording: W
     counts.length === 1 ? counts[0]!.count : "",
     of(["tool", "thread"]),
     line.torque
-      ? [line.torque.text, line.torque.passes, line.torque.sequence, line.torque.order.join(" ")]
-          .filter(Boolean)
-          .join("; ")
+      ? wording.document.parts(
+          [line.torque.text, line.torque.passes, line.torque.sequence, line.torque.order.join(" ")].filter(Boolean),
+        )
       : "",
     of(["goes-to"]),
     of(["new", "discard", "mark", "with", "hazard", "wait", "limits", "otherwise", "how", "comes-away", "mass"]),

@@ -69,16 +69,17 @@ interface Told {
 function sinceBefore(
   now: readonly Told[],
   before: readonly Told[],
-  { asBefore, lies }: Made["options"]["wording"]["benchSheets"]["handover"],
+  { document, benchSheets }: Made["options"]["wording"],
 ): string {
-  const had = new Set(before),
+  const { asBefore, lies } = benchSheets.handover,
+    had = new Set(before),
     still = before.length > 0 && had.isSubsetOf(new Set(now)),
     fresh = still ? now.filter((each) => !had.has(each)) : now;
   // What lies in one place, or is against one thing, is told together: thirty names of one tray say it once.
   const groups = [...Map.groupBy(fresh, (each) => each.at)].map(([where, all]) =>
     lies(all.map(({ name }) => name).join(", "), where),
   );
-  return [...(still ? [asBefore] : []), ...groups].join("; ");
+  return document.parts([...(still ? [asBefore] : []), ...groups]);
 }
 
 const standingAt = (s: State, { model }: Performance, tell: Teller, { wording: { kinds } }: Made["options"]): Told[] =>
@@ -123,7 +124,7 @@ function offAt(s: State, { model }: Performance, { things }: Teller): Told[] {
 
 /** @param told what the table before this one says; empty where it stands alone. */
 function factsAt(s: State, performance: Performance, { context }: Lines, now: Growing, told: Growing): string[][] {
-  const { benchSheets: words, labels } = context.wording,
+  const { benchSheets: words, labels, document } = context.wording,
     { handover } = words,
     { model } = performance;
   // Few things have any flag at any moment.
@@ -143,18 +144,18 @@ function factsAt(s: State, performance: Performance, { context }: Lines, now: Gr
   return [
     ...(hanging.length > 0 ? [row(handover.hangs, `${names(hanging)}. ${handover.doNotStop}`)] : []),
     ...(lifted.length > 0 ? [row(handover.lifted, names(lifted))] : []),
-    row(handover.off, sinceBefore(now.off, told.off, handover)),
+    row(handover.off, sinceBefore(now.off, told.off, context.wording)),
     row(
       handover.loose,
-      loose
-        .map((tie) =>
+      document.parts(
+        loose.map((tie) =>
           tie.countUnknown
             ? `${tie.name} (${labels.countNotGiven})`
             : handover.left(tie.name, left(model, s, tie.index), tie.count),
-        )
-        .join("; "),
+        ),
+      ),
     ),
-    row(handover.standing, sinceBefore(now.standing, told.standing, handover)),
+    row(handover.standing, sinceBefore(now.standing, told.standing, context.wording)),
     row(handover.open, names(having(DRAINED, "fluid"))),
     row(handover.closed, names(having(CAPPED))),
     row(handover.aside, names(having(ASIDE, "part"))),

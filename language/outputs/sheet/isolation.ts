@@ -43,12 +43,12 @@ export const isolationKind: SheetKind = {
               line.says.replace(/:$/, ""),
               line.text,
               withWhat(line, hazard, lines.context),
-              [
-                line.wait === undefined ? "" : isolation.wait(timeText(line.wait, options.wording)),
-                ...line.readings.map(({ limits }) => limits),
-              ]
-                .filter(Boolean)
-                .join("; "),
+              options.wording.document.parts(
+                [
+                  line.wait === undefined ? "" : isolation.wait(timeText(line.wait, options.wording)),
+                  ...line.readings.map(({ limits }) => limits),
+                ].filter(Boolean),
+              ),
             ];
           }),
         },

@@ -30,7 +30,8 @@ export const preparationKind: SheetKind = {
       .filter((kind) => !model.hazards.some((hazard) => hazard.kind === kind) && !model.dismissed.has(kind))
       .map((kind) => kinds.hazard(kind));
     // What each tool is for stands in the manual's own tables already.
-    const fors = (what: readonly string[], between: string): string => (inManual === true ? "" : what.join(between));
+    const fors = (what: readonly string[], told = document.parts): string => (inManual === true ? "" : told(what)),
+      numbers = (what: readonly string[]): string => what.join(", ");
     const list = (title: string, rows: readonly (readonly string[])[]) => ({
       title,
       columns: [preparation.what, preparation.amount],
@@ -63,18 +64,20 @@ export const preparationKind: SheetKind = {
           ]),
         ]),
         list(preparation.tools, [
-          ...tools.spanners.map((row) => [row.name, fors(row.for, "; ")]),
-          ...tools.wrenches.map((row) => [[row.name, row.range].filter(Boolean).join(", "), fors(row.for, "; ")]),
+          ...tools.spanners.map((row) => [row.name, fors(row.for)]),
+          ...tools.wrenches.map((row) => [[row.name, row.range].filter(Boolean).join(", "), fors(row.for)]),
           ...tools.uncovered.map((row) => [manual.wrenchNone, document.titled(row.torque, row.for)]),
-          ...tools.others.map((row) => [[row.name, row.note].filter(Boolean).join(", "), fors(row.for, ", ")]),
+          ...tools.others.map((row) => [[row.name, row.note].filter(Boolean).join(", "), fors(row.for, numbers)]),
         ]),
         list(
           preparation.supplies,
           supplies.map((row) => [
             [row.name, row.size, row.partNo, row.standard].filter(Boolean).join(", "),
-            [row.total.text, row.grade === "worn" ? lowerFirst(options.wording.bill.grades.worn) : ""]
-              .filter(Boolean)
-              .join("; "),
+            document.parts(
+              [row.total.text, row.grade === "worn" ? lowerFirst(options.wording.bill.grades.worn) : ""].filter(
+                Boolean,
+              ),
+            ),
           ]),
         ),
       ],

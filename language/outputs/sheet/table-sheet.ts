@@ -104,7 +104,7 @@ function asText(data: SheetData, options: OutputOptions): string {
         const cells = row.flatMap((value, i) =>
           value === "" ? [] : [i === 0 ? value : options.wording.document.titled(columns[i] ?? "", value)],
         );
-        out.push(...wrap(shownOnOneLine(cells.join("; ")), "    [ ] ", "        "));
+        out.push(...wrap(shownOnOneLine(options.wording.document.parts(cells)), "    [ ] ", "        "));
       }
     }
   }

@@ -38,14 +38,14 @@ export const torqueSheet = output<TorqueSheetData>({
               row.count ?? words.notGiven,
               row.thread,
               row.class,
-              row.metric.join("; "),
-              row.us.join("; "),
-              row.passes.join("; "),
+              document.parts(row.metric),
+              document.parts(row.us),
+              document.parts(row.passes),
               row.sequence,
               row.order.join(" "),
               row.tool,
-              row.wrenches.join("; "),
-              row.notes.join("; "),
+              document.parts(row.wrenches),
+              document.parts(row.notes),
               "",
               "",
               "",
@@ -125,7 +125,7 @@ ${torqueHtml(procedure, options)}</section>
 }
 
 function asText({ procedures, provenance }: TorqueSheetData, options: OutputOptions): string {
-  const { torqueSheet: words } = options.wording,
+  const { torqueSheet: words, document } = options.wording,
     out = [words.title, "=".repeat(words.title.length), ...headLines(provenance, options), ...wrap(words.note, "", "")];
   for (const procedure of procedures) {
     out.push("", ...wrap(shownOnOneLine(titleOf(procedure, options)), "", "  "));
@@ -141,7 +141,7 @@ function asText({ procedures, provenance }: TorqueSheetData, options: OutputOpti
               `${row.name}${row.count === undefined || row.count > 1 ? ` (${row.count ?? words.notGiven})` : ""}`,
               row.thread,
               row.class,
-              values.join("; "),
+              document.parts(values),
             ]
               .filter(Boolean)
               .join(", "),
@@ -158,7 +158,7 @@ function asText({ procedures, provenance }: TorqueSheetData, options: OutputOpti
         ...row.wrenches,
         ...row.notes,
       ].filter(Boolean);
-      if (more.length > 0) out.push(...wrap(shownOnOneLine(more.join("; ")), "         - ", "           "));
+      if (more.length > 0) out.push(...wrap(shownOnOneLine(document.parts(more)), "         - ", "           "));
     }
   }
   return `${out.join("\n")}\n`;

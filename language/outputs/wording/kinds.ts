@@ -4,12 +4,14 @@
 import {
   kindIn,
   type DriveName,
+  type FacingName,
   type FastenerKindName,
   type FluidKindName,
   type HazardKindName,
   type JointKindName,
   type JointUse,
   type PartKindName,
+  type PositionName,
   type PrecautionName,
   type SequenceName,
   type SignalName,
@@ -21,8 +23,8 @@ import { sentence } from "./phrases.ts";
 
 type Half = "strip" | "refit";
 
-/** Words of the language that hold a figure of a hazard. */
-export type HazardFigure = (typeof hazardFigures)[number][0];
+/** Words of the language that hold a figure of a hazard; the distance to keep has a sentence of its own. */
+export type HazardFigure = Exclude<(typeof hazardFigures)[number][0], "keep-out">;
 
 /** Title, and the verbs of the way apart and of the way back as this language puts them into its sentences. */
 interface Worked {
@@ -35,15 +37,17 @@ export interface KindWords {
   /** For a part without a kind. */
   readonly plain: Readonly<Record<Half, string>>;
   readonly parts: Readonly<Record<PartKindName, Worked>>;
-  readonly fasteners: Readonly<Record<FastenerKindName, Worked>>;
+  readonly fasteners: Readonly<Record<FastenerKindName, Omit<Worked, "title">>>;
   readonly joints: Readonly<Record<JointKindName, Worked>>;
   readonly uses: Readonly<Record<JointUse, string>>;
   /** `harm`: what it can do to people, as nouns that stand behind a colon. */
   readonly hazards: Readonly<Record<HazardKindName, { readonly title: string; readonly harm: string }>>;
   readonly hazardFigures: Readonly<Record<HazardFigure, string>>;
   /** `back`: printed where the author says nothing; undefined where nothing has to be taken back. */
-  readonly precautions: Readonly<Record<PrecautionName, { readonly title: string; readonly back: string | undefined }>>;
-  /** At the head of a line whose precaution has no kind. */
+  readonly precautions: Readonly<
+    Record<Exclude<PrecautionName, "other">, { readonly title: string; readonly back: string | undefined }>
+  >;
+  /** At the head of a line whose precaution has no kind: the words of the author say what it is. */
   readonly anyPrecaution: string;
   readonly fluids: Readonly<
     Record<FluidKindName, { readonly title: string; readonly container: string; readonly waste: string }>
@@ -52,6 +56,9 @@ export interface KindWords {
   readonly wear: Readonly<Record<ProtectiveEquipmentName, { readonly title: string }>>;
   readonly drives: Readonly<Record<DriveName, { readonly tool: string }>>;
   readonly sequences: Readonly<Record<SequenceName, { readonly title: string }>>;
+  /** Behind a colon, and behind the word for position; of something whose gender nobody knows. */
+  readonly positions: Readonly<Record<PositionName, string>>;
+  readonly facings: Readonly<Record<FacingName, string>>;
   /** The word as the standards print it, and what it means. */
   readonly signals: Readonly<Record<SignalName, { readonly word: string; readonly about: string }>>;
 }
@@ -62,13 +69,11 @@ export const kindsOf = (words: KindWords) => ({
   fastenerVerb: (kind: string, half: Half): string => (kindIn(words.fasteners, kind) ?? words.fasteners.screw)[half],
   jointVerb: (kind: string, half: Half): string => kindIn(words.joints, kind)?.[half] ?? words.plain[half],
   part: (kind: string): string => kindIn(words.parts, kind)?.title ?? "",
-  fastener: (kind: string): string => kindIn(words.fasteners, kind)?.title ?? "",
   joint: (kind: string): string => kindIn(words.joints, kind)?.title ?? "",
   hazard: (kind: string): string => kindIn(words.hazards, kind)?.title ?? kind,
   hazardHarm: (kind: string): string => kindIn(words.hazards, kind)?.harm ?? "",
   hazardFigure: (word: string): string => kindIn(words.hazardFigures, word) ?? word.replaceAll("-", " "),
-  precaution: (kind: string): string => kindIn(words.precautions, kind)?.title ?? kind,
-  /** At the head of a line; the words of the author say what an `other` one is. */
+  /** At the head of a line. */
   precautionShort: (kind: string): string =>
     kind === "other" ? words.anyPrecaution : (kindIn(words.precautions, kind)?.title ?? kind),
   precautionBack: (kind: string): string | undefined => {
@@ -84,6 +89,9 @@ export const kindsOf = (words: KindWords) => ({
   wear: (name: string): string | undefined => kindIn(words.wear, name)?.title,
   driveTool: (kind: string): string => kindIn(words.drives, kind)?.tool ?? kind,
   sequence: (kind: string): string => kindIn(words.sequences, kind)?.title ?? kind,
+  /** A word of the author's own stays as written. */
+  position: (name: string): string => kindIn(words.positions, name) ?? name.replaceAll("-", " "),
+  facing: (name: string): string => kindIn(words.facings, name) ?? name.replaceAll("-", " "),
   signal: (signal: SignalName): string => words.signals[signal].word,
   signalAbout: (signal: SignalName): string => words.signals[signal].about,
 });

@@ -12,12 +12,15 @@ export type Said<T> = T extends (...args: never[]) => string
 export interface TabletWords extends Said<Wording["tablet"]> {
   readonly troubles: Said<Wording["record"]["troubles"]>;
   readonly noConsequence: string;
+  /** The decimal sign. */
+  readonly point: string;
 }
 
-export const tabletWords = ({ tablet, record }: Wording): TabletWords => ({
+export const tabletWords = ({ tablet, record, figures }: Wording): TabletWords => ({
   ...said(tablet),
   troubles: record.troubles,
   noConsequence: record.noConsequence,
+  point: figures.number("0.5").replace(/\d/g, ""),
 });
 
 function said<T>(value: T): Said<T> {
@@ -29,3 +32,11 @@ function said<T>(value: T): Said<T> {
 /** Puts values in; a text that holds `{1}` itself stays as it is. */
 export const filled = (text: string, ...values: readonly (string | number)[]): string =>
   text.replace(/\{(\d)\}/g, (mark, place: string) => String(values[Number(place)] ?? mark));
+
+/** Several texts as one, as the language sets them. */
+export const listed = ({ then }: Pick<TabletWords, "then">, texts: readonly string[]): string =>
+  texts.length === 0 ? "" : texts.reduce((first, second) => filled(then, first, second));
+
+/** A figure as the language writes it. */
+export const figureText = (value: number, { point }: Pick<TabletWords, "point">): string =>
+  String(value).replace(".", point);

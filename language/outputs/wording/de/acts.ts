@@ -41,8 +41,8 @@ export const acts: Wording["acts"] = {
         ? `${what} schließen`
         : `${what} an den Platz zurück${verb === "swing" ? "schwenken" : "schieben"}`,
     ),
-  turn: (position) => sentence(`Einheit drehen: ${position.replaceAll("-", " ")}`),
-  turnBack: (position) => sentence(`Einheit zurückdrehen: ${position.replaceAll("-", " ")}`),
+  turn: (position) => sentence(`Einheit drehen: ${position}`),
+  turnBack: (position) => sentence(`Einheit zurückdrehen: ${position}`),
   rotate: (what, amount) => sentence(`${what} von Hand drehen${ifAny(", ", amount)}`),
   drain: (what, volume, into) => sentence(`${what} (${volume}) ablassen${ifAny(" in: ", into)}`),
   recover: (what, volume, into, tool) =>
@@ -121,7 +121,6 @@ export const acts: Wording["acts"] = {
   time: (time) => sentence(`Zeit: etwa ${time}`),
   people: (count) => sentence(`Personen: ${count}`),
   video: (from, to) => sentence(`Video: ${from} bis ${to}`),
-  note: "Anmerkung:",
 
   spanner: (tool, size) => joined([tool, size], " "),
   leftHand: "Linksgewinde: Lösen im Uhrzeigersinn, Anziehen gegen den Uhrzeigersinn.",
@@ -218,5 +217,6 @@ export const acts: Wording["acts"] = {
     scrap: (what) => `${what} aussondern`,
     repeat: (what) => `wiederholen ab ${what}`,
     choose: (what, from) => `${what} auswählen aus ${from}`,
+    standardSize: "Normalmaß",
   },
 };

@@ -33,6 +33,7 @@ export const document: Wording["document"] = {
   hazardFigure: (word, value) => `${word} ${value}`,
   titled: (title, text) => `${title}: ${text}`,
   titles: (titles) => titles.join(": "),
+  parts: (texts) => texts.join("; "),
   build: (choices) => {
     const names = choices.map(choiceName);
     return names.length < 2 ? (names[0] ?? "Grundausführung") : `${names[0]} mit ${list(names.slice(1))}`;
@@ -122,13 +123,11 @@ export const bill: Wording["bill"] = {
     rule: "immer neu",
     "standing-rule": "immer neu nach der festen Regel der Werkstatt",
     destroyed: "wird beim Lösen zerstört",
-    "joint-kind": "die Verbindung verlangt ein neues",
     act: "die Anleitung erneuert es",
     worn: "neu, wenn verschlissen",
     damaged: "neu, wenn beschädigt",
     "as-a-set": "neu als Satz",
     "by-pairs": "neu paarweise",
-    every: "neu nach einigen Zerlegungen",
     reading: "wenn der Messwert es verlangt",
     chosen: "in der Größe, die der Messwert verlangt",
     scrap: "das alte wird ausgesondert",

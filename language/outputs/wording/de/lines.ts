@@ -37,7 +37,6 @@ export const figures: Wording["figures"] = {
     deg: "°",
     "V dc": "V DC",
     "V ac": "V AC",
-    "metric hp": "PS",
   }),
   plusMinus: (percent) => `± ${percent} %`,
   share: (percent) => `${percent} %`,

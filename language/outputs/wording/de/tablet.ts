@@ -4,6 +4,8 @@ import type { Wording } from "../wording.ts";
 
 export const tablet: Wording["tablet"] = {
   title: "Aufzeichnung auf diesem Gerät",
+  titled: (title, text) => `${title}: ${text}`,
+  then: (first, second) => `${first}; ${second}`,
   progress: (done, all) => `${done} von ${all} abgehakt`,
   nextOpen: "Nächste offene Zeile",
   save: "Aufzeichnung speichern",

@@ -50,8 +50,8 @@ export const acts = {
     ),
   back: (verb: "slide" | "swing" | "open", what: string) =>
     sentence(verb === "open" ? `Close ${what}` : `${verb === "swing" ? "Swing" : "Slide"} ${what} back into place`),
-  turn: (position: string) => sentence(`Turn the unit: ${position.replaceAll("-", " ")}`),
-  turnBack: (position: string) => sentence(`Turn the unit back: ${position.replaceAll("-", " ")}`),
+  turn: (position: string) => sentence(`Turn the unit: ${position}`),
+  turnBack: (position: string) => sentence(`Turn the unit back: ${position}`),
   rotate: (what: string, amount?: string) => sentence(`Turn ${what} by hand${ifAny(" by ", amount)}`),
   drain: (what: string, volume: string, into?: string) =>
     sentence(`Drain ${what} (${volume})${ifAny(" into ", into && the(into))}`),
@@ -139,7 +139,6 @@ export const acts = {
   time: (time: string) => sentence(`Time: about ${time}`),
   people: (count: number) => sentence(`People: ${count}`),
   video: (from: string, to: string) => sentence(`Video: ${from} to ${to}`),
-  note: "Note:",
 
   // Details under an action.
   spanner: (tool: string, size: string) =>
@@ -241,6 +240,7 @@ export const acts = {
     scrap: (what: string) => `scrap ${what}`,
     repeat: (what: string) => `repeat from ${what}`,
     choose: (what: string, from: string) => `choose ${what} from ${from}`,
+    standardSize: "the standard size",
   },
 };
 

@@ -31,6 +31,8 @@ export const document = {
   titled: (title: string, text: string) => `${title}: ${text}`,
   /** Of the larger before the smaller: unit, procedure, build. */
   titles: (titles: readonly string[]) => titles.join(": "),
+  /** Several texts that each may hold commas, one after another. */
+  parts: (texts: readonly string[]) => texts.join("; "),
   /** What sets a build apart; of several choices the first leads. */
   build: (choices: readonly BuildChoice[]) => {
     const names = choices.map(choiceName);
@@ -113,13 +115,11 @@ export const bill = {
     rule: "always new",
     "standing-rule": "always new by the shop's standing rule",
     destroyed: "undoing destroys it",
-    "joint-kind": "its joint needs a new one",
     act: "the procedure renews it",
     worn: "new when worn",
     damaged: "new when damaged",
     "as-a-set": "new as a set",
     "by-pairs": "new in pairs",
-    every: "new after some strips",
     reading: "if the reading asks for it",
     chosen: "of the size that the reading asks for",
     scrap: "the old one is scrapped",

@@ -2,11 +2,13 @@
 
 import {
   drives,
+  facingWords,
   fastenerKinds,
   fluidKinds,
   hazardKinds,
   jointKinds,
   partKinds,
+  positionWords,
   precautions,
   sequences,
   signals,
@@ -40,7 +42,6 @@ export const kindWords: KindWords = {
     temperature: "temperature",
     mass: "mass",
     flux: "flux",
-    "keep-out": "keep out",
   },
   precautions,
   anyPrecaution: "Precaution",
@@ -49,6 +50,8 @@ export const kindWords: KindWords = {
   wear: protectiveEquipment,
   drives,
   sequences,
+  positions: positionWords,
+  facings: facingWords,
   signals: {
     danger: { word: "DANGER", about: signals.danger.about },
     warning: { word: "WARNING", about: signals.warning.about },

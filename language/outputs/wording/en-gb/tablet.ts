@@ -2,6 +2,9 @@
 
 export const tablet = {
   title: "Record on this device",
+  titled: (title: string, text: string) => `${title}: ${text}`,
+  /** Of a list: what is there already, and the next one. */
+  then: (first: string, second: string) => `${first}; ${second}`,
   progress: (done: string, all: string) => `${done} of ${all} lines ticked`,
   nextOpen: "Next open line",
   save: "Save the record",

@@ -46,21 +46,19 @@ const { acts, document, refit, bill, manual, draw, labels, layoutSheet, torqueSh
   threaded = { strip: "Remove", refit: "Install and tighten" };
 
 /** "Fit" of the tables is "Install" here; a verb that holds it goes on as it stands. */
-const installed = <K extends string>(
-  all: Readonly<Record<K, { readonly title: string; readonly strip: string; readonly refit: string }>>,
-): Readonly<Record<K, { readonly title: string; readonly strip: string; readonly refit: string }>> =>
+const installed = <K extends string, W extends { readonly strip: string; readonly refit: string }>(
+  all: Readonly<Record<K, W>>,
+): Readonly<Record<K, W>> =>
   Object.fromEntries(
-    Object.entries<{ readonly title: string; readonly strip: string; readonly refit: string }>(all).map(
-      ([kind, { title, strip, refit: fit }]) => [
-        kind,
-        {
-          title,
-          strip: strip.replace(/^Undo$/, "Disconnect"),
-          refit: fit.replace(/^Fit\b/, "Install").replace(/\bfit$/, "install"),
-        },
-      ],
-    ),
-  ) as Readonly<Record<K, { readonly title: string; readonly strip: string; readonly refit: string }>>;
+    Object.entries<W>(all).map(([kind, words]) => [
+      kind,
+      {
+        ...words,
+        strip: words.strip.replace(/^Undo$/, "Disconnect"),
+        refit: words.refit.replace(/^Fit\b/, "Install").replace(/\bfit$/, "install"),
+      },
+    ]),
+  ) as Readonly<Record<K, W>>;
 
 const parts = installed(kindWords.parts),
   fasteners = installed(kindWords.fasteners),
@@ -82,13 +80,13 @@ export const enUs: Wording = {
     },
     fasteners: {
       ...fasteners,
-      screw: { title: "Screw", ...threaded },
-      bolt: { title: "Bolt", ...threaded },
-      nut: { title: "Nut", ...threaded },
-      "lock-nut": { title: "Locknut", ...threaded },
-      stud: { title: "Stud", strip: "Unscrew", refit: "Screw in" },
-      "set-screw": { title: "Setscrew", ...threaded },
-      plug: { title: "Plug", strip: "Unscrew", refit: "Screw in and tighten" },
+      screw: threaded,
+      bolt: threaded,
+      nut: threaded,
+      "lock-nut": threaded,
+      stud: { strip: "Unscrew", refit: "Screw in" },
+      "set-screw": threaded,
+      plug: { strip: "Unscrew", refit: "Screw in and tighten" },
     },
     joints: {
       ...joints,
@@ -138,7 +136,6 @@ export const enUs: Wording = {
       set: (pieces, lots) => `qty ${pieces} (${lots} ${lots === 1 ? "set" : "sets"})`,
     },
     every: (times) => (times === 1 ? "new at every disassembly" : `new every ${times} disassemblies`),
-    reasons: { ...bill.reasons, every: "new after some disassemblies" },
   },
   manual: {
     ...manual,

@@ -29,8 +29,8 @@ export const acts: Wording["acts"] = {
     told({ open: "Abrir", swing: "Girar a un lado", slide: "Deslizar a un lado" }[verb], what, amount, "dejar unido"),
   back: (verb, what) =>
     told({ open: "Cerrar", swing: "Girar de vuelta a su sitio", slide: "Deslizar de vuelta a su sitio" }[verb], what),
-  turn: (position) => told("Girar la unidad", position.replaceAll("-", " ")),
-  turnBack: (position) => told("Volver a girar la unidad", position.replaceAll("-", " ")),
+  turn: (position) => told("Girar la unidad", position),
+  turnBack: (position) => told("Volver a girar la unidad", position),
   rotate: (what, amount) => told("Girar a mano", what, amount),
   drain: (what, volume, into) => told("Vaciar", `${what} (${volume})`, under("en", into && the(into))),
   recover: (what, volume, into, tool) =>
@@ -112,7 +112,6 @@ export const acts: Wording["acts"] = {
   time: (time) => told("Tiempo", `aproximadamente ${time}`),
   people: (count) => told("Personas", String(count)),
   video: (from, to) => told("Vídeo", `de ${from} a ${to}`),
-  note: "Nota:",
 
   spanner: (tool, size) => joined([tool, size], " "),
   leftHand: "Rosca a izquierdas: aflojar en sentido horario, apretar en sentido antihorario.",
@@ -211,5 +210,6 @@ export const acts: Wording["acts"] = {
     scrap: (what) => titled("desechar", what),
     repeat: (what) => titled("repetir desde", what),
     choose: (what, from) => `${titled("elegir", what)}, entre ${from}`,
+    standardSize: "la medida estándar",
   },
 };

@@ -40,6 +40,7 @@ export const document: Wording["document"] = {
   hazardFigure: (word, value) => `${word} ${value}`,
   titled,
   titles: (titles) => titles.join(": "),
+  parts: (texts) => texts.join("; "),
   build: (choices) => {
     const names = choices.map(choiceName);
     return names.length < 2 ? (names[0] ?? "versión básica") : `${names[0]} con ${list(names.slice(1))}`;
@@ -131,13 +132,11 @@ export const bill: Wording["bill"] = {
     rule: "siempre nuevo",
     "standing-rule": "siempre nuevo según la regla fija del taller",
     destroyed: "se destruye al soltarlo",
-    "joint-kind": "su unión pide uno nuevo",
     act: "el procedimiento lo cambia",
     worn: "nuevo si está gastado",
     damaged: "nuevo si está dañado",
     "as-a-set": "nuevo por juego",
     "by-pairs": "nuevo por pares",
-    every: "nuevo tras algunos desmontajes",
     reading: "si la medida lo pide",
     chosen: "del tamaño que pide la medida",
     scrap: "el viejo se desecha",

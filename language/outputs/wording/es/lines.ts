@@ -38,7 +38,6 @@ export const figures: Wording["figures"] = {
     deg: "°",
     "V dc": "V CC",
     "V ac": "V CA",
-    "metric hp": "CV",
   }),
   plusMinus: (percent) => `± ${percent} %`,
   share: (percent) => `${percent} %`,

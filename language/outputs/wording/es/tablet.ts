@@ -4,6 +4,8 @@ import type { Wording } from "../wording.ts";
 
 export const tablet: Wording["tablet"] = {
   title: "Registro en este aparato",
+  titled: (title, text) => `${title}: ${text}`,
+  then: (first, second) => `${first}; ${second}`,
   progress: (done, all) => `Marcadas: ${done} de ${all}`,
   nextOpen: "Siguiente línea abierta",
   save: "Guardar el registro",

@@ -36,8 +36,8 @@ export const acts: Wording["acts"] = {
     ),
   back: (verb, what) =>
     told({ open: "Fermer", swing: "Faire pivoter en place", slide: "Faire glisser en place" }[verb], what),
-  turn: (position) => told("Tourner l'unité", position.replaceAll("-", " ")),
-  turnBack: (position) => told("Remettre l'unité en position", position.replaceAll("-", " ")),
+  turn: (position) => told("Tourner l'unité", position),
+  turnBack: (position) => told("Remettre l'unité en position", position),
   rotate: (what, amount) => told("Tourner à la main", what, under("de", amount)),
   drain: (what, volume, into) => told("Vidanger", `${what} (${volume})`, under("dans", into && the(into))),
   recover: (what, volume, into, tool) =>
@@ -118,7 +118,6 @@ export const acts: Wording["acts"] = {
   time: (time) => told("Durée", `environ ${time}`),
   people: (count) => told("Personnes", String(count)),
   video: (from, to) => told("Vidéo", `de ${from} à ${to}`),
-  note: "Note\u00a0:",
 
   spanner: (tool, size) => joined([tool, size], " "),
   leftHand: "Filetage à gauche\u00a0: dévisser dans le sens horaire, serrer dans le sens antihoraire.",
@@ -217,5 +216,6 @@ export const acts: Wording["acts"] = {
     scrap: (what) => titled("mettre au rebut", what),
     repeat: (what) => titled("recommencer à partir de", what),
     choose: (what, from) => `${titled("choisir", what)}, parmi ${from}`,
+    standardSize: "la cote standard",
   },
 };

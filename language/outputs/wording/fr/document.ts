@@ -40,6 +40,7 @@ export const document: Wording["document"] = {
   hazardFigure: (word, value) => `${word} ${value}`,
   titled,
   titles: (titles) => titles.join("\u00a0: "),
+  parts: (texts) => texts.join("\u00a0; "),
   build: (choices) => {
     const names = choices.map(choiceName);
     return names.length < 2 ? (names[0] ?? "version de base") : `${names[0]} avec ${list(names.slice(1))}`;
@@ -132,13 +133,11 @@ export const bill: Wording["bill"] = {
     rule: "toujours neuf",
     "standing-rule": "toujours neuf selon la règle permanente de l'atelier",
     destroyed: "détruit par le démontage",
-    "joint-kind": "son assemblage en demande un neuf",
     act: "la procédure le remplace",
     worn: "neuf en cas d'usure",
     damaged: "neuf en cas de dommage",
     "as-a-set": "neuf par jeu",
     "by-pairs": "neuf par paires",
-    every: "neuf après quelques démontages",
     reading: "si la mesure le demande",
     chosen: "de la taille que la mesure demande",
     scrap: "l'ancien est mis au rebut",

@@ -38,7 +38,6 @@ export const figures: Wording["figures"] = {
     deg: "°",
     "V dc": "V CC",
     "V ac": "V CA",
-    "metric hp": "ch",
   }),
   plusMinus: (percent) => `± ${percent}\u00a0%`,
   share: (percent) => `${percent}\u00a0%`,

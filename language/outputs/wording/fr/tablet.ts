@@ -4,6 +4,8 @@ import type { Wording } from "../wording.ts";
 
 export const tablet: Wording["tablet"] = {
   title: "Relevé sur cet appareil",
+  titled: (title, text) => `${title}\u00a0: ${text}`,
+  then: (first, second) => `${first}\u00a0; ${second}`,
   progress: (done, all) => `Cochées\u00a0: ${done} sur ${all}`,
   nextOpen: "Ligne ouverte suivante",
   save: "Enregistrer le relevé",

@@ -156,6 +156,13 @@ test("waste: a washer that comes away with its plug is left over too, as many as
   expect(table!.rows).toContainEqual(["Drain washer", "1, old one, not kept", "find out, by local rules"]);
 });
 
+test("waste: what an author says of a fluid by its name is where that fluid goes, in one row", () => {
+  const [table] = tablesOf(wasteSheet, compiledExample("pressure-vessel-inspection/receiver.strip"));
+  expect(table!.rows.filter(([what]) => what === "Oily condensate")).toEqual([
+    ["Oily condensate", "3 L", "Waste oil drum, never the drain"],
+  ]);
+});
+
 test("isolation: what is locked again for the tests at the end stands there as well, and what the test ends; a tool by its name", () => {
   const input = compiledText(`
 tool padlock "Padlock"

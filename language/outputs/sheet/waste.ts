@@ -29,6 +29,9 @@ export const wasteKind: SheetKind = {
       ...model.plate.waste,
       ...new Set([procedure, ...strip.map(({ around }) => around.procedure)].flatMap(({ issue }) => issue.waste)),
     ];
+    // What the authors say of a fluid or an old part by its name stands beside it, and not in a row of its own.
+    const goes = (name: string): string | undefined => said.find(({ what }) => what === name)?.then,
+      named = new Set([...drained, ...old.values(), ...washers.map(([, washer]) => washer)].map(({ name }) => name));
     return {
       // Each unit leaves so much, however many are asked for.
       notes: options.units !== undefined && options.units > 1 ? [options.wording.bill.forUnits(1)] : [],
@@ -42,15 +45,15 @@ export const wasteKind: SheetKind = {
             ...drained.map((fluid) => [
               fluid.name,
               volumeText(lines.context, fluid),
-              kinds.fluidWaste(fluid.kind) ?? waste.find,
+              goes(fluid.name) ?? kinds.fluidWaste(fluid.kind) ?? waste.find,
             ]),
             ...[...old.values()].map((item) => [
               item.name,
               [item.of === undefined ? "" : String(item.of), waste.old].filter(Boolean).join(", "),
-              waste.find,
+              goes(item.name) ?? waste.find,
             ]),
-            ...washers.map(([, { name, count }]) => [name, `${count}, ${waste.old}`, waste.find]),
-            ...said.map(({ what, then }) => [what, "", then]),
+            ...washers.map(([, { name, count }]) => [name, `${count}, ${waste.old}`, goes(name) ?? waste.find]),
+            ...said.filter(({ what }) => !named.has(what)).map(({ what, then }) => [what, "", then]),
           ],
         },
       ],

@@ -123,7 +123,7 @@ function ofRefit(model: Model, { op, handled, before }: RefitPerformed): Touch {
     things: !isAct && isToldOnly(verb) ? handled : [...op.things, ...opened, ...handled],
     hazards: op.event?.hazards ?? [],
     handled: isAct || handling.has(verb) ? [...op.things, ...opened] : opened,
-    moves: isAct || moving.has(verb),
+    moves: isAct ? op.verb !== "hold" : moving.has(verb),
     freed: !isAct && verb === "restore" ? op.things : [],
     step: op.around.step,
   };

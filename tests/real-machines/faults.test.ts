@@ -357,7 +357,7 @@ test("marks on what is screwed, tags on what is a part, and one alignment of sev
   expect(s.refit).toEqual([
     "Fit race 2 and 1. · Alignment: Arrow up.",
     "Fit and tighten the nut. · Torque: 9 N·m (80 lbf·in). · Line up the mark M: One line.",
-    "Fit the pipe and the hose. · By the tags: H2. (the pipe) · By the tags: H1. (the hose)",
+    "Fit the pipe and the hose. · By the tags: H2 (the pipe). · By the tags: H1 (the hose).",
     "Make and tighten the pipe end and the hose end.",
   ]);
 });

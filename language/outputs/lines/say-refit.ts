@@ -232,12 +232,12 @@ function lineUpDetail({ wording, performance }: LineContext, label: string): Det
 
 /** The tags of each of these; of several things with which one it is. */
 function tagDetails(context: LineContext, things: readonly ThingIndex[]): Detail[] {
-  const { acts, lines } = context.wording;
+  const { acts } = context.wording;
   return things.flatMap((thing) => {
     const tags = tagsOf(context, thing);
     if (!tags) return [];
     const says = acts.tagged(tags);
-    return [{ sort: "mark" as const, says: things.length === 1 ? says : lines.only(says, phrase(context, [thing])) }];
+    return [{ sort: "mark" as const, says: things.length === 1 ? says : saidOf(context, says, [thing]) }];
   });
 }
 
@@ -277,8 +277,14 @@ export function newDetails(context: LineContext, things: readonly ThingIndex[]):
   }
   return [...said].map(([text, of]) => ({
     sort: "new",
-    says: of.length === things.length ? text : context.wording.lines.only(text, phrase(context, of)),
+    says: of.length === things.length ? text : saidOf(context, text, of),
   }));
+}
+
+/** What holds for some of the things of a line, with which: one sentence, with its full stop behind them. */
+function saidOf(context: LineContext, says: string, things: readonly ThingIndex[]): string {
+  const stop = says.endsWith(".") ? "." : "";
+  return `${context.wording.lines.only(says.slice(0, says.length - stop.length), phrase(context, things))}${stop}`;
 }
 
 const isNewIf = (

@@ -223,3 +223,22 @@ test("what several people took off, they fit; what turned the unit in the strip 
     "People: 3.",
   ]);
 });
+
+test("a precaution that a refit block takes first is not asked to be still in place", () => {
+  const { strip, refit } = press(
+    `step "Vent" { vent oil-pressure  prove-zero oil-pressure  undo lid-screws  remove lid }
+     step "Ram" { undo ram-screws  remove ram
+       refit { other glow  heat ram to 90 °C  reverse } }`,
+    'hazard glow hot warning "Warm ram" { temperature 90 °C  precaution other "Gloves on." }',
+  );
+  const asked = (groups: typeof strip): (readonly [string, readonly string[]])[] =>
+    groups.flatMap(({ lines }) =>
+      lines.flatMap((line) =>
+        line.is === "hazard" ? [[line.hazard.name, mustStand(line.hazard, options.wording)] as const] : [],
+      ),
+    );
+  expect(asked(strip).map(([name]) => name)).toEqual(["Pressure"]);
+  const back = new Map(asked(refit));
+  expect(back.get("Warm ram")).toEqual([]);
+  expect(back.get("Pressure")).toHaveLength(1);
+});

@@ -162,14 +162,18 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[], warn
     // What prints nothing, since nobody has to take it back, asks for nothing either.
     if (says.length === 0 && first.turn === undefined) continue;
     // All that one line asks stands before it, also where it prints several acts.
+    const before = joined(warnings.slice(i - run.length, i));
     placed.push(
       ...place(
         step,
         warningLines(
           context,
           { act, around, half: "refit" },
-          joined(warnings.slice(i - run.length, i)),
-          new Set(run.flatMap(({ op }) => (op.event?.kind === "stands" ? [op.event.thing] : []))),
+          before,
+          new Set([
+            ...run.flatMap(({ op }) => (op.event?.kind === "stands" ? [op.event.thing] : [])),
+            ...before.hazards.filter((hazard) => standsNothing(context, hazard, first)),
+          ]),
         ),
       ),
     );
@@ -177,6 +181,12 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[], warn
     placed.push(...place(step, says));
   }
   return placed;
+}
+
+/** A hazard of which no precaution was taken before: what a refit block takes first is not "still" in place. */
+function standsNothing({ model }: LineContext, hazard: ThingIndex, { before }: RefitPerformed): boolean {
+  const thing = model.things[hazard];
+  return thing?.is === "hazard" && thing.precautions.every(({ number }) => at(before.standing, number) === 0);
 }
 
 /** What stands before any of several acts, each once. */

@@ -126,9 +126,9 @@ export interface HazardText {
   readonly wear: readonly string[];
   readonly who: string;
   readonly pushes: string;
-  /** In the author's order: what is done, and what with. */
-  /** Before the line that takes a precaution of it back. */
+  /** Before the line that takes a precaution of it back, or the first one on the way back. */
   readonly isTakenBack?: true;
+  /** In the author's order: what is done, and what with. */
   readonly precautions: readonly {
     readonly kind: string;
     readonly title: string;

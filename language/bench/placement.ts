@@ -38,7 +38,7 @@ interface Touch {
   readonly hazards: readonly ThingIndex[];
   /** Things whose own messages are due. */
   readonly handled: readonly ThingIndex[];
-  /** It moves or frees what it names, or takes its weight: a weight is a hazard of these acts alone. */
+  /** It may move or free what it names, or take its weight: a weight is a hazard of these acts alone. */
   readonly moves: boolean;
   /** Hazards whose precautions end here: told again, however often they were. */
   readonly freed: readonly ThingIndex[];
@@ -56,8 +56,22 @@ export function placementOf(performance: Performance): Placement {
   return { strip: strip[0]!, refit: wayBack[0]!, written: wayBack[1]!, finish: finish[0]! };
 }
 
-/** Acts that move a thing, free it, or take its weight. */
-const moving: ReadonlySet<string> = new Set([
+/** Acts that leave a thing where it is and what holds it as it is. Any other may move it: one in the author's own words too. */
+const still: ReadonlySet<string> = new Set([
+  "mark",
+  "tag",
+  "measure",
+  "inspect",
+  "hold",
+  "put",
+  "take",
+  "cap",
+  "clean",
+  "apply",
+]);
+
+/** Acts that handle a thing as such: a reading or a mark does not. */
+const handling: ReadonlySet<string> = new Set([
   "undo",
   "loosen",
   "back-out",
@@ -71,10 +85,9 @@ const moving: ReadonlySet<string> = new Set([
   "press",
   "support",
   "release",
+  "hold",
+  "rotate",
 ]);
-
-/** Acts that handle a thing as such: a reading or a mark does not. */
-const handling: ReadonlySet<string> = new Set([...moving, "hold", "rotate"]);
 
 function ofPerformed(
   model: Model,
@@ -90,7 +103,7 @@ function ofPerformed(
     things: isToldOnly(act.verb) ? handled : [...all, ...handled],
     hazards: own.flatMap((event) => event.hazards),
     handled: handles ? all : opened,
-    moves: moving.has(act.verb),
+    moves: !still.has(act.verb),
     freed: act.verb === "restore" ? things : [],
     step: around.step,
   };
@@ -123,7 +136,7 @@ function ofRefit(model: Model, { op, handled, before }: RefitPerformed): Touch {
     things: !isAct && isToldOnly(verb) ? handled : [...op.things, ...opened, ...handled],
     hazards: op.event?.hazards ?? [],
     handled: isAct || handling.has(verb) ? [...op.things, ...opened] : opened,
-    moves: isAct ? op.verb !== "hold" : moving.has(verb),
+    moves: !still.has(isAct ? op.verb : verb),
     freed: !isAct && verb === "restore" ? op.things : [],
     step: op.around.step,
   };

@@ -15,7 +15,8 @@ export function withBrowser(): void {
   beforeAll(async () => {
     browser = await chromium.launch({
       executablePath: process.env["CHROMIUM"] ?? "/usr/bin/chromium",
-      args: ["--no-sandbox"],
+      // Nothing waits for the next picture of a screen that nobody looks at.
+      args: ["--no-sandbox", "--disable-gpu", "--disable-frame-rate-limit"],
     });
   });
   afterAll(async () => {

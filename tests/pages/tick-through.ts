@@ -1,6 +1,6 @@
 // Works a manual's page through as a hand would: line by line, with every place to write filled in.
 
-import type { Page } from "playwright-core";
+import type { ElementHandle, Page } from "playwright-core";
 import type { Plan, PlanLine } from "../../language/outputs/manual/tablet/plan.ts";
 
 export const planIn = async (page: Page): Promise<Plan> =>
@@ -12,41 +12,54 @@ export const inside = ({ low, high }: { low?: number; high?: number }): number =
 
 export const lineOf = (page: Page, id: string) => page.locator(`[id="${id}"]`);
 
-/** Fills in what the line asks for; a wait is begun and let run. */
-export async function fillIn(page: Page, line: PlanLine): Promise<void> {
-  const place = lineOf(page, line.id);
-  if (line.wait !== undefined) {
-    await place.locator(".wait-clock button").first().click();
-    await page.clock.fastForward((line.wait + 2) * 1000);
-  }
-  for (const [i, { due }] of (line.counts ?? []).entries())
-    await place
-      .locator("[data-count]")
-      .nth(i)
-      .fill(String(due ?? 7));
-  for (const [i, { given }] of (line.torques ?? []).entries()) {
-    const set = place.locator(".set").nth(i),
-      [figure] = given;
-    await set.locator("select").selectOption(figure?.unit ?? { index: 0 });
-    await set.locator("[data-part=value]").fill(String(figure ? figure.low : 10));
-    await set.locator("[data-part=wrench]").fill("TW 1");
-    await set.locator("[data-part=initials]").fill("N. N.");
-  }
-  for (const [i, reading] of (line.readings ?? []).entries()) {
-    const box = place.locator(".reading").nth(i);
-    if (!reading.isFigure) await box.getByLabel("Yes").check();
-    else {
-      await box.locator("input").fill(String(inside(reading)));
-      await box.locator("input").blur();
-    }
-  }
-  if (line.sign) await place.locator("[data-signed]").fill("N. N.");
-  for (let n = 0; n < (line.order?.length ?? 0) * (line.passes ?? 1); n++)
-    await place.locator(".bolts button").first().click();
+/** Found once for all that is done on a line: each search from the top walks the whole page. */
+async function handOn(page: Page, id: string): Promise<ElementHandle<Element>> {
+  const found = (await page.evaluateHandle((of) => document.getElementById(of), id)).asElement();
+  if (!found) throw new Error(`no line ${id} on the page`);
+  return found;
 }
 
+async function only(place: ElementHandle, selector: string, nth = 0): Promise<ElementHandle<Element>> {
+  const found = (await place.$$(selector))[nth];
+  if (!found) throw new Error(`${selector} ${nth + 1} is not there`);
+  return found as ElementHandle<Element>;
+}
+
+/** Fills in what the line asks for; a wait is begun and let run. */
+export async function fillIn(page: Page, line: PlanLine): Promise<void> {
+  const { wait, counts = [], torques = [], readings = [], sign, order = [], passes = 1 } = line;
+  if (wait === undefined && counts.length + torques.length + readings.length + order.length === 0 && sign !== true)
+    return;
+  const place = await handOn(page, line.id);
+  if (wait !== undefined) {
+    await (await only(place, ".wait-clock button")).click();
+    await page.clock.fastForward((wait + 2) * 1000);
+  }
+  for (const [i, { due }] of counts.entries()) await (await only(place, "[data-count]", i)).fill(String(due ?? 7));
+  for (const [i, { given }] of torques.entries()) {
+    const set = await only(place, ".set", i),
+      [figure] = given;
+    await (await only(set, "select")).selectOption(figure?.unit ?? { index: 0 });
+    await (await only(set, "[data-part=value]")).fill(String(figure ? figure.low : 10));
+    await (await only(set, "[data-part=wrench]")).fill("TW 1");
+    await (await only(set, "[data-part=initials]")).fill("N. N.");
+  }
+  for (const [i, reading] of readings.entries()) {
+    const box = await only(place, ".reading", i);
+    if (!reading.isFigure) await (await only(box, "input[value=yes]")).check();
+    else {
+      const input = await only(box, "input");
+      await input.fill(String(inside(reading)));
+      await input.dispatchEvent("blur");
+    }
+  }
+  if (sign === true) await (await only(place, "[data-signed]")).fill("N. N.");
+  for (let n = 0; n < order.length * passes; n++) await (await only(place, ".bolts button")).click();
+}
+
+/** A press where the box lies, whatever lies over it: what it comes to is asked of the box. */
 export async function tick(page: Page, line: PlanLine): Promise<boolean> {
-  const box = lineOf(page, line.id).locator("input[type=checkbox]");
-  await box.click();
+  const box = await only(await handOn(page, line.id), "input[type=checkbox]");
+  await box.click({ force: true });
   return await box.isChecked();
 }

@@ -14,7 +14,8 @@ test("the manual of the flagship is made", () => {
   expect([made.status, made.stderr]).toEqual([0, ""]);
 });
 
-test.each(Object.entries(screens))(
+// Side by side: each waits for the browser half of its time.
+test.concurrent.each(Object.entries(screens))(
   "%s: worked through, reloaded, saved: record has nothing open",
   async (name, screen) => {
     const open = await opened(address, screen),

@@ -18,7 +18,22 @@ import {
   type Cursor,
   type Line,
 } from "./cursor.ts";
+import type { Item } from "../syntax/index.ts";
+import { kept } from "./kept.ts";
 import { readAct } from "./read-act.ts";
+
+/** A step that an edit left where it was is the same item, and then the same entry: nobody has to compare the two line by line. */
+const steps = kept<Item, BlockEntry>();
+
+function readStep(line: Line): BlockEntry {
+  const c = cursorOf(line),
+    name = takeName(c);
+  return block(line, "step", {
+    name: name?.text ?? "",
+    title: takeString(c) ?? "",
+    body: readEntries(linesIn(line)),
+  });
+}
 
 export function readEntries(lines: readonly Line[]): Entry[] {
   const entries: Entry[] = [];
@@ -50,12 +65,9 @@ export function readEntries(lines: readonly Line[]): Entry[] {
       }
       case "or":
         break; // without its `either`: the syntax says so
-      case "step": {
-        const c = cursorOf(line),
-          name = takeName(c);
-        entries.push(block(line, "step", { name: name?.text ?? "", title: takeString(c) ?? "", body: inner() }));
+      case "step":
+        entries.push(steps(line.item, () => readStep(line)));
         break;
-      }
       case "repeat":
         if (line.item.block) entries.push(block(line, "repeat", { over: [...new Set(readSpan(after(line, "for")))], body: inner() }));
         else entries.push({ is: "act", act: readAct(line) });

@@ -107,7 +107,12 @@ function rescan(older: Scan, text: string): { readonly scanned: Scan; readonly c
     to = next,
     end = tokens.length;
   const indexes = end - to;
-  while (from < to && from < end && isSame(older.tokens[from]!, tokens[from]!, noShift)) {
+  while (
+    from < to &&
+    from < end &&
+    isSame(older.tokens[from]!, tokens[from]!, noShift) &&
+    older.tokens[from]!.column === tokens[from]!.column
+  ) {
     tokens[from] = older.tokens[from]!;
     from++;
   }
@@ -194,13 +199,13 @@ const movedToken = (one: Token, signs: number, indexes: number, lines: number): 
 
 const noShift = { signs: 0, lines: 0 };
 
+/** Columns apart: they only tell how a mistake is mended, and with one the block is read. */
 const isSame = (a: Token, b: Token, { signs, lines }: { readonly signs: number; readonly lines: number }): boolean =>
   a.tokenType === b.tokenType &&
   a.startOffset + signs === b.startOffset &&
   a.endOffset! + signs === b.endOffset &&
   a.line + lines === b.line &&
   a.endLine + lines === b.endLine &&
-  a.column === b.column &&
   a.opensLine === b.opensLine &&
   a.glued === b.glued &&
   a.image === b.image &&

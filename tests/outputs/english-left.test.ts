@@ -80,11 +80,12 @@ const unread = (text: string): boolean =>
 
 test.each([defaultWording, ...others].map(({ tag }) => tag))("%s: each sentence of the catalogue is printed", (tag) => {
   const { text: printed } = printedIn(wordings[tag]!);
+  // What holds for some of the things of a line goes on behind a sentence in place of its full stop.
   const unprinted = globSync(
     join(import.meta.dirname, "../../language/outputs/wording", tag.toLowerCase(), "*.ts"),
   ).flatMap((path) =>
     fixedTexts(path).flatMap(({ text, line }) =>
-      unread(text) || printed.includes(plain(text)) ? [] : [`${basename(path)}:${line} ${text}`],
+      unread(text) || printed.includes(plain(text.replace(/\.$/, ""))) ? [] : [`${basename(path)}:${line} ${text}`],
     ),
   );
   expect(unprinted.sort()).toEqual([]);

@@ -1,7 +1,7 @@
 // Brings the project's own packages, Node 24 among them on Linux, into a fresh clone. Plain JavaScript, since it has to run on the
 // Node that the machine happens to have (20 or newer); installs nothing where nothing changed.
 
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { delimiter, join } from "node:path";
@@ -44,12 +44,32 @@ export function node() {
   return !windows && existsSync(own) ? own : process.execPath;
 }
 
+const withBin = (env) => ({ ...process.env, PATH: `${bin}${delimiter}${process.env.PATH ?? ""}`, ...env });
+
 /** Runs a program of the project with that Node; its exit status. `options` go to spawnSync. */
 export function run(args, options = {}) {
-  const env = { ...process.env, PATH: `${bin}${delimiter}${process.env.PATH ?? ""}`, ...options.env };
-  const { status, signal, error } = spawnSync(node(), args, { cwd: project, stdio: "inherit", ...options, env });
+  const { status, signal, error } = spawnSync(node(), args, {
+    cwd: project,
+    stdio: "inherit",
+    ...options,
+    env: withBin(options.env),
+  });
   if (error) throw error;
   return status ?? (signal ? 1 : 0);
+}
+
+/** The same beside what else runs; what it says is said when it has ended, so that two never speak into each other. */
+export function runBeside(args) {
+  const child = spawn(node(), args, { cwd: project, stdio: ["ignore", "pipe", "pipe"], env: withBin() }),
+    said = [];
+  for (const stream of [child.stdout, child.stderr]) stream.on("data", (part) => said.push(part));
+  return new Promise((done, fail) => {
+    child.on("error", fail);
+    child.on("close", (status) => {
+      process.stderr.write(Buffer.concat(said));
+      done(status ?? 1);
+    });
+  });
 }
 
 if (process.argv[1] && fileURLToPath(import.meta.url) === process.argv[1]) setUp();

@@ -15,8 +15,7 @@ export function withBrowser(): void {
   beforeAll(async () => {
     browser = await chromium.launch({
       executablePath: process.env["CHROMIUM"] ?? "/usr/bin/chromium",
-      // Nothing waits for the next picture of a screen that nobody looks at.
-      args: ["--no-sandbox", "--disable-gpu", "--disable-frame-rate-limit"],
+      args: ["--no-sandbox", "--disable-gpu"],
     });
   });
   afterAll(async () => {

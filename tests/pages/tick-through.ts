@@ -25,11 +25,14 @@ async function only(place: ElementHandle, selector: string, nth = 0): Promise<El
   return found as ElementHandle<Element>;
 }
 
+/** Only to be ticked. */
+const isBare = ({ wait, counts, torques, readings, sign, order }: PlanLine): boolean =>
+  [wait, counts, torques, readings, sign, order].every((each) => each === undefined);
+
 /** Fills in what the line asks for; a wait is begun and let run. */
 export async function fillIn(page: Page, line: PlanLine): Promise<void> {
   const { wait, counts = [], torques = [], readings = [], sign, order = [], passes = 1 } = line;
-  if (wait === undefined && counts.length + torques.length + readings.length + order.length === 0 && sign !== true)
-    return;
+  if (isBare(line)) return;
   const place = await handOn(page, line.id);
   if (wait !== undefined) {
     await (await only(place, ".wait-clock button")).click();
@@ -54,7 +57,15 @@ export async function fillIn(page: Page, line: PlanLine): Promise<void> {
     }
   }
   if (sign === true) await (await only(place, "[data-signed]")).fill("N. N.");
-  for (let n = 0; n < order.length * passes; n++) await (await only(place, ".bolts button")).click();
+  // One bolt by hand, the others as a screen reader presses them.
+  if (order.length === 0) return;
+  await (await only(place, ".bolts button")).click();
+  await place.evaluate(
+    (of, more) => {
+      for (let n = 0; n < more; n++) of.querySelector<HTMLElement>(".bolts button")!.click();
+    },
+    order.length * passes - 1,
+  );
 }
 
 /** A press where the box lies, whatever lies over it: what it comes to is asked of the box. */
@@ -63,3 +74,29 @@ export async function tick(page: Page, line: PlanLine): Promise<boolean> {
   await box.click({ force: true });
   return await box.isChecked();
 }
+
+/**
+ * Lines one after the other, each filled in and ticked.
+ * @param bare how those that are only ticked are pressed: each by hand where it lies, or together as a screen reader presses them.
+ * @returns the lines whose box is not ticked then.
+ */
+export async function worked(page: Page, lines: readonly PlanLine[], bare: "by hand" | "together"): Promise<string[]> {
+  const open: string[] = [];
+  for (let i = 0; i < lines.length;) {
+    const run: string[] = [];
+    while (bare === "together" && i < lines.length && isBare(lines[i]!)) run.push(lines[i++]!.id);
+    if (run.length > 0) open.push(...(await page.evaluate(pressed, run)));
+    const line = lines[i++];
+    if (!line) break;
+    await fillIn(page, line);
+    if (!(await tick(page, line))) open.push(line.id);
+  }
+  return open;
+}
+
+const pressed = (ids: readonly string[]): string[] =>
+  ids.filter((id) => {
+    const box = document.getElementById(id)!.querySelector<HTMLInputElement>("input[type=checkbox]")!;
+    box.click();
+    return !box.checked;
+  });

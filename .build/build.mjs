@@ -103,8 +103,13 @@ export async function buildAll({ only } = {}) {
       else writeFileSync(path, asAscii(readFileSync(path, "utf8")));
     }
     if (name === "command line") chmodSync(join(project, options.outdir, "stripdown.mjs"), 0o755); // run by its name
-    // The name that clients start.
-    if (name === "server") writeFileSync(join(project, "dist/server.cjs"), 'import("./server/main.mjs");\n');
+    // The name that clients start. What stays of a program that is read makes the room for new objects grow, to 8 or 16 MB, and it keeps
+    // that: it stays small until server/memory.ts says how much the texts need.
+    if (name === "server")
+      writeFileSync(
+        join(project, "dist/server.cjs"),
+        'require("node:v8").setFlagsFromString("--semi-space-growth-factor=1");\nimport("./server/main.mjs");\n',
+      );
     made.push(name);
   }
   return made;

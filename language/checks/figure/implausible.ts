@@ -1,6 +1,7 @@
 // A figure that no machine can have: none of something, a range that falls. Speaks only where the figure cannot be meant.
 
 import { isFriction, leastFriction, mostFriction } from "../../figures/assumptions.ts";
+import { bySpelling } from "../../model/kept.ts";
 import { isProblem, parseThreadSize, si, type Dimension } from "../../quantities/index.ts";
 import type { SourceFile } from "../../names/project.ts";
 import { check, type Draft } from "../check.ts";
@@ -82,6 +83,12 @@ function frictions(file: SourceFile): Draft[] {
   return found;
 }
 
+/** Why a spelling is no size of a thread. */
+const threadProblem = bySpelling((text) => {
+  const size = parseThreadSize(text);
+  return isProblem(size) ? size.problem : undefined;
+});
+
 /** Sizes that look like a thread and are none: the fastener would have no size at all, and nobody would be told. */
 function threads(file: SourceFile): Draft[] {
   const found: Draft[] = [],
@@ -92,9 +99,9 @@ function threads(file: SourceFile): Draft[] {
       if (slot !== "thread") continue;
       const start = tokens[first]!.startOffset,
         end = tokens[last]!.endOffset! + 1,
-        size = parseThreadSize(file.text.slice(start, end));
-      const isTold = file.tree.errors.some((error) => error.start < end && error.end > start);
-      if (isProblem(size) && !isTold) found.push({ at: { file: file.path, start, end }, says: size.problem });
+        problem = threadProblem(file.text.slice(start, end));
+      const isTold = problem !== undefined && file.tree.errors.some((error) => error.start < end && error.end > start);
+      if (problem !== undefined && !isTold) found.push({ at: { file: file.path, start, end }, says: problem });
     }
   }
   return found;

@@ -5,6 +5,7 @@ import { writtenCondition } from "../../model/conditions.ts";
 import { headSpan, wordOf, type Line } from "../../model/cursor.ts";
 import type { Project } from "../../names/project.ts";
 import { textOf } from "../../names/strings.ts";
+import type { Item } from "../../syntax/index.ts";
 import { check, type Draft } from "../check.ts";
 import { canHold, linesUnder, variantsOf, type UnderConditions } from "../condition-chains.ts";
 import { itemsOf } from "../items-of.ts";
@@ -48,10 +49,22 @@ export default check({
     if (source.tree.errors.length > 0) return;
     for (const item of itemsOf(source)) {
       const once = item.entry && !item.broken && item.block ? saidOnce.get(item.entry.word) : undefined;
-      if (once) yield* twiceIn({ item, source }, once, project);
+      if (once && mayBeTwice(item.block!.items, once)) yield* twiceIn({ item, source }, once, project);
     }
   },
 });
+
+/** Has a line the word of another one, or stands one under a condition? Of most things neither is so, and then no table is made. */
+function mayBeTwice(items: readonly Item[], once: ReadonlySet<string>): boolean {
+  for (let i = 0; i < items.length; i++) {
+    const word = items[i]!.entry?.word;
+    if (word === undefined) continue;
+    if (word === "if" || word === "unless") return true;
+    if (!once.has(word)) continue;
+    for (let j = 0; j < i; j++) if (items[j]!.entry?.word === word) return true;
+  }
+  return false;
+}
 
 function* twiceIn(line: Line, once: ReadonlySet<string>, project: Project): Generator<Draft> {
   const seen = new Map<string, UnderConditions[]>();

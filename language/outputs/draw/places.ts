@@ -80,12 +80,11 @@ const mean = (values: readonly number[]): number => values.reduce((sum, each) =>
 /** As listed, or by the published orders for a circle and for rows; empty where neither says it. */
 function statedOrder(tie: Tie): readonly number[] {
   const { sequence, pattern, count } = tie;
-  if (!sequence) return [];
+  if (!sequence || count < 3) return [];
   if (sequence.listed.length > 0) {
     const listed = listedOrder(count, sequence.listed);
     return "order" in listed ? listed.order : [];
   }
-  if (count < 3) return [];
   if (sequence.kind === "star" && pattern?.is === "circle") return circleOrder(count)?.order ?? [];
   if (sequence.kind === "centre-out" && pattern?.is === "rectangle" && pattern.sides.length === 2) {
     return centreOutOrder(rectanglePoints(count, si(pattern.sides[0]!).high, si(pattern.sides[1]!).high));

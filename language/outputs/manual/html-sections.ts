@@ -3,6 +3,7 @@
 import type { OutputOptions } from "../output.ts";
 import { signals, type SignalName } from "../../tables/index.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
+import { paragraphs } from "../text/shown.ts";
 import type { Chapter, ManualDocument } from "./document.ts";
 import { groupHtml, hazardPanel, messagePanel, photoHtml } from "./html-lines.ts";
 import { drawingsBody, glossaryBody, indexBody, mishapsBody, purposeBody, wasteBody } from "./html-instructions.ts";
@@ -51,7 +52,7 @@ export function frontSections(document: ManualDocument, options: OutputOptions):
       body:
         document.works.length + document.paths.length > 0
           ? [
-              document.works.map(({ name, text }) => html`<h3>${own(name)}</h3><p class="about">${own(text)}</p>`),
+              document.works.map(({ name, text }) => html`<h3>${own(name)}</h3>${aboutHtml(text)}`),
               drawingsBody(document.paths, ""),
             ]
           : undefined,
@@ -302,10 +303,13 @@ function billBody({ bill, units }: ManualDocument, options: OutputOptions): Mark
 ${bill.some((row) => row.total.notGiven > 0) && html`<p>${billWords.notGivenNote}</p>`}`;
 }
 
+const aboutHtml = (text: string): readonly Markup[] =>
+  paragraphs(text).map((each) => html`<p class="about">${own(each)}</p>`);
+
 function beforeBody(chapter: Chapter, options: OutputOptions): Value {
   const { manual: words } = options.wording;
   return [
-    chapter.about !== "" && html`<p class="about">${own(chapter.about)}</p>`,
+    aboutHtml(chapter.about),
     chapter.needs.length > 0 &&
       html`<h3>${words.before}</h3><ul>${chapter.needs.map((need) => html`<li>${own(need.words)}${need.alone && ` ${need.alone}`}</li>`)}</ul>`,
     chapter.messages.map(({ signal, text }) => messagePanel(signal, html`<p>${own(text)}</p>`, options)),

@@ -1,9 +1,10 @@
 // One way to make a table with heads, a caption and a head cell in every row. Columns that are empty throughout are left out.
 
 import { html, Markup, type Value } from "../text/markup.ts";
+import { unparted } from "../text/unparted.ts";
 
 /** On a screen a wide table is moved sideways; paper has no more room than it has. */
-export const tableStyle = "@media screen{td.prose{min-width:13rem}}";
+export const tableStyle = "td.sign{height:2.4rem}@media screen{td.prose{min-width:13rem}}";
 
 export interface Column<Row> {
   readonly head: string;
@@ -21,8 +22,8 @@ const isProse = (value: Value): boolean =>
     ? value.length > prose
     : value instanceof Markup && value.source.length > prose && value.source.replace(/<[^>]*>/g, "").length > prose;
 
-/** A table of so few rows stays on one page. */
-const shortest = 8;
+/** A table of so few rows stays on one page; one of a name and what is said of it has low rows. */
+const shortest = (columns: number): number => (columns > 2 ? 8 : 14);
 
 /** @param quietCaption the heading just above says the same: the caption is for screen readers through the label alone. */
 export function table<Row>(
@@ -39,15 +40,19 @@ export function table<Row>(
           const value = of[i];
           return value !== "" && value !== undefined && value !== false;
         }),
-    );
+    ),
+    width = isShown.filter(Boolean).length;
   const cellHtml = (value: Value, i: number): Value => {
     const { isHead, is } = columns[i]!;
     if (!isShown[i]) return false;
     if (isHead) return html`<th scope="row">${value}</th>`;
-    const className = is ?? (isProse(value) ? "prose" : undefined);
-    return className === undefined ? html`<td>${value}</td>` : html`<td class="${className}">${value}</td>`;
+    // What is signed has the height that a hand needs.
+    if (typeof value === "string" && /^_+$/.test(value)) return html`<td class="sign"></td>`;
+    const className = is ?? (isProse(value) ? "prose" : undefined),
+      text = typeof value === "string" ? unparted(value) : value;
+    return className === undefined ? html`<td>${text}</td>` : html`<td class="${className}">${text}</td>`;
   };
-  return html`<div class="scroll${rows.length <= shortest && html` short`}" role="group" tabindex="0" aria-label="${caption}"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${columns.map(({ head }, i) => isShown[i] && html`<th scope="col">${head}</th>`)}</tr></thead>
+  return html`<div class="scroll${rows.length <= shortest(width) && html` short`}" role="group" tabindex="0" aria-label="${caption}"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${columns.map(({ head }, i) => isShown[i] && html`<th scope="col">${head}</th>`)}</tr></thead>
 <tbody>${cells.map(
     (of) => html`<tr>${of.map(cellHtml)}</tr>
 `,

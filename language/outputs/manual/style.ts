@@ -52,9 +52,9 @@ td.code{font-family:ui-monospace,Consolas,monospace;font-size:.85em}
 .lines{list-style:none;margin:0;padding:0}
 .act{border-top:1px solid var(--line);padding:.45rem 0;break-inside:avoid}
 .act:target,.group:target{outline:3px solid var(--ink);outline-offset:3px}
-.row{display:grid;grid-template-columns:1.9rem 3.6rem minmax(0,1fr) minmax(8rem,16rem);gap:.1rem .6rem;align-items:start}
+.row{display:grid;grid-template-columns:1.9rem minmax(3.9rem,max-content) minmax(0,1fr) minmax(8rem,16rem);gap:.1rem .6rem;align-items:start}
 .row input[type=checkbox]{width:1.5rem;height:1.5rem;margin:.05rem 0 0;accent-color:var(--ink)}
-.row .no{font-variant-numeric:tabular-nums;font-weight:600;padding-top:.1rem}
+.row .no{white-space:nowrap;font-variant-numeric:tabular-nums;font-weight:600;padding-top:.1rem}
 .says{font-weight:600}
 .row label{cursor:pointer}
 .own{font-weight:400}
@@ -72,10 +72,10 @@ input[type=radio]{width:1.4rem;height:1.4rem;margin:0;accent-color:var(--ink)}
 .fill td{padding:0}.fill input{width:100%;border:0}
 button{font:inherit;font-weight:600;min-height:2.75rem;min-width:2.75rem;padding:.3rem .9rem;border:2px solid var(--ink);border-radius:.3rem;background:var(--paper);color:var(--ink);cursor:pointer}
 button:disabled{border-style:dashed;font-weight:400;cursor:default}
-.bar{position:sticky;top:0;z-index:2;background:var(--paper);border-bottom:3px solid var(--ink);padding:.3rem 0;margin:1rem 0;display:flex;flex-wrap:wrap;align-items:center;gap:.1rem 1.2rem}
+.bar{position:sticky;top:0;z-index:2;background:var(--paper);border-bottom:3px solid var(--ink);padding:.3rem 1.2rem;margin:1rem -1.2rem;display:flex;flex-wrap:wrap;align-items:center;gap:.1rem 1.2rem}
 .bar p{margin:.1rem 0}.bar progress{width:9rem;accent-color:var(--ink);vertical-align:middle}
 #tablet-says{flex-basis:100%;max-height:6.5rem;overflow-y:auto}#tablet-says:empty{display:none}
-section,.act,.group{scroll-margin-top:7rem}@media(max-width:34rem){section,.act,.group{scroll-margin-top:10rem}}
+section,.act,.group{scroll-margin-top:7rem}
 .told-now ul{margin:.2rem 0;padding-left:1.2rem}.told-now a,.break a{display:inline-block;padding:.35rem 0}
 .missing,.outside,.overdue{font-weight:700;border-left:6px solid;padding:.15rem .6rem;margin:.3rem 0}.outside:empty,.overdue:empty,.tries:empty,.clock:empty{display:none}
 span.outside{border:0;padding:0;margin:0}
@@ -102,7 +102,6 @@ svg.code{float:right;width:22mm;height:22mm;margin:.2rem 0 .4rem .8rem}.lines{cl
 figure{margin:.6rem 0 .6rem 6.5rem;break-inside:avoid}
 figure svg.photo{max-width:100%;height:auto}figure img{max-width:100%;max-height:26rem;border:1px solid var(--line)}
 figcaption{font-size:.9rem}
-.about{white-space:pre-line}
 .drawn{break-inside:avoid}.drawn svg{max-width:none}.index{columns:14rem;list-style:none;padding:0}.index li{break-inside:avoid;margin:.2rem 0}
 footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
 @media screen and (prefers-color-scheme:dark){
@@ -111,15 +110,15 @@ footer{margin-top:3rem;border-top:1px solid var(--line);font-size:.85rem}
 .panel>.head{border-bottom-color:#000}
 .sign{background:transparent}
 }
-@media (max-width:40rem){.row{grid-template-columns:1.9rem 3.2rem minmax(0,1fr)}.side,.under{grid-column:3}.facts th{width:8.5rem}.note,figure{padding-left:0;margin-left:0}.recorded{padding-left:.6rem;margin-left:0}nav ol{columns:1}body{padding:.6rem}}
-@media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem 3.6rem minmax(0,1fr) minmax(8rem,16rem)}.row>label{min-height:2.75rem}input[type=text],select{min-height:2.75rem}input[type=radio]{width:2rem;height:2rem}fieldset.answer label{min-height:2.75rem;padding-right:.8rem}nav li{margin:0;padding:.7rem 0}}
-@media (pointer:coarse) and (max-width:40rem){.row{grid-template-columns:3rem 3.2rem minmax(0,1fr)}}
+@media (max-width:40rem){.row{grid-template-columns:1.9rem minmax(3.4rem,max-content) minmax(0,1fr)}.side{display:contents}.side>*,.under{grid-column:3}.open-trouble{order:1;justify-self:start}.facts th{width:8.5rem}.note,figure{padding-left:0;margin-left:0}.recorded{padding-left:.6rem;margin-left:0}nav ol{columns:1}body{padding:.6rem}.bar{padding:.3rem .6rem;margin:1rem -.6rem}.bar p{flex:1 0 100%;display:flex;align-items:center;gap:.4rem}.bar progress{flex:1}.bar button{flex:1;padding:.2rem .3rem;font-size:.82rem}fieldset.answer{gap:.2rem .8rem}}
+@media (pointer:coarse){.row input[type=checkbox]{width:2.75rem;height:2.75rem}.row{grid-template-columns:3rem minmax(3.9rem,max-content) minmax(0,1fr) minmax(8rem,16rem)}.row>label{min-height:2.75rem}input[type=text],select{min-height:2.75rem}input[type=radio]{width:2rem;height:2rem}fieldset.answer label{min-height:2.75rem}nav li{margin:0;padding:.7rem 0}}
+@media (pointer:coarse) and (max-width:40rem){.row{grid-template-columns:3rem minmax(3.4rem,max-content) minmax(0,1fr)}}
 @media print{
 @page{size:A4;margin:16mm 14mm 18mm}
 html{font-size:10pt}
 body{max-width:none;padding:0}
 h2{break-before:auto}h2,h3,h4{break-after:avoid}
-thead{display:table-header-group;break-after:avoid}tr,.scroll.short,.panel,.write{break-inside:avoid}caption,h2+p{break-after:avoid}${draftMarkStyle}tbody tr:is(:nth-child(-n+2),:last-child){break-before:avoid}.told{break-after:avoid}#diagram{break-before:page}
+thead{display:table-header-group;break-after:avoid}tr,.scroll.short,.panel,.write{break-inside:avoid}caption,h2+p{break-after:avoid}${draftMarkStyle}tbody tr:is(:nth-child(-n+2),:last-child){break-before:avoid}.told{break-after:avoid}#diagram,[id$=preparation],[id$=handover],[id$=layout]{break-before:page}.row:not(:has(.side>p))>label{grid-column:3/-1}.side:not(:has(p)){display:none}
 a{color:inherit;text-decoration:none}
 .scroll{overflow:visible}.drawn svg{max-width:100%;height:auto;max-height:200mm}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}

@@ -8,6 +8,7 @@ import { hazardPanel, messagePanel, photoBlocks, type Layout } from "./lines.ts"
 import { drawn, heading, list, par, when } from "./pieces.ts";
 import type { Block } from "./print.ts";
 import { table, type Column } from "./table.ts";
+import { paragraphs } from "../text/shown.ts";
 import { bold, joined, words } from "./words.ts";
 
 /** A chapter; one without blocks does not appear. */
@@ -126,7 +127,10 @@ function safety(
 
 function works(document: ManualDocument, { room }: Layout): Block[] {
   return [
-    ...document.works.flatMap(({ name, text }): Block[] => [heading(2, name), par(words(text))]),
+    ...document.works.flatMap(({ name, text }): Block[] => [
+      heading(2, name),
+      ...paragraphs(text).map((each) => par(words(each))),
+    ]),
     ...document.paths.map((drawing) => drawn(drawing, room, drawing.title)),
   ];
 }

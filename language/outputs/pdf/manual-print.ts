@@ -13,7 +13,7 @@ import { blank, heading, list, par, when } from "./pieces.ts";
 import { roomOf, type Block, type PrintDocument } from "./print.ts";
 import { table } from "./table.ts";
 import { bold, words } from "./words.ts";
-import { shownOnOneLine } from "../text/shown.ts";
+import { paragraphs, shownOnOneLine } from "../text/shown.ts";
 
 export function manualPrint(document: ManualDocument, options: OutputOptions): PrintDocument {
   const { manual, document: shared } = options.wording,
@@ -98,7 +98,7 @@ function before(chapter: Chapter, layout: Layout): Block[] {
   const { options } = layout,
     { manual } = options.wording;
   return [
-    ...when(chapter.about !== "", par(words(chapter.about))),
+    ...paragraphs(chapter.about).map((each) => par(words(each))),
     ...when(
       chapter.needs.length > 0,
       heading(2, manual.before),

@@ -1,18 +1,12 @@
 // Texts for paper: what acts on its surroundings is shown by its number, what is wider than its place may break inside.
 
 import { shownOnOneLine } from "../text/shown.ts";
+import { unparted } from "../text/unparted.ts";
 import type { Run, Words } from "./print.ts";
 import { printedWidth } from "./sign-widths.ts";
 
 /** Signs after which a long word is cut anyway. */
 const longest = 28;
-
-/** Signs of units as any of our languages prints them behind a figure. Where one is a word as well, no line ends there either. */
-const unit =
-  /(\d) (?=(?:[µmk]?m|in|ft|k?g|t|lb|oz|N·m|lbf(?:·(?:ft|in))?|k?N|m?bar|[kM]?Pa|psi|[km]?V|m?A|k?W|[µunm]F|[kM]?(?:Ω|ohm)|m?T|°[CF]|s|min|h|m?L|ml|US (?:qt|gal)|%|rpm|t?r\/min|min⁻¹|Hz|dB|deg|J)(?![\p{L}\d]))/gu;
-
-/** A figure and its unit stay on one line (ISO 80000-1, 7.1.4, from memory: a space between them; that no line ends there is common practice). */
-const unparted = (text: string): string => text.replace(unit, "$1\u00a0").replace(/± (?=\d)/g, "±\u00a0");
 
 /** What no line parts: words, and those with a hyphen in halves. */
 export const piecesOf = (text: string): string[] => text.split(/ |(?<=\p{L}[-\u00ad])(?=\p{L})/u);

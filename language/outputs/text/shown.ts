@@ -24,3 +24,10 @@ export function shownOnOneLine(text: string): string {
     .replace(/\s*[\n\t]\s*/g, " ")
     .trim();
 }
+
+/** The paragraphs of a text of several lines: a line runs on in the next, a blank line begins a paragraph. */
+export const paragraphs = (text: string): string[] =>
+  text
+    .split(/\n\s*\n/)
+    .map(shownOnOneLine)
+    .filter(Boolean);

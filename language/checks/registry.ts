@@ -46,6 +46,7 @@ import liftPeople from "./lift/people.ts";
 import measureNoLimits from "./measure/no-limits.ts";
 import measureToolRange from "./measure/tool-range.ts";
 import mediaMissing from "./media/missing.ts";
+import mediaNoRecording from "./media/no-recording.ts";
 import mediaOutsideFolder from "./media/outside-folder.ts";
 import namesAimsAtOdds from "./names/aims-at-odds.ts";
 import namesBaseMissing from "./names/base-missing.ts";
@@ -190,6 +191,7 @@ export const checks: readonly Check[] = [
   measureNoLimits,
   measureToolRange,
   mediaMissing,
+  mediaNoRecording,
   mediaOutsideFolder,
   namesAimsAtOdds,
   namesBaseMissing,

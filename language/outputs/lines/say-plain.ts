@@ -61,7 +61,7 @@ export function plainLines(
           ...common,
           is: "video",
           file: act.text || around.procedure.video,
-          says: acts.video(clock(act.from ?? 0), clock(act.to ?? 0)),
+          says: acts.video(clock(act.from ?? 0), clock(act.to ?? 0), act.text || around.procedure.video),
           from: act.from,
           to: act.to,
         },

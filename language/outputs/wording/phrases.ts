@@ -31,5 +31,8 @@ export function figureIn(point: string, units: Readonly<Record<string, string>>)
   return (text) =>
     text
       .replace(/(\d)\.(?=\d)/g, `$1${point}`)
-      .replace(word, (_, before: string, unit: string) => before + units[unit]!);
+      // The sign of an angle stands right behind its figure (ISO 80000-3, from memory).
+      .replace(word, (_, before: string, unit: string) =>
+        units[unit] === "°" ? `${before.trimEnd()}°` : before + units[unit]!,
+      );
 }

@@ -120,7 +120,7 @@ export const acts: Wording["acts"] = {
   holdPoint: "Hier anhalten, bis dieser Punkt freigegeben ist.",
   time: (time) => sentence(`Zeit: etwa ${time}`),
   people: (count) => sentence(`Personen: ${count}`),
-  video: (from, to) => sentence(`Video: ${from} bis ${to}`),
+  video: (from, to, file) => sentence(`Video${ifAny(" ", file)}: ${from} bis ${to}`),
 
   spanner: (tool, size) => joined([tool, size], " "),
   leftHand: "Linksgewinde: Lösen im Uhrzeigersinn, Anziehen gegen den Uhrzeigersinn.",

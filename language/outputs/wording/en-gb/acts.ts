@@ -138,7 +138,7 @@ export const acts = {
   holdPoint: "Stop here until this point is released.",
   time: (time: string) => sentence(`Time: about ${time}`),
   people: (count: number) => sentence(`People: ${count}`),
-  video: (from: string, to: string) => sentence(`Video: ${from} to ${to}`),
+  video: (from: string, to: string, file: string | undefined) => sentence(`Video${ifAny(" ", file)}: ${from} to ${to}`),
 
   // Details under an action.
   spanner: (tool: string, size: string) =>

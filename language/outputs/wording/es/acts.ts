@@ -1,6 +1,6 @@
 // Las frases impresas de las acciones, en el desmontaje y en el montaje.
 
-import { joined, lowerFirst, sentence } from "../phrases.ts";
+import { ifAny, joined, lowerFirst, sentence } from "../phrases.ts";
 import type { Wording } from "../wording.ts";
 import { counted, list, people, some, the, titled, told, withTool } from "./phrases.ts";
 
@@ -111,7 +111,7 @@ export const acts: Wording["acts"] = {
   holdPoint: "Detenerse aquí hasta que se libere este punto de espera.",
   time: (time) => told("Tiempo", `aproximadamente ${time}`),
   people: (count) => told("Personas", String(count)),
-  video: (from, to) => told("Vídeo", `de ${from} a ${to}`),
+  video: (from, to, file) => told(`Vídeo${ifAny(" ", file)}`, `de ${from} a ${to}`),
 
   spanner: (tool, size) => joined([tool, size], " "),
   leftHand: "Rosca a izquierdas: aflojar en sentido horario, apretar en sentido antihorario.",

@@ -117,7 +117,7 @@ export const acts: Wording["acts"] = {
   holdPoint: "S'arrêter ici jusqu'à la levée de ce point d'arrêt.",
   time: (time) => told("Durée", `environ ${time}`),
   people: (count) => told("Personnes", String(count)),
-  video: (from, to) => told("Vidéo", `de ${from} à ${to}`),
+  video: (from, to, file) => told(`Vidéo${ifAny(" ", file)}`, `de ${from} à ${to}`),
 
   spanner: (tool, size) => joined([tool, size], " "),
   leftHand: "Filetage à gauche\u00a0: dévisser dans le sens horaire, serrer dans le sens antihoraire.",

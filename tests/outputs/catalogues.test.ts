@@ -312,7 +312,7 @@ test.each(tags)(
         `unit u "Unit" { base a  part a "A"  hazard h electrical danger "H" { on a  precaution isolate "Open."  precaution prove-dead "Both." at most 12 V dc } }
 procedure p "P" for u { step "S" { isolate h  prove-dead h  work a "Wipe it." } }`,
       ),
-      [, unit = ""] = /12 (V \w+)/.exec(write(manual, "html", input, with_))!,
+      unit = /12\u00a0(V\u00a0\w+)/.exec(write(manual, "html", input, with_))![1]!.replace("\u00a0", " "),
       print = manual.print!(manual.data(input, with_), with_);
     expect(unit).toBe({ "en-GB": "V dc", "en-US": "V dc", de: "V DC", fr: "V CC", es: "V CC" }[tag]);
     expect(write(manual, "html", input, with_)).toContain(`"decimal"/>${unit}</p>`);

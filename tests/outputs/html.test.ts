@@ -4,6 +4,9 @@ import { createHash } from "node:crypto";
 import { expect, test } from "vitest";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
+import { outputs } from "../../language/outputs/registry.ts";
+import { html } from "../../language/outputs/text/markup.ts";
+import { wordings } from "../../language/outputs/wording/languages.ts";
 import { compiledExample, options } from "./outputs-of.ts";
 
 const examples = [
@@ -107,4 +110,31 @@ test("a picture is shown only where the caller gives it, and why not stands in i
 
 test.each([...pages])("%s: no cell begins with the sign that parts two texts, one of which is missing", (_, html) => {
   expect(html).not.toMatch(/<td[^>]*>(<[^>]+>)*\s*:/);
+});
+
+// ISO 80000-1, 7.1.4 (from memory): a space stands between a figure and its unit; that no line ends there is common practice.
+test.each(Object.values(wordings).map((wording) => [wording.tag, wording] as const))(
+  "%s: no line of a page ends between a figure and its unit",
+  (_, wording) => {
+    const input = compiledExample("mooring-winch/strip.strip"),
+      parted =
+        /.{0,12}\d (?:[mkµ]?m|in|ft|kg|lb|N·m|lbf(?:·(?:ft|in))?|k?N|bar|kPa|psi|k?V|m?A|µF|k?Ω|°C|°F|s|min|h|L|%)(?![\p{L}\d]).{0,8}|\d\u00a0V (?:[ad]c|[AD]C|C[CA])(?!\p{L}).{0,8}|.{0,8}± \d/gu;
+    for (const output of outputs) {
+      const { html } = output.formats;
+      if (!html) continue;
+      const page = html.write(output.data(input, { ...options, wording }), { ...options, wording }),
+        text = page.replace(/<(style|script)\b[^]*?<\/\1>|<[^>]*>/g, "\n");
+      expect(
+        [...text.matchAll(parted)].map(([at]) => at),
+        output.name,
+      ).toEqual([]);
+    }
+  },
+);
+
+test("a figure in an attribute stays as it is, in a text it keeps its unit", () => {
+  const length = "4 mm";
+  expect(html`<p title="${length}" class="a ${length}">${length} ${[length, html`<b>${length}</b>`]}</p>`.source).toBe(
+    '<p title="4 mm" class="a 4 mm">4\u00a0mm 4\u00a0mm<b>4\u00a0mm</b></p>',
+  );
 });

@@ -109,7 +109,10 @@ procedure p "P" for u { aim b off  step "S" { undo f, g, h  remove b } }`,
   );
   for (const system of ["metric", "us"] as const)
     for (const tag of ["en-us", "de"]) {
-      const made = write(manual, "html", input, { ...options, system, wording: wordingFor(tag)! });
+      const made = write(manual, "html", input, { ...options, system, wording: wordingFor(tag)! }).replaceAll(
+        "\u00a0",
+        " ",
+      );
       for (const size of ["16 mm", tag === "de" ? "2,5 mm" : "2.5 mm", "9/16 in"])
         expect(made, `${system} ${tag}`).toContain(size);
       expect(made).not.toMatch(/0[.,]\d+ in/);
@@ -149,7 +152,8 @@ test("the unit of the place to write stands in the limit beside it, whatever sys
 unit u "Unit" { base a  part a "A"  part b "B" { fits a } }
 procedure p "P" for u { aim b off  step "S" { remove b  measure wear on a "Wear" at least 24.95 mm  measure gap on a "Gap" 0.05..0.15 mm  measure play on a "Play" at most 0.01 in } }`,
   );
-  const made = (system: "metric" | "us"): string => write(manual, "html", input, { ...options, system });
+  const made = (system: "metric" | "us"): string =>
+    write(manual, "html", input, { ...options, system }).replaceAll("\u00a0", " ");
   expect(made("us")).toContain("at least 0.9823 in (24.95 mm)");
   expect(made("us")).toMatch(/0\.00\d+ to 0\.00\d+ in \(0\.05 to 0\.15 mm\)/);
   expect(made("us")).toContain("at most 0.01 in.");

@@ -106,4 +106,4 @@ export function endsIn(quantity: Quantity, unit: string): { readonly low: number
 export const seconds = (quantity: Quantity): number => si(quantity).high;
 
 /** The unit of a reading as this language writes it (`V dc`), for a place where the figure is written by hand. */
-export const unitText = (unit: string, { figures }: Wording): string => figures.number(`1 ${unit}`).replace("1 ", "");
+export const unitText = (unit: string, { figures }: Wording): string => figures.number(`1 ${unit}`).replace(/^1 ?/, "");

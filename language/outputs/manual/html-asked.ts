@@ -5,7 +5,6 @@ import { systemOf, unitText } from "../lines/figures.ts";
 import type { ActionLine, LineReading } from "../lines/line.ts";
 import type { OutputOptions } from "../output.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
-import { unparted } from "../text/unparted.ts";
 import { own } from "./html-own.ts";
 import type { PlanLine } from "./tablet/plan.ts";
 
@@ -61,6 +60,6 @@ function readingHtml(reading: LineReading, number: number, id: string, { wording
   const box = reading.isFigure
     ? html`<p class="write"><label for="${id}">${words.reading}</label><input id="${id}" type="text" autocomplete="off"${reading.unit !== "" && html` inputmode="decimal"`}/>${unitText(reading.unit, wording)}</p>`
     : html`<fieldset class="answer"><legend>${tablet.asItShouldBe}</legend><label><input type="radio" name="${id}" value="yes"/>${tablet.yes}</label><label><input type="radio" name="${id}" value="no"/>${tablet.no}</label></fieldset>`;
-  return html`<div class="reading" data-reading="${number}">${reading.limits !== "" && html`<p class="limits">${unparted(acts.limitsLine(reading.limits))}</p>`}${reading.otherwise.map((text) => html`<p class="otherwise">${own(acts.otherwiseLine(text))}</p>`)}
+  return html`<div class="reading" data-reading="${number}">${reading.limits !== "" && html`<p class="limits">${acts.limitsLine(reading.limits)}</p>`}${reading.otherwise.map((text) => html`<p class="otherwise">${own(acts.otherwiseLine(text))}</p>`)}
 ${box}</div>`;
 }

@@ -10,7 +10,6 @@ import type { Chapter } from "./document.ts";
 import { calloutPicture, pictureAddress } from "../draw/callouts.ts";
 import { svg } from "../draw/drawing.ts";
 import { askedHtml } from "./html-asked.ts";
-import { unparted } from "../text/unparted.ts";
 import { own } from "./html-own.ts";
 import { lineElement, type PlanLine } from "./tablet/plan.ts";
 import { alertSymbol, signNumber, warningSign } from "./signs.ts";
@@ -58,7 +57,7 @@ function actionHtml(line: ActionLine, { chapter, plan, options }: Layout, given:
   const { manual: words } = options.wording,
     id = lineElement(chapter.prefix, line.id),
     drawing = chapter.drawings[line.id];
-  const detail = ({ sort, says }: Detail): Markup => html`<p class="${sort}">${unparted(says)}</p>`;
+  const detail = ({ sort, says }: Detail): Markup => html`<p class="${sort}">${says}</p>`;
   // Where the group is drawn, the drawing says the order: two ways of counting side by side would mislead.
   const side = line.details.filter((each) => beside.has(each.sort) && !(drawing && each.sort === "order")),
     under = line.details.filter(
@@ -107,7 +106,7 @@ export function hazardPanel(hazard: HazardText, options: OutputOptions, line?: H
   const numbered = html`<p><strong>${words.precautions}</strong></p>
 <ol>${hazard.precautions.map((each) => html`<li>${each.title}${document.colon} ${own(each.text)} ${each.details.map(({ says }) => html`${says} `)}</li>`)}</ol>`;
   const body = html`${!isNotice && html`<div class="sign-box">${warningSign(hazard.kind, words.signAlt(hazard.kindTitle))}<small>${words.hazardMark(sign)}</small></div>`}
-<div class="words"><p class="title">${hazard.kindTitle}${document.colon} ${own(hazard.name)}</p>${facts.map((fact) => html`<p>${unparted(fact)}</p>`)}${[
+<div class="words"><p class="title">${hazard.kindTitle}${document.colon} ${own(hazard.name)}</p>${facts.map((fact) => html`<p>${fact}</p>`)}${[
     line &&
       line.half !== "strip" &&
       mustStand(hazard, options.wording).map((text) => html`<p><strong>${text}</strong></p>`),

@@ -1,7 +1,6 @@
 // One way to make a table with heads, a caption and a head cell in every row. Columns that are empty throughout are left out.
 
 import { html, Markup, type Value } from "../text/markup.ts";
-import { unparted } from "../text/unparted.ts";
 
 /** On a screen a wide table is moved sideways; paper has no more room than it has. */
 export const tableStyle = "td.sign{height:2.4rem}@media screen{td.prose{min-width:13rem}}";
@@ -48,9 +47,8 @@ export function table<Row>(
     if (isHead) return html`<th scope="row">${value}</th>`;
     // What is signed has the height that a hand needs.
     if (typeof value === "string" && /^_+$/.test(value)) return html`<td class="sign"></td>`;
-    const className = is ?? (isProse(value) ? "prose" : undefined),
-      text = typeof value === "string" ? unparted(value) : value;
-    return className === undefined ? html`<td>${text}</td>` : html`<td class="${className}">${text}</td>`;
+    const className = is ?? (isProse(value) ? "prose" : undefined);
+    return className === undefined ? html`<td>${value}</td>` : html`<td class="${className}">${value}</td>`;
   };
   return html`<div class="scroll${rows.length <= shortest(width) && html` short`}" role="group" tabindex="0" aria-label="${caption}"><table${quietCaption && html` aria-label="${caption}"`}>${!quietCaption && html`<caption>${caption}</caption>`}<thead><tr>${columns.map(({ head }, i) => isShown[i] && html`<th scope="col">${head}</th>`)}</tr></thead>
 <tbody>${cells.map(

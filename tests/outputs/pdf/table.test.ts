@@ -58,7 +58,7 @@ test("a column asks for the halves of a word with a hyphen, not for the whole", 
 test("a figure and its unit stay on one line, words behind a figure may part from it", () => {
   const kept = (text: string): string => plainOf(words(text)).replaceAll("\u00a0", "~");
   expect(kept("45 x 65 x 8 mm, 180 N·m (133 lbf·ft), ± 4 %, 780 V dc, 15 kΩ, -20 to 200 °C")).toBe(
-    "45 x 65 x 8~mm, 180~N·m (133~lbf·ft), ±~4~%, 780~V dc, 15~kΩ, -20 to 200~°C",
+    "45 x 65 x 8~mm, 180~N·m (133~lbf·ft), ±~4~%, 780~V~dc, 15~kΩ, -20 to 200~°C",
   );
   expect(kept("2 people, 3 passes, 12 off, 4 metres, M8 x 25")).toBe("2 people, 3 passes, 12 off, 4 metres, M8 x 25");
 });

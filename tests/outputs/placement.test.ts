@@ -5,6 +5,8 @@ import { expect, test } from "vitest";
 import { endTurnBefore, placementOf } from "../../language/bench/placement.ts";
 import { linesOf } from "../../language/outputs/lines/groups.ts";
 import { mustStand } from "../../language/outputs/lines/hazard-facts.ts";
+import { checkProject } from "../../language/workspace/check-project.ts";
+import { memoryWorld } from "../support/memory-world.ts";
 import { compiledText, options } from "./outputs-of.ts";
 
 const press = (steps: string, more = "", library = ""): ReturnType<typeof linesOf> => {
@@ -241,4 +243,24 @@ test("a precaution that a refit block takes first is not asked to be still in pl
   const back = new Map(asked(refit));
   expect(back.get("Warm ram")).toEqual([]);
   expect(back.get("Pressure")).toHaveLength(1);
+});
+
+// What follows from a bad reading may be a whole branch: a build of its own, which the plain papers do not hold.
+test("a reading with more written for the case that it fails says in which papers that stands, and no more in these", () => {
+  const text = `unit press "Press" { base bed  part bed "Bed"  part ram "Ram"
+  fastener ram-screws screw "Ram screws" { count 2  joins ram to bed } }
+procedure strip "Strip" for press { aim ram off  step "Ram" {
+  inspect bore on ram "No score" otherwise { note "Hone it." }
+  inspect face on ram "No dent" else "Dress it."
+  undo ram-screws  remove ram } }`;
+  const { performances } = checkProject(memoryWorld(new Map([["/project/press.strip", text]]), [], "/project/"), [
+    "/project/press.strip",
+  ]);
+  const ofBuild = (name: string) => performances.find(({ model }) => model.build === name);
+  const otherwise = (build: string): readonly string[] =>
+    linesOf(ofBuild(build)!, options).strip.flatMap(({ lines }) =>
+      lines.flatMap((line) => (line.is === "action" ? line.readings.flatMap((reading) => reading.otherwise) : [])),
+    );
+  expect(otherwise("plain")).toEqual(['If not: go on by the papers of the build "bore failing".', "If not: Dress it."]);
+  expect(otherwise("bore failing")).toEqual(["If not: Dress it."]);
 });

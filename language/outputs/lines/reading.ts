@@ -4,6 +4,7 @@
 import type { Around } from "../../bench/trace.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Act, Consequence, Limits } from "../../model/act.ts";
+import type { Entry, Model, Procedure } from "../../model/model.ts";
 import type { Quantity, Rounding } from "../../quantities/index.ts";
 import { namesText, nameText, thingOf, type LineContext } from "./context.ts";
 import { figureText, systemOf, writtenText, type Units } from "./figures.ts";
@@ -20,7 +21,10 @@ export function readingOf(context: LineContext, act: Act, around: Around, id: st
       ? context.wording.acts.asFound
       : texts || (act.verb === "measure" ? context.wording.acts.noLimits : ""),
     unit: ends.unit,
-    otherwise: act.consequences.map((each) => consequenceText(context, each, around)),
+    otherwise: [
+      ...act.consequences.map((each) => consequenceText(context, each, around)),
+      ...furtherText(context, act),
+    ],
     isFigure: act.verb === "measure" || limits !== undefined,
     low: ends.low,
     high: ends.high,
@@ -31,6 +35,39 @@ export function readingOf(context: LineContext, act: Act, around: Around, id: st
     ),
   };
 }
+
+/** More that is written for the case that the reading fails, and that this build does not print: where it stands. */
+function furtherText({ performance, model, wording }: LineContext, { id }: Act): string[] {
+  if (id === undefined || model.chosen.has(`${id.text} fails`) || !hasBranch(performance.procedure, model, id.text))
+    return [];
+  return [
+    wording.acts.otherwise(wording.acts.consequence.further(wording.document.build([{ is: "fails", name: id.text }]))),
+  ];
+}
+
+const branches = new WeakMap<Model["procedures"], ReadonlySet<string>>();
+
+/** `if READING fails`, or an `otherwise` behind it, stands in the procedure or in one that it may do. */
+function hasBranch(procedure: Procedure, { procedures }: Model, reading: string): boolean {
+  let found = branches.get(procedures);
+  if (!found) {
+    found = new Set(
+      [procedure, ...procedures.values()]
+        .flatMap((each) => [...each.body, ...each.finish, ...each.refit])
+        .flatMap(failing),
+    );
+    branches.set(procedures, found);
+  }
+  return found.has(reading);
+}
+
+const failing = (entry: Entry): string[] =>
+  entry.is === "act"
+    ? []
+    : [
+        ...(entry.condition?.states.flatMap(({ name, state }) => (state === "fails" ? [name.text] : [])) ?? []),
+        ...entry.body.flatMap(failing),
+      ];
 
 /**
  * `at least 24.95 mm`, `0.05 to 0.15 mm at 20 °C`. What is in the other system of units than the reader's has its own figure behind it: the

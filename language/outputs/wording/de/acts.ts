@@ -218,5 +218,6 @@ export const acts: Wording["acts"] = {
     repeat: (what) => `wiederholen ab ${what}`,
     choose: (what, from) => `${what} auswählen aus ${from}`,
     standardSize: "Normalmaß",
+    further: (build) => `weiter nach den Unterlagen der Ausführung „${build}“`,
   },
 };

@@ -241,6 +241,7 @@ export const acts = {
     repeat: (what: string) => `repeat from ${what}`,
     choose: (what: string, from: string) => `choose ${what} from ${from}`,
     standardSize: "the standard size",
+    further: (build: string) => `go on by the papers of the build "${build}"`,
   },
 };
 

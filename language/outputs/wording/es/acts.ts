@@ -211,5 +211,6 @@ export const acts: Wording["acts"] = {
     repeat: (what) => titled("repetir desde", what),
     choose: (what, from) => `${titled("elegir", what)}, entre ${from}`,
     standardSize: "la medida estándar",
+    further: (build) => `seguir con los documentos de la versión «${build}»`,
   },
 };

@@ -217,5 +217,6 @@ export const acts: Wording["acts"] = {
     repeat: (what) => titled("recommencer à partir de", what),
     choose: (what, from) => `${titled("choisir", what)}, parmi ${from}`,
     standardSize: "la cote standard",
+    further: (build) => `poursuivre d'après les documents de la version «\u00a0${build}\u00a0»`,
   },
 };

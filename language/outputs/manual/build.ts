@@ -137,7 +137,9 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
     fasteners: models.flatMap((model) => tieRows(contextOf(model), true)),
     joints: models.flatMap((model) => tieRows(contextOf(model), false)),
     fluids: models.flatMap((model) => fluidRows(contextOf(model))),
-    chapters: all.map(({ performance, lines, prefix }) => chapter({ performance, lines, input, options, uses }, prefix)),
+    chapters: all.map(({ performance, lines, prefix }) =>
+      chapter({ performance, lines, input, options, uses }, prefix),
+    ),
     plan: planOf(all, provenance.hash),
     sections,
     forPen: !sections.includes("record"),

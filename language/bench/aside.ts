@@ -71,9 +71,12 @@ export function moveAside(bench: Bench, act: Act, thing: ThingIndex, around: Aro
   // Further aside: it is moved back once.
   if (isAside(bench.state, thing)) return;
   cleared(bench, part, needs);
-  for (const tie of machine.tiesOf[thing]!)
-    for (const by of [at(bench.state.outBy, tie.index), at(bench.state.slackBy, tie.index)])
-      if (by !== NEVER) needs.add(by);
+  // What no longer holds it, or what it takes along.
+  for (const moved of new Set([thing, ...fixed]))
+    for (const tie of machine.tiesOf[moved]!)
+      if (moved === thing || !holds(model, bench.state, tie.index) || slack(tie.index))
+        for (const by of [at(bench.state.outBy, tie.index), at(bench.state.slackBy, tie.index)])
+          if (by !== NEVER) needs.add(by);
   const event = happen(bench, "aside", thing, act, around, needs, { hazards: [...hazards] }),
     now = bench.state;
   bench.state = {
@@ -123,6 +126,10 @@ export function moveBack(bench: Bench, act: Act, thing: ThingIndex, around: Arou
     return;
   }
   const by = at(bench.state.asideBy, thing);
-  if (bench.phase === "strip") happen(bench, "back", thing, act, around, by === NEVER ? [] : [by]);
-  bench.state = { ...bench.state, flags: set(bench.state.flags, thing, at(bench.state.flags, thing) & ~ASIDE) };
+  const event = bench.phase === "strip" ? happen(bench, "back", thing, act, around, by === NEVER ? [] : [by]) : by;
+  bench.state = {
+    ...bench.state,
+    flags: set(bench.state.flags, thing, at(bench.state.flags, thing) & ~ASIDE),
+    asideBy: set(bench.state.asideBy, thing, event),
+  };
 }

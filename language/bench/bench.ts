@@ -42,6 +42,8 @@ export interface Bench {
   readonly putAt: Map<string, Span>;
   /** Where a precaution was taken on the way back, by its number; those of the strip have an event. */
   readonly takenAt: Map<number, Span>;
+  /** Where a tie was left finger-tight on the way back. */
+  readonly fingerTightAt: Map<ThingIndex, Span>;
   /** Ids that the rest of a written refit will still fit. */
   willFit: ReadonlySet<ThingIndex>;
   /** What a written refit is built up on (`base X`): parts go to its sub-assembly first. */
@@ -94,6 +96,7 @@ export function benchOf(model: Model, state: State, work: Work = { acts: 0 }): B
     marksAt: new Map(),
     putAt: new Map(),
     takenAt: new Map(),
+    fingerTightAt: new Map(),
     willFit: new Set(),
     builtOn: [],
     stages: new Map(),

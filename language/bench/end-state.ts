@@ -182,7 +182,8 @@ function tiesMissing(bench: Bench, start: State, leaves: Leaves, missing: Readon
             : stage === undefined
               ? "finger-tight"
               : `at stage ${stage} of ${tie.stages.length}`;
-      say(bench, "refit/missing", index, bench.events[at(s.slackBy, index)]?.act.at ?? blame, [how]);
+      const where = how === "finger-tight" ? bench.fingerTightAt.get(index) : undefined;
+      say(bench, "refit/missing", index, where ?? bench.events[at(s.slackBy, index)]?.act.at ?? blame, [how]);
     }
   }
   for (const part of model.parts) {

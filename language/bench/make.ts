@@ -107,12 +107,18 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
   // What is in already is only tightened by that: nothing was put in that would be undone again.
   if (bench.phase === "strip" && isFit && out > 0) {
     for (const part of sides) {
-      const met = at(bench.state.metBy, part);
+      // Made once its sides are together and where they belong.
+      const met = at(bench.state.metBy, part),
+        back = at(bench.state.asideBy, part);
       if (met !== NEVER) needs.add(met);
+      if (bench.events[back]?.kind === "back") needs.add(back);
     }
     happen(bench, "in", index, act, around, needs, { count: Math.min(count, out), hazards: [...hazards] });
   }
-  const now = bench.state;
+  if (act.fingerTight && bench.phase === "refit") bench.fingerTightAt.set(index, act.at);
+  const now = bench.state,
+    // The others go in beside those that are in finger-tight, and tighten none of them.
+    beside = isFit && out > 0 && out < tie.count && at(now.slack, index) === FINGER_TIGHT;
   bench.state = {
     ...now,
     out: set(now.out, index, still),
@@ -120,7 +126,7 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
     slack: set(
       now.slack,
       index,
-      act.fingerTight || (act.stage !== undefined && act.stage < tie.stages.length) ? FINGER_TIGHT : TIGHT,
+      act.fingerTight || beside || (act.stage !== undefined && act.stage < tie.stages.length) ? FINGER_TIGHT : TIGHT,
     ),
   };
 }

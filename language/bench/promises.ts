@@ -9,7 +9,7 @@ import { DRAINED, ON_BASE, TIGHT, type State } from "./state.ts";
 import { lumpOf } from "./ties.ts";
 import type { Around, Promised } from "./trace.ts";
 import { at } from "./vector.ts";
-import { aroundOf } from "./walk.ts";
+import { aroundOf, insideOf } from "./walk.ts";
 
 /** Asked when the strip is done: its own, then those of the procedures that it did, in their order. */
 export function promisedBy(bench: Bench, procedure: Procedure): Promised[] {
@@ -84,16 +84,30 @@ const putsRight: Readonly<Record<Leave["is"], readonly string[]>> = {
   turned: [],
 };
 
-/** A refit block around the call puts it back in writing. */
+/** A refit block around the call puts it back in writing, in this build: some of it, or finger-tight, is enough to have it in hand. */
 function isPutRight(bench: Bench, by: Procedure, { is }: Leave, thing: ThingIndex): boolean {
   for (const { procedure, entries, around } of bench.notes) {
     if (procedure === by) continue;
-    for (const act of actsIn(entries))
-      if (putsRight[is].includes(act.verb) && !act.fingerTight && resolve(bench, act.names, around).includes(thing))
+    for (const one of actsIn(bench, entries, around))
+      if (
+        putsRight[is].includes(one.act.verb) &&
+        !(is === "finger-tight" && one.act.fingerTight) &&
+        resolve(bench, one.act.names, one.around).includes(thing)
+      )
         return true;
   }
   return false;
 }
 
-const actsIn = (entries: readonly Entry[]): Act[] =>
-  entries.flatMap((entry) => (entry.is === "act" ? [entry.act] : actsIn(entry.body)));
+const actsIn = (
+  bench: Bench,
+  entries: readonly Entry[],
+  around: Around,
+): { readonly act: Act; readonly around: Around }[] =>
+  entries.flatMap((entry) =>
+    entry.is === "act"
+      ? [{ act: entry.act, around }]
+      : (entry.kind === "step" ? [around] : insideOf(bench, entry, around)).flatMap((inner) =>
+          actsIn(bench, entry.body, inner),
+        ),
+  );

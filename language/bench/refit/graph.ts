@@ -22,7 +22,17 @@ export interface Graph {
 }
 
 export function graphOf(model: Model): Graph {
-  return { model, ops: [], later: [], why: [], seen: new Set(), saidAt: new Map(), problems: [], said: new Set(), wrongWay: [] };
+  return {
+    model,
+    ops: [],
+    later: [],
+    why: [],
+    seen: new Set(),
+    saidAt: new Map(),
+    problems: [],
+    said: new Set(),
+    wrongWay: [],
+  };
 }
 
 export function addOp(graph: Graph, op: Omit<RefitOp, "number">): RefitOp {

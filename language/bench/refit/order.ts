@@ -18,7 +18,8 @@ import { withoutPutBack } from "./put-back.ts";
 export function orderOf(stripped: Stripped, leaves: Leaves): RefitOrder {
   const { model } = stripped,
     left = withoutTrials(model, stripped.events);
-  if (stripped.events.some(({ kind }) => kind === "met" || kind === "in")) withoutPutBack(model, stripped.events, left);
+  if (stripped.events.some(({ kind }) => kind === "met" || kind === "in"))
+    withoutPutBack(model, stripped.events, stripped.stripEnd, left);
   const events = stripped.events.map((event) =>
       left.get(event.index) ? { ...event, count: left.get(event.index)! } : event,
     ),
@@ -216,7 +217,22 @@ function writeNotes(
         shares.set(event.index, { ops: shares.get(event.index)?.ops ?? [], left: all - count });
       return count;
     };
+    /** Names of which some are in finger-tight by a line of their own, and others still out. */
+    const halfIn = (act: Act, around: Around): Act["names"] =>
+      act.verb !== "tighten" || act.count !== undefined || shares.size === 0
+        ? []
+        : act.names.filter((name) =>
+            strip.resolve([name], around).some((thing) =>
+              about.get(thing)?.some((event) => {
+                const share = event.kind === "out" ? shares.get(event.index) : undefined;
+                return share && share.left > 0 && share.ops.some((op) => op.verb === "finger-tighten");
+              }),
+            ),
+          );
     const one = (act: Act, around: Around): void => {
+      // The others go in beside them first, and the line tightens all.
+      const half = halfIn(act, around);
+      if (half.length > 0) one({ ...act, verb: "fit", fingerTight: true, names: half, text: "" }, around);
       const things = strip.resolve(act.names, around),
         // What ends one step's block comes before what begins that of the step before it: both lie between the same two events.
         rank = (past ? low - 0.25 : top + 0.5) - ++written * 1e-5,

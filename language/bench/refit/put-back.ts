@@ -4,13 +4,23 @@
 import type { Model, ThingIndex } from "../../model/model.ts";
 import { isAlwaysNew, isOneTimeKind } from "../new-parts.ts";
 import type { Event } from "../trace.ts";
+import { TIGHT, type State } from "../state.ts";
 import { at } from "../vector.ts";
 
 /**
  * Off and on again, out and in again. `left`: of an event how many pieces still count, 0 for none; changed here. What is used up by coming
  * apart stays: it is asked for, and counted, where it goes back.
  */
-export function withoutPutBack(model: Model, events: readonly Event[], left: Map<number, number>): void {
+export function withoutPutBack(
+  model: Model,
+  events: readonly Event[],
+  stripEnd: State,
+  left: Map<number, number>,
+): void {
+  /** Finger-tight, or not yet at its last stage, it is not as it was: not before it is tightened, as it stays or as the next act finds it. */
+  const isTightAfter = ({ act, index, thing }: Event): boolean =>
+    (!act.fingerTight && act.stage === undefined) ||
+    at((events.slice(index + 1).find((one) => one.things.includes(thing))?.before ?? stripEnd).slack, thing) === TIGHT;
   const leftOf = (event: Event): number => left.get(event.index) ?? event.count,
     isNeeded = (one: Event, until: number): boolean =>
       events.slice(one.index + 1, until).some((event) => event.needs.includes(one.index) && leftOf(event) > 0),
@@ -35,8 +45,7 @@ export function withoutPutBack(model: Model, events: readonly Event[], left: Map
       left.set(event.index, 0);
       continue;
     }
-    // Finger-tight, or not yet at its last stage, it is not as it was.
-    if (isUsedUp(model, event.thing) || event.act.fingerTight || event.act.stage !== undefined) continue;
+    if (isUsedUp(model, event.thing) || !isTightAfter(event)) continue;
     for (const out of before(event, "out")) {
       const pieces = Math.min(leftOf(out), leftOf(event));
       if (pieces === 0 || isNeeded(out, event.index)) break;

@@ -358,14 +358,14 @@ function indexOf(
       }
     }
   }
-  const key = (name: string): string => name.toLowerCase();
   return [...found]
-    .map(([name, lines]) => ({
+    .map(([name, lines]) => ({ name, lines, key: name.toLowerCase() }))
+    .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.name < b.name ? -1 : 1))
+    .map(({ name, lines }) => ({
       name,
       lines: lines.map(({ id, line, of }, i) => ({
         id,
         line: of === "" || of === lines[i - 1]?.of ? line : document.titled(of, line),
       })),
-    }))
-    .sort((a, b) => (key(a.name) < key(b.name) ? -1 : key(a.name) > key(b.name) ? 1 : a.name < b.name ? -1 : 1));
+    }));
 }

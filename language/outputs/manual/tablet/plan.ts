@@ -2,10 +2,10 @@
 // before it. Plain values, decided once here, written into the page, and read by its script.
 
 import type { Performance } from "../../../bench/trace.ts";
-import { lineNeeds } from "../../lines/line-needs.ts";
+import { lineNeeds, type LineNeeds } from "../../lines/line-needs.ts";
 import type { Lines } from "../../lines/groups.ts";
-import type { LineGroup, LineItem } from "../../lines/line.ts";
-import { askedOf } from "../../record/asked.ts";
+import type { ActionLine, LineGroup, LineItem } from "../../lines/line.ts";
+import { askedOf, type Asked } from "../../record/asked.ts";
 import { acceptedTorques, type AcceptedTorque } from "../../record/judge-torque.ts";
 
 export interface Plan {
@@ -83,55 +83,58 @@ export function planOf(
 function linesPlan(lines: Lines, prefix: string, procedure: number, steps: Plan["steps"][number][]): PlanLine[] {
   const needs = lineNeeds(lines),
     { model } = lines.context,
-    idOf = (line: string): string => lineElement(prefix, line);
-  return [...lines.strip, ...lines.refit, ...lines.finish].flatMap((group) => {
+    plan: PlanLine[] = [];
+  const idOf = (line: string): string => lineElement(prefix, line);
+  for (const group of [...lines.strip, ...lines.refit, ...lines.finish]) {
     const step = steps.push(thingsOf(group)) - 1;
-    return group.lines.flatMap((line): PlanLine[] => {
-      if (line.is !== "action") return [];
-      const asked = askedOf(line, model),
-        need = needs.get(line.id)!;
-      const order = line.torque?.order ?? [];
-      return [
-        {
-          id: idOf(line.id),
-          line: line.id,
-          procedure,
-          step,
-          ...some(
-            "things",
-            line.items.filter(isThing).map((item) => item.id),
-          ),
-          ...some("needs", need.precautions.map(idOf)),
-          ...some("before", need.before.map(idOf)),
-          ...(need.hold === undefined ? {} : { hold: idOf(need.hold) }),
-          ...(need.takes === undefined ? {} : { takes: need.takes }),
-          ...(line.wait === undefined ? {} : { wait: line.wait }),
-          ...some(
-            "counts",
-            asked.counts.map(({ item, count }) => ({ item, ...(count === undefined ? {} : { due: count }) })),
-          ),
-          ...some(
-            "torques",
-            asked.torques.map(({ item, tie }) => ({ item, given: acceptedTorques(tie) })),
-          ),
-          ...some(
-            "readings",
-            asked.readings.map(({ unit, isFigure, low, high, chooses }) => ({
-              unit,
-              isFigure,
-              ...(chooses.length > 0 ? { chooses: true as const } : {}),
-              ...(low === undefined ? {} : { low }),
-              ...(high === undefined ? {} : { high }),
-            })),
-          ),
-          ...(asked.signature ? { sign: true as const } : {}),
-          // One group alone is counted off: two in a line have no common order.
-          ...(asked.torques.length === 1 && order.length > 0 ? { order, passes: line.torque?.rounds ?? 1 } : {}),
-        },
-      ];
-    });
-  });
+    for (const line of group.lines)
+      if (line.is === "action")
+        plan.push(linePlan(line, askedOf(line, model), needs.get(line.id)!, { idOf, procedure, step }));
+  }
+  return plan;
 }
+
+interface Stands extends Pick<PlanLine, "procedure" | "step"> {
+  readonly idOf: (line: string) => string;
+}
+
+/** What a line does not ask for is left out of the page. Written field by field: a spread for each of them costs more than all the rest. */
+function linePlan(line: ActionLine, asked: Asked, need: LineNeeds, { idOf, procedure, step }: Stands): PlanLine {
+  const plan: { -readonly [field in keyof PlanLine]: PlanLine[field] } = {
+      id: idOf(line.id),
+      line: line.id,
+      procedure,
+      step,
+    },
+    things = line.items.filter(isThing);
+  if (things.length > 0) plan.things = things.map(({ id }) => id);
+  if (need.precautions.length > 0) plan.needs = need.precautions.map(idOf);
+  if (need.before.length > 0) plan.before = need.before.map(idOf);
+  if (need.hold !== undefined) plan.hold = idOf(need.hold);
+  if (need.takes !== undefined) plan.takes = need.takes;
+  if (line.wait !== undefined) plan.wait = line.wait;
+  if (asked.counts.length > 0)
+    plan.counts = asked.counts.map(({ item, count }) => (count === undefined ? { item } : { item, due: count }));
+  if (asked.torques.length > 0)
+    plan.torques = asked.torques.map(({ item, tie }) => ({ item, given: acceptedTorques(tie) }));
+  if (asked.readings.length > 0) plan.readings = asked.readings.map(readingPlan);
+  if (asked.signature) plan.sign = true;
+  // One group alone is counted off: two in a line have no common order.
+  const order = line.torque?.order ?? [];
+  if (asked.torques.length === 1 && order.length > 0) {
+    plan.order = order;
+    plan.passes = line.torque?.rounds ?? 1;
+  }
+  return plan;
+}
+
+const readingPlan = ({ unit, isFigure, low, high, chooses }: Asked["readings"][number]): PlanReading => ({
+  unit,
+  isFigure,
+  ...(chooses.length > 0 ? { chooses: true as const } : {}),
+  ...(low === undefined ? {} : { low }),
+  ...(high === undefined ? {} : { high }),
+});
 
 /** What can be sheared, missing or the wrong one. */
 const isThing = ({ is }: LineItem): boolean => is === "part" || is === "fastener" || is === "joint";
@@ -143,6 +146,3 @@ const thingsOf = ({ lines }: LineGroup): Plan["steps"][number] => [
     ),
   ).values(),
 ];
-
-const some = <Name extends string, T>(name: Name, values: readonly T[]): { readonly [key in Name]?: readonly T[] } =>
-  values.length === 0 ? {} : ({ [name]: values } as { readonly [key in Name]: readonly T[] });

@@ -64,6 +64,8 @@ export interface Check extends CheckFacts {
   /** One of the following is given. */
   readonly file?: (file: SourceFile, context: CheckContext) => Iterable<Draft>;
   readonly model?: (model: Model, context: BenchContext) => Iterable<Draft>;
+  /** What it says of a model hangs on files that the model was not made of: it is asked again whenever any file changed. */
+  readonly asksAllFiles?: boolean;
   /** Words a problem that the bench found under this code. */
   readonly problem?: (problem: Problem, context: BenchContext) => Draft;
   /** Words one reason of this rule, as a link of the chain; needed where other problems may give it as a further reason. */

@@ -50,6 +50,8 @@ export interface CheckTable {
   /** Those that speak of a file, of a model, of a performance: most wait for what the bench finds and speak of none. */
   readonly ofFile: readonly Asked<"file">[];
   readonly ofModel: readonly Asked<"model">[];
+  /** Of a model too, but by what stands in any file. */
+  readonly ofModelAmongAll: readonly Asked<"model">[];
   readonly ofPerformance: readonly Asked<"performance">[];
   byCode(code: string): Check | undefined;
 }
@@ -65,7 +67,8 @@ export function checkTable(all: readonly Check[]): CheckTable {
   return {
     all,
     ofFile: all.filter(asks("file")),
-    ofModel: all.filter(asks("model")),
+    ofModel: all.filter(asks("model")).filter(({ asksAllFiles }) => asksAllFiles !== true),
+    ofModelAmongAll: all.filter(asks("model")).filter(({ asksAllFiles }) => asksAllFiles === true),
     ofPerformance: all.filter(asks("performance")),
     byCode: (code) => codes.get(code),
   };
@@ -161,10 +164,21 @@ export function checkModel(table: CheckTable, model: Model, context: CheckContex
   const found: Raw[] = [],
     bench = benchContext(table, context, model);
   for (const problem of declaredProblems(model)) push(found, wordProblem(table, problem, bench, context.settings));
-  for (const check of table.ofModel)
-    for (const draft of check.model(model, bench))
-      push(found, finish(check, agreed(draft, model), context.settings, { build: model.build, unit: model.unit }));
+  pushOfModel(found, table.ofModel, model, bench);
   return found;
+}
+
+/** What `checkModel` leaves out, since it may change with any file. */
+export function checkModelAmongAll(table: CheckTable, model: Model, context: CheckContext): Raw[] {
+  const found: Raw[] = [];
+  pushOfModel(found, table.ofModelAmongAll, model, benchContext(table, context, model));
+  return found;
+}
+
+function pushOfModel(found: Raw[], checks: readonly Asked<"model">[], model: Model, bench: BenchContext): void {
+  for (const check of checks)
+    for (const draft of check.model(model, bench))
+      push(found, finish(check, agreed(draft, model), bench.settings, { build: model.build, unit: model.unit }));
 }
 
 export function checkPerformance(table: CheckTable, performance: Performance, context: CheckContext): Raw[] {

@@ -13,24 +13,31 @@ export type Loose = readonly [Part, ...Part[]];
 
 /** Words that say how a part is held, even where what they name is not found. */
 const held: ReadonlySet<string> = new Set(["fits", "rests", "between", "into", "is", "like"]);
-const known = kept<Model, readonly Loose[]>();
+const known = kept<Project, Map<Model, readonly Loose[]>>();
 
-export const unattached = (project: Project, model: Model): readonly Loose[] =>
-  known(model, () => {
-    // A group of fasteners that joins nothing, or that nothing declares, may be what holds it: that is said there.
-    if (tiesOfNothing(project, model).length > 0 || lostThing(project, model)) return [];
-    return offBase(model).filter(([first, ...others]) => {
-      const source = project.files.get(first.at.file);
-      // A misspelt name elsewhere may be what holds it: that is said there.
-      return (
-        first.prefix === "" &&
-        source !== undefined &&
-        surveyOf(project, source).unknown.length === 0 &&
-        source.tree.errors.length === 0 &&
-        (others.length > 0 || !saysWord(source, first.whole, held))
-      );
-    });
+/** Worked out once a project: a name that another file speaks of and nothing declares may be what holds one. */
+export function unattached(project: Project, model: Model): readonly Loose[] {
+  const all = known(project, () => new Map());
+  let loose = all.get(model);
+  if (!loose) all.set(model, (loose = find(project, model)));
+  return loose;
+}
+
+function find(project: Project, model: Model): readonly Loose[] {
+  // A group of fasteners that joins nothing, or that nothing declares, may be what holds it: that is said there.
+  if (tiesOfNothing(project, model).length > 0 || lostThing(project, model)) return [];
+  return offBase(model).filter(([first, ...others]) => {
+    const source = project.files.get(first.at.file);
+    // A misspelt name elsewhere may be what holds it: that is said there.
+    return (
+      first.prefix === "" &&
+      source !== undefined &&
+      surveyOf(project, source).unknown.length === 0 &&
+      source.tree.errors.length === 0 &&
+      (others.length > 0 || !saysWord(source, first.whole, held))
+    );
   });
+}
 
 /** By what no tie, fit or clamp leads to. Without a base, which is told by itself, only those that hold nothing either. */
 function offBase(model: Model): Loose[] {

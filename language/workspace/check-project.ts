@@ -9,7 +9,15 @@ import { allowedIn, applyAllows } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
 import { checks } from "../checks/registry.ts";
 import type { CheckContext } from "../checks/check.ts";
-import { checkFile, checkModel, checkPerformance, checkTable, type CheckTable, type Raw } from "../checks/run.ts";
+import {
+  checkFile,
+  checkModel,
+  checkModelAmongAll,
+  checkPerformance,
+  checkTable,
+  type CheckTable,
+  type Raw,
+} from "../checks/run.ts";
 import { severityOf } from "../checks/severity.ts";
 import type { Finding } from "../findings/finding.ts";
 import type { Surveyed, UnitSummary } from "../findings/surveyed.ts";
@@ -99,6 +107,7 @@ export function checkTexts(project: Project, world: World, options: CheckOptions
     const { result, found } = foundIn(file, context, memo, options.memo ? "stages" : "once");
     for (const one of checkFile(allChecks(), file, context)) raw.push(one);
     for (const one of found) raw.push(one);
+    for (const one of judgeAmongAll(result, context)) raw.push(one);
     for (const { performance } of result.rehearsals) performances.push(performance);
     units.push(...result.units);
     for (const [unit, list] of result.builds) builds.set(unit, list);
@@ -176,7 +185,10 @@ export function checkOneFile(
   context: CheckContext,
 ): Pick<FileResult, "rehearsals" | "units" | "builds"> & { readonly raw: readonly Raw[] } {
   const result = performFile(context.project, file, [], { acts: 0 }, "once");
-  return { ...result, raw: [...checkFile(allChecks(), file, context), ...judge(result, context)] };
+  return {
+    ...result,
+    raw: [...checkFile(allChecks(), file, context), ...judge(result, context), ...judgeAmongAll(result, context)],
+  };
 }
 
 function judge({ toJudge }: FileResult, context: CheckContext): Raw[] {
@@ -188,6 +200,10 @@ function judge({ toJudge }: FileResult, context: CheckContext): Raw[] {
       raw.push(found);
   return raw;
 }
+
+/** What is found in the results of a file by the texts of all others: never kept, since any of them may change it. */
+const judgeAmongAll = ({ toJudge }: FileResult, context: CheckContext): Raw[] =>
+  toJudge.flatMap((one) => (one.performance ? [] : checkModelAmongAll(allChecks(), one.model, context)));
 
 /** Builds and performs what a file declares, in each build. `earlier` is what came of it at an earlier reading. */
 function performFile(

@@ -195,3 +195,38 @@ test("kept results never differ from fresh ones, through any edits", () => {
     expect(kept.units).toEqual(fresh.units);
   }
 });
+
+test("what a finding says by the texts of other files follows those, though its own file and what that uses stay as they are", () => {
+  const unit = `unit box "Box" {
+  base foot
+  part foot "Foot"
+  part lid "Lid" { rests on foot }
+  part pin "Pin"
+  hazard heat hot warning "Hot oil" { on lid  temperature 80 °C  precaution cool "Let it stand." }
+}
+`;
+  const job = (acts: string): string =>
+    `use "box.strip"\nprocedure strip "Strip" for box {\n  aim none\n  step "Look" {\n${acts}  }\n}\n`;
+  const touching = job('    cool heat\n    inspect lid "No crack"\n'),
+    away = job('    cool heat\n    inspect foot "No crack"\n'),
+    misspelt = job('    cool heat\n    inspect lid "No crack"\n    remove pinholder\n');
+  const files = new Map([
+      ["/box.strip", unit],
+      ["/job.strip", touching],
+    ]),
+    memo = newMemo(),
+    world = memoryWorld(files);
+  const codes = (kept: boolean): string[] =>
+    checkProject(world, [...files.keys()], kept ? { memo } : {}).findings.map(
+      ({ code, at, says }) => `${at.file} ${code} ${says}`,
+    );
+  const seen = new Set<string>();
+  for (const text of [touching, away, touching, misspelt, away, misspelt, touching]) {
+    files.set("/job.strip", text);
+    const now = codes(true);
+    expect(now).toEqual(codes(false));
+    seen.add(now.filter((one) => one.startsWith("/box.strip")).join("\n"));
+  }
+  expect([...seen].filter((one) => one.includes("hazard/never-touched"))).toHaveLength(1);
+  expect([...seen].filter((one) => one.includes("names/part-unattached")).length).toBeLessThan(seen.size);
+});

@@ -46,6 +46,7 @@ export default check({
       step "Open" { cool heat  remove lid }
     }
   `,
+  asksAllFiles: true,
   *model(model, { project, name }) {
     const named = namedFor(project, model.unit);
     // Nothing is said of a unit without procedures, nor while a name or a line cannot be read.

@@ -35,6 +35,7 @@ export default check({
       }
     }
   `,
+  asksAllFiles: true,
   *model(model, { project }) {
     const answered = new Set([...model.hazards.map((h) => h.kind), ...model.dismissed.keys()]);
     for (const thing of model.things) {

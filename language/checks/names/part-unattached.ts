@@ -25,6 +25,7 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
   `,
+  asksAllFiles: true,
   *model(model, { project }) {
     for (const [first, ...others] of unattached(project, model)) {
       const names = others.map((part) => part.name);

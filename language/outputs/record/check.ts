@@ -7,7 +7,7 @@ import type { Lines } from "../lines/groups.ts";
 import type { Wording } from "../wording/wording.ts";
 import { askedOf } from "./asked.ts";
 import { instrumentName } from "./calibration.ts";
-import { calibrationsOf, unusedCalibrations, type CalibrationJudged } from "./judge-calibration.ts";
+import { calibrationsOf, unlistedIn, unusedCalibrations, type CalibrationJudged } from "./judge-calibration.ts";
 import { judgedTorque } from "./judge-torque.ts";
 import { judgedTry } from "./judge-reading.ts";
 import { notAsWrittenText, thingNamed } from "./not-as-written.ts";
@@ -36,6 +36,7 @@ export type RemarkIs =
   | "not-as-written"
   | "not-agreed"
   | "calibration-overdue"
+  | "instrument-unlisted"
   | "calibration-not-judged";
 
 export interface Remark {
@@ -150,6 +151,9 @@ function lineRemarks(
     if (reading > asked.readings.length) add("unknown-reading", words.unknownReading(reading));
   for (const judged of calibrationsOf(own, record))
     remarks.push({ ...calibrationRemark(judged, words), procedure: id, line: line.id });
+  // A record that lists instruments and lacks this one may have its number wrong: then its calibration is not judged.
+  for (const name of unlistedIn(own, record))
+    add("instrument-unlisted", words.instrumentUnlisted(name), { open: (record.instruments ?? []).length > 0 });
   if (asked.signature && own.signed === undefined) add("not-signed", words.notSigned);
   for (const each of own.notAsWritten ?? []) remarks.push(...notAsWrittenRemarks(each, id, line.id, context, wording));
   return remarks;

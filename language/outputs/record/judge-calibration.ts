@@ -58,3 +58,15 @@ function judgedOn(instrument: Instrument, on: string | undefined): CalibrationJu
   if (overdue === false) return undefined;
   return { is: overdue === true ? "overdue" : "not-judged", instrument, due, on };
 }
+
+/** What a line names as its wrench or instrument and the record does not list: nothing is known of its calibration. Each once. */
+export function unlistedIn(
+  { readings = [], torques = [] }: LineRecord,
+  { instruments = [] }: Pick<WorkRecord, "instruments">,
+): readonly string[] {
+  const named = [
+    ...readings.flatMap(({ tries }) => tries.map(({ instrument }) => instrument)),
+    ...torques.map(({ wrench }) => wrench),
+  ].flatMap((name) => (name === undefined || name.trim() === "" ? [] : [name.trim()]));
+  return [...new Set(named)].filter((name) => instrumentNamed(instruments, name) === undefined);
+}

@@ -28,6 +28,7 @@ const groupOf: Readonly<Partial<Record<RemarkIs, Group>>> = {
   "reading-outside": "outside",
   "reading-unit": "outside",
   "calibration-overdue": "outside",
+  "instrument-unlisted": "other",
   "not-as-it-should-be": "outside",
   "not-ticked": "ticks",
 };

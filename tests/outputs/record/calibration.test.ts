@@ -113,3 +113,17 @@ test("the same record is judged the same in any year", () => {
   };
   expect(of(2020)).toEqual(of(2050));
 });
+
+test("a wrench or an instrument that the record does not list is told; where the record lists others it is open", () => {
+  const torque = { item: "f", value: 24, unit: "N·m", wrench: "W-7" },
+    of = record(tight.id, { torques: [torque] });
+  expect(told({ ...of, instruments: [{ name: "Wrench", number: "W7", due: "2020-01" }] })).toContain(
+    `${tight.id} instrument-unlisted true`,
+  );
+  expect(told({ ...of, instruments: [] })).toEqual([`${tight.id} instrument-unlisted false`]);
+  expect(remarks({ ...of, instruments: [] })[0]!.says).toBe(
+    "W-7: not among the instruments that the record lists, so that nothing is known of its calibration",
+  );
+  expect(told({ ...of, instruments: [{ name: "Wrench", number: "w-7" }] })).toEqual([]);
+  expect(told({ ...record(tight.id, { torques: [{ ...torque, wrench: " " }] }), instruments: [] })).toEqual([]);
+});

@@ -89,6 +89,8 @@ export const record: Wording["record"] = {
     `${name}: Kalibrierung fällig ${due}; die Aufzeichnung nennt keinen Tag der Messung zum Vergleich`,
   calibrationNoDate: (name, due) =>
     `${name}: Kalibrierung fällig „${due}“ ist kein Datum und lässt sich nicht vergleichen`,
+  instrumentUnlisted: (name) =>
+    `${name}: nicht unter den Geräten, die die Aufzeichnung nennt; über die Kalibrierung ist nichts bekannt`,
   wantedLine: (part, count, thing) =>
     joined([`${part}${count === undefined ? "" : `, ${count} Stück`}`, thing === "" ? "" : `für: ${thing}`], ", "),
 

@@ -89,6 +89,8 @@ export const record = {
     `${name}: calibration due ${due}; the record gives no day of the reading to hold it against`,
   calibrationNoDate: (name: string, due: string) =>
     `${name}: calibration due “${due}” is no date, so that nothing can be held against it`,
+  instrumentUnlisted: (name: string) =>
+    `${name}: not among the instruments that the record lists, so that nothing is known of its calibration`,
   wantedLine: (part: string, count: number | undefined, thing: string) =>
     [`${part}${count === undefined ? "" : `, ${count} off`}`, thing === "" ? "" : `for ${inside(thing)}`]
       .filter(Boolean)

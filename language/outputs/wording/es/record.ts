@@ -94,6 +94,8 @@ export const record: Wording["record"] = {
     titled(name, `próxima calibración ${due}; el registro no da ningún día de medición con que compararla`),
   calibrationNoDate: (name, due) =>
     titled(name, `próxima calibración «${due}» no es una fecha y no se compara con nada`),
+  instrumentUnlisted: (name) =>
+    titled(name, "no figura entre los aparatos del registro; no se sabe nada de su calibración"),
   wantedLine: (part, count, thing) =>
     joined(
       [

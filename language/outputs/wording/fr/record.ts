@@ -97,6 +97,8 @@ export const record: Wording["record"] = {
     titled(name, `étalonnage à faire ${due}\u00a0; le relevé ne donne aucun jour de mesure à comparer`),
   calibrationNoDate: (name, due) =>
     titled(name, `étalonnage à faire «\u00a0${due}\u00a0» n'est pas une date et ne se compare à rien`),
+  instrumentUnlisted: (name) =>
+    titled(name, "ne figure pas parmi les appareils du relevé\u00a0; rien n'est connu de son étalonnage"),
   wantedLine: (part, count, thing) =>
     joined(
       [

@@ -8,6 +8,7 @@ import type { Part, ThingIndex, Tie } from "../model/model.ts";
 import { quantityOf, type Quantity } from "../quantities/index.ts";
 import { jointKinds, kindIn, type JointUse } from "../tables/index.ts";
 import { beadAmount } from "./bead.ts";
+import { onThread } from "./on-thread.ts";
 import { fittings, jointsMade, type Fitting } from "./fittings.ts";
 import { isInPart, newThings, saidActs, type Grade, type NewReason, type NewThing } from "./new-things.ts";
 
@@ -35,6 +36,8 @@ export interface Use {
   readonly shelfLife: Quantity | undefined;
   /** Where it goes: the thing that it is used on; of a spare the unit part that it is inside, else "". */
   readonly on: string;
+  /** Of a spare the unit that it is a part of, a unit part's own name before the unit's; "" else. */
+  readonly within: string;
   readonly procedure: string;
   /** Title of the step, "" outside any. */
   readonly step: string;
@@ -109,6 +112,7 @@ function spare(performance: Performance, item: Part | Tie, rule: NewThing, count
     lead: undefined,
     shelfLife: undefined,
     on: unitPartOf(performance, item.prefix),
+    within: unitPartOf(performance, item.prefix) || model.title || model.unit,
     ...placeOf(place),
   };
 }
@@ -144,7 +148,8 @@ function washersOf(
 }
 
 function lockerAndLubricant(performance: Performance, tie: Tie, fitting: Fitting): Use[] {
-  return [tie.threadLocker, tie.lubricant].flatMap((name) =>
+  const { locker, lubricant } = onThread(tie);
+  return [locker, lubricant].flatMap((name) =>
     name ? [stores(performance, name.text, { on: tie.name, place: fitting })] : [],
   );
 }
@@ -207,6 +212,7 @@ function stores(performance: Performance, name: string, of: StoresOf): Use {
     lead: known?.lead,
     shelfLife: known?.shelfLife,
     on: of.on,
+    within: "",
     ...placeOf(of.place),
   };
 }

@@ -2,7 +2,12 @@
 
 import { expect, test } from "vitest";
 import { billOf, type BillLine } from "../../language/bill/bill.ts";
+import { bill } from "../../language/outputs/bill/bill.ts";
 import { billData } from "../../language/outputs/bill/data.ts";
+import { manual } from "../../language/outputs/manual/manual.ts";
+import { write } from "../../language/outputs/output.ts";
+import { refit } from "../../language/outputs/refit/refit.ts";
+import { torqueSheetData } from "../../language/outputs/torque-sheet/data.ts";
 import { compiledText, options, type Compiled } from "../outputs/outputs-of.ts";
 
 const machine = (of: {
@@ -144,4 +149,30 @@ test("a number of units that is none is a fault of the caller", () => {
   const input = machine({ steps: "undo screws remove lid" });
   for (const units of [0, -1, 1.5, Number.NaN])
     expect(() => billOf(input.performances, { units, beadWaste: 0 })).toThrow(RangeError);
+});
+
+test("two parts of one name in two units are told apart by their unit, in every paper; one that stands alone is not", () => {
+  const unit = (id: string, title: string): string => `
+unit ${id} "${title}" { base a  part a "Case"  part b "Lid"  part g gasket "Cover gasket" { size 80 x 2 mm  between b and a  renew always }  part w o-ring "Ring of ${title}" { between b and a  renew always }  fastener f screw "Screws" { count 2  joins b to a } }
+procedure open-${id} "Open" for ${id} { aim b off  step "S" { undo f  remove b  remove g, w } }`,
+    input = compiledText(unit("pump", "Pump") + unit("fan", "Fan")),
+    rows = billData(input, options).lines.map(({ name, within }) => [name, within]);
+  expect(rows).toContainEqual(["Cover gasket", "Pump"]);
+  expect(rows).toContainEqual(["Cover gasket", "Fan"]);
+  expect(rows.filter(([name]) => name!.startsWith("Ring")).map(([, within]) => within)).toEqual(["", ""]);
+  expect(write(bill, "text", input, options)).toContain("Cover gasket (Pump), 80 x 2 mm");
+  expect(write(bill, "csv", input, options)).toContain("Cover gasket (Fan)");
+  expect(write(manual, "html", input, options)).toContain("<bdi>Cover gasket (Fan)</bdi>");
+});
+
+test("one consumable that is named as locker and as lubricant is one use, and stands once on the torque sheet", () => {
+  const input = machine({
+    top: `consumable paste "Locking paste"`,
+    more: "thread-locker paste  lubricant paste",
+    steps: "undo screws  remove lid",
+  });
+  expect(lines(input).map(({ name, uses }) => [name, uses.length])).toEqual([["Locking paste", 1]]);
+  const [row] = torqueSheetData(input, options).procedures[0]!.rows;
+  expect(row!.notes).toEqual(["on the thread: locking paste"]);
+  expect(write(refit, "text", input, options).match(/locking paste/g)).toHaveLength(1);
 });

@@ -13,6 +13,7 @@ const need = z.strictObject({
 const row = z.strictObject({
   id: z.string(),
   name: z.string(),
+  within: z.string().describe("The unit that it is a part of, where another line is called the same."),
   what: z.string(),
   grade: z.string().describe("certain, if found worn, likely."),
   reasons: z.array(z.string()),

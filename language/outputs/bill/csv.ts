@@ -2,7 +2,7 @@
 
 import type { OutputOptions } from "../output.ts";
 import { csv } from "../text/csv.ts";
-import type { BillData } from "./data.ts";
+import { billName, type BillData } from "./data.ts";
 
 export function billAsCsv(data: BillData, { wording }: OutputOptions): string {
   const { bill: words, document } = wording,
@@ -12,7 +12,7 @@ export function billAsCsv(data: BillData, { wording }: OutputOptions): string {
     data.lines.map((line) => [
       draft,
       words.grades[line.grade],
-      line.name,
+      billName(line, wording),
       words.sorts[line.what],
       line.size,
       line.partNo,

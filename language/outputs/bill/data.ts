@@ -11,6 +11,7 @@ import { amountText, figureText, sizeIn, type Units } from "../lines/figures.ts"
 import type { OutputInput, OutputOptions } from "../output.ts";
 import { placesIn, type Place } from "../places.ts";
 import { capital } from "../wording/phrases.ts";
+import type { Wording } from "../wording/wording.ts";
 
 export interface BillNeed {
   readonly pieces: number;
@@ -24,6 +25,8 @@ export interface BillNeed {
 export interface SupplyRow {
   readonly id: string;
   readonly name: string;
+  /** The units that it is a part of, where another line of this grade is called the same and is of another unit; "" else. */
+  readonly within: string;
   readonly what: BillLine["what"];
   readonly grade: BillLine["grade"];
   readonly reasons: BillLine["reasons"];
@@ -75,11 +78,30 @@ const reckoned = (performances: readonly Performance[], options: OutputOptions, 
   billOf(performances, { units: options.units ?? 1, beadWaste: beadWasteIn(options) }, uses);
 
 /** The lines alone, for a table among others: what is asked for, without where. */
-export const supplyRows = (performance: Performance, options: OutputOptions, uses?: UsesOf): SupplyRow[] =>
-  reckoned([performance], options, uses).lines.map((line) => supplyRow(line, options));
+export const supplyRows = (performance: Performance, options: OutputOptions, uses?: UsesOf): SupplyRow[] => {
+  const { lines } = reckoned([performance], options, uses),
+    within = withinOf(lines, options);
+  return lines.map((line) => ({ ...supplyRow(line, options), within: within(line) }));
+};
+
+/** The unit of a line, where the name alone could be two things. */
+function withinOf(lines: readonly BillLine[], { wording }: OutputOptions): (line: BillLine) => string {
+  const alike = Map.groupBy(lines, headOf),
+    withins = ({ uses }: BillLine): string => wording.acts.list([...new Set(uses.map((use) => use.within))]);
+  return (line) => (new Set(alike.get(headOf(line))!.map(withins)).size > 1 ? withins(line) : "");
+}
+
+/** What somebody at the shelf tells a line by. */
+const headOf = ({ name, size, partNo, standard, grade }: BillLine): string =>
+  JSON.stringify([name, size, partNo, standard, grade]);
+
+/** As printed: with the unit where the name alone could be two things. */
+export const billName = ({ name, within }: Pick<BillRow, "name" | "within">, { lines }: Wording): string =>
+  within === "" ? name : lines.only(name, within);
 
 export function billData(input: OutputInput, options: OutputOptions, uses?: UsesOf): BillData {
   const bill = reckoned(input.performances, options, uses),
+    within = withinOf(bill.lines, options),
     place = placesIn(input.texts, options.showPath);
   return {
     format: "stripdown-bill",
@@ -92,12 +114,13 @@ export function billData(input: OutputInput, options: OutputOptions, uses?: Uses
     })),
     lines: bill.lines.map((line) => ({
       ...supplyRow(line, options),
+      within: within(line),
       usedAt: line.uses.map((use) => ({ on: use.on, procedure: use.procedure, step: use.step, at: place(use.at) })),
     })),
   };
 }
 
-function supplyRow(line: BillLine, options: OutputOptions): SupplyRow {
+function supplyRow(line: BillLine, options: OutputOptions): Omit<SupplyRow, "within"> {
   const { wording } = options,
     { bill: words } = wording,
     time = (quantity: Quantity): string => figureText(quantity, options);

@@ -4,7 +4,7 @@ import type { OutputOptions } from "../output.ts";
 import { reviewLines } from "../wording/review.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
-import type { BillData, BillRow } from "./data.ts";
+import { billName, type BillData, type BillRow } from "./data.ts";
 
 export function billAsText(data: BillData, { wording }: OutputOptions): string {
   const { bill: words, document } = wording,
@@ -31,7 +31,7 @@ export function billAsText(data: BillData, { wording }: OutputOptions): string {
 
 function rowText(line: BillRow, units: number, wording: OutputOptions["wording"]): string[] {
   const { bill: words, document } = wording;
-  const head = [line.name, line.size, line.standard, line.partNo]
+  const head = [billName(line, wording), line.size, line.standard, line.partNo]
     .filter((each) => each !== undefined && each !== "")
     .map((each) => shownOnOneLine(each!))
     .join(", ");

@@ -3,6 +3,7 @@
 import { gearOf, massOf } from "../../bench/load.ts";
 import type { State } from "../../bench/state.ts";
 import { at } from "../../bench/vector.ts";
+import { onThread } from "../../bill/on-thread.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Act } from "../../model/act.ts";
 import type { Part, ThingIndex, Tie } from "../../model/model.ts";
@@ -53,9 +54,9 @@ export function makeLine(context: LineContext, doing: Doing, ties: readonly Tie[
       old = washers.filter((part) => !freshWashers.includes(part));
     if (freshWashers.length > 0) details.push({ sort: "new", says: acts.newWasher(phrase(context, freshWashers)) });
     if (old.length > 0) details.push({ sort: "with", says: acts.withWashers(phrase(context, old)) });
-    if (first.threadLocker)
-      details.push({ sort: "with", says: acts.threadLocker(toolName(context, first.threadLocker.text)) });
-    if (first.lubricant) details.push({ sort: "with", says: acts.lubricant(toolName(context, first.lubricant.text)) });
+    const { locker, lubricant } = onThread(first);
+    if (locker) details.push({ sort: "with", says: acts.threadLocker(toolName(context, locker.text)) });
+    if (lubricant) details.push({ sort: "with", says: acts.lubricant(toolName(context, lubricant.text)) });
     if (!first.fastener) details.push(...usesDetails(context, first));
     if (!fresh)
       details.push(

@@ -1,5 +1,6 @@
 // The sections of the HTML manual in their order. A section without content has no body and does not appear.
 
+import { billName } from "../bill/data.ts";
 import type { OutputOptions } from "../output.ts";
 import { signals, type SignalName } from "../../tables/index.ts";
 import { html, type Markup, type Value } from "../text/markup.ts";
@@ -283,7 +284,7 @@ function billBody({ bill, units }: ManualDocument, options: OutputOptions): Mark
   const { manual: words, bill: billWords, document } = options.wording;
   if (bill.length === 0) return html`<p>${billWords.nothing}</p>`;
   const columns: readonly Column<(typeof bill)[number]>[] = [
-    { head: words.item, cell: (row) => own(row.name), isHead: true },
+    { head: words.item, cell: (row) => own(billName(row, options.wording)), isHead: true },
     { head: words.size, cell: (row) => [row.size, row.standard].filter(Boolean).join(", ") },
     { head: words.partNo, cell: (row) => own(row.partNo ?? "") },
     { head: words.amount, cell: (row) => row.total.text },

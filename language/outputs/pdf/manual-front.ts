@@ -1,5 +1,6 @@
 // The chapters of the manual before the work, as blocks for paper: the same document, in the same order, as in the browser.
 
+import { billName } from "../bill/data.ts";
 import type { ManualDocument } from "../manual/document.ts";
 import type { SectionName } from "../manual/sections.ts";
 import { recorded } from "./book.ts";
@@ -186,7 +187,7 @@ function bill({ bill: rows, units }: ManualDocument, { options, room }: Layout):
   const { manual, bill: said } = options.wording;
   if (rows.length === 0) return [par(words(said.nothing))];
   const columns: readonly Column<(typeof rows)[number]>[] = [
-    { head: manual.item, cell: (row) => row.name, isHead: true },
+    { head: manual.item, cell: (row) => billName(row, options.wording), isHead: true },
     { head: manual.size, cell: (row) => [row.size, row.standard].filter(Boolean).join(", ") },
     { head: manual.partNo, cell: (row) => row.partNo ?? "" },
     { head: manual.amount, cell: (row) => row.total.text },

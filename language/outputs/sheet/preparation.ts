@@ -1,7 +1,7 @@
 // Preparation: people, what was done before, tools, supplies, and what everybody has to know.
 
 import { hazardKinds } from "../../tables/index.ts";
-import { supplyRows } from "../bill/data.ts";
+import { billName, supplyRows } from "../bill/data.ts";
 import { toolName } from "../lines/context.ts";
 import { neededBefore } from "../lines/ends.ts";
 import { toolsOf } from "../manual/tools.ts";
@@ -72,7 +72,7 @@ export const preparationKind: SheetKind = {
         list(
           preparation.supplies,
           supplies.map((row) => [
-            [row.name, row.size, row.partNo, row.standard].filter(Boolean).join(", "),
+            [billName(row, options.wording), row.size, row.partNo, row.standard].filter(Boolean).join(", "),
             document.parts(
               [row.total.text, row.grade === "worn" ? lowerFirst(options.wording.bill.grades.worn) : ""].filter(
                 Boolean,

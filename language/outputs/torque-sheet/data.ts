@@ -1,6 +1,7 @@
 // Every fastener that the way back tightens, in the order of tightening, with what it is tightened to in both systems of units. Nothing
 // is filled in that the author does not give.
 
+import { onThread } from "../../bill/on-thread.ts";
 import type { Performance } from "../../bench/trace.ts";
 import { threadText } from "../../bill/uses.ts";
 import type { Torque, Tie } from "../../model/model.ts";
@@ -116,7 +117,8 @@ function rowOf(
           return wrench ? [wrench.name || wrench.id, figureText(wrench.range!, context)].join(", ") : words.noWrench;
         })
       : [];
-  const fresh = context.fresh.get(tie.index)?.grade;
+  const fresh = context.fresh.get(tie.index)?.grade,
+    { locker, lubricant } = onThread(tie);
   return {
     line: line.id,
     step,
@@ -134,8 +136,8 @@ function rowOf(
     wrenches: [...new Set(wrenches)],
     notes: [
       ...(fresh ? [words.fresh[fresh]] : []),
-      ...(tie.lubricant ? [words.lubricant(toolName(context, tie.lubricant.text))] : []),
-      ...(tie.threadLocker ? [words.threadLocker(toolName(context, tie.threadLocker.text))] : []),
+      ...(lubricant ? [words.lubricant(toolName(context, lubricant.text))] : []),
+      ...(locker ? [words.threadLocker(toolName(context, locker.text))] : []),
       ...(tie.size?.leftHand ? [words.leftHand] : []),
     ],
   };

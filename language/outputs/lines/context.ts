@@ -5,8 +5,9 @@ import { newThings, type NewThing } from "../../bill/new-things.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Around, Performance, Performed, StepRun } from "../../bench/trace.ts";
 import type { Name } from "../../model/act.ts";
-import type { Model, Thing, ThingIndex, Tie } from "../../model/model.ts";
+import type { Hazard, Model, Thing, ThingIndex, Tie } from "../../model/model.ts";
 import type { Units } from "./figures.ts";
+import type { HazardText } from "./line.ts";
 
 export interface LineContext extends Units {
   readonly performance: Performance;
@@ -20,6 +21,8 @@ export interface LineContext extends Units {
   readonly tagging: readonly Performed[];
   /** Labels of the marks that the author lines up himself on the way back. */
   readonly aligned: ReadonlySet<string>;
+  /** What is told of each hazard, once it was asked for. */
+  readonly hazardTexts: Map<Hazard, HazardText>;
 }
 
 export function lineContext(performance: Performance, units: Units): LineContext {
@@ -32,6 +35,7 @@ export function lineContext(performance: Performance, units: Units): LineContext
     passing: performance.model.ties.filter(({ passing }) => passing),
     tagging: performance.strip.filter(({ act }) => act.verb === "tag"),
     aligned: alignedByAuthor(performance),
+    hazardTexts: new Map(),
   };
 }
 

@@ -258,7 +258,7 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
       : undefined);
   if (!base) return [];
   const doing: Doing = { act: { ...base, at: op.at }, around, half: "refit", of: op.number, refused: false, before },
-    items = itemsOf(context, things, undefined);
+    items = () => itemsOf(context, things, undefined);
   const all = (drafts: readonly LineDraft[]): readonly LineDraft[] =>
     (op.act && op.event ? withMeans(context, op.act, drafts) : drafts).map((draft) =>
       draft.is === "action" ? { ...draft, of: numbers } : draft,
@@ -312,7 +312,7 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
       const verb = event?.act.verb === "swing" || event?.act.verb === "open" ? event.act.verb : "slide",
         what = phrase(context, things);
       return all([
-        action(doing, op.verb, op.verb === "back" ? acts.back(verb, what) : acts.aside(verb, what), { items }),
+        action(doing, op.verb, op.verb === "back" ? acts.back(verb, what) : acts.aside(verb, what), { items: items() }),
       ]);
     }
     case "fill":
@@ -353,7 +353,7 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
                 { ...doing, act: { ...doing.act, text: [precaution.text, asWritten].filter(Boolean).join(" ") } },
                 op.verb,
                 acts.standAgain(kinds.precautionShort(precaution.kind), hazard.name),
-                { items },
+                { items: items() },
               ),
             ];
           // What nobody has to take back prints nothing.
@@ -363,7 +363,7 @@ function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly
                   { ...doing, act: { ...doing.act, text: back } },
                   op.verb,
                   acts.precautionBackTitle(kinds.precautionShort(precaution.kind)),
-                  { items, details: against },
+                  { items: items(), details: against },
                 ),
               ]
             : [];

@@ -19,6 +19,8 @@ const sayPeople: ReadonlySet<string> = new Set(["remove", "lift", "fit"]);
 
 /** What an author wrote of an act is never dropped: a tool or people that its sentence has no place for stand under it. */
 export function withMeans(context: LineContext, act: Act, drafts: readonly LineDraft[]): readonly LineDraft[] {
+  const isPeopleSaid = act.people === undefined || sayPeople.has(act.verb);
+  if (act.tools.length === 0 && isPeopleSaid) return drafts;
   const { acts, lines } = context.wording,
     index = drafts.findIndex(({ is }) => is === "action"),
     first = drafts[index];
@@ -31,9 +33,7 @@ export function withMeans(context: LineContext, act: Act, drafts: readonly LineD
       .map(({ text }) => toolName(context, text))
       .filter((tool) => !said.some((text) => holdsName(text, tool)))
       .map((tool) => ({ sort: "with" as const, says: lines.withTool(tool) })),
-    ...(act.people === undefined || sayPeople.has(act.verb)
-      ? []
-      : [{ sort: "with" as const, says: acts.people(act.people) }]),
+    ...(isPeopleSaid ? [] : [{ sort: "with" as const, says: acts.people(act.people!) }]),
   ];
   return more.length === 0 ? drafts : drafts.with(index, { ...first, details: [...first.details, ...more] });
 }

@@ -15,7 +15,7 @@ export function warningLines(
   before: Before | undefined,
   takenBack: ReadonlySet<ThingIndex> = new Set(),
 ): readonly LineDraft[] {
-  if (!before) return [];
+  if (!before || before.hazards.length + before.messages.length === 0) return [];
   const common = { half: doing.half, given: doing.around.given };
   const hazards = before.hazards
     .map((index) => thingOf(context, index))
@@ -43,7 +43,14 @@ export function warningLines(
 export const rank = ({ signal }: Pick<Hazard, "signal">): number =>
   ["danger", "warning", "caution", "notice"].indexOf(signal ?? "danger");
 
+/** The same before every act that it is told at, and in the list of all: made once. */
 export function hazardText(context: LineContext, hazard: Hazard): HazardText {
+  const text = context.hazardTexts.get(hazard) ?? textOf(context, hazard);
+  context.hazardTexts.set(hazard, text);
+  return text;
+}
+
+function textOf(context: LineContext, hazard: Hazard): HazardText {
   const { kinds, document } = context.wording,
     keepOut = hazard.figures.get("keep-out");
   return {

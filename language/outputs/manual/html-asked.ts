@@ -12,6 +12,7 @@ export function askedHtml(line: ActionLine, plan: PlanLine | undefined, options:
   const { tablet: words, manual } = options.wording,
     { counts = [], torques = [], readings = [] } = plan ?? {},
     id = plan?.id ?? line.id;
+  if (counts.length + torques.length + readings.length === 0 && plan?.sign !== true) return undefined;
   const nameOf = (item: string): string => line.items.find((each) => each.id === item)?.name ?? item,
     label = (all: readonly unknown[], alone: string, of: (name: string) => string, item: string): string =>
       all.length === 1 ? alone : of(nameOf(item));

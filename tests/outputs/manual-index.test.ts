@@ -3,7 +3,7 @@
 import { expect, test } from "vitest";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
-import { compiledText, options } from "./outputs-of.ts";
+import { compiledExample, compiledText, options } from "./outputs-of.ts";
 
 const procedure = (id: string, title: string): string =>
   `procedure ${id} "${title}" for box { aim lid off  step "Open" { undo screws  remove lid } }\n`;
@@ -30,4 +30,20 @@ test("with one procedure the numbers stand alone, with several the first of each
   );
   expect(page).toMatch(/<a href="#p1-line-1\.2">First: 1\.2<\/a>/);
   expect(page).toMatch(/<a href="#p2-line-1\.2">Second: 1\.2<\/a>/);
+});
+
+test("a plug that is opened to let a fluid out stands in the index with that line", () => {
+  const { index } = manual.data(compiledExample("dairy-pump/pump.strip"), options);
+  expect(index.find(({ name }) => name === "Drain plug")!.lines.map(({ line }) => line)).toEqual(["2.1", "R2.5"]);
+});
+
+test("where one procedure asks for more people than another, each number says which it is of", () => {
+  const { who } = manual.data(compiledExample("hand-chain-hoist/hoist.strip"), options);
+  expect(who.filter((line) => /\b(person|people)\b/.test(line))).toEqual([
+    expect.stringMatching(/^Only /),
+    "Look over and reline the load brake: At least 1 person.",
+    "Measure and change the load chain: At least 2 people.",
+  ]);
+  const alike = manual.data(compiledExample("valve-actuator/actuator.strip"), options).who;
+  expect(alike.filter((line) => /^At least/.test(line))).toEqual(["At least 2 people."]);
 });

@@ -280,20 +280,22 @@ function drainLine(context: LineContext, doing: Doing, fluid: Fluid, tool: strin
     into = act.into ? toolName(context, act.into.label) : undefined;
   const what = acts.the(fluid.name),
     volume = volumeText(context, fluid),
+    opened: ThingIndex[] = [],
     details: Detail[] = [];
   if (act.verb === "drain") {
     for (const index of fluid.drainsAt) {
       const thing = thingOf(context, index);
-      if (thing.is === "tie")
-        details.push(
-          { sort: "how", says: acts.opens(acts.the(thing.name)) },
-          ...fastenerDetails(context, thing),
-          ...discards(
-            context,
-            thing.washers.map(({ part }) => part),
-            true,
-          ),
-        );
+      if (thing.is !== "tie") continue;
+      opened.push(index);
+      details.push(
+        { sort: "how", says: acts.opens(acts.the(thing.name)) },
+        ...fastenerDetails(context, thing),
+        ...discards(
+          context,
+          thing.washers.map(({ part }) => part),
+          true,
+        ),
+      );
     }
   }
   if (!act.into) {
@@ -301,7 +303,7 @@ function drainLine(context: LineContext, doing: Doing, fluid: Fluid, tool: strin
     if (container) details.push({ sort: "goes-to", says: context.wording.lines.intoContainer(container) });
   }
   const says = act.verb === "drain" ? acts.drain(what, volume, into) : acts.recover(what, volume, into, tool);
-  return action(doing, act.verb, says, { items: itemsOf(context, [fluid.index], undefined), details });
+  return action(doing, act.verb, says, { items: itemsOf(context, [fluid.index, ...opened], undefined), details });
 }
 
 export function fillLine(context: LineContext, doing: Doing, fluid: Fluid, amount: string | undefined): LineDraft {

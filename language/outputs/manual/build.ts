@@ -203,12 +203,16 @@ function identification(
 }
 
 function who(contexts: readonly LineContext[], { wording }: OutputOptions): string[] {
-  const { manual: words } = wording,
-    lines: string[] = [];
+  const { manual: words, document } = wording,
+    lines: string[] = [],
+    crewOf = ({ performance: { procedure, strip } }: LineContext): number =>
+      Math.max(1, ...strip.map(({ around }) => around.crew), procedure.crew),
+    areAlike = new Set(contexts.map(crewOf)).size === 1;
   for (const context of contexts) {
     const { procedure } = context.performance,
-      crew = Math.max(1, ...context.performance.strip.map(({ around }) => around.crew), procedure.crew);
-    lines.push(words.crew(crew));
+      crew = words.crew(crewOf(context));
+    // Where one procedure asks for more people than another, each number says which it is of.
+    lines.push(areAlike ? crew : document.titled(procedure.title || procedure.id, crew));
     if (procedure.role) lines.push(words.role(toolName(context, procedure.role.text), procedure.title || procedure.id));
     for (const hazard of context.model.hazards)
       if (hazard.role) lines.push(words.roleForHazard(toolName(context, hazard.role.text), hazard.name));

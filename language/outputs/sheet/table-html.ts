@@ -4,6 +4,9 @@ import { table, tableStyle, type Column } from "../manual/html-table.ts";
 import { html, type Markup } from "../text/markup.ts";
 import type { SheetOf, SheetTable } from "./sheet-data.ts";
 
+/** More columns for a pen leave the words no room, each as wide as a signature. */
+const manyPens = 6;
+
 /** @param titled a heading says its title above it. */
 export function sheetTableHtml({ title, columns, rows, blank, empty }: SheetTable, titled: boolean): Markup {
   if (rows.length === 0) return html`${titled && html`<h3>${title}</h3>`}<p>${empty}</p>`;
@@ -14,7 +17,7 @@ export function sheetTableHtml({ title, columns, rows, blank, empty }: SheetTabl
   }));
   const pens: Column<readonly string[]>[] = blank.map((head) => ({
     head,
-    cell: () => html`<span class="pen"></span>`,
+    cell: () => html`<span class="pen${blank.length > manyPens && " narrow"}"></span>`,
   }));
   return html`${titled && html`<h3>${title}</h3>`}${table(title, [...shown, ...pens], rows, true)}`;
 }
@@ -24,4 +27,4 @@ export const sheetHtml = ({ notes, tables }: Pick<SheetOf, "notes" | "tables">):
   html`${notes.map((note) => html`<p>${note}</p>`)}${tables.map((each) => sheetTableHtml(each, tables.length > 1))}`;
 
 /** For the page that such a table stands in. */
-export const penStyle = `.pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}tbody th{font-weight:600}${tableStyle}`;
+export const penStyle = `.pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}.pen.narrow{min-width:2.4rem}tbody th{font-weight:600}${tableStyle}`;

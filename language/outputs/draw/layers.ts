@@ -43,11 +43,22 @@ export interface Rows {
 /** The links must make no ring. Throws where they do: that is a fault of the caller. */
 export function rowsOf(boxes: readonly Box[], links: readonly Link[], options: LayoutOptions): Rows {
   const rows = brokenRows(ranks(boxes.length, links), boxes, links, options),
-    rowOf = new Map(rows.flatMap((row, i) => row.map((box) => [box, i] as const))),
-    heights = rows.map((row) => Math.max(0, ...row.map((box) => boxes[box]!.height))),
-    widths = rows.map((row) => row.reduce((sum, box) => sum + boxes[box]!.width + options.gap, -options.gap));
+    rowOf = new Int32Array(boxes.length),
+    heights: number[] = [],
+    widths: number[] = [];
+  rows.forEach((row, i) => {
+    let height = 0,
+      width = -options.gap;
+    for (const box of row) {
+      rowOf[box] = i;
+      height = Math.max(height, boxes[box]!.height);
+      width += boxes[box]!.width + options.gap;
+    }
+    heights.push(height);
+    widths.push(width);
+  });
   for (const [from, to] of links)
-    for (let row = rowOf.get(from)! + 1; row < rowOf.get(to)!; row++) widths[row]! += passing + options.gap;
+    for (let row = rowOf[from]! + 1; row < rowOf[to]!; row++) widths[row]! += passing + options.gap;
   return {
     height: heights.reduce((sum, each) => sum + each, 0) + Math.max(0, rows.length - 1) * options.rowGap,
     least: Math.max(0, ...widths),
@@ -60,7 +71,7 @@ const passing = 6;
 
 function placed(
   rows: readonly (readonly number[])[],
-  rowOf: ReadonlyMap<number, number>,
+  rowOf: Int32Array,
   heights: readonly number[],
   boxes: readonly Box[],
   links: readonly Link[],
@@ -72,7 +83,7 @@ function placed(
     chains: number[][] = [];
   for (const [from, to] of links) {
     const chain = [from];
-    for (let row = rowOf.get(from)! + 1; row < rowOf.get(to)!; row++) {
+    for (let row = rowOf[from]! + 1; row < rowOf[to]!; row++) {
       chain.push(slots.length);
       grid[row]!.push(slots.length);
       slots.push({ width: passing, up: [], down: [] });
@@ -96,7 +107,7 @@ function placed(
     right = Math.max(...xs.map((x, slot) => x + slots[slot]!.width / 2));
   const at = (slot: number): number => xs[slot]! - left;
   const topOf = (box: number): number => {
-    const row = rowOf.get(box)!;
+    const row = rowOf[box]!;
     return tops[row]! + (heights[row]! - boxes[box]!.height) / 2;
   };
   return {
@@ -105,7 +116,7 @@ function placed(
     boxes: boxes.map((_, box) => ({ x: at(box), y: topOf(box) })),
     routes: links.map(([from, to], i) => {
       const chain = chains[i]!,
-        row = rowOf.get(from)!;
+        row = rowOf[from]!;
       return [
         { x: at(from), y: topOf(from) + boxes[from]!.height },
         ...chain.slice(1, -1).flatMap((slot, step) => [
@@ -119,43 +130,58 @@ function placed(
 }
 
 /** Longest path from the top; then each box as low as what hangs on it allows, so that links stay short. */
-function ranks(count: number, links: readonly Link[]): number[] {
-  const down: number[][] = Array.from({ length: count }, () => []),
-    open = new Array<number>(count).fill(0),
-    rank = new Array<number>(count).fill(0);
-  for (const [from, to] of links) {
-    down[from]!.push(to);
+function ranks(count: number, links: readonly Link[]): Int32Array {
+  // The links of a box hang on each other by their numbers: no list for each of them.
+  const last = new Int32Array(count).fill(none),
+    before = new Int32Array(links.length),
+    open = new Int32Array(count),
+    rank = new Int32Array(count),
+    line: number[] = [];
+  links.forEach(([from, to], link) => {
+    before[link] = last[from]!;
+    last[from] = link;
     open[to]!++;
-  }
-  const line = [...open.keys()].filter((box) => open[box] === 0);
+  });
+  for (let box = 0; box < count; box++) if (open[box] === 0) line.push(box);
   for (let i = 0; i < line.length; i++) {
-    for (const next of down[line[i]!]!) {
-      rank[next] = Math.max(rank[next]!, rank[line[i]!]! + 1);
+    const box = line[i]!;
+    for (let link = last[box]!; link !== none; link = before[link]!) {
+      const next = links[link]![1];
+      rank[next] = Math.max(rank[next]!, rank[box]! + 1);
       if (--open[next]! === 0) line.push(next);
     }
   }
   if (line.length < count) throw new Error("the links of a drawing make a ring");
-  for (const box of line.toReversed())
-    if (down[box]!.length > 0) rank[box] = Math.min(...down[box]!.map((next) => rank[next]!)) - 1;
+  for (let i = line.length - 1; i >= 0; i--) {
+    const box = line[i]!;
+    if (last[box] === none) continue;
+    let least = count;
+    for (let link = last[box]!; link !== none; link = before[link]!) least = Math.min(least, rank[links[link]![1]]!);
+    rank[box] = least - 1;
+  }
   return rank;
 }
 
+const none = -1;
+
 /** Rows of boxes, none wider than asked where it has more than one box. Those that lead to the same box stay side by side. */
 function brokenRows(
-  rank: readonly number[],
+  rank: Int32Array,
   boxes: readonly Box[],
   links: readonly Link[],
   { rowWidth, gap }: LayoutOptions,
 ): number[][] {
   const first = boxes.map(() => boxes.length);
   for (const [from, to] of links) first[from] = Math.min(first[from]!, to);
-  const levels = Map.groupBy([...rank.keys()], (box) => rank[box]!),
+  const levels: number[][] = [],
     rows: number[][] = [];
-  for (const level of [...levels.keys()].sort((a, b) => a - b)) {
+  rank.forEach((level, box) => (levels[level] ??= []).push(box));
+  for (const level of levels) {
+    // No box may be left on a level.
+    if (!level) continue;
     let width = Number.POSITIVE_INFINITY;
-    const boxesHere = levels.get(level)!;
-    if (boxesHere.length > 1) boxesHere.sort((a, b) => first[a]! - first[b]! || a - b);
-    for (const box of boxesHere) {
+    if (level.length > 1) level.sort((a, b) => first[a]! - first[b]! || a - b);
+    for (const box of level) {
       if (width + gap + boxes[box]!.width > rowWidth) {
         rows.push([]);
         width = -gap;
@@ -169,6 +195,8 @@ function brokenRows(
 
 /** The order with the fewest crossings that sweeps by barycentre find; ties keep their order. */
 function untangled(grid: readonly (readonly number[])[], slots: readonly Slot[]): number[][] {
+  const place = new Int32Array(slots.length),
+    centre = new Float64Array(slots.length);
   let rows = grid.map((row) => [...row]),
     best = rows,
     fewest = crossings(rows, slots);
@@ -176,15 +204,16 @@ function untangled(grid: readonly (readonly number[])[], slots: readonly Slot[])
     const isDown = sweep % 2 === 0,
       next = rows.map((row) => [...row]);
     for (let step = 1; step < next.length; step++) {
-      const i = isDown ? step : next.length - 1 - step,
-        place = new Map(next[isDown ? i - 1 : i + 1]!.map((slot, at) => [slot, at]));
-      const centre = new Map(
-        next[i]!.map((slot, at) => {
-          const near = slots[slot]![isDown ? "up" : "down"].flatMap((each) => place.get(each) ?? []);
-          return [slot, near.length > 0 ? near.reduce((sum, each) => sum + each, 0) / near.length : at];
-        }),
-      );
-      next[i]!.sort((a, b) => centre.get(a)! - centre.get(b)!);
+      const i = isDown ? step : next.length - 1 - step;
+      next[isDown ? i - 1 : i + 1]!.forEach((slot, at) => (place[slot] = at));
+      // A slot is linked with the rows beside it alone.
+      next[i]!.forEach((slot, at) => {
+        const near = slots[slot]![isDown ? "up" : "down"];
+        let sum = 0;
+        for (const each of near) sum += place[each]!;
+        centre[slot] = near.length > 0 ? sum / near.length : at;
+      });
+      next[i]!.sort((a, b) => centre[a]! - centre[b]!);
     }
     rows = next;
     const count = crossings(rows, slots);

@@ -264,16 +264,16 @@ function freeBoxes(
 
 /** What hangs together by any way, each in a drawing of its own beside the others: in the order of the work. */
 function groupsOf(bound: readonly number[], links: readonly (readonly [number, number])[]): number[][] {
-  const of = new Map(bound.map((box) => [box, box]));
+  const of = Int32Array.from({ length: (bound[bound.length - 1] ?? -1) + 1 }, (_, box) => box);
   const rootOf = (box: number): number => {
     let root = box;
-    while (of.get(root) !== root) root = of.get(root)!;
+    while (of[root] !== root) root = of[root]!;
     return root;
   };
   for (const [a, b] of links) {
     const one = rootOf(a),
       other = rootOf(b);
-    of.set(Math.max(one, other), Math.min(one, other));
+    of[Math.max(one, other)] = Math.min(one, other);
   }
   return [...Map.groupBy(bound, rootOf).values()];
 }

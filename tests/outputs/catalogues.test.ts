@@ -120,6 +120,9 @@ test("figures: decimal sign, unit words, and done twice they are the same", () =
   expect(of("es").figures.number(figure)).toBe(
     "24,95 to 25,05 mm, 0,5 vuelta, 2 vueltas, 24 meses, 60 V CC, 1200 r/min, 22 kΩ, 1,5 rad",
   );
+  expect(of("de").figures.number("1 turns, 11 turns, 2.1 turns, 90 deg, 1 month")).toBe(
+    "1 Umdrehung, 11 Umdrehungen, 2,1 Umdrehungen, 90°, 1 Monat",
+  );
   for (const tag of tags) {
     const { number } = of(tag).figures;
     expect(number(number(figure))).toBe(number(figure));
@@ -206,6 +209,7 @@ const second: Readonly<Record<string, readonly (readonly [RegExp, string])[]>> =
     [/Seegerring|Sprengring/, "Sicherungsring"],
     [/Unterlegscheibe|Beilagscheibe/, "Scheibe"],
     [/wie es sein soll/, "wie vorgesehen"],
+    [/\bdas alte\b|\bein neues\b/, "Altteil, Neuteil"],
   ],
   fr: [
     [/\bretour\b(?! à)/i, "remontage"],
@@ -214,13 +218,18 @@ const second: Readonly<Record<string, readonly (readonly [RegExp, string])[]>> =
     [/\bserre-?câble/i, "collier de câblage"],
     [/hors de (?:ses|leurs) limites/, "hors limites"],
     [/comme il faut|comme écrit/, "comme prévu, comme décrit"],
+    [/pas comme décrit/i, "différent de la description"],
+    [/\busée?s?\b/, "usagé"],
+    [/\((?:neuf|déposé|vidangé)s?\)/, "à l'état neuf, whatever the gender of the name"],
   ],
   es: [
     [/\bvuelta\b(?! a su sitio)/i, "montaje"],
     [/\b(?:un|el|sin|del) par\b(?! de apriete)|\btorque\b/i, "par de apriete"],
     [/\bllave (?:de torsión|de torque)/i, "llave dinamométrica"],
     [/fuera de (?:sus|los) límites/, "fuera de límites"],
-    [/\bcomprobación\b/, "verificación"],
+    [/\bcomproba\w+/, "verificación, verificar"],
+    [/no como está escrito/i, "distinto de lo descrito"],
+    [/\((?:nuevo|desmontado|vaciado)s?\)/, "en estado nuevo, whatever the gender of the name"],
   ],
 };
 

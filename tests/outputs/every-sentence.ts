@@ -85,7 +85,7 @@ procedure u-first "First" for u-a {
     undo u-many
   }
   step u-s2 "Two" {
-    loosen u-row 1 turns
+    loosen u-row 2 turns
     undo u-bolts passes 1
     lift u-lid with u-hoist
     remove u-ring

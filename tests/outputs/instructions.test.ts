@@ -4,6 +4,7 @@
 import { expect, test } from "vitest";
 import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
+import { refit } from "../../language/outputs/refit/refit.ts";
 import { compiledText, options } from "./outputs-of.ts";
 
 const page = write(
@@ -184,4 +185,13 @@ test("a procedure that begins where the strip of another ended says that only it
   const alone = "its strip alone: its own refit comes after that of this procedure";
   expect(made("needs open")).toContain(alone);
   expect(made('needs "The box is on the bench" starts without lid')).not.toContain(alone);
+});
+
+test("a mark is called the same where it is made and where it is lined up", () => {
+  const input = compiledText(`
+unit u "U" { base a  part a "A"  part b "B"  fastener f screw "F" { torque 9 N·m  joins b to a } }
+procedure p "P" for u { aim b off  step "S" { mark a, b as cover-mark "One line."  undo f  remove b  refit { reverse  align cover-mark } } }`),
+    said = write(refit, "text", input, options);
+  expect(said).toContain("(mark cover-mark)");
+  expect(said).toContain("Line up the marks cover-mark.");
 });

@@ -114,7 +114,16 @@ export function plainLines(
     case "tag":
       return one(acts.tag(what, act.labels.join(", ")));
     case "align":
-      return one(acts.align(namesText(context, act.names, around)));
+      // A mark is called as it was made.
+      return one(
+        acts.align(
+          acts.list(
+            act.names.map((name) =>
+              context.performance.stripEnd.marks.has(name.text) ? name.text : nameText(context, name, around),
+            ),
+          ),
+        ),
+      );
     case "measure":
       return readingLine(context, doing, things, acts.measure(act.text, on ?? (what || undefined), tool));
     case "inspect":

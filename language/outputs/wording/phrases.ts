@@ -32,7 +32,10 @@ export function figureIn(point: string, units: Readonly<Record<string, string>>)
     text
       .replace(/(\d)\.(?=\d)/g, `$1${point}`)
       // The sign of an angle stands right behind its figure (ISO 80000-3, from memory).
-      .replace(word, (_, before: string, unit: string) =>
-        units[unit] === "°" ? `${before.trimEnd()}°` : before + units[unit]!,
-      );
+      .replace(word, (_, before: string, unit: string, at: number, whole: string) => {
+        // "1 turns" as somebody writes it is one turn.
+        const isOne = before.startsWith("1") && !/[\d.,/]/.test(whole.charAt(at - 1)),
+          said = (isOne ? units[unit.replace(/s$/, "")] : undefined) ?? units[unit]!;
+        return said === "°" ? `${before.trimEnd()}°` : before + said;
+      });
 }

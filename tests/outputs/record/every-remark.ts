@@ -99,7 +99,7 @@ export function everyRemarkRecords(
       ],
     })),
     record("2", (line) => ({
-      torques: (line.torques ?? []).map((each) => ({ ...each, unit: "bar" })),
+      torques: (line.torques ?? []).map((each) => ({ ...each, unit: "bar", wrench: foreign("wrench") })),
       readings: (line.readings ?? []).map((each) => ({ ...each, tries: [{ value: 1 }, { value: 1, unit: "bar" }] })),
     })),
     record("3", (line) => ({

@@ -77,7 +77,7 @@ export const benchSheets: Wording["benchSheets"] = {
     standing: "Vorkehrungen, die getroffen wurden",
     open: "Abgelassene Flüssigkeiten",
     closed: "Verschlossen",
-    aside: "Zur Seite gelegt",
+    aside: "Zur Seite bewegt",
     temporary: "Vorübergehend angebracht",
     readings: "Messwerte dieses Schritts, wie abgelesen",
     from: "Übergeben von, wann",
@@ -104,7 +104,7 @@ export const benchSheets: Wording["benchSheets"] = {
     amount: "Wie viel",
     where: "Wohin es kommt",
     place: "Behälter, Gewicht",
-    old: "altes, wird nicht wieder verwendet",
+    old: "Altteil, wird nicht wieder verwendet",
     find: "herausfinden, nach den örtlichen Vorschriften",
   },
   batch: {

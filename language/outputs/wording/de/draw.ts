@@ -36,7 +36,7 @@ export const draw: Wording["draw"] = {
     fluid: "Flüssigkeit",
     precaution: "Vorkehrung",
     hold: "abgestützt",
-    aside: "zur Seite gelegt",
+    aside: "zur Seite bewegt",
   },
 
   patternAbout: (count, order) =>
@@ -58,7 +58,7 @@ export const draw: Wording["draw"] = {
 
   pathAbout: (stations, closed) =>
     sentence(
-      `${stations.join(", dann ")}${closed && stations[0] !== undefined ? `, und zurück zu ${stations[0]}` : ""}`,
+      `${stations.join(", dann ")}${closed && stations[0] !== undefined ? ` und zurück zu ${stations[0]}` : ""}`,
     ),
   fillsAt: (name) => `Einfüllen: ${name}`,
   bleedsAt: (name) => `Entlüften: ${name}`,

@@ -197,7 +197,7 @@ export const kinds = kindsOf({
     ventilate: { title: "Lüften", back: "Lüftung abstellen" },
     "prove-dead": { title: "Spannungsfreiheit feststellen", back: undefined },
     "prove-zero": { title: "Drucklosigkeit oder Kraftfreiheit feststellen", back: undefined },
-    "try-start": { title: "Startversuch machen", back: undefined },
+    "try-start": { title: "Startversuch durchführen", back: undefined },
     earth: { title: "Erden und kurzschließen", back: "Erdung und Kurzschließung abnehmen" },
     screen: { title: "Abdecken oder abschranken", back: "Abdeckung oder Abschrankung wegnehmen" },
     barrier: { title: "Absperren", back: "Absperrung wegnehmen" },

@@ -23,7 +23,7 @@ export const record: Wording["record"] = {
     "Seriennummer",
     "Anleitung",
     "Zeile",
-    "Grad",
+    "Einstufung",
     "Anmerkung",
     "Was folgt",
     "Gegenstand",
@@ -82,7 +82,7 @@ export const record: Wording["record"] = {
   notDone: (what, name) =>
     `${what}${name === "" ? "" : `, ${name}`}: Weder was getan wurde noch wer zugestimmt hat, ist aufgeschrieben`,
 
-  calibrationOverdue: (name, due, on) => `${name}: Die Kalibrierung war fällig am ${due}, benutzt wurde es am ${on}`,
+  calibrationOverdue: (name, due, on) => `${name}: Kalibrierung fällig ${due}, benutzt am ${on}`,
   calibrationFollows:
     "Mit einem Gerät wiederholen, dessen Kalibrierung nicht überfällig ist, und nach dem fragen, was mit diesem gemessen wurde.",
   calibrationNoDay: (name, due) =>
@@ -136,7 +136,7 @@ export const record: Wording["record"] = {
     `Mittel ${mean} ${unit}${deviation === "" ? "" : `, Standardabweichung ${deviation}`}`,
   outsideCount: (count) => `${count} außerhalb der Grenzen`,
   answers: (yes, no) => `${yes} wie vorgesehen, ${no} nicht`,
-  missing: (count) => `${counted(count, "Aufzeichnung", "Aufzeichnungen")} ohne ihn`,
+  missing: (count) => `${counted(count, "Aufzeichnung", "Aufzeichnungen")} ohne diesen Messwert`,
   limits: (text) => `Grenzen: ${text}`,
   atLeast: "mindestens",
   atMost: "höchstens",

@@ -124,7 +124,7 @@ export const layoutSheet: Wording["layoutSheet"] = {
       ? mass
       : mass === ""
         ? "Masse nicht angegeben"
-        : `${mass}, und ${counted(unknown, "Teil", "Teile")} ohne Angabe der Masse`,
+        : `${mass} und ${counted(unknown, "Teil", "Teile")} ohne Angabe der Masse`,
   discard: "Nicht wieder verwenden: neu einsetzen.",
   line: (line, step) => joined([line, step], " "),
 };

@@ -77,7 +77,7 @@ export const tablet: Wording["tablet"] = {
   takenWith: "Gemessen mit",
   notSaid: "nicht gesagt",
   overdue: (instrument, due, on) =>
-    `${instrument}: Die Kalibrierung war fällig am ${due}, eingetragen wird für ${on}. Mit einem anderen wiederholen und nachfragen.`,
+    `${instrument}: Kalibrierung fällig ${due}, eingetragen wird für ${on}. Mit einem anderen Gerät wiederholen und nachfragen.`,
   whatThing: "Welcher Gegenstand",
   wholeLine: "die Zeile",
   note: "Wie es vorgefunden wurde",

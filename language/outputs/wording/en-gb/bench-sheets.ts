@@ -69,7 +69,7 @@ export const benchSheets = {
     standing: "Precautions that were taken",
     open: "Fluids let out",
     closed: "Capped",
-    aside: "Put aside",
+    aside: "Moved aside",
     temporary: "Temporary things on",
     readings: "Readings of this step, as taken",
     from: "Handed over by, when",

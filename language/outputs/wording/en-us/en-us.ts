@@ -111,6 +111,9 @@ export const enUs: Wording = {
       slot: { tool: "slotted screwdriver" },
       "pin-spanner": { tool: "pin wrench" },
     },
+    facings: Object.fromEntries(
+      Object.entries(kindWords.facings).map(([word, says]) => [word, says.replace(/wards$/, "ward")]),
+    ) as typeof kindWords.facings,
     sequences: { ...kindWords.sequences, "centre-out": { title: "From the center out" } },
   }),
   acts: {

@@ -13,7 +13,8 @@ export const acts: Wording["acts"] = {
   some,
   list,
   givenOtherwise: "solo si el resultado anterior no es como debe ser",
-  givenState: (title, state) => `${title}${{ "": "", fails: " (no como debe ser)", removed: " (desmontado)" }[state]}`,
+  givenState: (title, state) =>
+    `${title}${{ "": "", fails: " (no como debe ser)", removed: " (en estado desmontado)" }[state]}`,
   givenCondition: (unless, any, states) => `${unless ? "salvo si: " : "solo si: "}${states.join(any ? " o " : " y ")}`,
 
   undo: (verb, what, tool) => told(verb, what, withTool(tool)),
@@ -22,11 +23,11 @@ export const acts: Wording["acts"] = {
   remove: (verb, what, how, tool, count) => told(verb, what, withTool(tool), by(count), how),
   removeTogether: (what, tool, count) => told("Desmontar juntos, como una pieza", what, withTool(tool), by(count)),
   lift: (what, tool, count) => told("Levantar y retirar", what, withTool(tool), by(count)),
-  support: (what, tool) => told("Sujetar desde abajo", what, withTool(tool), "mantener sujeto"),
+  support: (what, tool) => told("Sostener", what, withTool(tool), "no soltar"),
   hold: (what, tool) => told("Sujetar para que no gire", what, withTool(tool)),
   release: (what, tool) => told("Quitar el apoyo de", what, tool && the(tool)),
   aside: (verb, what, amount) =>
-    told({ open: "Abrir", swing: "Girar a un lado", slide: "Deslizar a un lado" }[verb], what, amount, "dejar unido"),
+    told({ open: "Abrir", swing: "Girar a un lado", slide: "Deslizar a un lado" }[verb], what, amount, "no separar"),
   back: (verb, what) =>
     told({ open: "Cerrar", swing: "Girar de vuelta a su sitio", slide: "Deslizar de vuelta a su sitio" }[verb], what),
   turn: (position) => told("Girar la unidad", position),
@@ -57,7 +58,7 @@ export const acts: Wording["acts"] = {
   wait: (time) => sentence(`Esperar al menos ${time}`),
   renew: (what) => told("Cambiar por nuevo", what),
   scrap: (what) => told("Desechar", what, "marcar, guardar aparte"),
-  reuse: (what) => told("Volver a usar el viejo", what),
+  reuse: (what) => told("Volver a usar la pieza vieja", what),
   work: (what) => `En ${what}:`,
   put: (thing, on) => told("Poner provisionalmente", the(thing), under("en", on), "se vuelve a quitar"),
   take: (thing) => told("Quitar", the(thing)),
@@ -65,7 +66,7 @@ export const acts: Wording["acts"] = {
   fit: (verb, what, of) =>
     told(
       verb,
-      of.fresh && !verb.endsWith(" nuevo") ? `${what} (nuevo)` : what,
+      of.fresh && !verb.endsWith(" nuevo") ? `${what} (en estado nuevo)` : what,
       under("en", of.onto),
       under("orientación", of.facing),
       withTool(of.tool),
@@ -78,7 +79,7 @@ export const acts: Wording["acts"] = {
   precautionBackTitle: (title) => `Levantar la precaución (${lowerFirst(title)}):`,
   starts: {
     without: (what) => told("Al empezar, sin", what),
-    drained: (what) => told("Al empezar, ya vaciado", what),
+    drained: (what) => told("Al empezar, vaciado ya hecho", what),
     with: (title, hazard) => told("Al empezar, ya puesta", `${lowerFirst(title)}, ${the(hazard)}`),
     onBench: "Al empezar: en el banco, fuera de la unidad.",
   },
@@ -90,10 +91,10 @@ export const acts: Wording["acts"] = {
           how === "turned" ? `unidad en posición ${what}` : what,
           {
             turned: "",
-            out: "desenroscado",
-            "finger-tight": "enroscado a mano",
-            off: "desmontado",
-            drained: "vaciado",
+            out: "en estado desenroscado",
+            "finger-tight": "apriete solo a mano",
+            off: "en estado desmontado",
+            drained: "en estado vaciado",
           }[how],
           under("hasta", until),
         ),
@@ -119,9 +120,9 @@ export const acts: Wording["acts"] = {
   withWashers: (what) => told("Con", what),
   massHere: (mass, notGiven) =>
     notGiven === 0
-      ? told("Masa que cuelga en ese momento", mass)
+      ? told("Masa suspendida en ese momento", mass)
       : mass
-        ? told("Masa que cuelga en ese momento", `${mass} y ${counted(notGiven, "pieza")} sin masa indicada`)
+        ? told("Masa suspendida en ese momento", `${mass} y ${counted(notGiven, "pieza")} sin masa indicada`)
         : "Masa no indicada: pesar o preguntar antes de levantar.",
   into: (kind, label) =>
     sentence(
@@ -168,7 +169,7 @@ export const acts: Wording["acts"] = {
     "kind-not-said": "De un tipo de un solo uso: el procedimiento no dice si nuevo o viejo.",
   },
   isNew: "Montar nuevo.",
-  aNew: (name, count) => `${the(name)} (${count > 1 ? `${count} piezas, ` : ""}nuevo)`,
+  aNew: (name, count) => `${the(name)} (${count > 1 ? `${count} piezas, ` : ""}en estado nuevo)`,
   hows: (verbs) => (verbs.length === 0 ? undefined : verbs.map(lowerFirst).join(", ")),
   limitsLine: (limits) => told("Límites", limits),
   newEvery: (strips) => sentence(strips === 1 ? "Nuevo en cada desmontaje" : `Nuevo cada ${strips} desmontajes`),
@@ -186,7 +187,7 @@ export const acts: Wording["acts"] = {
   alignBy: (text) => titled("Alineación", text),
   goesOnDry: "Montar en seco: nada en las caras.",
   seal: (joint, consumable, bead) => told(`Antes de que las piezas se toquen, en ${the(joint)}`, the(consumable), bead),
-  usesUp: (what) => told("Gasta", what),
+  usesUp: (what) => told("Necesita", what),
   bead: (width, length) => (length ? `cordón ${width} x ${length}` : `cordón ${width}, longitud no indicada`),
   piecesNamed: (name, pieces) => `${the(name)} ${list(pieces)}`,
   each: (what, count) => `${what}, ${counted(count, "pieza")} de cada`,

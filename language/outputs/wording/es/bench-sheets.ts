@@ -57,7 +57,7 @@ export const benchSheets: Wording["benchSheets"] = {
     note: "La masa es la de todo lo que cuelga en ese momento. Donde no se indica, pesar o preguntar antes de levantar. Nadie se pone debajo de una carga.",
     nothing: "El procedimiento no pide ninguna elevación. Una pieza sin masa indicada puede ser pesada de todos modos.",
     load: "Carga",
-    mass: "Masa que cuelga",
+    mass: "Masa suspendida",
     gear: "Accesorio de elevación",
     capacity: "Capacidad",
     people: "Personas",

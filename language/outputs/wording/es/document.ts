@@ -58,7 +58,7 @@ export const document: Wording["document"] = {
   mustStand: (precautions) =>
     sentence(
       titled(
-        `Antes de seguir, comprobar que ${precautions.length === 1 ? "esta precaución sigue puesta" : "estas precauciones siguen puestas"}`,
+        `Antes de seguir, verificar que ${precautions.length === 1 ? "esta precaución sigue puesta" : "estas precauciones siguen puestas"}`,
         list(precautions.map(the)),
       ),
     ),
@@ -71,7 +71,7 @@ export const refit: Wording["refit"] = {
   columns: [
     "Borrador",
     "Procedimiento",
-    "Mitad",
+    "Fase",
     "Paso",
     "Línea",
     "Acción",
@@ -121,7 +121,7 @@ export const bill: Wording["bill"] = {
     set: (pieces, lots) => `${counted(pieces, "pieza")} (${counted(lots, "juego")})`,
   },
   notGiven: (uses) => (uses === 1 ? "cantidad no indicada" : `cantidad no indicada para ${uses} usos`),
-  and: (parts) => parts.join(", y "),
+  and: (parts) => parts.join(" y "),
   packs: (count, atLeast) => `${atLeast ? "al menos " : ""}${counted(count, "envase")}`,
   packsOf: (packs, pack) => `${packs} (de ${pack})`,
   lead: (time) => `entrega ${time}`,

@@ -18,7 +18,7 @@ export const draw: Wording["draw"] = {
   precaution: (precaution, hazard) => titled(precaution, the(hazard)),
   loosen: (what) => titled("Aflojar", the(what)),
   drain: (what) => titled("Vaciar", the(what)),
-  support: (what) => titled("Sujetar", the(what)),
+  support: (what) => titled("Sostener", the(what)),
   aside: (what) => titled("A un lado", the(what)),
   assumed: (label) => `${label} (rechazado por el banco: ver los hallazgos)`,
   outer: (label, sheet) => `después de ${label}, hoja\u00a0${sheet}`,
@@ -35,8 +35,8 @@ export const draw: Wording["draw"] = {
     joint: "unión",
     fluid: "fluido",
     precaution: "precaución",
-    hold: "sujeto",
-    aside: "apartado",
+    hold: "sujeción",
+    aside: "desplazamiento a un lado",
   },
 
   patternAbout: (count, order) =>

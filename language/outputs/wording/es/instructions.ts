@@ -61,7 +61,7 @@ export const instructions: Wording["instructions"] = {
     ["Pasada", "Un recorrido por todos los elementos de fijación de un grupo en su orden."],
     ["Orden", "El número de un elemento de fijación es su turno al apretar."],
     ["Medida", "Una cifra o una respuesta que se anota, con sus límites y lo que hay que hacer fuera de límites."],
-    ["No como está escrito", "Todo lo que en la máquina no es como dice la línea. Detenerse, preguntar, anotar."],
+    ["Distinto de lo descrito", "Todo lo que en la máquina no es como dice la línea. Detenerse, preguntar, anotar."],
     ["Como se encontró", "La medida antes de ajustar nada."],
     ["Punto de espera", "El trabajo se detiene allí hasta que la persona nombrada lo libera."],
     ["N·m, lbf·ft", "Par de apriete: newton metro y libra-fuerza pie"],

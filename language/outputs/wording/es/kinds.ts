@@ -74,7 +74,7 @@ export const kinds = kindsOf({
     solder: { title: "Soldadura blanda", strip: "Desoldar", refit: "Soldar con estaño" },
     splice: { title: "Empalme", strip: "Cortar", refit: "Empalmar" },
     weld: { title: "Soldadura", strip: "Cortar la soldadura", refit: "Soldar" },
-    stake: { title: "Remachado por golpe", strip: "Levantar el remachado", refit: "Remachar en otro punto" },
+    stake: { title: "Graneteado", strip: "Levantar el graneteado", refit: "Granetear en otro punto" },
     magnetic: {
       title: "Unión magnética",
       strip: "Extraer contra la fuerza magnética",

@@ -23,7 +23,7 @@ export const record: Wording["record"] = {
     "Número de serie",
     "Procedimiento",
     "Línea",
-    "Grado",
+    "Categoría",
     "Observación",
     "Lo que sigue",
     "Elemento",
@@ -46,10 +46,10 @@ export const record: Wording["record"] = {
   countMissing: (name, count) => titled(name, `sin recuento${count === undefined ? "" : `, se esperan ${count}`}`),
   countDiffers: (name, count, due) => titled(name, `contado ${count}, se esperan ${due}`),
   torqueMissing: (name, torque) => titled(name, `ningún par de apriete anotado (${torque})`),
-  torqueDiffers: (name, set, torque) => titled(name, `ajustado a ${set}, el procedimiento indica ${torque}`),
+  torqueDiffers: (name, set, torque) => titled(name, `ajuste a ${set}, el procedimiento indica ${torque}`),
   torqueUnit: (name, set) => titled(name, `${set} no se puede comparar con el par de apriete del procedimiento`),
   torqueNotGiven: (name, set) =>
-    titled(name, `ajustado a ${set}, el procedimiento no indica ninguna cifra con la que compararlo`),
+    titled(name, `ajuste a ${set}, el procedimiento no indica ninguna cifra con la que compararlo`),
   readingMissing: (what, text) => titled(what, `sin medida${limits(text)}`),
   readingUnit: (what, figure, unit) => titled(what, `${figure} no se puede comparar con límites en ${unit}`),
   readingOutside: (what, figure, text) => titled(what, `${figure} está fuera de límites${limits(text)}`),
@@ -66,7 +66,7 @@ export const record: Wording["record"] = {
     broken: "Roto",
     missing: "Falta",
     "wrong-part": "Pieza equivocada",
-    other: "No como está escrito",
+    other: "Distinto de lo descrito",
   },
   notAsWritten: (what, name, note, done, agreedBy, wanted) =>
     joined(
@@ -87,13 +87,13 @@ export const record: Wording["record"] = {
       "no está anotado ni lo que se hizo ni quién dio su acuerdo",
     ),
 
-  calibrationOverdue: (name, due, on) => titled(name, `la calibración vencía el ${due}, se usó el ${on}`),
+  calibrationOverdue: (name, due, on) => titled(name, `vencimiento de la calibración ${due}, uso el ${on}`),
   calibrationFollows:
     "Repetir con un aparato cuya calibración no haya vencido, y preguntar por lo que se midió con este.",
   calibrationNoDay: (name, due) =>
-    titled(name, `próxima calibración ${due}; el registro no da ningún día de medición con que compararla`),
+    titled(name, `vencimiento de la calibración ${due}; el registro no da ningún día de medición con que compararla`),
   calibrationNoDate: (name, due) =>
-    titled(name, `próxima calibración «${due}» no es una fecha y no se compara con nada`),
+    titled(name, `vencimiento de la calibración «${due}» no es una fecha y no se compara con nada`),
   instrumentUnlisted: (name) =>
     titled(name, "no figura entre los aparatos del registro; no se sabe nada de su calibración"),
   wantedLine: (part, count, thing) =>
@@ -147,7 +147,7 @@ export const record: Wording["record"] = {
     `media ${mean} ${unit}${deviation === "" ? "" : `, desviación típica ${deviation}`}`,
   outsideCount: (count) => `${count} fuera de límites`,
   answers: (yes, no) => `${yes} como debe ser, ${no} no`,
-  missing: (count) => `${counted(count, "registro")} sin ella`,
+  missing: (count) => `${counted(count, "registro")} sin esta medida`,
   limits: (text) => titled("Límites", text),
   atLeast: "al menos",
   atMost: "como máximo",

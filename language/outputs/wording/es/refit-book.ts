@@ -16,7 +16,7 @@ export const refitBook: Wording["refitBook"] = {
   reading: (what, figure, limits, outside) =>
     `${what}: ${figure}${outside ? ", fuera de límites" : ""}${limits === "" ? "" : ` (${limits})`}`,
   notTicked: "Sin marcar: mirar si se hizo.",
-  chosen: (what, chosen) => `${what}, elegido: ${chosen}`,
+  chosen: (what, chosen) => `${what}, elección: ${chosen}`,
   notChosen: (what) => `${what}: lo que se eligió no está anotado`,
   ticked: "El registro tiene marcada esta línea.",
 
@@ -25,7 +25,7 @@ export const refitBook: Wording["refitBook"] = {
   nothing: "El registro no deja nada abierto. Solo se lee el registro; de la máquina no dice nada.",
   left: "Lo que está abierto",
   wanted: "Piezas pedidas",
-  agreed: "No como está escrito, y nadie ha dado su acuerdo",
+  agreed: "Distinto de lo descrito, y nadie ha dado su acuerdo",
   outside: "Valores fuera de límites, y lo que no es como debe ser",
   temporary: "Elementos provisionales y tapones puestos en el desmontaje",
   ticks: "Casillas sin marcar en el desmontaje",

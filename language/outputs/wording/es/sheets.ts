@@ -123,7 +123,7 @@ export const layoutSheet: Wording["layoutSheet"] = {
       ? mass
       : mass === ""
         ? "masa no indicada"
-        : `${mass}, y ${counted(unknown, "pieza")} sin masa indicada`,
+        : `${mass} y ${counted(unknown, "pieza")} sin masa indicada`,
   discard: "No guardar: se monta nuevo.",
   line: (line, step) => joined([line, step], " "),
 };

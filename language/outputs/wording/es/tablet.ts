@@ -32,7 +32,7 @@ export const tablet: Wording["tablet"] = {
     wait: "La espera de esta línea no ha transcurrido. Poner en marcha su reloj y dejarlo correr.",
     reading: "Anotar antes la medida.",
     outside:
-      "La medida está fuera de límites. Hacer lo que dice la línea y volver a medir, o anotar en «No como está escrito» qué se hizo y quién dio su acuerdo.",
+      "La medida está fuera de límites. Hacer lo que dice la línea y volver a medir, o anotar en «Distinto de lo descrito» qué se hizo y quién dio su acuerdo.",
     "outside-precaution":
       "La medida está fuera de límites. Detenerse y averiguar por qué. Después volver a medir: nada de lo que la necesita sigue adelante.",
     signature: "Se firma antes de marcar.",
@@ -64,7 +64,7 @@ export const tablet: Wording["tablet"] = {
   oneBack: "Uno menos",
   allCounted: "Todos están contados. Anotar el par de apriete.",
 
-  notAsWritten: "No como está escrito",
+  notAsWritten: "Distinto de lo descrito",
   what: "Qué",
   howMany: "Cuántas",
   chosen: "Tamaño elegido",
@@ -74,7 +74,7 @@ export const tablet: Wording["tablet"] = {
   takenWith: "Medido con",
   notSaid: "no indicado",
   overdue: (instrument, due, on) =>
-    `${instrument}: la calibración vencía el ${due}, y se anota para el ${on}. Repetir con otro, y preguntar.`,
+    `${instrument}: vencimiento de la calibración ${due}, anotación para el ${on}. Repetir con otro aparato, y preguntar.`,
   whatThing: "Qué elemento",
   wholeLine: "la línea",
   note: "Cómo se encontró",
@@ -91,9 +91,9 @@ export const tablet: Wording["tablet"] = {
   unit: "Unidad de medida",
   wrench: "Llave n.º",
   initials: "Iniciales",
-  asItShouldBe: "¿Como debe ser?",
+  asItShouldBe: "¿Está como debe ser?",
   instruments: "Llaves dinamométricas e instrumentos usados",
   instrument: "Aparato",
   instrumentNumber: "Número",
-  due: "Próxima calibración (AAAA-MM-DD)",
+  due: "Vencimiento de la calibración (AAAA-MM-DD)",
 };

@@ -13,7 +13,8 @@ export const acts: Wording["acts"] = {
   some,
   list,
   givenOtherwise: "seulement si le résultat précédent n'est pas comme prévu",
-  givenState: (title, state) => `${title}${{ "": "", fails: " (pas comme prévu)", removed: " (déposé)" }[state]}`,
+  givenState: (title, state) =>
+    `${title}${{ "": "", fails: " (pas comme prévu)", removed: " (à l'état déposé)" }[state]}`,
   givenCondition: (unless, any, states) =>
     `${unless ? "sauf si\u00a0: " : "seulement si\u00a0: "}${states.join(any ? " ou " : " et ")}`,
 
@@ -24,7 +25,7 @@ export const acts: Wording["acts"] = {
   remove: (verb, what, how, tool, count) => told(verb, what, withTool(tool), by(count), how),
   removeTogether: (what, tool, count) => told("Déposer ensemble, d'un bloc", what, withTool(tool), by(count)),
   lift: (what, tool, count) => told("Soulever et déposer", what, withTool(tool), by(count)),
-  support: (what, tool) => told("Soutenir", what, withTool(tool), "laisser soutenu"),
+  support: (what, tool) => told("Soutenir", what, withTool(tool), "maintenir le soutien"),
   hold: (what, tool) => told("Immobiliser en rotation", what, withTool(tool)),
   release: (what, tool) => told("Retirer le soutien de", what, tool && the(tool)),
   aside: (verb, what, amount) =>
@@ -32,7 +33,7 @@ export const acts: Wording["acts"] = {
       { open: "Ouvrir", swing: "Faire pivoter de côté", slide: "Faire glisser de côté" }[verb],
       what,
       under("de", amount),
-      "laisser attaché",
+      "ne pas détacher",
     ),
   back: (verb, what) =>
     told({ open: "Fermer", swing: "Faire pivoter en place", slide: "Faire glisser en place" }[verb], what),
@@ -70,7 +71,7 @@ export const acts: Wording["acts"] = {
   wait: (time) => sentence(`Attendre au moins ${time}`),
   renew: (what) => told("Remplacer par du neuf", what),
   scrap: (what) => told("Mettre au rebut", what, "marquer, garder à part"),
-  reuse: (what) => told("Réutiliser l'ancien", what),
+  reuse: (what) => told("Réutiliser l'ancienne pièce", what),
   work: (what) => `Sur ${what}\u00a0:`,
   put: (thing, on) => told("Poser provisoirement", the(thing), under("sur", on), "à retirer ensuite"),
   take: (thing) => told("Retirer", the(thing)),
@@ -78,7 +79,7 @@ export const acts: Wording["acts"] = {
   fit: (verb, what, of) =>
     told(
       verb,
-      of.fresh && !verb.endsWith("à neuf") ? `${what} (neuf)` : what,
+      of.fresh && !verb.endsWith("à neuf") ? `${what} (à l'état neuf)` : what,
       under("sur", of.onto),
       under("orientation", of.facing),
       withTool(of.tool),
@@ -91,7 +92,7 @@ export const acts: Wording["acts"] = {
   precautionBackTitle: (title) => `Lever la précaution (${lowerFirst(title)})\u00a0:`,
   starts: {
     without: (what) => told("Au départ, sans", what),
-    drained: (what) => told("Au départ, déjà vidangé", what),
+    drained: (what) => told("Au départ, vidange déjà faite", what),
     with: (title, hazard) => told("Au départ, déjà en place", `${lowerFirst(title)}, ${the(hazard)}`),
     onBench: "Au départ\u00a0: sur l'établi, hors de l'unité.",
   },
@@ -101,7 +102,13 @@ export const acts: Wording["acts"] = {
         told(
           "Laissé à la fin",
           how === "turned" ? `unité en position ${what}` : what,
-          { turned: "", out: "dévissé", "finger-tight": "vissé à la main", off: "déposé", drained: "vidangé" }[how],
+          {
+            turned: "",
+            out: "à l'état dévissé",
+            "finger-tight": "vissage à la main seulement",
+            off: "à l'état déposé",
+            drained: "à l'état vidangé",
+          }[how],
           under("jusqu'à", until),
         ),
         words,
@@ -174,7 +181,7 @@ export const acts: Wording["acts"] = {
     "kind-not-said": "D'un type à usage unique\u00a0: la procédure ne dit pas s'il est neuf ou ancien.",
   },
   isNew: "Poser du neuf.",
-  aNew: (name, count) => `${the(name)} (${count > 1 ? `${count} pièces, ` : ""}neuf)`,
+  aNew: (name, count) => `${the(name)} (${count > 1 ? `${count} pièces, ` : ""}à l'état neuf)`,
   hows: (verbs) => (verbs.length === 0 ? undefined : verbs.map(lowerFirst).join(", ")),
   limitsLine: (limits) => told("Limites", limits),
   newEvery: (strips) => sentence(strips === 1 ? "Neuf à chaque démontage" : `Neuf tous les ${strips} démontages`),
@@ -192,7 +199,7 @@ export const acts: Wording["acts"] = {
   goesOnDry: "Poser à sec\u00a0: rien sur les faces.",
   seal: (joint, consumable, bead) =>
     told(`Avant que les pièces se touchent, sur ${the(joint)}`, the(consumable), ifAny("", bead)),
-  usesUp: (what) => told("Consomme", what),
+  usesUp: (what) => told("Nécessite", what),
   bead: (width, length) => (length ? `cordon ${width} x ${length}` : `cordon ${width}, longueur non indiquée`),
   piecesNamed: (name, pieces) => `${the(name)} ${list(pieces)}`,
   each: (what, count) => `${what}, ${counted(count, "pièce")} pour chaque`,

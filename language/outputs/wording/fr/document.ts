@@ -71,7 +71,7 @@ export const refit: Wording["refit"] = {
   columns: [
     "Projet",
     "Procédure",
-    "Moitié",
+    "Phase",
     "Étape",
     "Ligne",
     "Action",
@@ -121,7 +121,7 @@ export const bill: Wording["bill"] = {
     set: (pieces, lots) => `${counted(pieces, "pièce")} (${counted(lots, "jeu", "jeux")})`,
   },
   notGiven: (uses) => (uses === 1 ? "quantité non indiquée" : `quantité non indiquée pour ${uses} emplois`),
-  and: (parts) => parts.join(", et "),
+  and: (parts) => parts.join(" et "),
   packs: (count, atLeast) => `${atLeast ? "au moins " : ""}${counted(count, "conditionnement")}`,
   packsOf: (packs, pack) => `${packs} (de ${pack})`,
   lead: (time) => `livraison ${time}`,

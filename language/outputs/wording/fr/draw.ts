@@ -35,8 +35,8 @@ export const draw: Wording["draw"] = {
     joint: "assemblage",
     fluid: "fluide",
     precaution: "précaution",
-    hold: "soutenu",
-    aside: "écarté",
+    hold: "soutien",
+    aside: "mise de côté",
   },
 
   patternAbout: (count, order) =>

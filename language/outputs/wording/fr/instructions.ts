@@ -63,7 +63,7 @@ export const instructions: Wording["instructions"] = {
     ["Ordre", "Le numéro d'un élément de fixation est son rang au serrage."],
     ["Mesure", "Une valeur ou une réponse que l'on note, avec ses limites et ce qu'il faut faire hors limites."],
     [
-      "Pas comme décrit",
+      "Différent de la description",
       "Tout ce qui, sur la machine, n'est pas comme le dit la ligne. S'arrêter, se renseigner, noter.",
     ],
     ["Tel que trouvé", "La mesure avant que rien ne soit réglé."],

@@ -23,7 +23,7 @@ export const record: Wording["record"] = {
     "Numéro de série",
     "Procédure",
     "Ligne",
-    "Degré",
+    "Catégorie",
     "Remarque",
     "Ce qui suit",
     "Élément",
@@ -49,10 +49,10 @@ export const record: Wording["record"] = {
   countMissing: (name, count) => titled(name, `pas de nombre${count === undefined ? "" : `, ${count} attendus`}`),
   countDiffers: (name, count, due) => titled(name, `compté ${count}, attendu ${due}`),
   torqueMissing: (name, torque) => titled(name, `aucun couple de serrage noté (${torque})`),
-  torqueDiffers: (name, set, torque) => titled(name, `réglé à ${set}, la procédure indique ${torque}`),
+  torqueDiffers: (name, set, torque) => titled(name, `réglage à ${set}, la procédure indique ${torque}`),
   torqueUnit: (name, set) => titled(name, `${set} ne peut pas être comparé au couple de serrage de la procédure`),
   torqueNotGiven: (name, set) =>
-    titled(name, `réglé à ${set}, la procédure n'indique pas de valeur à laquelle le comparer`),
+    titled(name, `réglage à ${set}, la procédure n'indique pas de valeur à laquelle le comparer`),
   readingMissing: (what, text) => titled(what, `pas de mesure${limits(text)}`),
   readingUnit: (what, figure, unit) => titled(what, `${figure} ne peut pas être comparé à des limites en ${unit}`),
   readingOutside: (what, figure, text) => titled(what, `${figure} est hors limites${limits(text)}`),
@@ -69,7 +69,7 @@ export const record: Wording["record"] = {
     broken: "Cassé",
     missing: "Manquant",
     "wrong-part": "Mauvaise pièce",
-    other: "Pas comme décrit",
+    other: "Différent de la description",
   },
   notAsWritten: (what, name, note, done, agreedBy, wanted) =>
     joined(
@@ -90,13 +90,13 @@ export const record: Wording["record"] = {
       "ni ce qui a été fait ni qui a donné son accord n'est noté",
     ),
 
-  calibrationOverdue: (name, due, on) => titled(name, `étalonnage à faire avant le ${due}, utilisé le ${on}`),
+  calibrationOverdue: (name, due, on) => titled(name, `échéance d'étalonnage ${due}, emploi le ${on}`),
   calibrationFollows:
     "Refaire avec un appareil dont l'étalonnage n'est pas échu, et se renseigner sur ce qui a été mesuré avec celui-ci.",
   calibrationNoDay: (name, due) =>
-    titled(name, `étalonnage à faire ${due}\u00a0; le relevé ne donne aucun jour de mesure à comparer`),
+    titled(name, `échéance d'étalonnage ${due}\u00a0; le relevé ne donne aucun jour de mesure à comparer`),
   calibrationNoDate: (name, due) =>
-    titled(name, `étalonnage à faire «\u00a0${due}\u00a0» n'est pas une date et ne se compare à rien`),
+    titled(name, `échéance d'étalonnage «\u00a0${due}\u00a0» n'est pas une date et ne se compare à rien`),
   instrumentUnlisted: (name) =>
     titled(name, "ne figure pas parmi les appareils du relevé\u00a0; rien n'est connu de son étalonnage"),
   wantedLine: (part, count, thing) =>
@@ -150,7 +150,7 @@ export const record: Wording["record"] = {
     `moyenne ${mean} ${unit}${deviation === "" ? "" : `, écart type ${deviation}`}`,
   outsideCount: (count) => `${count} hors limites`,
   answers: (yes, no) => `${yes} comme prévu, ${no} non`,
-  missing: (count) => `${counted(count, "relevé")} sans elle`,
+  missing: (count) => `${counted(count, "relevé")} sans cette mesure`,
   limits: (text) => titled("Limites", text),
   atLeast: "au moins",
   atMost: "au plus",

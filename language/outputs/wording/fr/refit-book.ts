@@ -17,7 +17,7 @@ export const refitBook: Wording["refitBook"] = {
   reading: (what, figure, limits, outside) =>
     `${what}\u00a0: ${figure}${outside ? ", hors limites" : ""}${limits === "" ? "" : ` (${limits})`}`,
   notTicked: "Non cochée\u00a0: regarder si cela a été fait.",
-  chosen: (what, chosen) => `${what}, choisi\u00a0: ${chosen}`,
+  chosen: (what, chosen) => `${what}, choix\u00a0: ${chosen}`,
   notChosen: (what) => `${what}\u00a0: ce qui a été choisi n'est pas noté`,
   ticked: "Le relevé porte cette ligne cochée.",
 
@@ -26,7 +26,7 @@ export const refitBook: Wording["refitBook"] = {
   nothing: "Le relevé ne laisse rien d'ouvert. Seul le relevé est lu\u00a0; cela ne dit rien de la machine.",
   left: "Ce qui est ouvert",
   wanted: "Pièces demandées",
-  agreed: "Pas comme décrit, et personne n'a donné son accord",
+  agreed: "Différent de la description, et personne n'a donné son accord",
   outside: "Valeurs hors limites, et ce qui n'est pas comme prévu",
   temporary: "Éléments provisoires et obturateurs mis au démontage",
   ticks: "Cases non cochées au démontage",

@@ -112,7 +112,7 @@ export const layoutSheet: Wording["layoutSheet"] = {
       ? mass
       : mass === ""
         ? "masse non indiquée"
-        : `${mass}, et ${counted(unknown, "pièce")} sans masse indiquée`,
+        : `${mass} et ${counted(unknown, "pièce")} sans masse indiquée`,
   discard: "À ne pas garder\u00a0: du neuf sera posé.",
   line: (line, step) => joined([line, step], " "),
 };

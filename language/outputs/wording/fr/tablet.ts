@@ -34,7 +34,7 @@ export const tablet: Wording["tablet"] = {
     wait: "L'attente de cette ligne n'est pas écoulée. Lancer son horloge et la laisser courir.",
     reading: "Noter d'abord la mesure.",
     outside:
-      "La mesure est hors limites. Faire ce que dit la ligne et mesurer de nouveau, ou noter sous «\u00a0Pas comme décrit\u00a0» ce qui a été fait et qui a donné son accord.",
+      "La mesure est hors limites. Faire ce que dit la ligne et mesurer de nouveau, ou noter sous «\u00a0Différent de la description\u00a0» ce qui a été fait et qui a donné son accord.",
     "outside-precaution":
       "La mesure est hors limites. S'arrêter et chercher pourquoi. Puis mesurer de nouveau\u00a0: rien de ce qui en dépend ne continue.",
     signature: "On signe avant de cocher.",
@@ -66,7 +66,7 @@ export const tablet: Wording["tablet"] = {
   oneBack: "Un de moins",
   allCounted: "Tous sont comptés. Noter le couple de serrage.",
 
-  notAsWritten: "Pas comme décrit",
+  notAsWritten: "Différent de la description",
   what: "Quoi",
   howMany: "Combien",
   chosen: "Taille choisie",
@@ -77,7 +77,7 @@ export const tablet: Wording["tablet"] = {
   takenWith: "Mesuré avec",
   notSaid: "non indiqué",
   overdue: (instrument, due, on) =>
-    `${instrument}\u00a0: étalonnage à faire avant le ${due}, noté ici pour le ${on}. Refaire avec un autre, et se renseigner.`,
+    `${instrument}\u00a0: échéance d'étalonnage ${due}, saisie pour le ${on}. Refaire avec un autre appareil, et se renseigner.`,
   whatThing: "Quel élément",
   wholeLine: "la ligne",
   note: "Comment on l'a trouvé",
@@ -98,5 +98,5 @@ export const tablet: Wording["tablet"] = {
   instruments: "Clés dynamométriques et instruments utilisés",
   instrument: "Appareil",
   instrumentNumber: "Numéro",
-  due: "Étalonnage à faire (AAAA-MM-JJ)",
+  due: "Échéance d'étalonnage (AAAA-MM-JJ)",
 };

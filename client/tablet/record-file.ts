@@ -25,7 +25,8 @@ export async function loadRecord(sheet: Sheet, file: File): Promise<void> {
   const { words } = sheet,
     read = readRecord(await file.text());
   if ("problem" in read) {
-    say(filled(words.loadBad, read.problem));
+    const { is, place } = read.why;
+    say(filled(words.loadBad, filled(words.loadWhy[is], place)));
     return;
   }
   if (read.record.content !== sheet.plan.content) {

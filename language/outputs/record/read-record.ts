@@ -18,28 +18,43 @@ import {
 /** Larger files are no record of one unit. */
 const mostLines = 20_000;
 
-/** Why a file is none: `place` as `procedures[0].lines[3].done`. */
-class Amiss extends Error {}
+/** Why a file is none, for whoever says it in another language; `place` as `procedures[0].lines[3].done`, "" for the whole. */
+export interface NoRecord {
+  readonly is: "no-json" | "broken-off" | "format" | "version" | "entry";
+  readonly place: string;
+}
+
+class Amiss extends Error {
+  readonly is: NoRecord["is"];
+  constructor(says: string, is: NoRecord["is"] = "entry") {
+    super(says);
+    this.is = is;
+  }
+}
 
 /** Takes text that anybody may have written. */
-export function readRecord(text: string): { readonly record: WorkRecord } | { readonly problem: string } {
+export function readRecord(
+  text: string,
+): { readonly record: WorkRecord } | { readonly problem: string; readonly why: NoRecord } {
   let value: unknown;
   try {
     value = JSON.parse(text.replace(/^\uFEFF/, ""));
   } catch {
-    return {
-      problem:
-        text.trimStart().startsWith("{") && !text.trimEnd().endsWith("}")
-          ? "it is no JSON: it breaks off before its end. Save the record again where it was written"
-          : "it is no JSON",
-    };
+    return text.trimStart().startsWith("{") && !text.trimEnd().endsWith("}")
+      ? {
+          problem: "it is no JSON: it breaks off before its end. Save the record again where it was written",
+          why: { is: "broken-off", place: "" },
+        }
+      : { problem: "it is no JSON", why: { is: "no-json", place: "" } };
   }
   try {
     return { record: recordOf(value) };
   } catch (error) {
     // What it quotes of the file is shown on a terminal.
-    if (error instanceof Amiss) return { problem: shownOnOneLine(error.message) };
-    throw error;
+    if (!(error instanceof Amiss)) throw error;
+    const problem = shownOnOneLine(error.message),
+      [place = ""] = problem.split(": ");
+    return { problem, why: { is: error.is, place: error.is === "entry" ? place : "" } };
   }
 }
 
@@ -58,10 +73,10 @@ function recordOf(value: unknown): WorkRecord {
     "instruments",
     "procedures",
   ]);
-  if (of["format"] !== "stripdown-record") throw new Amiss('its format is not "stripdown-record"');
+  if (of["format"] !== "stripdown-record") throw new Amiss('its format is not "stripdown-record"', "format");
   const version = of["version"];
   if (version !== 1 && version !== 2)
-    throw new Amiss("its version is neither 1 nor 2: a newer Stripdown may have written it");
+    throw new Amiss("its version is neither 1 nor 2: a newer Stripdown may have written it", "version");
   const content = of["content"];
   if (typeof content !== "string" || !/^[0-9a-f]{64}$/.test(content))
     throw new Amiss("content: the 64 digits of the manual's content hash are due");

@@ -128,3 +128,20 @@ test("a field of the second version in a record of the first is told as such, an
   expect(problem(text.slice(0, -20))).toMatch(/^it is no JSON: it breaks off before its end/);
   expect(problem("no record")).toBe("it is no JSON");
 });
+
+test("why a file is none is told for whoever says it in another language", () => {
+  const why = (text: string): unknown => {
+    const read = readRecord(text);
+    return "why" in read ? read.why : read;
+  };
+  expect(why("no record")).toEqual({ is: "no-json", place: "" });
+  expect(why('{ "format": ')).toEqual({ is: "broken-off", place: "" });
+  expect(why('{ "format": "other" }')).toEqual({ is: "format", place: "" });
+  expect(why('{ "format": "stripdown-record", "version": 9 }')).toEqual({ is: "version", place: "" });
+  expect(
+    why(JSON.stringify({ ...full(), procedures: [{ procedure: "p", unit: "u", build: "", lines: [3] }] })),
+  ).toEqual({
+    is: "entry",
+    place: "procedures[0].lines[0]",
+  });
+});

@@ -20,6 +20,13 @@ export const tablet: Wording["tablet"] = {
   loadOther:
     "Diese Aufzeichnung stammt von einem anderen Stand der Anleitung. Sie wird nicht geladen: Ihre Zeilen verlangen vielleicht anderes.",
   loadBad: (why) => `Diese Aufzeichnung lässt sich nicht laden: ${why}`,
+  loadWhy: {
+    "no-json": "sie ist keine Aufzeichnung",
+    "broken-off": "sie bricht vor ihrem Ende ab. Dort, wo sie geschrieben wurde, noch einmal speichern",
+    format: "sie gehört nicht zu einem solchen Handbuch",
+    version: "vielleicht hat sie ein neueres Stripdown geschrieben",
+    entry: (place) => `ihr Eintrag ${place} ist nicht so, wie eine Aufzeichnung ihn hat`,
+  },
   loadUnknown: (lines) => `Nicht geladen, weil es eine solche Zeile hier nicht gibt: ${lines}`,
   breakTitle: "Nach einer Unterbrechung der Arbeit",
   breakSays:

@@ -18,6 +18,13 @@ export const tablet = {
   loadOther:
     "This record was made from another revision of the procedure. It is not loaded: its lines may ask for something else.",
   loadBad: (why: string) => `This record cannot be loaded: ${why}`,
+  loadWhy: {
+    "no-json": "it is no record",
+    "broken-off": "it breaks off before its end. Save it again where it was written",
+    format: "it is no record of such a manual",
+    version: "a newer Stripdown may have written it",
+    entry: (place: string) => `its entry ${place} is not as a record has it`,
+  },
   loadUnknown: (lines: string) => `Not loaded, since there is no such line here: ${lines}`,
   breakTitle: "After a break in the work",
   breakSays:

@@ -18,6 +18,13 @@ export const tablet: Wording["tablet"] = {
   loaded: "El registro está cargado.",
   loadOther: "Este registro viene de otra revisión del procedimiento. No se carga: sus líneas quizá pidan otra cosa.",
   loadBad: (why) => `Este registro no se puede cargar: ${why}`,
+  loadWhy: {
+    "no-json": "no es un registro",
+    "broken-off": "se interrumpe antes del final. Guardarlo otra vez donde se escribió",
+    format: "no es el registro de un manual así",
+    version: "quizá lo escribió un Stripdown más nuevo",
+    entry: (place) => `su entrada ${place} no es como la tiene un registro`,
+  },
   loadUnknown: (lines) => `No cargado, porque aquí no hay tal línea: ${lines}`,
   breakTitle: "Después de una interrupción del trabajo",
   breakSays:

@@ -20,6 +20,13 @@ export const tablet: Wording["tablet"] = {
   loadOther:
     "Ce relevé vient d'une autre révision de la procédure. Il n'est pas chargé\u00a0: ses lignes demandent peut-être autre chose.",
   loadBad: (why) => `Ce relevé ne peut pas être chargé\u00a0: ${why}`,
+  loadWhy: {
+    "no-json": "ce n'est pas un relevé",
+    "broken-off": "il s'interrompt avant la fin. L'enregistrer de nouveau là où il a été écrit",
+    format: "ce n'est pas le relevé d'un tel manuel",
+    version: "un Stripdown plus récent l'a peut-être écrit",
+    entry: (place) => `son entrée ${place} n'est pas telle qu'un relevé la contient`,
+  },
   loadUnknown: (lines) => `Non chargé, car une telle ligne n'existe pas ici\u00a0: ${lines}`,
   breakTitle: "Après une interruption du travail",
   breakSays:

@@ -13,8 +13,7 @@ import type { Around } from "./trace.ts";
 import { at, set, type Vector } from "./vector.ts";
 
 const isProof = (kind: string): boolean => kindIn(kinds, kind)?.isProof === true;
-/** Asked for by what moves or frees the thing, not by handling it. */
-export const isWeight = (hazard: Hazard): boolean => kindIn(hazardKinds, hazard.kind)?.isWeight === true;
+const isWeight = (hazard: Hazard): boolean => kindIn(hazardKinds, hazard.kind)?.isWeight === true;
 const stands = (standing: Vector, precaution: number): boolean => at(standing, precaution) !== 0;
 
 /** Touching these things: the precautions that must stand first, and do not. Notes the events that made the others stand. */

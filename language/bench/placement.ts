@@ -1,13 +1,13 @@
 // Where a hazard and a message stand among the acts: before the act, never after it. A hazard stands once in the strip, once on the way
-// back and once in the final tests, before the first of its precautions and of the acts that it asks something of (what guards against a
-// weight asks nothing of a mark or a reading), and again before what ends its precautions; a message on a thing stands before the first act of each step that moves or undoes that very thing, in both
+// back and once in the final tests, before the first of its precautions and of the acts that it asks something of (a heavy load is no
+// hazard of a mark or a cloth), and again before what ends its precautions; a message on a thing stands before the first act of each step that moves or undoes that very thing, in both
 // halves. Every output that prints acts asks here.
 
 import { requiredWait, type RequiredWait, type WaitQuestion } from "../figures/required-wait.ts";
 import type { Hazard, Message, Model, Precaution, ThingIndex } from "../model/model.ts";
 import { si } from "../quantities/index.ts";
+import { hazardKinds, kindIn } from "../tables/index.ts";
 import { openedInPassing } from "./filler.ts";
-import { isWeight } from "./hazards.ts";
 import { machineOf } from "./machine.ts";
 import type { State } from "./state.ts";
 import type { Event, Performance, Performed, RefitPerformed, StepRun } from "./trace.ts";
@@ -38,7 +38,7 @@ interface Touch {
   readonly hazards: readonly ThingIndex[];
   /** Things whose own messages are due. */
   readonly handled: readonly ThingIndex[];
-  /** It may move or free what it names, or take its weight: a weight is a hazard of these acts alone. */
+  /** It may move or free what it names, or take its weight: a heavy load is a hazard of these acts alone. */
   readonly moves: boolean;
   /** Hazards whose precautions end here: told again, however often they were. */
   readonly freed: readonly ThingIndex[];
@@ -185,7 +185,8 @@ function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[]
       };
       for (const thing of touch.things) {
         if (model.things[thing]?.is === "hazard") due(thing);
-        for (const hazard of machine.hazardsOn[thing] ?? []) if (touch.moves || !isWeight(hazard)) due(hazard.index);
+        for (const hazard of machine.hazardsOn[thing] ?? [])
+          if (touch.moves || kindIn(hazardKinds, hazard.kind)?.isOfMoving !== true) due(hazard.index);
       }
       for (const hazard of touch.hazards) due(hazard);
       for (const thing of touch.freed)

@@ -18,6 +18,8 @@ export type HazardKind = {
   readonly standsWithoutProof: readonly PrecautionName[];
   /** The weight itself is the hazard: asked for by what moves or frees the thing, not by handling it. */
   readonly isWeight?: true;
+  /** Nobody is near it but who moves the thing: its warning stands there, and not before what only handles it. */
+  readonly isOfMoving?: true;
 };
 
 const plain = { needsProof: false, proofBy: [], standsWithoutProof: [] } as const;
@@ -50,6 +52,7 @@ const table = {
   heavy: {
     ...plain,
     isWeight: true,
+    isOfMoving: true,
     title: "Heavy load",
     about: "Strains the one who lifts it.",
     harm: "an injured back, crushed hands or feet",

@@ -64,10 +64,12 @@ test.each(Object.keys(wordings))(
   (tag) => {
     const wording = wordings[tag]!,
       kinds = Object.keys(hazardKinds),
-      machineOf = (signal: string): string => `unit box "Box" { base foot  part foot "Foot"
-${kinds.map((kind, i) => `  hazard h${i} ${kind} ${signal} "Hazard ${i}" { on foot  about "Of its own." }`).join("\n")}
+      machineOf = (
+        signal: string,
+      ): string => `unit box "Box" { base foot  part foot "Foot"  part lid "Lid" { rests on foot }
+${kinds.map((kind, i) => `  hazard h${i} ${kind} ${signal} "Hazard ${i}" { on lid  about "Of its own." }`).join("\n")}
 }
-procedure look "Look" for box { step "Look" { work foot "Look at it." } }`;
+procedure look "Look" for box { step "Look" { remove lid } }`;
     const told = (signal: string) => {
       const input = compiledText(machineOf(signal)),
         page = write(manual, "html", input, { ...options, wording });

@@ -199,13 +199,16 @@ test("a hazard of weight stands before the act that takes, moves or frees the lo
   const { strip, refit } = press(
     `step "Mark" { vent oil-pressure  prove-zero oil-pressure  undo lid-screws  remove lid
       mark ram, bed as M "Line."  clean ram }
-    step "Ram" { barrier load  support ram with hoist  undo ram-screws  remove ram by 2 people
+    step "Ram" { prop above  barrier load  support ram with hoist  undo ram-screws  remove ram by 2 people
       refit { clean ram  reverse } }`,
-    'hazard load heavy warning "Load" { on ram  precaution barrier "Rope off." back "Ropes away." }',
+    `hazard load heavy warning "Load" { on ram  precaution barrier "Rope off." back "Ropes away." }
+     hazard above overhead danger "Above" { on ram  precaution prop "Prop in." back "Prop out." }`,
     'tool hoist "Hoist" { capacity 90 kg }',
   );
   const after = (lines: string[], what: string): string | undefined => lines[lines.indexOf("! Load") + 1] ?? what;
   expect(after(told(strip), "none")).toBe("Barrier:");
+  // What hangs above falls on whoever only marks the part below it.
+  expect(told(strip).indexOf("! Above")).toBeLessThan(told(strip).indexOf("Mark the ram and the bed (mark M)."));
   expect(told(strip).indexOf("! Load")).toBeGreaterThan(told(strip).indexOf("Clean the ram."));
   expect(told(refit).indexOf("! Load")).toBeGreaterThan(told(refit).indexOf("Clean the ram."));
   expect(told(refit).indexOf("! Load")).toBeLessThan(told(refit).indexOf("Fit the ram, 2 people."));

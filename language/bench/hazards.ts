@@ -75,13 +75,22 @@ export interface Touched {
 
 /**
  * Hands on things by an act that neither takes them apart nor puts them together: refused like any touch while a precaution is
- * missing. What guards against a weight is not asked for: nothing is let go or moved, and `support` is how a weight is taken.
+ * missing, and for what else stands `before` it. What guards against a weight is not asked for: nothing is let go or moved, and `support` is how a weight is taken.
  */
-export function handsOn(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): Touched {
+export function handsOn(
+  bench: Bench,
+  act: Act,
+  things: readonly ThingIndex[],
+  around: Around,
+  before: (thing: ThingIndex) => readonly Obstacle[] = () => [],
+): Touched {
   const needs = new Set<number>(),
     hazards = new Set<ThingIndex>();
   for (const thing of things)
-    refuse(bench, act, around, thing, touch(bench, [thing], act, around, needs, hazards, isWeight));
+    refuse(bench, act, around, thing, [
+      ...before(thing),
+      ...touch(bench, [thing], act, around, needs, hazards, isWeight),
+    ]);
   return { needs, hazards: [...hazards] };
 }
 

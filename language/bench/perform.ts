@@ -7,7 +7,7 @@ import { judgeAbsent } from "./absent.ts";
 import { hidden, lumpOfItem } from "./access.ts";
 import { stillToDo } from "./still-to-do.ts";
 import { moveAside, moveBack } from "./aside.ts";
-import { reasonOf, refuse, report, resolve, type Bench } from "./bench.ts";
+import { reasonOf, refuse, report, resolve, type Bench, type Obstacle } from "./bench.ts";
 import { cap, drain, evacuate, fill } from "./fluids.ts";
 import { fit } from "./fit.ts";
 import { handsOn, restore, stand, turned } from "./hazards.ts";
@@ -53,8 +53,13 @@ export function perform(bench: Bench, act: Act, around: Around): void {
 function handle(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): readonly ThingIndex[] {
   const handled = handledBy(act, things, (names) => resolve(bench, names, around));
   if (handled.length === 0) return handled;
-  if (cannotReachPast(act)) for (const thing of handled) reachable(bench, act, thing, around);
-  handsOn(bench, act, handled, around);
+  handsOn(
+    bench,
+    act,
+    handled,
+    around,
+    cannotReachPast(act) ? (thing) => inReach(bench, act, thing, around) : undefined,
+  );
   return handled;
 }
 
@@ -153,10 +158,11 @@ function outside(bench: Bench, act: Act, around: Around): void {
 }
 
 /** What is handled or looked at is in reach, in a refit block too, where the author has put it behind what covers it. */
-function reachable(bench: Bench, act: Act, thing: ThingIndex, around: Around): void {
+function inReach(bench: Bench, act: Act, thing: ThingIndex, around: Around): readonly Obstacle[] {
   const item = bench.model.things[thing];
-  if (item?.is !== "part" && item?.is !== "tie") return;
-  refuse(bench, act, around, thing, hidden(bench, item, lumpOfItem(bench, item), act, around));
+  return item?.is === "part" || item?.is === "tie"
+    ? hidden(bench, item, lumpOfItem(bench, item), act, around)
+    : [];
 }
 
 function putOn(bench: Bench, act: Act, around: Around): void {

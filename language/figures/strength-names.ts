@@ -10,7 +10,7 @@ const ofNuts = ["04", "05", "5", "6", "8", "9", "10", "12"],
 /** ISO 3506-1 to -3 have more steels and classes than carry a figure here (from memory). */
 const stainless = /^(?:A[1-58]|C[134]|F1|D[2468])-(?:0?25|0?35|040|12H|21H|45|50|60|70|80|100|110)$/;
 /** Written like a class or grade of these standards, and so to be held against them; `brass` or `Ti-5` is the shop's own. */
-const looksMetric = /^(?:\d+(?:[.,]\d+)?|A\d-?\d*|C\d-?\d*)$/i,
+const looksMetric = /^(?:\d\dH|\d+(?:[.,]\d+)?|A\d-?\d*|C\d-?\d*)$/i,
   looksInch = /^(?:\d+(?:\.\d+)?)$/;
 
 export const strengthSource = "ISO 898-1, ISO 898-2, ISO 898-5, ISO 3506-1, SAE J429; nuts and set screws from memory";

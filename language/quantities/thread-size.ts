@@ -29,7 +29,7 @@ export interface ThreadSize {
 }
 
 const metricText =
-  /^M\s?(\d+(?:\.\d+)?)(?:\s*[x×X]\s*(\d+(?:\.\d+)?))?(?:\s*[x×X]\s*(\d+(?:\.\d+)?)(?:\s*mm)?)?((?:[\s-]+(?:LH|[AC]\d-\d+|\d+\.\d+|\d[a-zA-Z]\d?[a-zA-Z]?))*)$/;
+  /^M\s?(\d+(?:\.\d+)?)(?:\s*[x×X]\s*(\d+(?:\.\d+)?))?(?:\s*[x×X]\s*(\d+(?:\.\d+)?)(?:\s*mm)?)?((?:[\s-]+(?:LH|[AC]\d-\d+|\d\dH|\d+\.\d+|\d[a-zA-Z]\d?[a-zA-Z]?))*)$/;
 const unifiedText =
   /^(#\d+|\d+-\d+\/\d+|\d+\s+\d+\/\d+|\d+\/\d+|\d+)\s*-\s*(\d+)(?:\s*((?:\d+)?UN[A-Z]*))?(?:-(\d[AB]))?((?:[\s-]+LH)?)(?:\s*[x×X]\s*(\d+(?:\.\d+)?(?:-\d+\/\d+|\/\d+)?|\.\d+)\s*(in|mm|")?)?((?:[\s-]+LH)?)$/;
 const pipePrefixText = /^(G|R|Rp|Rc)\s?(\d+(?:-\d+\/\d+|\s\d+\/\d+|\/\d+)?)([AB])?((?:[\s-]+LH)?)$/;
@@ -81,7 +81,7 @@ function metric(text: string): ThreadSize | undefined {
     series: "M",
     threadsPerInch: undefined,
     length: length === undefined ? undefined : thousandth(length),
-    propertyClass: suffixes.find((each) => /^(?:[AC]\d-\d+|\d+\.\d+)$/.test(each)),
+    propertyClass: suffixes.find((each) => /^(?:[AC]\d-\d+|\d\dH|\d+\.\d+)$/.test(each)),
     tolerance: suffixes.find((each) => /^\d[a-zA-Z]/.test(each)),
     leftHand: suffixes.includes("LH"),
   };

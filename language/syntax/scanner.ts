@@ -11,7 +11,7 @@ import type { Comment, Scan, SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { refusal } from "./unreadable.ts";
 
 const anyWord = /\p{L}[\p{L}\p{M}\p{N}]*(?:-[\p{L}\p{M}\p{N}]+)*/uy;
-const metric = /M\d+(?:\.\d+)?(?:[x×]\d+(?:\.\d+)?){0,2}(?:-(?:\d+(?:\.\d+)?|[AC]\d-\d+|LH))?(?![\p{L}\p{N}]|-\p{L})/uy;
+const metric = /M\d+(?:\.\d+)?(?:[x×]\d+(?:\.\d+)?){0,2}(?:-(?:\d\dH|\d+(?:\.\d+)?|[AC]\d-\d+|LH))?(?![\p{L}\p{N}]|-\p{L})/uy;
 const pipe = /(?:G|Rp?|Rc)(?:\d+(?:\/\d+)?| \d+\/\d+)(?![\p{L}\p{N}]|-\p{L})|\d+(?:-\d+\/\d+|\/\d+)? +NP[TS]F?/uy;
 const piece = /(?:\.(?!\.)[\p{L}\p{M}\p{N}]+(?:-[\p{L}\p{M}\p{N}]+)*)+/uy;
 const unified = /#?\d+(?:-\d+\/\d+|\/\d+)?-\d+ +UN[A-Z]*(?:-\d[AB])?/y;
@@ -129,6 +129,7 @@ export function scan(text: string, from?: ScanFrom): Scan {
       if ((c === 71 || c === 82) && (end = match(pipe))) add(/[ /]/.test(text.slice(at, end)) ? Size : SizeWord, end);
       else word();
     } else if (c === 44 || c === 40 || c === 41) add(Sign, at + 1);
+    else if (isDigit(c) && isHardness()) add(Word, at + 3);
     else if (isDigit(c) && (end = plainNumber())) add(Num, end);
     else if ((end = match(sign)) && !(c === 43 && text[at + 1] !== "/")) add(Sign, end, c === 43 ? "±" : undefined);
     else if (c >= 48 && c <= 57 && (end = match(timecode))) add(TimeCode, end);
@@ -258,6 +259,17 @@ export function scan(text: string, from?: ScanFrom): Scan {
     while (isLetter(text.charCodeAt(end))) end++;
     const next = text.charCodeAt(end);
     return next > 127 || next === 46 || next === 47 || (next === 32 && beforeBlank.has(text.slice(at, end)));
+  }
+  /** `45H`, the hardness that a set screw is classed by (ISO 898-5): a name, and no figure with a unit. */
+  function isHardness(): boolean {
+    const next = text.charCodeAt(at + 3);
+    return (
+      text.charCodeAt(at + 2) === 72 &&
+      isDigit(text.charCodeAt(at + 1)) &&
+      !isAlphanumeric(next) &&
+      next !== 45 &&
+      !(next > 127)
+    );
   }
   /** The end of a plain figure, 12 or 2.5; 0 where it may go on as a fraction, a time or a thread. */
   function plainNumber(): number {

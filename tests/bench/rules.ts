@@ -130,7 +130,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["access.ts#hiders", access, "a part in front is away when it is aside"],
     ["access.ts#hiders", access, "behind its own host, an item can be worked on once the host is off the unit"],
     ["remove.ts#removeAtOnce", access, "before a sub-assembly leaves, no member may be behind something that stays"],
-    ["perform.ts#reachable", access, "mark and work ask access"],
+    ["perform.ts#inReach", access, "mark and work ask access"],
     ["turn.ts#turn", access, "turn to the position that it is in does nothing"],
     ["access.ts#wrongPosition", access, "needs POSITION binds each act on the item while it is on the base's assembly"],
     [

@@ -41,6 +41,7 @@ import hazardUndeclared from "./hazard/undeclared.ts";
 import hazardWaitTooShort from "./hazard/wait-too-short.ts";
 import issueOtherRevision from "./issue/other-revision.ts";
 import liftCapacity from "./lift/capacity.ts";
+import liftCrew from "./lift/crew.ts";
 import liftOverGuideline from "./lift/over-guideline.ts";
 import liftPeople from "./lift/people.ts";
 import measureNoLimits from "./measure/no-limits.ts";
@@ -64,6 +65,7 @@ import namesSaidTwice from "./names/said-twice.ts";
 import namesUnknown from "./names/unknown.ts";
 import namesUnused from "./names/unused.ts";
 import refitContradiction from "./refit/contradiction.ts";
+import refitFilledTwice from "./refit/filled-twice.ts";
 import refitFluidShort from "./refit/fluid-short.ts";
 import refitImpossible from "./refit/impossible.ts";
 import refitMarkUnmade from "./refit/mark-unmade.ts";
@@ -186,6 +188,7 @@ export const checks: readonly Check[] = [
   hazardWaitTooShort,
   issueOtherRevision,
   liftCapacity,
+  liftCrew,
   liftOverGuideline,
   liftPeople,
   measureNoLimits,
@@ -209,6 +212,7 @@ export const checks: readonly Check[] = [
   namesUnknown,
   namesUnused,
   refitContradiction,
+  refitFilledTwice,
   refitFluidShort,
   refitImpossible,
   refitMarkUnmade,

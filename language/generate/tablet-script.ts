@@ -1,6 +1,7 @@
 // The script of the manual's page, put together from `client/tablet/` and made small, as a text that the output writes into the page.
 
 import { build } from "esbuild";
+import { sha256 } from "../outputs/text/sha256.ts";
 
 export async function generate(project: string): Promise<{ readonly path: string; readonly text: string }> {
   const { outputFiles } = await build({
@@ -23,6 +24,9 @@ export async function generate(project: string): Promise<{ readonly path: string
   return {
     path: "language/outputs/manual/tablet/script.ts",
     text: `// Generated from client/tablet/ by language/generate/tablet-script.ts: run npm run generate
+
+/** Of the script: SHA-256 in hexadecimal. */
+export const tabletScriptHash = "${sha256(script)}";
 
 export const tabletScript = ${JSON.stringify(script)};
 `,

@@ -11,20 +11,16 @@ import { own } from "./html-own.ts";
 import { barHtml, scriptHtml } from "./html-tablet.ts";
 import { draftMark, pageEdges } from "../page-edges.ts";
 import { style } from "./style.ts";
-import { tabletScript } from "./tablet/script.ts";
+import { tabletScriptHash } from "./tablet/script.ts";
 
-const policyHash = (text: string): string => `'sha256-${base64OfHex(sha256(text))}'`;
-
-/** The script is the same on every page: hashed once. */
-let ofScript: string | undefined;
-const scriptHash = (): string => (ofScript ??= policyHash(tabletScript));
+const policyHash = (hash: string): string => `'sha256-${base64OfHex(hash)}'`;
 
 export function manualAsHtml(document: ManualDocument, options: OutputOptions): string {
   const { document: shared } = options.wording;
   // The policy lets in the style and the script alone, each by its own hash; pictures only as data in the file.
   const title = shared.titles([document.title, document.subtitle]),
     whole = style + pageEdges(title, document.draft === "" ? "" : shared.draftMark);
-  const policy = `default-src 'none'; img-src data:; style-src ${policyHash(whole)}; ${document.forPen ? "" : `script-src ${scriptHash()}; `}base-uri 'none'; form-action 'none'`;
+  const policy = `default-src 'none'; img-src data:; style-src ${policyHash(sha256(whole))}; ${document.forPen ? "" : `script-src ${policyHash(tabletScriptHash)}; `}base-uri 'none'; form-action 'none'`;
   const page = html`<!DOCTYPE html>
 <html lang="${document.lang}">
 <head>

@@ -83,6 +83,8 @@ export interface ProjectHost {
 const fewFiles = 60;
 /** So many files that use a changed one are checked with it at once; more are done after what is open. */
 const fewUsers = 12;
+/** In characters, some 35,000 lines: what the procedures of a longer folder do is not held for files that are not open. */
+const longFolder = 1_000_000;
 /** In ms: so long the work on a whole folder goes on before others get their turn. */
 const turn = 20;
 
@@ -135,7 +137,14 @@ export function newProject(folder: string, host: ProjectHost): Project {
   const open = (): string[] =>
     host.openPaths().filter((path) => path.endsWith(".strip") || host.document(path) !== undefined);
   const load = (roots: readonly string[]): Texts => loadProject(world, roots, memo.trees);
-  const check = (read: Texts): Checked => checkTexts(read, world, { settings: project.settings, memo });
+  const check = (read: Texts): Checked =>
+    checkTexts(read, world, { settings: project.settings, memo, resting: resting() });
+  /** In a long folder, the files that nobody has open. */
+  function resting(): ((path: string) => boolean) | undefined {
+    let length = 0;
+    for (const got of texts.values()) if ("text" in got) length += got.text.length;
+    return length > longFolder ? (path) => host.document(path) === undefined : undefined;
+  }
 
   /** How many files use one of the changed ones, as far as the last check of the whole knows. */
   function users(): number {
@@ -224,11 +233,9 @@ export function newProject(folder: string, host: ProjectHost): Project {
         return true;
       };
       if (!allTexts && !(await each(all(), (path) => void load([path])))) return;
-      const read = (allTexts ??= load(all()));
-      if (
-        !(await each(read.files.keys(), (path) => checkAhead(read, path, world, { settings: project.settings, memo })))
-      )
-        return;
+      const read = (allTexts ??= load(all())),
+        options = { settings: project.settings, memo, resting: resting() };
+      if (!(await each(read.files.keys(), (path) => checkAhead(read, path, world, options)))) return;
       if (!whole) project.wholeNow();
       await host.breathe();
     },

@@ -30,6 +30,7 @@ import { sameDeclared } from "../names/same-declared.ts";
 import { hazardKinds } from "../tables/index.ts";
 import { defaultSettings, type Settings } from "../world/settings.ts";
 import type { World } from "../world/world.ts";
+import { resting } from "./resting.ts";
 
 /** What the procedures of a project do, judged or not. */
 export interface Acted {
@@ -68,6 +69,8 @@ export const newMemo = (): CheckMemo => ({
 export interface CheckOptions {
   readonly settings?: Settings;
   readonly memo?: CheckMemo;
+  /** Of these files nothing is held but what was found: what their procedures do is performed again when it is asked for. */
+  readonly resting?: ((path: string) => boolean) | undefined;
   /** Called between steps of long work; may throw to end it. */
   readonly between?: (done: number, of: number) => void;
 }
@@ -82,6 +85,8 @@ interface FileResult {
     { readonly model: Model; readonly performance?: undefined } | { readonly performance: Performance }
   )[];
   readonly rehearsals: readonly Rehearsal[];
+  /** Its performances are performed again when they are asked for. */
+  readonly isAside?: boolean;
   readonly units: readonly UnitSummary[];
   /** By unit and build. */
   readonly models: ReadonlyMap<string, Model | undefined>;
@@ -104,7 +109,7 @@ export function checkTexts(project: Project, world: World, options: CheckOptions
   let done = 0;
   for (const file of project.files.values()) {
     between?.(done++, project.files.size);
-    const { result, found } = foundIn(file, context, memo, options.memo ? "stages" : "once");
+    const { result, found } = foundIn(file, context, memo, options.memo ? "stages" : "once", options.resting);
     for (const one of checkFile(allChecks(), file, context)) raw.push(one);
     for (const one of found) raw.push(one);
     for (const one of judgeAmongAll(result, context)) raw.push(one);
@@ -137,10 +142,14 @@ export function checkAhead(
   project: Project,
   path: string,
   world: World,
-  { settings = defaultSettings, memo }: { readonly settings?: Settings; readonly memo: CheckMemo },
+  {
+    settings = defaultSettings,
+    memo,
+    resting: rests,
+  }: Pick<CheckOptions, "settings" | "resting"> & { readonly memo: CheckMemo },
 ): void {
   const file = project.files.get(path);
-  if (file) foundIn(file, { project, settings, world }, memo, "stages");
+  if (file) foundIn(file, { project, settings, world }, memo, "stages", rests);
 }
 
 /** Performed and judged, both kept where nothing changed. */
@@ -149,13 +158,29 @@ function foundIn(
   context: CheckContext,
   memo: CheckMemo,
   keeping: Keeping,
+  rests: CheckOptions["resting"],
 ): { readonly result: FileResult; readonly found: readonly Raw[] } {
   const { settings } = context,
-    result = resultOf(context.project, file, memo, keeping);
-  let judged = memo.judged.get(file.path);
-  if (judged?.of !== result || judged.settings !== settings)
-    memo.judged.set(file.path, (judged = { of: result, settings, raw: judge(result, context) }));
+    { path } = file;
+  let result = resultOf(context.project, file, memo, keeping),
+    judged = memo.judged.get(path);
+  if (judged?.of !== result || judged.settings !== settings) {
+    const raw = judge(result, context);
+    if (rests?.(path) === true) memo.files.set(path, (result = putAside(result)));
+    memo.judged.set(path, (judged = { of: result, settings, raw }));
+  }
   return { result, found: judged.raw };
+}
+
+/** The same result with its performances put aside. An edit then performs the whole procedure. */
+function putAside(result: FileResult): FileResult {
+  const aside = new Map(result.rehearsals.map(({ performance }) => [performance, resting(performance)]));
+  return {
+    ...result,
+    toJudge: result.toJudge.map((one) => (one.performance ? { performance: aside.get(one.performance)! } : one)),
+    rehearsals: [...aside.values()].map((performance) => ({ performance, stages: [] })),
+    isAside: true,
+  };
 }
 
 /** Performs every procedure of texts that were read already and judges nothing; a check of the same texts then only judges. */
@@ -260,10 +285,13 @@ function performFile(
       for (const build of buildsIn(unit)) {
         const model = modelIn(unit, build);
         if (!model?.procedures.has(declaration.id)) continue;
-        const had = earlier?.rehearsals.find(
-          ({ performance: { model: of, procedure } }) =>
-            procedure.id === declaration.id && of.unit === model.unit && of.build === model.build,
-        );
+        const had =
+          earlier?.isAside === true
+            ? undefined
+            : earlier?.rehearsals.find(
+                ({ performance: { model: of, procedure } }) =>
+                  procedure.id === declaration.id && of.unit === model.unit && of.build === model.build,
+              );
         const rehearsal = rehearse(model, declaration.id, work, keeping, had && { rehearsal: had, like });
         rehearsals.push(rehearsal);
         toJudge.push({ performance: rehearsal.performance });

@@ -89,3 +89,42 @@ test("addresses in every spelling are one file", async () => {
   expect(resolvePath("/a/b/c.strip", "../../../../d.strip")).toBe("/d.strip");
   expect(resolvePath("/a/b.strip", "sub\\c.strip")).toBe("/a/sub/c.strip");
 });
+
+test("in a long folder nothing is held of what closed files do, and they answer all the same", async () => {
+  const c = await client(winch("undo cover-screws\n    remove cover\n    undo pack-bolts\n    remove pack")),
+    text = `${`# ${"x".repeat(97)}\n`.repeat(10_500)}unit box "Box" {
+  base foot
+  part foot "Foot"
+  part lid "Lid"
+  fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
+}
+procedure open "Open" for box {
+  aim lid off
+  step "Open" {
+    undo lid-screws
+    remove lid
+  }
+}
+`;
+  c.disk.put("/shop/long.strip", text);
+  await c.rpc.sendNotification("workspace/didChangeWatchedFiles", {
+    changes: [{ uri: c.uri("long.strip"), type: 1 }],
+  });
+  await c.request<WorkspaceDiagnosticReport>("workspace/diagnostic", { previousResultIds: [] });
+  const isHeld = (file: string): boolean[] =>
+    c.session
+      .projects()[0]!
+      .whole()!
+      .performances.filter(({ procedure }) => procedure.at.file === file)
+      .map((one) => Object.getOwnPropertyDescriptor(one, "events")!.get === undefined);
+  expect(isHeld("/shop/long.strip")).toEqual([false]);
+  expect(new Set(isHeld("/shop/main.strip"))).toEqual(new Set([true]));
+  const line = text.slice(0, text.indexOf("remove lid")).split("\n").length - 1;
+  expect(
+    await c.request("textDocument/hover", {
+      textDocument: { uri: c.uri("long.strip") },
+      position: { line, character: 6 },
+    }),
+  ).toMatchObject({ contents: { value: expect.stringContaining("Comes away: Lid") as string } });
+  await c.close();
+});

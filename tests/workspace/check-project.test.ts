@@ -230,3 +230,35 @@ test("what a finding says by the texts of other files follows those, though its 
   expect([...seen].filter((one) => one.includes("hazard/never-touched"))).toHaveLength(1);
   expect([...seen].filter((one) => one.includes("names/part-unattached")).length).toBeLessThan(seen.size);
 });
+
+test("what a resting file does is the same, performed when somebody asks; an edit of it finds what a fresh check finds", () => {
+  const files = new Map([
+      ["/a.strip", box("", "undo lid-screws\n    remove lid")],
+      ["/b.strip", box("", "undo 2 of lid-screws\n    remove lid").replace("strip", "other").replaceAll("box", "case")],
+    ]),
+    memo = newMemo(),
+    world = memoryWorld(files),
+    roots = [...files.keys()];
+  const check = (kept: boolean): ReturnType<typeof checkProject> =>
+    checkProject(world, roots, kept ? { memo, resting: (path) => path === "/b.strip" } : {});
+  for (const acts of ["undo 2 of lid-screws\n    remove lid", "undo lid-screws\n    remove lid", "remove lid"]) {
+    files.set("/b.strip", box("", acts).replace("strip", "other").replaceAll("box", "case"));
+    const now = check(true),
+      fresh = check(false);
+    expect(now.findings).toEqual(fresh.findings);
+    const [open, aside] = now.performances;
+    expect(Object.getOwnPropertyDescriptor(open, "events")!.get).toBeUndefined();
+    expect(Object.getOwnPropertyDescriptor(aside, "events")!.get).toBeDefined();
+    const { acts: before } = memo.work;
+    expect(check(true).performances).toEqual(now.performances);
+    expect(memo.work.acts).toBe(before);
+    expect(now.performances.map((one) => ({ ...one }))).toEqual(fresh.performances.map((one) => ({ ...one })));
+    expect(aside!.events.length).toBeGreaterThan(0);
+    expect(aside!.events).toBe(aside!.events);
+  }
+  // Judged again under other settings, it is what a fresh check says of it.
+  const settings = { ...defaultSettings, severity: { "sequence/still-held": "off" as const } };
+  expect(checkProject(world, roots, { memo, settings, resting: () => true }).findings).toEqual(
+    checkProject(world, roots, { settings }).findings,
+  );
+});

@@ -14,7 +14,8 @@ export function scopeOf(word: string): string {
   if (kinds.precaution.has(word)) return "keyword.control.precaution.strip";
   if (entries.some(declaresAName)) return "storage.type.strip";
   if (entries.some((entry) => /^(?:step|refit|finish|procedure)$/.test(entry.place))) return "keyword.control.strip";
-  return "support.type.property-name.strip";
+  // As properties of other notations these would be red in light themes, and the words of hazards beside them would not stand out.
+  return "storage.modifier.strip";
 }
 
 const name = "\\p{L}[\\p{L}\\p{M}\\p{N}]*(?:-[\\p{L}\\p{M}\\p{N}]+)*";

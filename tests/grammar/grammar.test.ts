@@ -53,10 +53,10 @@ test("words are told apart by what they do", () => {
   expect(["part", "undo", "torque", "lock-out", "danger", "joins"].map(scopeOf)).toEqual([
     "storage.type.strip",
     "keyword.control.strip",
-    "support.type.property-name.strip",
+    "storage.modifier.strip",
     "keyword.control.precaution.strip",
     "keyword.other.signal.strip",
-    "support.type.property-name.strip",
+    "storage.modifier.strip",
   ]);
 });
 
@@ -125,9 +125,7 @@ test("comments, texts, text blocks and times of a recording", () => {
       .filter(([, scope]) => scope === "string.quoted.triple.strip")
       .map(([part]) => part),
   ).toContain(' undo "it" #');
-  expect(scopeIn('part a "open\nmass 3 kg', "mass"), "an open text ends with its line").toBe(
-    "support.type.property-name.strip",
-  );
+  expect(scopeIn('part a "open\nmass 3 kg', "mass"), "an open text ends with its line").toBe("storage.modifier.strip");
   expect(scopeIn("video from 12:04 to 1:02:30", "12:04")).toBe("constant.numeric.time-code.strip");
 });
 

@@ -29,7 +29,7 @@ thead th{border-bottom:2px solid}
 .draft-mark{display:none}
 svg.drawing{max-width:100%;height:auto}
 @page{margin:14mm}
-@media print{${draftMarkStyle}:root{color-scheme:light}body{padding:0;max-width:none;font-size:9.5pt}thead{display:table-header-group}tr,figure,.scroll.short{break-inside:avoid}tbody tr:is(:nth-child(-n+2),:last-child){break-before:avoid}h2,h3{break-after:avoid}.scroll{overflow:visible}}
+@media print{${draftMarkStyle}:root{color-scheme:light}body{padding:0;max-width:none;font-size:9.5pt}thead{display:table-header-group}tr,figure,.scroll.short{break-inside:avoid}tbody tr:is(:nth-child(-n+2),:last-child){break-before:avoid}h2,h3{break-after:avoid}.scroll{overflow:visible}table{width:calc(100% - 1px)}table:has(thead th:nth-child(7)){font-size:.84em}}
 `;
 
 export interface Page {

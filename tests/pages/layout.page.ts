@@ -6,8 +6,11 @@ import { manual } from "../../language/outputs/manual/manual.ts";
 import { write } from "../../language/outputs/output.ts";
 import { handoverSheet } from "../../language/outputs/sheet/handover.ts";
 import type { SheetData } from "../../language/outputs/sheet/sheet-data.ts";
+import { outputs } from "../../language/outputs/registry.ts";
+import { recordSummary } from "../../language/outputs/record/summary.ts";
 import { wordings } from "../../language/outputs/wording/languages.ts";
 import { compiledExample, options } from "../outputs/outputs-of.ts";
+import { filledRecord } from "../outputs/record/filled.ts";
 import { readPdf } from "../outputs/pdf/pdf-text.ts";
 import { opened, screens, withBrowser, written } from "./browser.ts";
 
@@ -100,3 +103,43 @@ test("what one hands over after a step stands on one printed page, to its last l
     await close();
   }
 });
+
+/** A page's room for the text, CSS px: A4 within the margins that its style gives. */
+const across = (width: number, margin: number): number => Math.floor(((width - 2 * margin) / 25.4) * 96);
+
+test.each(Object.entries(wordings))(
+  "%s: no table is wider than the paper that it is printed on",
+  async (tag, wording) => {
+    const chosen = { ...options, wording, units: 12 },
+      records = [1, 2, 3].map((unit) => ({ file: `${unit}.json`, record: filledRecord(actuator, chosen) }));
+    const papers = [
+      ...outputs
+        .filter(({ name, formats }) => (name === "manual" || name.startsWith("sheet ")) && formats["html"])
+        .map((output) => [output.name, write(output, "html", winch, chosen)] as const),
+      ["summary", write(recordSummary(records), "html", actuator, chosen)] as const,
+    ];
+    expect(papers.length).toBeGreaterThan(9);
+    for (const [name, html] of papers) {
+      const { page, close } = await opened(written(`paper-${tag}-${name.replace(" ", "-")}.html`, html));
+      await page.emulateMedia({ media: "print" });
+      // What lies on its side within a page that stands has the wider room.
+      const liesAll = html.includes("@page{size:landscape");
+      for (const lies of [false, true]) {
+        await page.setViewportSize({ width: lies ? across(297, liesAll ? 10 : 14) : across(210, 14), height: 1000 });
+        const wide = await page.evaluate(
+          ([isAll, isLying]) =>
+            [...document.querySelectorAll<HTMLElement>("main .scroll, main table")]
+              .filter((each) => (isAll || each.closest(".lies") !== null) === isLying)
+              .filter(
+                (each) =>
+                  each.scrollWidth > each.clientWidth + 2 || each.getBoundingClientRect().right > innerWidth + 1,
+              )
+              .map((each) => (each.textContent ?? "").slice(0, 60)),
+          [liesAll, lies] as const,
+        );
+        expect(wide, name).toEqual([]);
+      }
+      await close();
+    }
+  },
+);

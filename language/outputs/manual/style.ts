@@ -120,7 +120,7 @@ body{max-width:none;padding:0}
 h2{break-before:auto}h2,h3,h4{break-after:avoid}
 thead{display:table-header-group;break-after:avoid}tr,.scroll.short,.panel,.write{break-inside:avoid}caption,h2+p{break-after:avoid}${draftMarkStyle}tbody tr:is(:nth-child(-n+2),:last-child){break-before:avoid}.told{break-after:avoid}#diagram,[id$=preparation],[id$=handover],[id$=layout]{break-before:page}.row:not(:has(.side>p))>label{grid-column:3/-1}.side:not(:has(p)){display:none}
 a{color:inherit;text-decoration:none}
-.scroll{overflow:visible}.drawn svg{max-width:100%;height:auto;max-height:200mm}
+.scroll{overflow:visible}table{width:calc(100% - 1px)}.drawn svg{max-width:100%;height:auto;max-height:200mm}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
 .bar,button,.wait-clock,.bolts,.told-now,.hint,.break,[data-script]{display:none!important}
 input[type=text],select{border-width:0 0 1px;min-height:1.4rem;height:1.4rem;background:none}select{appearance:none}

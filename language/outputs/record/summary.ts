@@ -216,7 +216,7 @@ function asHtml(data: RecordSummaryData, options: OutputOptions): string {
   return htmlPage(
     {
       title,
-      style: "figure{margin:1rem 0}figcaption{font-weight:700}",
+      style: "figure{margin:1rem 0}figcaption{font-weight:700}@page{size:landscape;margin:10mm}",
       body: html`${pageHead(title, data.provenance, options)}
 <main>${leftOut(data, options).map((says) => html`<p>${says}</p>`)}${data.readings.length === 0 ? html`<p>${words.noReadings}</p>` : table(title, columns, data.readings, true)}
 ${plots(data, options).map(

@@ -27,4 +27,4 @@ export const sheetHtml = ({ notes, tables }: Pick<SheetOf, "notes" | "tables">):
   html`${notes.map((note) => html`<p>${note}</p>`)}${tables.map((each) => sheetTableHtml(each, tables.length > 1))}`;
 
 /** For the page that such a table stands in. */
-export const penStyle = `.pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}.pen.narrow{min-width:2.4rem}tbody th{font-weight:600}${tableStyle}`;
+export const penStyle = `.pen{display:inline-block;min-width:4.5rem;min-height:1.3rem}.pen.narrow{min-width:2.2rem}tbody th{font-weight:600}${tableStyle}`;

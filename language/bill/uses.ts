@@ -34,8 +34,8 @@ export interface Use {
   readonly size: string | undefined;
   readonly lead: Quantity | undefined;
   readonly shelfLife: Quantity | undefined;
-  /** Where it goes: the thing that it is used on; of a spare the unit part that it is inside, else "". */
-  readonly on: string;
+  /** Where it goes: the things that it is used on, by name; of a spare the unit part that it is inside, if there is one. */
+  readonly on: readonly string[];
   /** Of a spare the unit that it is a part of, a unit part's own name before the unit's; "" else. */
   readonly within: string;
   readonly procedure: string;
@@ -111,7 +111,7 @@ function spare(performance: Performance, item: Part | Tie, rule: NewThing, count
     size: sizeText(item),
     lead: undefined,
     shelfLife: undefined,
-    on: unitPartOf(performance, item.prefix),
+    on: [unitPartOf(performance, item.prefix)].filter(Boolean),
     within: unitPartOf(performance, item.prefix) || model.title || model.unit,
     ...placeOf(place),
   };
@@ -150,7 +150,7 @@ function washersOf(
 function lockerAndLubricant(performance: Performance, tie: Tie, fitting: Fitting): Use[] {
   const { locker, lubricant } = onThread(tie);
   return [locker, lubricant].flatMap((name) =>
-    name ? [stores(performance, name.text, { on: tie.name, place: fitting })] : [],
+    name ? [stores(performance, name.text, { on: [tie.name], place: fitting })] : [],
   );
 }
 
@@ -163,7 +163,7 @@ function usedUp(performance: Performance, tie: Tie, fitting: Fitting, beadWaste:
   const volume = tie.bead ? beadAmount(tie.bead.width, tie.bead.length, beadWaste) : undefined;
   return names.map((name, i) =>
     stores(performance, name, {
-      on: tie.name,
+      on: [tie.name],
       place: fitting,
       general: general[i],
       amount: i === 0 ? volume : undefined,
@@ -180,7 +180,7 @@ function usedUp(performance: Performance, tie: Tie, fitting: Fitting, beadWaste:
 }
 
 interface StoresOf {
-  readonly on: string;
+  readonly on: readonly string[];
   readonly place: Place;
   readonly amount?: Quantity | undefined;
   readonly pieces?: number | undefined;
@@ -222,11 +222,8 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>, fresh
   const { model } = performance,
     uses: Use[] = [],
     named = new Set<ThingIndex>(fitted);
-  const nameOf = (things: readonly ThingIndex[]): string =>
-    things
-      .map((thing) => model.things[thing]?.name ?? "")
-      .filter(Boolean)
-      .join(", ");
+  const namesOf = (things: readonly ThingIndex[]): string[] =>
+    things.flatMap((thing) => model.things[thing]?.name || []);
   const wears = new Set<string>();
   for (const { act, around, things } of saidActs(performance)) {
     const place = { around, at: act.at };
@@ -234,14 +231,14 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>, fresh
       for (const name of act.names)
         uses.push(
           stores(performance, name.text, {
-            on: namesText(performance, act.on, around),
+            on: namesIn(performance, act.on, around),
             place,
             amount: shelfAmount(act.amount),
           }),
         );
     else
       for (const { text } of act.tools)
-        if (model.library.consumables.has(text)) uses.push(stores(performance, text, { on: nameOf(things), place }));
+        if (model.library.consumables.has(text)) uses.push(stores(performance, text, { on: namesOf(things), place }));
     for (const thing of act.verb === "renew" || act.verb === "scrap" ? things : []) {
       const item = model.things[thing],
         rule = fresh.get(thing);
@@ -260,7 +257,7 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>, fresh
       for (const wear of hazard.wear)
         if (model.library.consumables.has(wear.text) && !wears.has(wear.text)) {
           wears.add(wear.text);
-          uses.push(stores(performance, wear.text, { on: hazard.name, place }));
+          uses.push(stores(performance, wear.text, { on: [hazard.name], place }));
         }
     }
   }
@@ -294,9 +291,9 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>, fresh
 const shelfAmount = (amount: Quantity | undefined): Quantity | undefined =>
   amount && ["volume", "mass", "length"].includes(amount.dimension) ? amount : undefined;
 
-function namesText(performance: Performance, names: readonly Name[], around: Around): string {
+function namesIn(performance: Performance, names: readonly Name[], around: Around): string[] {
   const scope = performance.model.scopes.get(around.prefix);
-  return names.map((name) => performance.model.things[scope?.get(name.text)?.[0] ?? -1]?.name ?? name.text).join(", ");
+  return names.map((name) => performance.model.things[scope?.get(name.text)?.[0] ?? -1]?.name ?? name.text);
 }
 
 /** Fluids that are filled on the way back. */
@@ -308,7 +305,7 @@ function fills(performance: Performance): Use[] {
     if (fluid?.is !== "fluid") return;
     uses.push(
       stores(performance, fluid.uses?.text ?? fluid.id, {
-        on: fluid.name,
+        on: [fluid.name],
         place,
         amount: said ?? fluid.volume ?? fluid.amount,
         what: fluid.uses ? "consumable" : "fluid",

@@ -11,7 +11,7 @@ const at = testPublished({
   shownOtherwise: {
     // The sealant has no line of its own in the computed refit: it is put on with the part whose joint it seals.
     "silicone-adhesive < axle-shaft": ({ apart }) =>
-      usesOf(apart, 0).some(({ id, on }) => id === "silicone-adhesive" && on !== ""),
+      usesOf(apart, 0).some(({ id, on }) => id === "silicone-adhesive" && on.length > 0),
   },
   tools: {
     "seal inserter": "seal-inserter",

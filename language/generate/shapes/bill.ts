@@ -37,6 +37,7 @@ const row = z.strictObject({
     .optional(),
   lead: z.string().optional(),
   shelfLife: z.string().optional(),
+  usedOn: z.array(z.string()),
   usedAt: z.array(z.strictObject({ on: z.string(), procedure: z.string(), step: z.string(), at: place })),
 });
 

@@ -45,6 +45,8 @@ export interface SupplyRow {
 }
 
 export interface BillRow extends SupplyRow {
+  /** All that it goes on, by name, each once. */
+  readonly usedOn: readonly string[];
   readonly usedAt: readonly {
     readonly on: string;
     readonly procedure: string;
@@ -115,7 +117,13 @@ export function billData(input: OutputInput, options: OutputOptions, uses?: Uses
     lines: bill.lines.map((line) => ({
       ...supplyRow(line, options),
       within: within(line),
-      usedAt: line.uses.map((use) => ({ on: use.on, procedure: use.procedure, step: use.step, at: place(use.at) })),
+      usedOn: [...new Set(line.uses.flatMap(({ on }) => on))],
+      usedAt: line.uses.map((use) => ({
+        on: use.on.join(", "),
+        procedure: use.procedure,
+        step: use.step,
+        at: place(use.at),
+      })),
     })),
   };
 }

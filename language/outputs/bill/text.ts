@@ -45,7 +45,7 @@ function rowText(line: BillRow, units: number, wording: OutputOptions["wording"]
       line.shelfLife ? words.shelfLife(line.shelfLife) : "",
     ].filter(Boolean),
   );
-  const on = [...new Set(line.usedAt.map((use) => use.on).filter(Boolean))].map(shownOnOneLine);
+  const on = line.usedOn.map(shownOnOneLine);
   return [
     ...wrap(document.titled(head, line.total.text), "  ", "    "),
     ...(more ? wrap(shownOnOneLine(more), "      ", "      ") : []),

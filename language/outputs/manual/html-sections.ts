@@ -292,7 +292,7 @@ function billBody({ bill, units }: ManualDocument, options: OutputOptions): Mark
     {
       head: words.why,
       cell: (row) => {
-        const on = document.parts([...new Set(row.usedAt.map((use) => use.on).filter(Boolean))]);
+        const on = document.parts(row.usedOn);
         return own(row.why !== "" && on !== "" ? document.titled(row.why, on) : row.why || on);
       },
     },

@@ -85,18 +85,20 @@ const placeOf = ({ around, at }: Place): Pick<Use, "procedure" | "step" | "at"> 
   at,
 });
 
+/** The name that all pieces of a declaration share. */
+const nameOfAll = ({ name, piece }: Part | Tie): string =>
+  piece === "" ? name : name.slice(0, name.length - piece.length).trimEnd() || name;
+
 /** A part or a fastener bought as itself. Pieces of one declaration are one line. */
 function spare(performance: Performance, item: Part | Tie, rule: NewThing, count: number, place: Place): Use {
-  const { model } = performance,
-    name =
-      item.piece === "" ? item.name : item.name.slice(0, item.name.length - item.piece.length).trimEnd() || item.name;
+  const { model } = performance;
   return {
     key:
       item.partNo !== undefined && item.partNo !== ""
         ? `no ${item.partNo}`
         : `${model.unit} ${item.prefix}${item.declared}`,
     id: `${item.prefix}${item.declared}`,
-    name,
+    name: nameOfAll(item),
     general: undefined,
     what: item.is === "part" ? "part" : item.fastener ? "fastener" : "joint",
     grade: rule.grade,
@@ -293,7 +295,15 @@ const shelfAmount = (amount: Quantity | undefined): Quantity | undefined =>
 
 function namesIn(performance: Performance, names: readonly Name[], around: Around): string[] {
   const scope = performance.model.scopes.get(around.prefix);
-  return names.map((name) => performance.model.things[scope?.get(name.text)?.[0] ?? -1]?.name ?? name.text);
+  const { things } = performance.model;
+  return names.map((name) => {
+    const found = scope?.get(name.text) ?? [],
+      first = things[found[0] ?? -1];
+    // Of several pieces the first one alone would read as if the others went without.
+    return found.length > 1 && (first?.is === "part" || first?.is === "tie")
+      ? nameOfAll(first)
+      : (first?.name ?? name.text);
+  });
 }
 
 /** Fluids that are filled on the way back. */

@@ -176,3 +176,16 @@ test("one consumable that is named as locker and as lubricant is one use, and st
   expect(row!.notes).toEqual(["on the thread: locking paste"]);
   expect(write(refit, "text", input, options).match(/locking paste/g)).toHaveLength(1);
 });
+
+test("what is put on several pieces at once is told for all of them, on one for that one", () => {
+  const of = (what: string): readonly string[] =>
+    lines(
+      machine({
+        unit: `part pads "Pads" { pieces left, right  fits case }`,
+        top: `consumable grease "Grease"`,
+        steps: `undo screws remove lid refit { apply grease to ${what} reverse }`,
+      }),
+    ).flatMap(({ uses }) => uses.flatMap(({ on }) => on));
+  expect(of("pads")).toEqual(["Pads"]);
+  expect(of("pads.left")).toEqual(["Pads left"]);
+});

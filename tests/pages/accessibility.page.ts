@@ -1,10 +1,10 @@
 // Every page against axe-core: light, dark and as printed. The rules are those of the library (WCAG 2.0 to 2.2, levels A and AA, and its
 // own of good practice); no violation is let through.
 
-import { spawnSync } from "node:child_process";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
@@ -14,17 +14,15 @@ import { outputs } from "../../language/outputs/registry.ts";
 import { refitBook } from "../../language/outputs/refit-book/refit-book.ts";
 import { compiledExample, options } from "../outputs/outputs-of.ts";
 import { filledRecord } from "../outputs/record/filled.ts";
-import { folder, opened, screens, withBrowser } from "./browser.ts";
+import { folder, opened, screens, withBrowser, written } from "./browser.ts";
 import { fillIn, planIn, tick } from "./tick-through.ts";
+import { address, made, stripdown } from "./winch.ts";
 
 withBrowser();
-const root = join(import.meta.dirname, "../.."),
-  // As users have it, where it is built: it starts in a third of the time.
-  bundle = join(root, "dist/cli/stripdown.mjs"),
-  axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-/** The flagship has every kind of row; the other two are tried where most of a page depends on the machine. */
-const manuals = ["mooring-winch", "dairy-pump", "valve-actuator"];
+/** The flagship has every kind of row; these are tried where most of a page depends on the machine. */
+const others = ["dairy-pump", "valve-actuator"];
 
 interface Asked {
   /** These rules alone, where nothing that the others look at has changed. */
@@ -56,8 +54,8 @@ async function violations(page: Page, { rules, within }: Asked = {}): Promise<st
 }
 
 /** Light and as printed; the dark scheme changes colours and nothing else. One page is all three, as where somebody turns the light down. */
-async function withoutViolation(file: string): Promise<void> {
-  const open = await opened(`file://${file}`, { ...screens["tablet"], colorScheme: "light" }),
+async function withoutViolation(at: string): Promise<void> {
+  const open = await opened(at, { ...screens["tablet"], colorScheme: "light" }),
     { page } = open;
   expect(await violations(page), "light").toEqual([]);
   await page.emulateMedia({ media: "print" });
@@ -79,50 +77,39 @@ test("what is made of records: no violation in light, dark and print", async () 
     ["refit-book", write(refitBook({ file: "7.json", record: strip }), "html", input, options)],
     ["record-summary", write(recordSummary(records), "html", input, options)],
   ] as const) {
-    const file = join(folder, `${name}.html`);
-    writeFileSync(file, page);
-    await withoutViolation(file);
+    await withoutViolation(written(`${name}.html`, page));
   }
 });
 
-test.each(manuals)("manual of %s: no violation in light, dark and print", async (example) => {
-  const file = join(folder, `manual-of-${example}.html`),
-    { status, stderr } = spawnSync(
-      process.execPath,
-      [
-        existsSync(bundle) ? bundle : join(root, "language/cli/process-io.ts"),
-        "manual",
-        `examples/${example}`,
-        "--quiet",
-        "--to",
-        file,
-      ],
-      { cwd: root, encoding: "utf8" },
-    );
-  expect([status, stderr]).toEqual([0, ""]);
-  await withoutViolation(file);
+test("manual of mooring-winch: no violation in light, dark and print", async () => {
+  expect([made.status, made.stderr]).toEqual([0, ""]);
+  await withoutViolation(address);
 });
 
-const others = outputs.filter(({ name, formats }) => name !== "manual" && "html" in formats),
+test.each(others)("manual of %s: no violation in light, dark and print", async (example) => {
+  const file = join(folder, `${example}.html`),
+    { status, stderr } = stripdown("manual", `examples/${example}`, "--quiet", "--to", file);
+  expect([status, stderr]).toEqual([0, ""]);
+  await withoutViolation(pathToFileURL(file).href);
+});
+
+const papers = outputs.filter(({ name, formats }) => name !== "manual" && "html" in formats),
   winch = compiledExample("mooring-winch/strip.strip");
 
 test("there are sheets, labels and drawings among the pages", () => {
-  expect(others.length).toBeGreaterThanOrEqual(13);
+  expect(papers.length).toBeGreaterThanOrEqual(13);
 });
 
-test.each(others.map((output) => [output.name, output] as const))(
+test.each(papers.map((output) => [output.name, output] as const))(
   "%s of mooring-winch: no violation in light, dark and print",
   async (name, output) => {
-    const file = join(folder, `${name.replaceAll(" ", "-")}.html`);
-    writeFileSync(file, write(output, "html", winch, options));
-    await withoutViolation(file);
+    await withoutViolation(written(`${name.replaceAll(" ", "-")}.html`, write(output, "html", winch, options)));
   },
 );
 
 test("a page that is worked on has no violation either: messages, clock, entries, the question after a break", async () => {
-  const file = `file://${join(folder, "manual-of-mooring-winch.html")}`;
   for (const colorScheme of ["dark"] as const) {
-    const open = await opened(file, { ...screens["phone"], colorScheme }),
+    const open = await opened(address, { ...screens["phone"], colorScheme }),
       { page } = open,
       plan = await planIn(page);
     for (const line of plan.lines.slice(0, 12)) {

@@ -68,10 +68,9 @@ export async function fillIn(page: Page, line: PlanLine): Promise<void> {
   );
 }
 
-/** A press where the box lies, whatever lies over it: what it comes to is asked of the box. */
 export async function tick(page: Page, line: PlanLine): Promise<boolean> {
   const box = await only(await handOn(page, line.id), "input[type=checkbox]");
-  await box.click({ force: true });
+  await box.click();
   return await box.isChecked();
 }
 

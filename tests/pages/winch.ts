@@ -1,17 +1,21 @@
 // The manual of the flagship as it lies on a tablet, and the command line that reads its records.
 
 import { spawnSync } from "node:child_process";
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { expect } from "vitest";
 import { folder, type Opened } from "./browser.ts";
 
 const root = join(import.meta.dirname, "../.."),
-  manual = join(folder, "winch.html");
+  manual = join(folder, "winch.html"),
+  // Built before these tests are run.
+  bundle = join(root, "dist/cli/stripdown.mjs"),
+  program = existsSync(bundle) ? bundle : join(root, "language/cli/process-io.ts");
 
 export const example = "examples/mooring-winch";
 
 export const stripdown = (...args: readonly string[]) =>
-  spawnSync(process.execPath, [join(root, "language/cli/process-io.ts"), ...args], {
+  spawnSync(process.execPath, [program, ...args], {
     cwd: root,
     encoding: "utf8",
     maxBuffer: 1e8,

@@ -276,7 +276,7 @@ test("two runs, another time zone, language and folder give the same bytes", () 
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
-}, 60_000);
+}, 120_000);
 
 test("where the renderer is missing, one line says how to get it, with the versions of package.json", async () => {
   const none = Object.assign(

@@ -97,8 +97,8 @@ const items: readonly (readonly [item: string, element: string, holds: () => boo
   ["residual risks, equipment to wear", "safety", () => /Motor feed.*Wear: insulating gloves/i.test(section("safety"))],
   [
     "signal words explained once",
-    "use",
-    () => section("use").includes("DANGER") && page.split("<caption>Signal words").length - 1 === 1,
+    "safety",
+    () => section("safety").includes("<caption>Signal words") && page.split("<caption>Signal words").length - 1 === 1,
   ],
   [
     "warning before the act, with how to avoid it, in both halves",

@@ -201,16 +201,19 @@ export function chapterSections(document: ManualDocument, options: OutputOptions
 }
 
 function useBody(options: OutputOptions): Markup {
-  const { manual: words, kinds } = options.wording;
-  return html`<ul>${words.useLines.map((line) => html`<li>${line}</li>`)}<li>${words.torqueNote}</li></ul>
-${table(
-  words.signalTable,
-  [
-    { head: words.signalWord, cell: (signal) => kinds.signal(signal), isHead: true },
-    { head: words.signalMeans, cell: (signal) => kinds.signalAbout(signal) },
-  ],
-  Object.keys(signals) as SignalName[],
-)}`;
+  const { manual: words } = options.wording;
+  return html`<ul>${words.useLines.map((line) => html`<li>${line}</li>`)}<li>${words.torqueNote}</li></ul>`;
+}
+
+function signalWords({ wording: { manual: words, kinds } }: OutputOptions): Markup {
+  return table(
+    words.signalTable,
+    [
+      { head: words.signalWord, cell: (signal) => kinds.signal(signal), isHead: true },
+      { head: words.signalMeans, cell: (signal) => kinds.signalAbout(signal) },
+    ],
+    Object.keys(signals) as SignalName[],
+  );
 }
 
 function safetyBody({ safety }: ManualDocument, options: OutputOptions): Markup {
@@ -231,7 +234,9 @@ function safetyBody({ safety }: ManualDocument, options: OutputOptions): Markup 
   ];
   const open = html`<h3>${words.notConsidered}</h3>
 <p><strong>${words.notConsideredNote}</strong> ${words.notConsideredList(safety.notConsidered)}</p>`;
+  // What the signal words mean is said where they are met first.
   return html`<p class="caution-line">${words.cautions}</p>
+${signalWords(options)}
 ${messages.length > 0 && html`<h3>${words.messages}</h3>${messages}`}
 <h3>${words.hazards}</h3>
 ${safety.hazards.length > 0 ? hazards : html`<p>${words.noHazards}</p>`}

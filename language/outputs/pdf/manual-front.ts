@@ -42,7 +42,7 @@ export function frontSections(document: ManualDocument, layout: Layout): Section
     },
     { name: "purpose", title: more.purpose, blocks: purpose(document, layout) },
     { name: "who", title: titles.who, blocks: [list(document.who)] },
-    { name: "use", title: titles.use, blocks: use(layout) },
+    { name: "use", title: titles.use, blocks: [list([...wording.manual.useLines, wording.manual.torqueNote])] },
     { name: "safety", title: titles.safety, page: true, blocks: safety(document, layout) },
     { name: "works", title: titles.works, blocks: works(document, layout) },
     { name: "tools", title: titles.tools, blocks: tools(document, layout) },
@@ -69,14 +69,14 @@ function purpose({ purpose: { intended, wrong } }: ManualDocument, { options }: 
   ];
 }
 
-function use({ options: { wording }, room }: Layout): Block[] {
+function signalWords({ options: { wording }, room }: Layout): Block {
   const { manual, kinds } = wording,
     rows = Object.keys(signals) as SignalName[];
   const columns: readonly Column<SignalName>[] = [
     { head: manual.signalWord, cell: (signal) => kinds.signal(signal), isHead: true },
     { head: manual.signalMeans, cell: (signal) => kinds.signalAbout(signal) },
   ];
-  return [list([...manual.useLines, manual.torqueNote]), table(manual.signalTable, columns, rows, room.width)];
+  return table(manual.signalTable, columns, rows, room.width);
 }
 
 function safety(
@@ -97,6 +97,8 @@ function safety(
   ];
   return [
     par(words(manual.cautions), "bar"),
+    // What the words mean is said where they are met first.
+    signalWords(layout),
     ...when(
       messages.length > 0,
       heading(2, manual.messages),

@@ -98,7 +98,10 @@ const items: readonly (readonly [item: string, element: string, holds: () => boo
   [
     "signal words explained once",
     "safety",
-    () => section("safety").includes("<caption>Signal words") && page.split("<caption>Signal words").length - 1 === 1,
+    () =>
+      section("safety").includes("Signal words") &&
+      section("safety").includes("DANGER") &&
+      page.split("<caption>Signal words").length - 1 === 1,
   ],
   [
     "warning before the act, with how to avoid it, in both halves",

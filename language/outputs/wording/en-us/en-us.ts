@@ -94,6 +94,8 @@ export const enUs: Wording = {
       spline: { ...joints.spline, strip: "Pull off the splines" },
       "slide-fit": { ...joints["slide-fit"], title: "Slip fit", strip: "Pull off" },
       "shrink-fit": { ...joints["shrink-fit"], strip: "Warm and pull off" },
+      "clevis-pin": { ...joints["clevis-pin"], strip: "Unpin and pull out" },
+      solder: { ...joints.solder, strip: "Desolder" },
       magnetic: { ...joints.magnetic, strip: "Pull off against the magnets" },
       "lock-wire": { ...joints["lock-wire"], title: "Safety wire" },
     },

@@ -19,6 +19,7 @@ import figureHeatLimit from "./figure/heat-limit.ts";
 import figureImplausible from "./figure/implausible.ts";
 import figureOutOfScale from "./figure/out-of-scale.ts";
 import figurePairDisagrees from "./figure/pair-disagrees.ts";
+import figurePartsOutweigh from "./figure/parts-outweigh.ts";
 import figureSqueeze from "./figure/squeeze.ts";
 import figureWrongDimension from "./figure/wrong-dimension.ts";
 import hazardDismissed from "./hazard/dismissed.ts";
@@ -166,6 +167,7 @@ export const checks: readonly Check[] = [
   figureImplausible,
   figureOutOfScale,
   figurePairDisagrees,
+  figurePartsOutweigh,
   figureSqueeze,
   figureWrongDimension,
   hazardDismissed,

@@ -7,7 +7,7 @@ import { listMarkAt, mayBeMark, type ListMark } from "./list-marks.ts";
 import { withLatinLetters } from "./look-alikes.ts";
 import { signsOfSpeech } from "../tables/signs-of-speech.ts";
 import { Junk, LBrace, Num, Part, Piece, RBrace, Sign, Size, SizeWord, Str, TimeCode, Unit, Word } from "./tokens.ts";
-import type { Comment, Scan, SyntaxError, SyntaxFix, Token } from "./tree.ts";
+import type { Comment, Scan, ScanFrom, SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { refusal } from "./unreadable.ts";
 
 const anyWord = /\p{L}[\p{L}\p{M}\p{N}]*(?:-[\p{L}\p{M}\p{N}]+)*/uy;
@@ -68,18 +68,6 @@ function spelling(text: string, from: number, end: number, hash: number): string
     if (i === length) return had;
   }
   return (spellings[place] = text.slice(from, end));
-}
-
-/** Where reading begins, if not at the first sign: at the start of a line, behind tokens and comments that are known. */
-export interface ScanFrom {
-  readonly at: number;
-  /** From 0. */
-  readonly line: number;
-  /** What stands in front; what is read is put behind. */
-  readonly tokens: Token[];
-  readonly comments: Comment[];
-  /** Asked at the start of each line: is all from here on known too? Reading ends there. */
-  readonly isKnown: (at: number, line: number) => boolean;
 }
 
 /** The tokens and comments of a text of any content. */

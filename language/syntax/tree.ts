@@ -45,6 +45,18 @@ export type SyntaxError = {
   readonly fix?: SyntaxFix;
 };
 
+/** Where reading begins, if not at the first sign: at the start of a line, behind tokens and comments that are known. */
+export interface ScanFrom {
+  readonly at: number;
+  /** From 0. */
+  readonly line: number;
+  /** What stands in front; what is read is put behind. */
+  readonly tokens: Token[];
+  readonly comments: Comment[];
+  /** Asked at the start of each line: is all from here on known too? Reading ends there. */
+  readonly isKnown: (at: number, line: number) => boolean;
+}
+
 export type Scan = {
   readonly text: string;
   readonly tokens: Token[];

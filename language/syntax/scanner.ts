@@ -7,11 +7,12 @@ import { listMarkAt, mayBeMark, type ListMark } from "./list-marks.ts";
 import { withLatinLetters } from "./look-alikes.ts";
 import { signsOfSpeech } from "../tables/signs-of-speech.ts";
 import { Junk, LBrace, Num, Part, Piece, RBrace, Sign, Size, SizeWord, Str, TimeCode, Unit, Word } from "./tokens.ts";
-import type { Comment, Scan, ScanFrom, SyntaxError, SyntaxFix, Token } from "./tree.ts";
+import type { Scan, ScanFrom, SyntaxError, SyntaxFix, Token } from "./tree.ts";
 import { refusal } from "./unreadable.ts";
 
 const anyWord = /\p{L}[\p{L}\p{M}\p{N}]*(?:-[\p{L}\p{M}\p{N}]+)*/uy;
-const metric = /M\d+(?:\.\d+)?(?:[x×]\d+(?:\.\d+)?){0,2}(?:-(?:\d\dH|\d+(?:\.\d+)?|[AC]\d-\d+|LH))?(?![\p{L}\p{N}]|-\p{L})/uy;
+const metric =
+  /M\d+(?:\.\d+)?(?:[x×]\d+(?:\.\d+)?){0,2}(?:-(?:\d\dH|\d+(?:\.\d+)?|[AC]\d-\d+|LH))?(?![\p{L}\p{N}]|-\p{L})/uy;
 const pipe = /(?:G|Rp?|Rc)(?:\d+(?:\/\d+)?| \d+\/\d+)(?![\p{L}\p{N}]|-\p{L})|\d+(?:-\d+\/\d+|\/\d+)? +NP[TS]F?/uy;
 const piece = /(?:\.(?!\.)[\p{L}\p{M}\p{N}]+(?:-[\p{L}\p{M}\p{N}]+)*)+/uy;
 const unified = /#?\d+(?:-\d+\/\d+|\/\d+)?-\d+ +UN[A-Z]*(?:-\d[AB])?/y;

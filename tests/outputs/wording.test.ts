@@ -152,6 +152,7 @@ test("the unit of the place to write stands in the limit beside it, whatever sys
 unit u "Unit" { base a  part a "A"  part b "B" { fits a } }
 procedure p "P" for u { aim b off  step "S" { remove b  measure wear on a "Wear" at least 24.95 mm  measure gap on a "Gap" 0.05..0.15 mm  measure play on a "Play" at most 0.01 in } }`,
   );
+  // No line ends between a figure and its unit.
   const made = (system: "metric" | "us"): string =>
     write(manual, "html", input, { ...options, system }).replaceAll("\u00a0", " ");
   expect(made("us")).toContain("at least 0.9823 in (24.95 mm)");

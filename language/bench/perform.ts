@@ -7,7 +7,7 @@ import { judgeAbsent } from "./absent.ts";
 import { hidden, lumpOfItem } from "./access.ts";
 import { stillToDo } from "./still-to-do.ts";
 import { moveAside, moveBack } from "./aside.ts";
-import { reasonOf, refuse, report, resolve, type Bench, type Obstacle } from "./bench.ts";
+import { reasonOf, report, resolve, type Bench, type Obstacle } from "./bench.ts";
 import { cap, drain, evacuate, fill } from "./fluids.ts";
 import { fit } from "./fit.ts";
 import { handsOn, restore, stand, turned } from "./hazards.ts";

@@ -160,9 +160,7 @@ function outside(bench: Bench, act: Act, around: Around): void {
 /** What is handled or looked at is in reach, in a refit block too, where the author has put it behind what covers it. */
 function inReach(bench: Bench, act: Act, thing: ThingIndex, around: Around): readonly Obstacle[] {
   const item = bench.model.things[thing];
-  return item?.is === "part" || item?.is === "tie"
-    ? hidden(bench, item, lumpOfItem(bench, item), act, around)
-    : [];
+  return item?.is === "part" || item?.is === "tie" ? hidden(bench, item, lumpOfItem(bench, item), act, around) : [];
 }
 
 function putOn(bench: Bench, act: Act, around: Around): void {

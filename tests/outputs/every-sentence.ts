@@ -160,7 +160,7 @@ procedure u-by-hand "By hand" for u-b {
   starts without u-cap
   starts without u-pad
   aim all in
-  step "One" { fit u-cap, u-pad  tighten u-cap-bolts }
+  step "One" { fit u-cap, u-pad  tighten u-cap-bolts  video from 00:01 to 00:02 }
 }
 `;
 

@@ -22,9 +22,7 @@ const unprinted: Readonly<Record<Field, string>> = {
   "unit variants 2": "another build",
   "procedure task": "printed where the task is done alone",
   "procedure date": "the caller gives a date here",
-  "record lines[].torques[].wrench": "kept in the record",
   "record lines[].torques[].initials": "kept in the record",
-  "record lines[].readings[].tries[].instrument": "kept in the record",
   "record lines[].signed": "kept in the record",
   "record instruments[].note": "kept in the record",
 };

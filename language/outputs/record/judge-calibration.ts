@@ -67,6 +67,6 @@ export function unlistedIn(
   const named = [
     ...readings.flatMap(({ tries }) => tries.map(({ instrument }) => instrument)),
     ...torques.map(({ wrench }) => wrench),
-  ].flatMap((name) => (name === undefined || name.trim() === "" ? [] : [name.trim()]));
+  ].flatMap((name) => (name === undefined || name.trim() === "" ? [] : [name]));
   return [...new Set(named)].filter((name) => instrumentNamed(instruments, name) === undefined);
 }

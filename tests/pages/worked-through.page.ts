@@ -29,6 +29,7 @@ test.each(Object.entries(screens))(
     await page.locator("[data-field=serial]").fill("MW 16/7");
     await page.locator("[data-field=doneBy]").fill("N. N.");
     await page.locator("[data-instrument] [data-part=name]").first().fill("Torque wrench");
+    await page.locator("[data-instrument] [data-part=number]").first().fill("TW 1");
     await page.locator("[data-instrument] [data-part=due]").first().fill("2027-03");
     await page.locator("[data-instrument] [data-part=due]").first().blur();
 
@@ -45,7 +46,7 @@ test.each(Object.entries(screens))(
     expect(record).toMatchObject({
       content: plan.content,
       serial: "MW 16/7",
-      instruments: [{ name: "Torque wrench", due: "2027-03" }],
+      instruments: [{ name: "Torque wrench", number: "TW 1", due: "2027-03" }],
     });
     const told = stripdown("record", file, example, "--quiet", "--json");
     const [remarks] = (

@@ -69,6 +69,7 @@ export function checkedRecord(
 ): readonly Remark[] {
   const { record: words } = wording,
     remarks: Remark[] = [],
+    unlisted = new Set<string>(),
     add = (is: RemarkIs, procedure: string, line: string, says: string, more: Partial<Remark> = {}): void => {
       remarks.push({ is, procedure, line, says, consequences: [], open: true, ...more });
     };
@@ -96,7 +97,7 @@ export function checkedRecord(
     for (const { line } of own.lines)
       if (!known.has(line)) add("unknown-line", procedure.id, line, words.unknownLine(line));
     for (const line of actions)
-      remarks.push(...lineRemarks(line, byId.get(line.id) ?? { line: line.id }, procedure, record, wording));
+      remarks.push(...lineRemarks(line, byId.get(line.id) ?? { line: line.id }, procedure, record, unlisted, wording));
   }
   return remarks;
 }
@@ -106,6 +107,7 @@ function lineRemarks(
   own: LineRecord,
   { id, lines: { context } }: Made,
   record: WorkRecord,
+  unlisted: Set<string>,
   wording: Wording,
 ): Remark[] {
   const { record: words } = wording,
@@ -151,9 +153,12 @@ function lineRemarks(
     if (reading > asked.readings.length) add("unknown-reading", words.unknownReading(reading));
   for (const judged of calibrationsOf(own, record))
     remarks.push({ ...calibrationRemark(judged, words), procedure: id, line: line.id });
-  // A record that lists instruments and lacks this one may have its number wrong: then its calibration is not judged.
-  for (const name of unlistedIn(own, record))
+  // A record that lists instruments and lacks this one may have its number wrong: then its calibration is not judged. It is one slip,
+  // told at the first line that names it.
+  for (const name of unlistedIn(own, record).filter((each) => !unlisted.has(each))) {
+    unlisted.add(name);
     add("instrument-unlisted", words.instrumentUnlisted(name), { open: (record.instruments ?? []).length > 0 });
+  }
   if (asked.signature && own.signed === undefined) add("not-signed", words.notSigned);
   for (const each of own.notAsWritten ?? []) remarks.push(...notAsWrittenRemarks(each, id, line.id, context, wording));
   return remarks;

@@ -125,5 +125,24 @@ test("a wrench or an instrument that the record does not list is told; where the
     "W-7: not among the instruments that the record lists, so that nothing is known of its calibration",
   );
   expect(told({ ...of, instruments: [{ name: "Wrench", number: "w-7" }] })).toEqual([]);
+  // One slip, however many lines name it.
+  const everywhere = {
+    ...full(),
+    instruments: [],
+    procedures: full().procedures.map((each) => ({
+      ...each,
+      lines: each.lines.map((line) => ({
+        ...line,
+        ...(line.torques && { torques: line.torques.map((one) => ({ ...one, wrench: "W-7" })) }),
+        ...(line.readings && {
+          readings: line.readings.map((one) => ({
+            ...one,
+            tries: one.tries.map((each) => ({ ...each, instrument: "W-7" })),
+          })),
+        }),
+      })),
+    })),
+  };
+  expect(told(everywhere).filter((each) => each.includes("unlisted"))).toHaveLength(1);
   expect(told({ ...record(tight.id, { torques: [{ ...torque, wrench: " " }] }), instruments: [] })).toEqual([]);
 });

@@ -204,7 +204,7 @@ export function refuse(
  * lack: what is missing is the step that does it.
  */
 export function joinsSameLack(bench: Bench, reasons: readonly Reason[], around: Around): boolean {
-  if (joinsWhole(bench, reasons) || joinsWrongHazard(bench, reasons) || joinsRestored(bench, reasons)) return true;
+  if (joinsWhole(bench, reasons) || joinsWrongHazard(bench, reasons)) return true;
   const isBare = ({ by }: Reason): boolean =>
     !bench.events.some(({ kind, assumed, thing }) => kind === "stands" && !assumed && thing === by[0]);
   const lack = (list: readonly Reason[]): string => {
@@ -249,21 +249,6 @@ function joinsWrongHazard(bench: Bench, reasons: readonly Reason[]): boolean {
       first!.rule === "hazard/order" &&
       first!.words[0] === "undeclared" &&
       first!.words[1] === kind,
-  );
-}
-
-/** Power given back while guards are off, and the same work gone on with: one line that stands too early. */
-function joinsRestored(bench: Bench, reasons: readonly Reason[]): boolean {
-  const [{ rule, by }] = reasons as [Reason];
-  return (
-    rule === "hazard/lapsed" &&
-    reasons.every((one) => one.rule === rule && one.by[0] === by[0]) &&
-    joins(
-      bench,
-      reasons,
-      ({ phase, reasons: [first] }) =>
-        phase === bench.phase && first!.rule === "hazard/guard-off" && first!.thing === by[0],
-    )
   );
 }
 

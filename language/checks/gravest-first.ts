@@ -11,8 +11,6 @@ export function gravestFirst(problem: Problem, model: Model): Problem {
   const { reasons } = problem;
   // A task that cannot be done alone is no act: it is led by what the task is.
   if (problem.act === undefined || reasons.length < 2 || !reasons.some(isHazard)) return problem;
-  // Power given back too early leads what is touched after it.
-  if (problem.rule === "hazard/guard-off") return problem;
   const sorted = [...reasons].sort((a, b) => rankOf(a, model) - rankOf(b, model)),
     { rule } = sorted[0]!;
   return {

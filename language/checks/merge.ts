@@ -50,9 +50,13 @@ export function mergeFindings(
   // The line that is missing at the bench, or in a hazard, may be the one that would speak of what no line speaks of.
   const isMissing = groups.some(
     ([one]) =>
-      one!.code === "hazard/no-tester" ||
-      (/^(?:sequence|removal|refit|hazard)\//.test(one!.code) && one!.severity === "error"),
+      !isAllowed(one!) &&
+      (one!.code === "hazard/no-tester" ||
+        (/^(?:sequence|removal|refit|hazard)\//.test(one!.code) && one!.severity === "error")),
   );
+  // A question about the hazard, or what the author allows there, says nothing of what it lacks.
+  const saysLack = (one: Raw, asked: Raw): boolean =>
+    isOfHazard(one) && weights.indexOf(one.severity) <= weights.indexOf(asked.severity) && !isAllowed(one);
   const missed = new Set<string>(),
     findings: Finding[] = [],
     lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [];
@@ -63,7 +67,7 @@ export function mergeFindings(
       first = list[0]!,
       { restsOn } = first;
     // What a declaration lacks is said at the declaration, and not again at each line that asks for it.
-    if (restsOn && groups.some(([other]) => other!.code.startsWith("hazard/") && isWithin(other!.at, restsOn)))
+    if (restsOn && groups.some((other) => other.some((one) => saysLack(one, first) && isWithin(one.at, restsOn))))
       continue;
     if (isMissing && (first.code === "names/unused" || first.code === "hazard/never-touched")) continue;
     if (missedOnce.test(first.code)) {

@@ -196,6 +196,7 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
         callOf(remains, performance.model) ??
         orderDeclared(remains, performance) ??
         unfinished(remains, performance) ??
+        restored(remains, performance) ??
         lostHeadAround(context.project, remains.at) ??
         faultOf(context.project, remains, performance);
     push(found, raw && within ? { ...raw, within } : raw);
@@ -231,6 +232,18 @@ function unfinished({ rule }: Problem, { problems }: Performance): Span | undefi
   return rule === "removal/old-stays"
     ? problems.find((one) => one.rule === "removal/missing" || one.rule === "removal/never-undone")?.at
     : undefined;
+}
+
+/**
+ * Power given back while guards are off, and the same work gone on with: one line that stands too early. Where the author allows that line,
+ * what is touched after it stands for itself.
+ */
+function restored({ phase, reasons }: Problem, { problems }: Performance): Span | undefined {
+  const hazard = reasons[0]!.by[0];
+  if (!reasons.every(({ rule, by }) => rule === "hazard/lapsed" && by[0] === hazard)) return undefined;
+  return problems.find(
+    (one) => one.rule === "hazard/guard-off" && one.phase === phase && one.reasons[0]!.thing === hazard,
+  )?.at;
 }
 
 /** Of two things that are each behind the other, that ring is said; that the one is in front of the other is the same again. */

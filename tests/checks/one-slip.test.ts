@@ -61,6 +61,26 @@ test("power given back with the guards off and the work gone on with is one line
   expect(first!.because.map(({ says }) => says).join()).toContain("ended before this, and must be taken again");
 });
 
+test("where the author allows that line, what is touched after it under power is found by itself", () => {
+  const text = stage(
+    guarded,
+    `step { ${still}  undo gs  remove guard\n# allow hazard/guard-off: set as it runs, by the maker's way\nrestore start\nundo ls  remove lid }`,
+  );
+  expect(findings(text)).toMatchObject([{ code: "hazard/lapsed", severity: "error" }]);
+});
+
+test("a question about a hazard takes no error about it away", () => {
+  const untested = 'precaution prove-dead "Test."\n',
+    asked = all(mains(lock + untested, "isolate mains  lock-out mains  prove-dead mains"));
+  expect(asked.some((one) => one.startsWith("question hazard/no-tester"))).toBe(true);
+  expect(asked).toContain("error hazard/order: isolate mains");
+});
+
+test("what the author allows hides no name that nothing speaks of", () => {
+  const text = `tool mallet "Mallet"\n${mains(lock + '# allow hazard/no-tester: by the meter of the cabinet\nprecaution prove-dead "Test."\n', "lock-out mains  prove-dead mains")}`;
+  expect(all(text)).toEqual(expect.arrayContaining([expect.stringContaining("names/unused: mallet")]));
+});
+
 test("a line of the way back that stands too early stands before several, and is wrong once", () => {
   const text = (block: string): string => stage(guarded, `step { ${still}  drain oil  ${open}  refit { ${block} } }`);
   const of = (block: string): string[] => {

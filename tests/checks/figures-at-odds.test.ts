@@ -44,6 +44,15 @@ test("a cord and a side that no shop meets are asked about", () => {
   expect(ring("o-ring", "101.19 x 353 mm")).toHaveLength(1);
   expect(ring("seal", "35 x 52 x 7 mm")).toEqual([]);
   expect(ring("seal", "35 x 52 x 7 m")).toHaveLength(1);
+  expect(ring("", "35 m")).toHaveLength(1);
+  for (const [kind, size] of [
+    ["chain", "30 m"],
+    ["cable", "60 m"],
+    ["belt", "45000 x 800 x 12 mm"],
+    ["", "120000 x 18 mm"],
+  ])
+    // prettier-ignore
+    expect(ring(kind!, size!), size).toEqual([]);
 });
 
 test("heated beyond what such parts are mostly given is a question about the maker's figure", () => {
@@ -53,9 +62,9 @@ test("heated beyond what such parts are mostly given is a question about the mak
       "figure/heat-limit",
       `step { heat race to ${temperature} }`,
     );
-  for (const temperature of ["80 °C", "120 °C", "230 °F"]) expect(heated("bearing", temperature)).toEqual([]);
+  for (const temperature of ["80 °C", "110..125 °C", "250 °F"]) expect(heated("bearing", temperature)).toEqual([]);
   expect(heated("bearing", "800 °C")).toEqual([
-    "question: Race is heated to 800 °C: parts of its kind are mostly given 120 °C at most; ask the maker's data",
+    "question: Race is heated to 800 °C: parts of its kind are mostly given 125 °C at most; ask the maker's data",
   ]);
   expect(heated("bearing", "121 °C")).toHaveLength(1);
   expect(heated("o-ring", "110 °C")).toHaveLength(1);

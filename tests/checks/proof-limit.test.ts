@@ -82,6 +82,9 @@ test("far above nothing is no zero: a tenth of its own figure, and 0.5 bar where
   expect(at("pressure 10 bar", "0.6 bar")).toEqual(["question"]);
   expect(at("pressure 10 bar", "0.5 bar")).toEqual([]);
   expect(at("", "3 bar")).toEqual(["question"]);
+  // A tenth of a low pressure may be less than a gauge can tell.
+  expect(at("pressure 0.8 bar", "0.1 bar")).toEqual(["question"]);
+  expect(at("pressure 0.8 bar", "0.05 bar")).toEqual([]);
   const spring = (limit: string): string[] =>
     all(
       `hazard s spring danger "Spring" { force 2000 N on lid precaution let-down "Screw it out." precaution prove-zero "Balance." at most ${limit} }`,

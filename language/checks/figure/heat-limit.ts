@@ -9,7 +9,7 @@ import { check } from "../check.ts";
 const zeroCelsius = 273.15;
 
 /** What makers of such parts mostly name as the most for heating, °C; common practice, from memory. Their own figure may be lower. */
-const mostByKind: Readonly<Record<string, number>> = { bearing: 120, "o-ring": 100, seal: 100 };
+const mostByKind: Readonly<Record<string, number>> = { bearing: 125, "o-ring": 100, seal: 100 };
 /** Hardened and tempered steel loses its hardness above its tempering; common practice, from memory. */
 const mostOfOthers = 300;
 
@@ -18,7 +18,7 @@ export default check({
   title: "Heated beyond what such parts are mostly given",
   severity: "question",
   why: "A bearing that was too hot has lost its hardness, its grease and its seals, and looks as before. What the part may be given says its maker; a slip between °C and °F, or a nought too many, shows here alone.",
-  source: "common practice, from memory: rolling bearings 120 °C, rubber 100 °C, other parts 300 °C",
+  source: "common practice, from memory: rolling bearings 125 °C, rubber 100 °C, other parts 300 °C",
   fails: `
     unit hub "Hub" {
       base shaft
@@ -32,7 +32,7 @@ export default check({
         remove race
         refit {
           heat race to 800 °C
-    #     ^^^^^^^^^^^^^^^^^^^ Bearing is heated to 800 °C: parts of its kind are mostly given 120 °C at most; ask the maker's data
+    #     ^^^^^^^^^^^^^^^^^^^ Bearing is heated to 800 °C: parts of its kind are mostly given 125 °C at most; ask the maker's data
           reverse
         }
       }

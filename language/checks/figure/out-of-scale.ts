@@ -15,6 +15,9 @@ const mostCold = 20;
 /** The largest part that is sized by its sides, m, and the thickest cord of an O-ring, m; common practice. */
 const longest = 20,
   thickestCord = 0.03;
+/** Sold by the metre: one side of them may be as long as it likes, and they are thin, m; common practice. */
+const long: ReadonlySet<string> = new Set(["belt", "chain", "cable", "hose", "loom"]);
+const thickOfLong = 0.1;
 const densityOfSteel = 7850; // kg/m³
 /** Shanks that weigh so many times what they hold: tie rods through a thin plate may weigh as much as it, no more. */
 const timesHeld = 3;
@@ -65,7 +68,8 @@ function* temperature({ kind, name, figures, at }: Hazard): Generator<Draft> {
 function* sides({ kind, name, size, at }: Part): Generator<Draft> {
   if (!size || "system" in size) return;
   const cord = kind === "o-ring" ? size[1] : undefined,
-    large = size.find((side) => si(side).high > longest);
+    isLong = long.has(kind) || (size.length > 1 && size.some((side) => si(side).high <= thickOfLong)),
+    large = isLong ? undefined : size.find((side) => si(side).high > longest);
   if (cord && si(cord).high > thickestCord)
     yield { at, says: `${name} has a cord of ${cord.written}, thicker than any O-ring: look at the unit` };
   else if (large) yield { at, says: `${name} measures ${large.written}: look at the unit` };

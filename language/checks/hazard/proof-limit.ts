@@ -96,8 +96,11 @@ function flaw(hazard: Hazard, { kind, limits }: Precaution): string | { readonly
   );
   if (same !== undefined || !broughtToZero.has(upper.dimension)) return same;
   const [word, full] = own.find(([, figure]) => high > si(figure).low * mostShare) ?? [];
-  if (full)
-    return `${written}, which lets more than a tenth of its ${word} of ${full.written} pass; the maker and local rules may ask for less`;
+  if (full) {
+    const says = `${written}, which lets more than a tenth of its ${word} of ${full.written} pass; the maker and local rules may ask for less`;
+    // So little may be no more than the gauge at hand can tell.
+    return upper.dimension === "pressure" && high <= mostPressure ? { asks: says } : says;
+  }
   const gauge = Math.max(0, ...own.map(([, figure]) => si(figure).high * gaugeError));
   return upper.dimension === "pressure" && high > Math.max(mostPressure, gauge)
     ? { asks: `${written}, which lets more than 0.5 bar pass; the maker and local rules may ask for less` }

@@ -20,7 +20,7 @@ export default check({
       aim none
       step "Clean" {
         clean lid, lid
-    #              ^^^ lid stands twice in this list
+    #              ^^^ lid stands twice in this list: leave one out, or write the name that was meant
       }
     }
   `,
@@ -59,7 +59,7 @@ export default check({
           if (given[k]!.first !== given[k]!.last || tokens[given[k]!.first]!.text !== text) continue;
           yield {
             at: { file: file.path, start: startOffset, end: endOffset! + 1 },
-            says: `${text} stands twice in this list`,
+            says: `${text} stands twice in this list: leave one out, or write the name that was meant`,
           };
           break;
         }

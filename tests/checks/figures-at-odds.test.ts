@@ -66,7 +66,7 @@ test("heated beyond what such parts are mostly given is a question about the mak
   expect(heated("bearing", "800 °C")).toEqual([
     "question: Race is heated to 800 °C: parts of its kind are mostly given 125 °C at most; ask the maker's data",
   ]);
-  expect(heated("bearing", "121 °C")).toHaveLength(1);
+  expect(heated("bearing", "126 °C")).toHaveLength(1);
   expect(heated("o-ring", "110 °C")).toHaveLength(1);
   expect(heated("", "220 °C")).toEqual([]);
   expect(heated("", "400 °C")).toHaveLength(1);

@@ -66,7 +66,8 @@ export function buildModel(project: Project, file: string, unitId: string, build
     precautions,
     base: of("base")
       .flatMap((l) => takeNames(cursorOf(l)))
-      .flatMap((name) => indexesOf(top, name.text, "")),
+      .flatMap((name) => indexesOf(top, name.text, ""))
+      .filter((index) => things[index]?.is === "part"), // anything else is told as a wrong name
     positions: of("positions").flatMap((l) => takeNames(cursorOf(l)).map((n) => n.text)),
     mass: first("mass", takeOf("mass")),
     revision: first("revision", takeLabel),

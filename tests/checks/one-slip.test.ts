@@ -94,3 +94,12 @@ test("a line of the way back that stands too early stands before several, and is
   expect(of("restore start  reverse")).toEqual(["restore start"]);
   expect(of("fill oil  reverse")).toEqual(["fill oil"]);
 });
+
+test("a base that is no part is told as the wrong name, and the rest is judged without it", () => {
+  const box = (base: string): string =>
+    `unit u "U" {\n base ${base}\n part b "Base"\n part lid "Lid"\n fastener screws screw "Screws" { joins lid to b }
+ hazard heat hot caution "Heat" { on lid  precaution cool "Let it cool." }\n}
+procedure p "P" for u { aim lid off\n step { cool heat  undo screws  remove lid } }`;
+  expect(all(box("b"))).toEqual([]);
+  for (const name of ["screws", "heat"]) expect(all(box(name))).toEqual([`error names/unknown: ${name}`]);
+});

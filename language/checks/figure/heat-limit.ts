@@ -1,10 +1,9 @@
 // Heated for fitting beyond what parts of this kind are mostly given. It asks, and says nothing of a lower temperature: the maker's figure decides.
 
 import { kindIn, partKinds } from "../../tables/index.ts";
-import type { Act } from "../../model/act.ts";
-import type { Entry, Model } from "../../model/model.ts";
 import { si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
+import { heatingIn } from "../heating-in.ts";
 
 const zeroCelsius = 273.15;
 
@@ -58,7 +57,8 @@ export default check({
   `,
   *model(model) {
     for (const act of heatingIn(model)) {
-      const { high } = si(act.amount!);
+      if (!act.amount) continue;
+      const { high } = si(act.amount);
       for (const { text } of act.names) {
         const thing = model.things[model.scopes.get("")?.get(text)?.[0] ?? -1];
         if (thing?.is !== "part") continue;
@@ -67,24 +67,10 @@ export default check({
         const whose = kindIn(partKinds, thing.kind) && mostByKind[thing.kind] ? "parts of its kind" : "steel parts";
         yield {
           at: act.at,
-          says: `${thing.name} is heated to ${act.amount!.written}: ${whose} are mostly given ${most} °C at most; ask the maker's data`,
+          says: `${thing.name} is heated to ${act.amount.written}: ${whose} are mostly given ${most} °C at most; ask the maker's data`,
         };
         break; // one figure, one question
       }
     }
   },
 });
-
-/** Each act that heats, in all procedures of this unit. */
-function heatingIn(model: Model): Act[] {
-  const found: Act[] = [];
-  const walk = (entries: readonly Entry[]): void => {
-    for (const entry of entries)
-      if (entry.is === "block") walk(entry.body);
-      else if (entry.act.verb === "heat" && entry.act.amount) found.push(entry.act);
-  };
-  for (const procedure of model.procedures.values())
-    if (procedure.unit === model.unit)
-      for (const entries of [procedure.body, procedure.refit, procedure.finish]) walk(entries);
-  return found;
-}

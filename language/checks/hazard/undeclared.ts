@@ -1,12 +1,12 @@
 // Something on the unit that brings a danger by its kind, and nobody has answered for it.
 
 import { jointKinds, kindIn, partKinds } from "../../tables/index.ts";
-import type { Act } from "../../model/act.ts";
-import type { Entry, Model, Thing } from "../../model/model.ts";
+import type { Thing } from "../../model/model.ts";
 import type { Span } from "../../findings/finding.ts";
 import type { SourceFile } from "../../names/project.ts";
 import { eachItem } from "../../syntax/index.ts";
 import { check } from "../check.ts";
+import { heatingIn } from "../heating-in.ts";
 import { lostHazard } from "../lost-thing.ts";
 import { lostHeads } from "../lost-heads.ts";
 import { hazardSkeleton } from "../hazard-skeleton.ts";
@@ -50,7 +50,7 @@ export default check({
       };
     }
     if (answered.has("hot")) return;
-    const act = heatingIn(model);
+    const [act] = heatingIn(model);
     if (!act) return;
     const thing = model.scopes.get("")?.get(act.names[0]?.text ?? "")?.[0];
     yield {
@@ -88,23 +88,6 @@ function unreadOn(file: SourceFile | undefined, thing: Thing | undefined): Span 
       found ??= { file: file.path, start: error.start, end: error.end };
   });
   return found;
-}
-
-/** The first act that heats something, in any procedure of this unit: the work itself makes it dangerous to touch. */
-function heatingIn(model: Model): Act | undefined {
-  const first = (entries: readonly Entry[]): Act | undefined => {
-    for (const entry of entries) {
-      const act = entry.is === "block" ? first(entry.body) : entry.act.verb === "heat" ? entry.act : undefined;
-      if (act) return act;
-    }
-    return undefined;
-  };
-  for (const procedure of model.procedures.values()) {
-    if (procedure.unit !== model.unit) continue;
-    const act = first(procedure.body) ?? first(procedure.refit) ?? first(procedure.finish);
-    if (act) return act;
-  }
-  return undefined;
 }
 
 function askedBy(thing: Thing): { kind: string; why: string } | undefined {

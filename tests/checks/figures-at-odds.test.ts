@@ -80,7 +80,7 @@ test("an electrical proof is asked for its instrument, at the precaution or at t
       `step { lock-out bus  prove-dead bus ${act}  remove lid }`,
     );
   expect(proved("", "")).toEqual([
-    "question: Bus is proved dead, and nothing says with what: prove-dead … with a voltage tester of the shop",
+    "question: Bus: nothing says what prove-dead is done with; write prove-dead … with a voltage tester of the shop",
   ]);
   expect(proved("with tester", "")).toEqual([]);
   expect(proved("", "with tester")).toEqual([]);

@@ -20,7 +20,7 @@ export default check({
         on lid  source mains
         precaution lock-out "Open the isolator, lock it."
         precaution prove-dead "Test all phases."
-    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ Mains is proved dead, and nothing says with what: prove-dead … with a voltage tester of the shop
+    #   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ Mains: nothing says what prove-dead is done with; write prove-dead … with a voltage tester of the shop
       }
     }
     procedure strip "Strip" for box {
@@ -64,7 +64,7 @@ export default check({
         if (precaution.kind !== "prove-dead" || precaution.tools.length > 0) continue;
         yield {
           at: precaution.at,
-          says: `${model.things[precaution.hazard]!.name} is proved dead, and nothing says with what: prove-dead … with a voltage tester of the shop`,
+          says: `${model.things[precaution.hazard]!.name}: nothing says what prove-dead is done with; write prove-dead … with a voltage tester of the shop`,
         };
       }
     }

@@ -21,7 +21,7 @@ export default check({
       crew 1
       step "Open" {
         lift lid by 2 people
-    #            ^^^^^^^^^^^ 2 people are needed here, and the crew is 1
+    #            ^^^^^^^^^^^ 2 people are needed here, and the crew is 1: plan for as many
       }
     }
   `,
@@ -60,7 +60,7 @@ function* moreThan(file: SourceFile, crew: Item, items: readonly Item[]): Genera
         at: { file: file.path, start: by.startOffset, end: people.endOffset! + 1 },
         // One figure of the crew answers them all.
         answer: { key: `crew at ${file.path} ${said.startOffset}`, again: "and here" },
-        says: `${count.text} people are needed here, and the crew is ${said.text}`,
+        says: `${count.text} people are needed here, and the crew is ${said.text}: plan for as many`,
         because: [
           { says: "the crew is said here", at: { file: file.path, start: said.startOffset, end: said.endOffset! + 1 } },
         ],

@@ -12,7 +12,10 @@ import { gravestFirst } from "./gravest-first.ts";
 
 const lacks = /^hazard\/(?:not-yet|lapsed)$/;
 
-/** For each allowed act that lacks precautions the first other one of the strip that lacks them as well, and is not allowed itself. */
+/**
+ * For each allowed act that lacks precautions what else it was refused for, and the first other one of the strip that lacks them as well
+ * and is not allowed itself.
+ */
 export function hiddenByAllow(
   performance: Performance,
   isAllowed: (one: Pick<Finding, "code" | "at">) => boolean,
@@ -23,6 +26,9 @@ export function hiddenByAllow(
     if (problem.phase !== "strip" || !problem.act || !problem.reasons.some(({ rule }) => lacks.test(rule))) continue;
     const led = gravestFirst(problem, model);
     if (!lacks.test(led.rule) || !isAllowed({ code: led.rule, at: led.at })) continue;
+    // What else the act was refused for is another code, and stands for itself.
+    const others = led.reasons.filter(({ rule }) => !lacks.test(rule));
+    if (others.length > 0) found.push({ ...led, rule: others[0]!.rule, reasons: others, about: aboutOf(others) });
     const hazards = new Set(led.reasons.filter(({ rule }) => lacks.test(rule)).flatMap(({ by }) => by));
     for (const one of strip.slice(strip.findIndex(({ act }) => act === problem.act) + 1)) {
       // What takes a precaution, or gives the power back, answers the lack.

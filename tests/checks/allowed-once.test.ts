@@ -39,3 +39,16 @@ test("another hazard of which nothing was taken either, and that is said with th
     "error hazard/not-yet: undo hs",
   ]);
 });
+
+test("what else the act was refused for is another code, and is not allowed with it", () => {
+  const text = (code: string): string =>
+    stage(
+      `part lid "Lid" { rests on b }\n part core "Core" { rests on b  behind lid }\n hazard fan rotating danger "Fan" { on core  precaution lock-out "Lock."  precaution try-start "Press." }`,
+      `step { \n# allow ${code}: by the works rule\nremove core\n }`,
+      "aim core off",
+    );
+  const codes = (of: string): string[] => findings(of).map(({ code }) => code);
+  expect(codes(text("hazard/not-yet"))).toEqual(["sequence/blocked"]);
+  // A milder reason that is allowed takes no missing precaution away.
+  expect(codes(text("sequence/blocked"))).toContain("hazard/not-yet");
+});

@@ -53,8 +53,10 @@ export function readRecord(
     // What it quotes of the file is shown on a terminal.
     if (!(error instanceof Amiss)) throw error;
     const problem = shownOnOneLine(error.message),
-      [place = ""] = problem.split(": ");
-    return { problem, why: { is: error.is, place: error.is === "entry" ? place : "" } };
+      [named = ""] = problem.split(": "),
+      place = error.is === "entry" ? named.replace(/^the file\.?/, "") : "";
+    // Amiss as a whole, it is no such record.
+    return { problem, why: { is: error.is === "entry" && place === "" ? "format" : error.is, place } };
   }
 }
 

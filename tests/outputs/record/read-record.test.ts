@@ -136,6 +136,9 @@ test("why a file is none is told for whoever says it in another language", () =>
   };
   expect(why("no record")).toEqual({ is: "no-json", place: "" });
   expect(why('{ "format": ')).toEqual({ is: "broken-off", place: "" });
+  // No word of ours stands in the place: the page says it in its own language.
+  expect(why("[]")).toEqual({ is: "format", place: "" });
+  expect(why(JSON.stringify({ ...full(), serial: 3 }))).toEqual({ is: "entry", place: "serial" });
   expect(why('{ "format": "other" }')).toEqual({ is: "format", place: "" });
   expect(why('{ "format": "stripdown-record", "version": 9 }')).toEqual({ is: "version", place: "" });
   expect(

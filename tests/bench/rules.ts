@@ -290,7 +290,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       "a part with a supply, a battery, a capacitor asks for its hazard itself",
     ],
     [
-      "checks/hazard/undeclared.ts#heatingIn",
+      "checks/heating-in.ts#heatingIn",
       hazards,
       "heating asks that the hazard is declared or dismissed, in the strip and in a refit block",
     ],

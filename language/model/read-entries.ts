@@ -69,7 +69,8 @@ export function readEntries(lines: readonly Line[]): Entry[] {
         entries.push(steps(line.item, () => readStep(line)));
         break;
       case "repeat":
-        if (line.item.block) entries.push(block(line, "repeat", { over: [...new Set(readSpan(after(line, "for")))], body: inner() }));
+        if (line.item.block)
+          entries.push(block(line, "repeat", { over: [...new Set(readSpan(after(line, "for")))], body: inner() }));
         else entries.push({ is: "act", act: readAct(line) });
         break;
       case "refit": {

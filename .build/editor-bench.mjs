@@ -194,7 +194,7 @@ async function measure(name, command, args, make, extension, methods, pull = fal
         await s.rpc.sendRequest(method, {
           textDocument: { uri },
           position,
-          ...params,
+          ...(typeof params === "function" ? params(position) : params),
         });
         if (i >= 5) asked[key].push(performance.now() - from);
       }
@@ -268,12 +268,14 @@ const ours = {
   hover: ["textDocument/hover", {}],
   definition: ["textDocument/definition", {}],
   references: ["textDocument/references", { context: { includeDeclaration: true } }],
+  rename: ["textDocument/rename", { newName: "another-name" }],
+  remedies: ["textDocument/codeAction", (start) => ({ range: { start, end: start }, context: { diagnostics: [] } })],
   symbols: ["textDocument/documentSymbol", {}],
   colours: ["textDocument/semanticTokens/full", {}],
   folding: ["textDocument/foldingRange", {}],
   layout: ["textDocument/formatting", { options: { tabSize: 2, insertSpaces: true } }],
 };
-const quick = ["completion", "hover", "definition", "references"];
+const quick = ["completion", "hover", "definition", "references", "rename", "remedies"];
 // Started and asked as the extension does it: findings are pulled, without the wait that joins a burst of keys where they are pushed.
 const server = ["--max-semi-space-size=8", `${root}/dist/server.cjs`, "--stdio"];
 show(await measure("Stripdown", process.execPath, server, text, "strip", ours, true));

@@ -157,8 +157,8 @@ export const views: Readonly<Record<string, () => Promise<void>>> = {
   async "long work that goes on has a button that breaks it off"() {
     if (!rig) return;
     const folder = vscode.Uri.joinPath(vscode.workspace.workspaceFolders![0]!.uri, "longer"),
-      last = vscode.Uri.joinPath(folder, "job-99.strip"), // by its name the last one of all
-      asked = vscode.window.setStatusBarMessage("rig:cancel");
+      last = vscode.Uri.joinPath(folder, "job-99.strip"); // by its name the last one of all
+    let asked: vscode.Disposable | undefined;
     try {
       await mkdir(folder.fsPath);
       await writeFile(vscode.Uri.joinPath(folder, "unit.strip").fsPath, longTexts(0, 800)[0]![1]);
@@ -187,6 +187,14 @@ export const views: Readonly<Record<string, () => Promise<void>>> = {
             ),
           (found) => found.some(({ location }) => location.uri.path.endsWith(`/job-${count - 1}.strip`)),
         );
+        // Work that was done to its end before has told of it: that is gone again, or what is broken off would leave it standing.
+        await until(
+          () => vscode.languages.getDiagnostics(last).length,
+          (told) => told === 0,
+          undefined,
+          60_000,
+        );
+        asked = vscode.window.setStatusBarMessage("rig:cancel");
         // A test's window shows no notification by itself; the list of them does, until it is empty again.
         await vscode.commands.executeCommand("notifications.showList");
         await rm(rig, { force: true });
@@ -206,11 +214,12 @@ export const views: Readonly<Record<string, () => Promise<void>>> = {
           );
           isBrokenOff = vscode.languages.getDiagnostics(last).length === 0;
         }
+        asked.dispose();
         await revert(unit);
       }
       assert.ok(isBrokenOff, "a button is there, and the last procedure is not performed once it is pressed");
     } finally {
-      asked.dispose();
+      asked?.dispose();
       await vscode.commands.executeCommand("notifications.hideList");
       await revert(await open("longer/unit.strip"));
       await vscode.commands.executeCommand("workbench.action.closeActiveEditor");

@@ -1,7 +1,7 @@
 // Where a hazard and a message stand among the acts: before the act, never after it. A hazard stands once in the strip, once on the way
 // back and once in the final tests, before the first of its precautions and of the acts that it asks something of (a heavy load is no
-// hazard of a mark or a cloth), and again before what ends its precautions; a message on a thing stands before the first act of each step that moves or undoes that very thing, in both
-// halves. Every output that prints acts asks here.
+// hazard of a mark or a cloth), and again before what ends its precautions; a message on a thing stands before the first act of each step
+// that moves or undoes that very thing, in both halves. Every output that prints acts asks here.
 
 import { requiredWait, type RequiredWait, type WaitQuestion } from "../figures/required-wait.ts";
 import type { Hazard, Message, Model, Precaution, ThingIndex } from "../model/model.ts";

@@ -18,6 +18,7 @@ import type { Settings } from "../world/settings.ts";
 import { lostHeadAround } from "./lost-heads.ts";
 import { faultOf } from "./rests-on-fault.ts";
 import { unknownCalls, withoutDoubt } from "./rests-on-unknown.ts";
+import { sameSlip } from "./same-slip.ts";
 
 interface InTheWay {
   readonly unit: string;
@@ -194,9 +195,7 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
     const raw = wordProblem(table, remains, bench, context.settings, performance),
       within =
         callOf(remains, performance.model) ??
-        orderDeclared(remains, performance) ??
-        unfinished(remains, performance) ??
-        restored(remains, performance) ??
+        sameSlip(remains, performance) ??
         lostHeadAround(context.project, remains.at) ??
         faultOf(context.project, remains, performance);
     push(found, raw && within ? { ...raw, within } : raw);
@@ -211,39 +210,6 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
         }),
       );
   return found;
-}
-
-/**
- * Precautions that are taken in another order than the hazard declares, and whose declared order is wrong itself: all of them are taken, and
- * that is where the order is wrong.
- */
-function orderDeclared({ phase, rule, reasons }: Problem, { model, strip }: Performance): Span | undefined {
-  const [{ words, thing }] = reasons as [Reason];
-  if (phase !== "strip" || rule !== "hazard/order" || reasons.length > 1 || words[0] !== "before") return undefined;
-  const isTaken = (kind: string): boolean =>
-    strip.some(({ act, things }) => act.verb === kind && things.includes(thing!));
-  return words.slice(1).every(isTaken)
-    ? declaredProblems(model).find((one) => one.rule === rule && one.about[0] === thing)?.at
-    : undefined;
-}
-
-/** An old ring that no line takes out, of a strip that does not come to its aim: it ends too early. */
-function unfinished({ rule }: Problem, { problems }: Performance): Span | undefined {
-  return rule === "removal/old-stays"
-    ? problems.find((one) => one.rule === "removal/missing" || one.rule === "removal/never-undone")?.at
-    : undefined;
-}
-
-/**
- * Power given back while guards are off, and the same work gone on with: one line that stands too early. Where the author allows that line,
- * what is touched after it stands for itself.
- */
-function restored({ phase, reasons }: Problem, { problems }: Performance): Span | undefined {
-  const hazard = reasons[0]!.by[0];
-  if (!reasons.every(({ rule, by }) => rule === "hazard/lapsed" && by[0] === hazard)) return undefined;
-  return problems.find(
-    (one) => one.rule === "hazard/guard-off" && one.phase === phase && one.reasons[0]!.thing === hazard,
-  )?.at;
 }
 
 /** Of two things that are each behind the other, that ring is said; that the one is in front of the other is the same again. */

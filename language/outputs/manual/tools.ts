@@ -38,7 +38,7 @@ interface Asked {
   readonly others: readonly Other[];
 }
 
-/** A manual asks for the tools of all of its procedures, and for those of each on the sheet of its preparation. */
+/** A manual asks for the tools of all of its procedures, and for those of each on the sheet of its preparation; lines are made for one set of options. */
 const asked = new WeakMap<Lines, Asked>();
 
 function askedBy({ performance, lines }: Done, options: OutputOptions): Asked {

@@ -24,6 +24,9 @@ export interface Draft {
   readonly within?: Span | undefined;
 }
 
+/** Takes a finding as it is made. Not a generator: of the seventy checks that each file goes through nearly all find nothing. */
+export type Say = (draft: Draft) => void;
+
 export interface Answer {
   /** Equal for all that it answers. */
   readonly key: string;
@@ -62,15 +65,15 @@ export interface Check extends CheckFacts {
   /** Where the rule comes from, when it is published: a standard, a handbook; else "common practice". */
   readonly source?: string;
   /** One of the following is given. */
-  readonly file?: (file: SourceFile, context: CheckContext) => Iterable<Draft>;
-  readonly model?: (model: Model, context: BenchContext) => Iterable<Draft>;
+  readonly file?: (file: SourceFile, say: Say, context: CheckContext) => void;
+  readonly model?: (model: Model, say: Say, context: BenchContext) => void;
   /** What it says of a model hangs on files that the model was not made of: it is asked again whenever any file changed. */
   readonly asksAllFiles?: boolean;
   /** Words a problem that the bench found under this code. */
   readonly problem?: (problem: Problem, context: BenchContext) => Draft;
   /** Words one reason of this rule, as a link of the chain; needed where other problems may give it as a further reason. */
   readonly reason?: (reason: Reason, context: BenchContext) => string;
-  readonly performance?: (performance: Performance, context: BenchContext) => Iterable<Draft>;
+  readonly performance?: (performance: Performance, say: Say, context: BenchContext) => void;
 }
 
 /** Identity, for the types: `export default check({ … })`. */

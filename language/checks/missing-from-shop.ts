@@ -2,7 +2,7 @@
 
 import type { Project, SourceFile } from "../names/project.ts";
 import type { Fix } from "../findings/finding.ts";
-import type { Draft } from "./check.ts";
+import type { Say } from "./check.ts";
 import { nearestName } from "./near-names.ts";
 import { surveyOf } from "./survey-of-names.ts";
 import { declaredUnused, linkOf, useAnswer } from "./unused-files.ts";
@@ -12,9 +12,9 @@ export function missingFrom(
   file: SourceFile,
   due: "tool" | "stores",
   word: "tool" | "consumable",
-): Draft[] {
-  const found: Draft[] = [],
-    said = new Set<string>();
+  say: Say,
+): void {
+  const said = new Set<string>();
   for (const unknown of surveyOf(project, file).unknown) {
     if (unknown.due !== due || unknown.is !== undefined || unknown.pieces !== undefined || said.has(unknown.text))
       continue;
@@ -38,7 +38,7 @@ export function missingFrom(
       certain: false,
     });
     const says = `${unknown.text} is no ${word} that this file or any that it uses declares${near === undefined ? "" : `, but ${near} is`}`;
-    found.push({
+    say({
       at,
       says:
         other === undefined ? says : `${unknown.text} is declared in ${other.written}, which this file does not use`,
@@ -47,5 +47,4 @@ export function missingFrom(
       fixes,
     });
   }
-  return found;
 }

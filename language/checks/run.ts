@@ -11,7 +11,7 @@ import type { Because, Finding, Span } from "../findings/finding.ts";
 import { kept } from "../model/kept.ts";
 import type { Model, ThingIndex } from "../model/model.ts";
 import type { SourceFile } from "../names/project.ts";
-import type { BenchContext, Check, CheckContext, Draft } from "./check.ts";
+import type { BenchContext, Check, CheckContext, Draft, Say } from "./check.ts";
 import { ringsIn } from "./rings.ts";
 import { severityOf } from "./severity.ts";
 import type { Settings } from "../world/settings.ts";
@@ -125,6 +125,17 @@ function finish(
   };
 }
 
+/** Asks one check after the other; `take` is told which of them said it. */
+function ask<One extends Check>(
+  checks: readonly One[],
+  one: (check: One, say: Say) => void,
+  take: (check: One, draft: Draft) => void,
+): void {
+  let asked: One;
+  const say = (draft: Draft): void => take(asked, draft);
+  for (asked of checks) one(asked, say);
+}
+
 export function checkFile(table: CheckTable, file: SourceFile, context: CheckContext): Raw[] {
   const found: Raw[] = [];
   for (const error of file.tree.errors) {
@@ -155,9 +166,11 @@ export function checkFile(table: CheckTable, file: SourceFile, context: CheckCon
       restsOn: undefined,
     });
   }
-  for (const check of table.ofFile)
-    for (const draft of check.file(file, context))
-      push(found, finish(check, draft, context.settings, { build: undefined, unit: "" }));
+  ask(
+    table.ofFile,
+    (check, say) => check.file(file, say, context),
+    (check, draft) => push(found, finish(check, draft, context.settings, { build: undefined, unit: "" })),
+  );
   return found;
 }
 
@@ -177,9 +190,12 @@ export function checkModelAmongAll(table: CheckTable, model: Model, context: Che
 }
 
 function pushOfModel(found: Raw[], checks: readonly Asked<"model">[], model: Model, bench: BenchContext): void {
-  for (const check of checks)
-    for (const draft of check.model(model, bench))
-      push(found, finish(check, agreed(draft, model), bench.settings, { build: model.build, unit: model.unit }));
+  const { build, unit } = model;
+  ask(
+    checks,
+    (check, say) => check.model(model, say, bench),
+    (check, draft) => push(found, finish(check, agreed(draft, model), bench.settings, { build, unit })),
+  );
 }
 
 export function checkPerformance(table: CheckTable, performance: Performance, context: CheckContext): Raw[] {
@@ -200,15 +216,13 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
         faultOf(context.project, remains, performance);
     push(found, raw && within ? { ...raw, within } : raw);
   }
-  for (const check of table.ofPerformance)
-    for (const draft of check.performance(performance, bench))
-      push(
-        found,
-        finish(check, agreed(draft, performance.model), context.settings, {
-          build: performance.model.build,
-          unit: performance.model.unit,
-        }),
-      );
+  const { model } = performance,
+    { build, unit } = model;
+  ask(
+    table.ofPerformance,
+    (check, say) => check.performance(performance, say, bench),
+    (check, draft) => push(found, finish(check, agreed(draft, model), context.settings, { build, unit })),
+  );
   return found;
 }
 

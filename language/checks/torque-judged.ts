@@ -34,7 +34,7 @@ export function judgedTorques(model: Model, context: Pick<BenchContext, "setting
   const assumptions = assumptionsOf(context.settings),
     known = judgedIn(model, () => new Map());
   let judged = known.get(assumptions);
-  if (!judged) known.set(assumptions, (judged = [...judge(model, assumptions)]));
+  if (!judged) known.set(assumptions, (judged = judge(model, assumptions)));
   return judged;
 }
 
@@ -50,14 +50,16 @@ function assessed(torque: number, question: TighteningQuestion, assumptions: Ass
   return assess(`${torque} ${size.designation} ${className} ${head} ${frictionThread}`, torque, question);
 }
 
-function* judge(model: Model, assumptions: Assumptions): Iterable<JudgedTorque> {
+function judge(model: Model, assumptions: Assumptions): JudgedTorque[] {
+  const found: JudgedTorque[] = [];
   for (const tie of model.ties) {
     const question = torqueQuestion(tie);
     if (!tie.fastener || !question) continue;
     for (const torque of tie.torques) {
       if (!torque.value) continue;
       const judged = assessed(highest(torque.value), question, assumptions);
-      if (!isFigureError(judged)) yield { tie, torque, judged };
+      if (!isFigureError(judged)) found.push({ tie, torque, judged });
     }
   }
+  return found;
 }

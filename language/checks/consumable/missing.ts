@@ -37,5 +37,5 @@ export default check({
       }
     }
   `,
-  file: (file, { project }) => missingFrom(project, file, "stores", "consumable"),
+  file: (file, say, { project }) => missingFrom(project, file, "stores", "consumable", say),
 });

@@ -32,7 +32,7 @@ export default check({
       step "Grease" { apply grease to shaft }
     }
   `,
-  *file(file, { project }) {
+  file(file, say, { project }) {
     const bare = file.declarations.filter(
       ({ word, item }) =>
         word === "consumable" && !(item.block?.items.some((one) => one.entry?.word === "pack") ?? false),
@@ -40,6 +40,6 @@ export default check({
     if (bare.length === 0) return;
     const used = usedInProject(project);
     for (const { id, name, at } of bare)
-      if (used.has(id)) yield { at, says: `${name} is used, and nothing says what one pack holds` };
+      if (used.has(id)) say({ at, says: `${name} is used, and nothing says what one pack holds` });
   },
 });

@@ -28,16 +28,16 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  size M6x30  drive hex 10  joins lid to foot }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const tie of model.ties) {
       const found = againstDrive(tie);
       if (!found) continue;
       const meant = found.threads.length > 0 ? `; that tool goes with ${listed(found.threads.slice(0, 4), "or")}` : "";
-      yield {
+      say({
         at: tie.drive!.at,
         says: `${tie.name}: ${tie.size!.designation} takes ${listed(found.usual, "or")}, not ${tie.drive!.size!.written}${meant}`,
         because: [{ says: `the thread is said here`, at: tie.at }, fromSource(found.source)],
-      };
+      });
     }
   },
 });

@@ -32,7 +32,7 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  size M8x30  clamps 16 mm  joins lid to foot }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const tie of model.ties) {
       const grip = tie.figures.get("clamps"),
         { size } = tie;
@@ -48,7 +48,7 @@ export default check({
       const found = lengthFinding(size.length, range);
       if (!found) continue;
       const mm = (metres: number): string => `${rounded(metres * 1000, 3)} mm`;
-      yield {
+      say({
         at: tie.at,
         says: `${tie.name}: ${mm(size.length)} is ${found} for ${grip.written} clamped ${into === "nut" ? "and a nut" : `and a thread in ${material}`}, where ${mm(range.least)} to ${mm(range.most)} is usual`,
         because: sumLines({
@@ -59,7 +59,7 @@ export default check({
               : "grip + engagement to grip + engagement + 3 d",
           source: "published thread engagement guides",
         }),
-      };
+      });
     }
   },
 });

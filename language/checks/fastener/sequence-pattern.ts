@@ -34,12 +34,12 @@ export default check({
       }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const { name, pattern, sequence } of model.ties) {
       if (pattern?.is !== "circle" || !sequence) continue;
       const order = kindIn(sequences, sequence.kind);
       if (order?.asksPattern !== true) continue;
-      yield {
+      say({
         at: sequence.at,
         says: `${name} stand on a circle, and ${sequence.kind} goes ${order.about.charAt(0).toLowerCase()}${order.about.slice(1, -1)}: sequence star goes crosswise`,
         fixes: [
@@ -49,7 +49,7 @@ export default check({
             edits: [{ file: sequence.at.file, start: sequence.at.start, end: sequence.at.end, text: "sequence star" }],
           },
         ],
-      };
+      });
     }
   },
 });

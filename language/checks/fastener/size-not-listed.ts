@@ -31,16 +31,16 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  size M8x30  joins lid to foot }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const tie of model.ties) {
       if (!tie.size || (tie.size.diameter ?? 0) > largest) continue;
       const thread = threadOf(tie.size);
       // A pipe thread has no such table here.
       if (!isFigureError(thread) || !thread.nearest || thread.nearest.length === 0) continue;
-      yield {
+      say({
         at: tie.at,
         says: `${tie.name}: ${thread.says}: listed are ${listed(thread.nearest)}`,
-      };
+      });
     }
   },
 });

@@ -4,7 +4,7 @@ import { fromSource } from "../../findings/finding.ts";
 import { strengthFinding, strengthSource } from "../../figures/strength-names.ts";
 import { fastenerKinds, kindIn } from "../../tables/index.ts";
 import { listed } from "../bench-check.ts";
-import { check, type Draft } from "../check.ts";
+import { check } from "../check.ts";
 
 export default check({
   code: "fastener/strength-unknown",
@@ -29,7 +29,7 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  size M6x20  class 8.8  joins lid to foot }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const tie of model.ties) {
       const { size, strengthAt: at } = tie,
         system = size?.system;
@@ -43,7 +43,7 @@ export default check({
       const because = [{ says: `the thread is ${size!.designation}`, at: tie.at }, fromSource(strengthSource)];
       if (own === undefined && other !== undefined) {
         const isOwn = strengthFinding(other, system, sort) === undefined;
-        const draft: Draft = {
+        say({
           at,
           says: `${tie.name}: ${metric ? "a grade is for inch threads" : "a class is for metric threads"}, and ${size!.designation} is ${thread}: write its ${word}`,
           because,
@@ -51,14 +51,13 @@ export default check({
             isOwn && /^[\d.]+$|^A\d-/.test(other)
               ? [{ title: `Write ${word} ${other}`, edits: [{ ...at, text: `${word} ${other}` }], certain: false }]
               : [],
-        };
-        yield draft;
+        });
         continue;
       }
       const found = own === undefined ? undefined : strengthFinding(own, system, sort);
       if (!found) continue;
       const [near] = found.near;
-      yield {
+      say({
         at,
         says:
           found.says === "other system"
@@ -69,7 +68,7 @@ export default check({
           near !== undefined && found.near.length === 1
             ? [{ title: `Write ${word} ${near}`, edits: [{ ...at, text: `${word} ${near}` }], certain: false }]
             : [],
-      };
+      });
     }
   },
 });

@@ -26,7 +26,7 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  torque none  joins lid to foot }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const tie of model.ties) {
       if (
         !tie.fastener ||
@@ -35,7 +35,7 @@ export default check({
         kindIn(fastenerKinds, tie.kind)?.turned !== true
       )
         continue;
-      yield { at: tie.at, says: `${tie.name} ${tie.count > 1 ? "have" : "has"} no torque` };
+      say({ at: tie.at, says: `${tie.name} ${tie.count > 1 ? "have" : "has"} no torque` });
     }
   },
 });

@@ -28,7 +28,7 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  size M8x20  torque standard dry  joins lid to foot }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const tie of model.ties)
       for (const torque of tie.torques) {
         const table =
@@ -37,7 +37,7 @@ export default check({
             : undefined;
         // A standing table is a wish for what it holds; only a fastener that names it must find its row.
         if (!table || torque.value || torque.at.start === tie.at.start) continue;
-        yield {
+        say({
           at: torque.at,
           because: [
             {
@@ -48,7 +48,7 @@ export default check({
           says: tie.size
             ? `${tie.name}: the table ${table.name || torque.table} has no torque for ${threadOf(tie)}`
             : `${tie.name} ${tie.count > 1 ? "have" : "has"} no size to look up in the table ${table.name || torque.table}`,
-        };
+        });
       }
   },
 });

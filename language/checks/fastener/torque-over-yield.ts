@@ -28,11 +28,11 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  size M6x20  class 8.8  torque 9 N·m  joins lid to foot }
     }
   `,
-  *model(model, context) {
+  model(model, say, context) {
     for (const one of judgedTorques(model, context)) {
       const { tie, torque, judged } = one;
       if (judged.verdict !== "over") continue;
-      yield {
+      say({
         at: torque.at,
         within: threadInDoubt(one, context),
         says: `${tie.name}: ${torque.value!.written} is over ${newtonMetres(judged.limit)}, which takes ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} to its limit`,
@@ -46,7 +46,7 @@ export default check({
           },
           tie.at,
         ),
-      };
+      });
     }
   },
 });

@@ -30,13 +30,13 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  size M12x40  class 8.8  torque 80 N·m  joins lid to foot }
     }
   `,
-  *model(model, context) {
+  model(model, say, context) {
     const assumptions = assumptionsOf(context.settings),
       share = assumptions["least-torque-share"];
     for (const one of judgedTorques(model, context)) {
       const { tie, torque, judged } = one;
       if (judged.verdict !== "low") continue;
-      yield {
+      say({
         at: torque.at,
         within: threadInDoubt(one, context),
         says: `${tie.name}: ${torque.value!.written} is under ${newtonMetres(judged.least)}, ${rounded(share * 100, 2)} % of what ${tie.size!.designation} ${tie.propertyClass ?? tie.grade} carries`,
@@ -56,7 +56,7 @@ export default check({
           },
           tie.at,
         ),
-      };
+      });
     }
   },
 });

@@ -55,7 +55,7 @@ export default check({
       }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const act of heatingIn(model)) {
       if (!act.amount) continue;
       const { high } = si(act.amount);
@@ -65,10 +65,10 @@ export default check({
         const most = mostByKind[thing.kind] ?? mostOfOthers;
         if (high <= most + zeroCelsius) continue;
         const whose = kindIn(partKinds, thing.kind) && mostByKind[thing.kind] ? "parts of its kind" : "steel parts";
-        yield {
+        say({
           at: act.at,
           says: `${thing.name} is heated to ${act.amount.written}: ${whose} are mostly given ${most} °C at most; ask the maker's data`,
-        };
+        });
         break; // one figure, one question
       }
     }

@@ -4,7 +4,7 @@ import { isFriction, leastFriction, mostFriction } from "../../figures/assumptio
 import { bySpelling } from "../../model/kept.ts";
 import { isProblem, parseThreadSize, si, type Dimension } from "../../quantities/index.ts";
 import type { SourceFile } from "../../names/project.ts";
-import { check, type Draft } from "../check.ts";
+import { check, type Say } from "../check.ts";
 import { figuresIn } from "../figures-said.ts";
 import { holdsWord, itemsOf } from "../items-of.ts";
 
@@ -40,11 +40,11 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
   `,
-  *file(file) {
+  file(file, say) {
     for (const { item, made, due, dimension, text, at } of figuresIn(file)) {
       if (dimension === undefined || (due.length > 0 && !due.includes(dimension))) continue;
       if (isProblem(made)) {
-        yield { at, says: made.problem };
+        say({ at, says: made.problem });
         continue;
       }
       if (due.length !== 1) continue;
@@ -52,35 +52,33 @@ export default check({
         most = largest[dimension],
         above = positive.has(dimension) || positiveWords.has(item.entry!.word);
       if (above && high <= 0)
-        yield { at, says: `${text} cannot be meant: write the figure, or leave the line out where it is not known` };
-      else if (above && low < 0) yield { at, says: `${text} goes below nothing` };
+        say({ at, says: `${text} cannot be meant: write the figure, or leave the line out where it is not known` });
+      else if (above && low < 0) say({ at, says: `${text} goes below nothing` });
       else if (most !== undefined && high > most)
-        yield { at, says: `${text} is more than any shop meets: look at the unit` };
+        say({ at, says: `${text} is more than any shop meets: look at the unit` });
     }
-    yield* counts(file);
-    yield* frictions(file);
-    yield* threads(file);
+    counts(file, say);
+    frictions(file, say);
+    threads(file, say);
   },
 });
 
 /** Coefficients of friction that no bolted joint has: whatever is reckoned with one is wrong, and none is reckoned. */
-function frictions(file: SourceFile): Draft[] {
-  const found: Draft[] = [],
-    { tokens } = file.tree.scan;
-  if (!holdsWord(file, "friction")) return found;
+function frictions(file: SourceFile, say: Say): void {
+  const { tokens } = file.tree.scan;
+  if (!holdsWord(file, "friction")) return;
   for (const item of itemsOf(file)) {
     if (item.entry?.word !== "friction" || item.broken) continue;
     for (const argument of item.arguments) {
       const token = tokens[argument.first]!;
       if (isFriction(Number(token.text))) continue;
       const at = { file: file.path, start: token.startOffset, end: token.endOffset! + 1 };
-      found.push({
+      say({
         at,
         says: `a coefficient of friction of ${token.text} cannot be meant: from ${leastFriction} to ${mostFriction} is reckoned with`,
       });
     }
   }
-  return found;
 }
 
 /** Why a spelling is no size of a thread. */
@@ -90,9 +88,8 @@ const threadProblem = bySpelling((text) => {
 });
 
 /** Sizes that look like a thread and are none: the fastener would have no size at all, and nobody would be told. */
-function threads(file: SourceFile): Draft[] {
-  const found: Draft[] = [],
-    { tokens } = file.tree.scan;
+function threads(file: SourceFile, say: Say): void {
+  const { tokens } = file.tree.scan;
   for (const item of itemsOf(file)) {
     if (!item.entry || item.broken) continue;
     for (const { slot, first, last } of item.arguments) {
@@ -101,16 +98,14 @@ function threads(file: SourceFile): Draft[] {
         end = tokens[last]!.endOffset! + 1,
         problem = threadProblem(file.text.slice(start, end));
       const isTold = problem !== undefined && file.tree.errors.some((error) => error.start < end && error.end > start);
-      if (problem !== undefined && !isTold) found.push({ at: { file: file.path, start, end }, says: problem });
+      if (problem !== undefined && !isTold) say({ at: { file: file.path, start, end }, says: problem });
     }
   }
-  return found;
 }
 
 /** Counts: none, parts of one, or thousands. */
-function counts(file: SourceFile): Draft[] {
-  const found: Draft[] = [],
-    { tokens } = file.tree.scan;
+function counts(file: SourceFile, say: Say): void {
+  const { tokens } = file.tree.scan;
   for (const item of itemsOf(file)) {
     if (!item.entry || item.broken) continue;
     for (const argument of item.arguments) {
@@ -126,8 +121,7 @@ function counts(file: SourceFile): Draft[] {
           : Number.isInteger(value)
             ? "count from 1"
             : "count whole ones";
-      found.push({ at, says: `"${word}" cannot take ${token.text}: ${why}` });
+      say({ at, says: `"${word}" cannot take ${token.text}: ${why}` });
     }
   }
-  return found;
 }

@@ -4,7 +4,7 @@ import { isFigureError } from "../../figures/figure.ts";
 import { threadOf } from "../../figures/threads.ts";
 import type { Hazard, Model, Part, Tie } from "../../model/model.ts";
 import { rounded, si } from "../../quantities/index.ts";
-import { check, type Draft } from "../check.ts";
+import { check, type Say } from "../check.ts";
 import { sumLines } from "../sums.ts";
 
 const zeroCelsius = 273.15;
@@ -46,37 +46,37 @@ export default check({
       fastener drum-bolts bolt "Drum bolts" { count 8  size M20x80  torque 300 N·m  joins shell to frame }
     }
   `,
-  *model(model) {
-    for (const hazard of model.hazards) yield* temperature(hazard);
-    for (const part of model.parts) yield* sides(part);
+  model(model, say) {
+    for (const hazard of model.hazards) temperature(hazard, say);
+    for (const part of model.parts) sides(part, say);
     const asked = new Set<Part>();
-    for (const tie of model.ties) yield* lighterThanShanks(model, tie, asked);
+    for (const tie of model.ties) lighterThanShanks(model, tie, asked, say);
   },
 });
 
-function* temperature({ kind, name, figures, at }: Hazard): Generator<Draft> {
+function temperature({ kind, name, figures, at }: Hazard, say: Say): void {
   const given = figures.get("temperature");
   if (!given) return;
   const celsius = si(given).high - zeroCelsius,
     said = given.unit === "°C" ? `${given.written} is given` : `${given.written} is ${rounded(celsius, 2)} °C`;
   if (kind === "hot" && celsius < leastHot)
-    yield { at, says: `${name} is a hot surface, and ${said}: look at the unit` };
+    say({ at, says: `${name} is a hot surface, and ${said}: look at the unit` });
   if (kind === "cold" && celsius > mostCold)
-    yield { at, says: `${name} is a cold surface, and ${said}: look at the unit and the sign` };
+    say({ at, says: `${name} is a cold surface, and ${said}: look at the unit and the sign` });
 }
 
-function* sides({ kind, name, size, at }: Part): Generator<Draft> {
+function sides({ kind, name, size, at }: Part, say: Say): void {
   if (!size || "system" in size) return;
   const cord = kind === "o-ring" ? size[1] : undefined,
     isLong = long.has(kind) || (size.length > 1 && size.some((side) => si(side).high <= thickOfLong)),
     large = isLong ? undefined : size.find((side) => si(side).high > longest);
   if (cord && si(cord).high > thickestCord)
-    yield { at, says: `${name} has a cord of ${cord.written}, thicker than any O-ring: look at the unit` };
-  else if (large) yield { at, says: `${name} measures ${large.written}: look at the unit` };
+    say({ at, says: `${name} has a cord of ${cord.written}, thicker than any O-ring: look at the unit` });
+  else if (large) say({ at, says: `${name} measures ${large.written}: look at the unit` });
 }
 
 /** Shanks alone, as smooth bars: heads and nuts come on top. */
-function* lighterThanShanks(model: Model, tie: Tie, asked: Set<Part>): Generator<Draft> {
+function lighterThanShanks(model: Model, tie: Tie, asked: Set<Part>, say: Say): void {
   const { size } = tie;
   if (!tie.fastener || size?.length === undefined || tie.countUnknown || tie.lowers.length === 0) return;
   const held = tie.lowers.map((lower) => model.things[lower]).filter((thing) => thing?.is === "part");
@@ -92,7 +92,7 @@ function* lighterThanShanks(model: Model, tie: Tie, asked: Set<Part>): Generator
   for (const part of held) asked.add(part);
   const [first] = held,
     weighs = held.length > 1 ? "weigh together" : `weighs ${first!.mass!.written}`;
-  yield {
+  say({
     at: first!.at,
     says: `${held.map(({ name }) => name).join(" and ")} ${weighs}${held.length > 1 ? ` ${rounded(mass, 3)} kg` : ""}, and the shanks of the ${tie.name} that hold ${held.length > 1 ? "them" : "it"} weigh ${rounded(shanks, 3)} kg: look at the unit`,
     because: [
@@ -103,5 +103,5 @@ function* lighterThanShanks(model: Model, tie: Tie, asked: Set<Part>): Generator
         source: "density of steel: handbook",
       }),
     ],
-  };
+  });
 }

@@ -27,12 +27,12 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  torque 9 N·m (80 lb-in)  joins lid to foot }
     }
   `,
-  *file(file) {
+  file(file, say) {
     for (const { made, due, dimension, at } of figuresIn(file)) {
       if (isProblem(made) || (due.length > 0 && dimension !== undefined && !due.includes(dimension))) continue;
       const compared = comparePair(made);
       if (!compared || compared.level === "silent") continue;
-      yield { at, says: compared.says, severity: compared.level === "hint" ? "hint" : "warning" };
+      say({ at, says: compared.says, severity: compared.level === "hint" ? "hint" : "warning" });
     }
   },
 });

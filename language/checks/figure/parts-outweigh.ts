@@ -30,14 +30,14 @@ export default check({
       part drum "Drum" { mass 31 kg  rests on frame }
     }
   `,
-  *model(model) {
+  model(model, say) {
     if (model.mass) {
       const { kg, unknown } = massOf(
         model,
         model.parts.map(({ index }) => index),
       );
       if (kg > si(model.mass).high * rounding)
-        yield { at: model.at, says: outweighed(model.title || model.unit, model.mass.written, kg, unknown) };
+        say({ at: model.at, says: outweighed(model.title || model.unit, model.mass.written, kg, unknown) });
     }
     for (const part of model.parts) {
       const whole = massKg(part);
@@ -47,7 +47,7 @@ export default check({
           model,
           inside.map(({ index }) => index),
         );
-      if (kg > whole * rounding) yield { at: part.at, says: outweighed(part.name, part.mass!.written, kg, unknown) };
+      if (kg > whole * rounding) say({ at: part.at, says: outweighed(part.name, part.mass!.written, kg, unknown) });
     }
   },
 });

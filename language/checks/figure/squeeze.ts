@@ -30,7 +30,7 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const part of model.parts) {
       const { size, groove } = part;
       if (!groove || !Array.isArray(size) || size.length < 2) continue;
@@ -42,7 +42,7 @@ export default check({
         gland = glandFor(kind, section);
       if (!found) continue;
       const share = (value: number): string => `${Math.round(value * 100)} %`;
-      yield {
+      say({
         at: part.at,
         says: `${part.name}: a groove of ${groove.written} squeezes it by ${share(found.squeeze)}, ${found.is === "much" ? "more" : "less"} than the usual ${share(found.range[0])} to ${share(found.range[1])}`,
         because: sumLines({
@@ -50,7 +50,7 @@ export default check({
           formula: `squeeze = (section - depth) / section = (${rounded(section * 1000, 3)} - ${rounded(depth * 1000, 3)}) mm / ${rounded(section * 1000, 3)} mm`,
           source: gland ? "published gland table" : "published squeeze ranges",
         }),
-      };
+      });
     }
   },
 });

@@ -31,17 +31,17 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
   `,
-  *file(file) {
+  file(file, say) {
     for (const { item, due: one, dimension, text, at } of figuresIn(file)) {
       const due = one.length > 0 ? one : (carried[`${item.entry!.place} ${item.entry!.word}`] ?? one);
       if (due.length === 0 || dimension === undefined || due.includes(dimension)) continue;
-      yield {
+      say({
         at,
         says: `${text} is a figure of ${dimensionNames[dimension].title}: "${item.entry!.word}" takes ${listed(
           due.map((one) => dimensionNames[one].title),
           "or",
         )}`,
-      };
+      });
     }
   },
 });

@@ -35,16 +35,16 @@ export default check({
       }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const [kind, { at }] of model.dismissed) {
       const declared = model.hazards.find((hazard) => hazard.kind === kind && hazard.prefix === "");
       if (!declared) continue;
       const title = kindIn(hazardKinds, kind)?.title ?? kind;
-      yield {
+      say({
         at,
         says: `${title} is dismissed here, and ${declared.name} is declared: one of the two is wrong`,
         because: [{ says: `${declared.name} is declared here`, at: declared.at }],
-      };
+      });
     }
   },
 });

@@ -80,7 +80,7 @@ const ended = benchCheck({
 export default check({
   ...ended,
   // Behind the way back it may be meant as a reminder before the power comes: all was taken away there.
-  *performance({ model, finish }) {
+  performance({ model, finish }, say) {
     for (const { act, things, before } of finish) {
       if (act.verb !== "restore") continue;
       for (const hazard of model.hazards) {
@@ -89,11 +89,11 @@ export default check({
           hazard.precautions.some(({ number }) => at(before.standing, number) !== 0)
         )
           continue;
-        yield {
+        say({
           at: act.at,
           severity: "hint",
           says: `Nothing stands against ${hazard.name} any more: the way back has taken it away, so there is nothing to restore`,
-        };
+        });
       }
     }
   },

@@ -47,7 +47,7 @@ export default check({
     }
   `,
   asksAllFiles: true,
-  *model(model, { project, name }) {
+  model(model, say, { project, name }) {
     const named = namedFor(project, model.unit);
     // Nothing is said of a unit without procedures, nor while a name or a line cannot be read.
     if (
@@ -59,12 +59,12 @@ export default check({
       if (hazard.prefix !== "" || hazard.precautions.length === 0 || hazard.on.length === 0) continue;
       if (kindIn(hazardKinds, hazard.kind)?.isWeight === true || isNear(model, hazard, named)) continue;
       const [first] = hazard.on;
-      yield {
+      say({
         at: hazard.at,
         // The procedure that is missing would touch them all.
         answer: { key: `no procedure touches it: ${model.unit}` },
         says: `${hazard.name} is on ${name(first!)}, and no line of a procedure touches ${hazard.on.length > 1 ? "any of its things" : "it"}: its precautions are asked for nowhere`,
-      };
+      });
     }
   },
 });

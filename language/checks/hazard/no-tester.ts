@@ -56,16 +56,16 @@ export default check({
       }
     }
   `,
-  *performance({ model, events }) {
+  performance({ model, events }, say) {
     for (const { kind, act, assumed, precautions } of events) {
       if (kind !== "stands" || assumed || act.verb !== "prove-dead" || act.tools.length > 0) continue;
       for (const number of precautions) {
         const precaution = model.precautions[number]!;
         if (precaution.kind !== "prove-dead" || precaution.tools.length > 0) continue;
-        yield {
+        say({
           at: precaution.at,
           says: `${model.things[precaution.hazard]!.name}: nothing says what prove-dead is done with; write prove-dead … with a voltage tester of the shop`,
-        };
+        });
       }
     }
   },

@@ -36,14 +36,14 @@ export default check({
       }
     }
   `,
-  *model(model, { project }) {
+  model(model, say, { project }) {
     for (const hazard of model.hazards) {
       if (hazard.on.length > 0 || hazard.pushes.length > 0 || hazard.precautions.length === 0) continue;
       // Of the kinds that are proved gone before hands go in; noise or a wet floor is on nothing in particular.
       if (kindIn(hazardKinds, hazard.kind)?.needsProof !== true) continue;
       const source = project.files.get(hazard.at.file);
       if (!source || source.tree.errors.length > 0 || surveyOf(project, source).unknown.length > 0) continue;
-      yield { at: hazard.at, says: `${hazard.name} is on nothing: say what must not be touched while it stands` };
+      say({ at: hazard.at, says: `${hazard.name} is on nothing: say what must not be touched while it stands` });
     }
   },
 });

@@ -52,13 +52,13 @@ export default check({
       }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const hazard of model.hazards)
       for (const precaution of hazard.precautions) {
         const why = flaw(hazard, precaution);
         if (why === undefined) continue;
-        if (typeof why === "string") yield { at: precaution.at, says: `${hazard.name} is proved by ${why}` };
-        else yield { at: precaution.at, severity: "question", says: `${hazard.name} is proved by ${why.asks}` };
+        if (typeof why === "string") say({ at: precaution.at, says: `${hazard.name} is proved by ${why}` });
+        else say({ at: precaution.at, severity: "question", says: `${hazard.name} is proved by ${why.asks}` });
       }
   },
 });

@@ -31,9 +31,9 @@ export default check({
       }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const hazard of model.hazards)
       if (hazard.signal === undefined)
-        yield { at: hazard.at, says: `${hazard.name} has no signal word: say danger, warning or caution` };
+        say({ at: hazard.at, says: `${hazard.name} has no signal word: say danger, warning or caution` });
   },
 });

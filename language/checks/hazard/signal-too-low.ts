@@ -37,38 +37,38 @@ export default check({
       }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const hazard of model.hazards) {
       if (hazard.signal === "notice")
-        yield {
+        say({
           at: hazard.at,
           says: `${hazard.name}: notice is for damage to the machine only, and a hazard can hurt someone`,
-        };
+        });
       if (hazard.signal !== "caution") continue;
       if (hazard.kind === "overhead")
-        yield {
+        say({
           at: hazard.at,
           says: `${hazard.name}: a load overhead can kill, and caution speaks of minor injury`,
           because: [fromSource("ANSI Z535.6, the word goes by the worst injury that could be")],
-        };
+        });
       const pressure = hazard.figures.get("pressure");
       if (hazard.kind === "pressure" && pressure && si(pressure).high > PRESSURE_EQUIPMENT)
-        yield {
+        say({
           at: hazard.at,
           severity: "question",
           says: `${hazard.name}: ${pressure.written} can throw parts and cut with its jet, and caution speaks of minor injury: is it no more?`,
           because: [
             fromSource("Directive 2014/68/EU counts pressure equipment from 0.5 bar over the air around; ANSI Z535.6"),
           ],
-        };
+        });
       const voltage = hazard.figures.get("voltage");
       if (hazard.kind !== "electrical" || !voltage) continue;
       if (voltageClass(si(voltage).high, voltage.unit === "V ac" ? "ac" : "dc") === "A") continue;
-      yield {
+      say({
         at: hazard.at,
         says: `${hazard.name}: ${voltage.written} can kill, and caution speaks of minor injury`,
         because: [fromSource("ISO 6469 voltage classes; ANSI Z535.6")],
-      };
+      });
     }
   },
 });

@@ -36,24 +36,24 @@ export default check({
     }
   `,
   asksAllFiles: true,
-  *model(model, { project }) {
+  model(model, say, { project }) {
     const answered = new Set([...model.hazards.map((h) => h.kind), ...model.dismissed.keys()]);
     for (const thing of model.things) {
       const asked = askedBy(thing);
       if (!asked || answered.has(asked.kind)) continue;
       answered.add(asked.kind); // said once for each kind
-      yield {
+      say({
         at: thing.at,
         says: `${thing.name} ${asked.why}, and no hazard of kind ${asked.kind} is declared or dismissed`,
         within: unreadOn(project.files.get(model.at.file), thing) ?? lostHazard(project, model),
         fixes: hazardSkeleton(project.files.get(thing.at.file), thing, asked.kind),
-      };
+      });
     }
     if (answered.has("hot")) return;
     const [act] = heatingIn(model);
     if (!act) return;
     const thing = model.scopes.get("")?.get(act.names[0]?.text ?? "")?.[0];
-    yield {
+    say({
       at: act.at,
       says: `${thing === undefined ? "What is heated here" : model.things[thing]!.name} is hot after this, and no hazard of kind hot is declared or dismissed`,
       within:
@@ -63,7 +63,7 @@ export default check({
         thing === undefined
           ? []
           : hazardSkeleton(project.files.get(model.things[thing]!.at.file), model.things[thing]!, "hot"),
-    };
+    });
   },
 });
 

@@ -41,7 +41,7 @@ export default check({
       }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const hazard of model.hazards) {
       const charge = chargeOf(hazard);
       if (!charge) continue;
@@ -51,7 +51,7 @@ export default check({
       if (needed.seconds === undefined || longest >= needed.seconds) continue;
       const first = waits[0],
         seconds = Math.ceil(needed.seconds);
-      yield {
+      say({
         at: first?.at ?? hazard.at,
         says: first
           ? `${hazard.name}: ${first.wait!.written} is shorter than the ${seconds} s that its charge needs ${needed.decidedBy!.name}`
@@ -60,7 +60,7 @@ export default check({
           { name: "wait after isolation", formula: needed.formula, source: needed.source, steps: needed.steps },
           hazard.at,
         ),
-      };
+      });
     }
   },
 });

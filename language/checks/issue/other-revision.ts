@@ -39,17 +39,17 @@ export default check({
       step "Open" { undo screws  remove lid }
     }
   `,
-  *performance({ procedure }) {
+  performance({ procedure }, say) {
     const { issue, revision } = procedure;
     for (const by of ["prepared", "checked", "approved"] as const) {
       const signed = issue[by];
       if (!signed || !isOther(by, signed, procedure)) continue;
       const of = signed.revision === undefined ? "without a revision" : `for revision ${signed.revision}`,
         now = revision === undefined ? "the procedure names none" : `this is revision ${revision}`;
-      yield {
+      say({
         at: signed.at,
         says: `${titles[by]} ${of}, and ${now}: have this one ${by}${by === "approved" ? "; until then every page says DRAFT" : " again"}`,
-      };
+      });
     }
   },
 });

@@ -39,7 +39,7 @@ export default check({
       step "Take the block off" { lift block with hoist }
     }
   `,
-  *performance(performance, context) {
+  performance(performance, say, context) {
     const { model } = performance;
     for (const event of performance.events) {
       if ((event.kind !== "off" && event.kind !== "held") || event.assumed) continue;
@@ -72,20 +72,20 @@ export default check({
           const { tension, tooFlat, formula, steps, source } = slingTension(kg, legs, angle),
             sum = { name: "tension in each leg of a sling", formula, steps, source };
           if (tooFlat)
-            yield {
+            say({
               at: event.act.at,
               says: `${name}: the legs of ${tool.name} at ${tool.angle.written} are flatter than 30 degrees`,
               because: sumLines(sum, tool.at),
-            };
+            });
           else if (tension > limit)
-            yield {
+            say({
               at: event.act.at,
               answer: { key: `${name} ${tool.id}` },
               says: `${name}: ${load} pulls each leg of ${tool.name} with ${rounded(tension, 3)} kg at ${tool.angle.written}, over its ${capacity.written}`,
               because: sumLines(sum, tool.at),
-            };
+            });
         } else if (kg > limit) {
-          yield {
+          say({
             at: event.act.at,
             // Held by it first and then lifted with it.
             answer: { key: `${name} ${tool.id}` },
@@ -98,7 +98,7 @@ export default check({
               },
               tool.at,
             ),
-          };
+          });
         }
       }
     }

@@ -2,7 +2,7 @@
 
 import type { Item } from "../../syntax/index.ts";
 import type { SourceFile } from "../../names/project.ts";
-import { check, type Draft } from "../check.ts";
+import { check, type Say } from "../check.ts";
 
 export default check({
   code: "lift/crew",
@@ -39,16 +39,16 @@ export default check({
       }
     }
   `,
-  *file(file) {
+  file(file, say) {
     for (const { word, item } of file.declarations) {
       if (word !== "procedure" || !item.block) continue;
       const crew = item.block.items.find((line) => line.entry?.word === "crew" && !line.broken);
-      if (crew) yield* moreThan(file, crew, item.block.items);
+      if (crew) moreThan(file, crew, item.block.items, say);
     }
   },
 });
 
-function* moreThan(file: SourceFile, crew: Item, items: readonly Item[]): Generator<Draft> {
+function moreThan(file: SourceFile, crew: Item, items: readonly Item[], say: Say): void {
   const { tokens } = file.tree.scan,
     said = tokens[crew.arguments[0]?.first ?? crew.first]!,
     most = Number(said.text);
@@ -56,7 +56,7 @@ function* moreThan(file: SourceFile, crew: Item, items: readonly Item[]): Genera
     for (let i = item.broken ? item.last : item.first; i + 2 <= (item.block ? item.block.first : item.last); i++) {
       const [by, count, people] = [tokens[i]!, tokens[i + 1]!, tokens[i + 2]!];
       if (by.text !== "by" || people.text !== "people" || !(Number(count.text) > most)) continue;
-      yield {
+      say({
         at: { file: file.path, start: by.startOffset, end: people.endOffset! + 1 },
         // One figure of the crew answers them all.
         answer: { key: `crew at ${file.path} ${said.startOffset}`, again: "and here" },
@@ -64,8 +64,8 @@ function* moreThan(file: SourceFile, crew: Item, items: readonly Item[]): Genera
         because: [
           { says: "the crew is said here", at: { file: file.path, start: said.startOffset, end: said.endOffset! + 1 } },
         ],
-      };
+      });
     }
-    if (item.block) yield* moreThan(file, crew, item.block.items);
+    if (item.block) moreThan(file, crew, item.block.items, say);
   }
 }

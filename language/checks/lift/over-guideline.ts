@@ -43,7 +43,7 @@ export default check({
       step "Take the block off" { lift block with hoist }
     }
   `,
-  *performance(performance, context) {
+  performance(performance, say, context) {
     const { model, events } = performance;
     for (const event of events) {
       if (event.kind !== "off" || event.assumed || gearOf(model, event.act, event.things).length > 0) continue;
@@ -69,14 +69,14 @@ export default check({
       const limit = liftLimit(people, situation);
       if (kg <= limit.kilograms) continue;
       const what = event.moved.length > event.things.length ? ` with all that is on it` : "";
-      yield {
+      say({
         at: event.act.at,
         says: `${context.name(event.things[0]!)}${what} weighs ${rounded(kg, 3)} kg${unknown > 0 ? " or more" : ""}, over the guideline of ${rounded(limit.kilograms, 3)} kg for ${people === 1 ? "one person" : `${people} people`}`,
         because: sumLines(
           { name: "recommended weight limit", formula: limit.formula, source: limit.source, steps: [limit.basis] },
           model.things[event.things[0]!]!.at,
         ),
-      };
+      });
     }
   },
 });

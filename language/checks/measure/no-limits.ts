@@ -1,6 +1,6 @@
 // A reading that nothing is held against.
 
-import { check, type Draft } from "../check.ts";
+import { check } from "../check.ts";
 import { figuresIn } from "../figures-said.ts";
 import { holdsWord, itemsOf } from "../items-of.ts";
 
@@ -35,10 +35,9 @@ export default check({
       }
     }
   `,
-  *file(file) {
+  file(file, say) {
     if (!holdsWord(file, "measure")) return;
     const limited = new Set(figuresIn(file).map((figure) => figure.item)),
-      found: Draft[] = [],
       { tokens } = file.tree.scan;
     for (const item of itemsOf(file)) {
       if (item.entry?.word !== "measure" || item.broken || limited.has(item)) continue;
@@ -47,11 +46,10 @@ export default check({
         last = tokens[item.last]!;
       // What could not be read may be its limits.
       if (file.tree.errors.some(({ start, end }) => start < last.endOffset! + 1 && end > what.startOffset)) continue;
-      found.push({
+      say({
         at: { file: file.path, start: what.startOffset, end: last.endOffset! + 1 },
         says: "No limits stand with this reading: write them, or as found where it is only recorded",
       });
     }
-    yield* found;
   },
 });

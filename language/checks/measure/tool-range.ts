@@ -5,7 +5,7 @@ import { dimensionNames, si, type Dimension, type Quantity } from "../../quantit
 import type { Span } from "../../findings/finding.ts";
 import type { Name } from "../../model/act.ts";
 import type { Entry } from "../../model/model.ts";
-import { check, type Draft } from "../check.ts";
+import { check } from "../check.ts";
 
 interface Reading {
   readonly tools: readonly Name[];
@@ -48,7 +48,7 @@ export default check({
       }
     }
   `,
-  *model(model) {
+  model(model, say) {
     // What may still stand there when the proof is made has to be within the instrument: a gauge bursts, a tester arcs over.
     for (const hazard of model.hazards)
       for (const proof of hazard.precautions)
@@ -56,11 +56,11 @@ export default check({
           const tool = model.library.tools.get(text),
             full = [...hazard.figures.values()].find(({ dimension }) => dimension === tool?.range?.dimension);
           if (!tool?.range || !full || si(full).high <= si(tool.range).high) continue;
-          yield {
+          say({
             at: proof.at,
             says: `${hazard.name}: up to ${full.written} may still stand where this is proved, and the range of ${tool.name} is ${tool.range.written}`,
             because: [{ says: `the range is said here`, at: tool.at }],
-          };
+          });
         }
     const readings: Reading[] = model.hazards.flatMap((hazard) => hazard.precautions);
     const walk = (entries: readonly Entry[]): void => {
@@ -87,12 +87,11 @@ export default check({
         if (judged.some(({ range }) => canRead(range, limit))) continue;
         const { of, range } = judged[0]!,
           isOther = limit.dimension !== range.dimension;
-        const draft: Draft = {
+        say({
           at,
           says: `The range of ${of.name} is ${range.written}, and the limit is ${limit.written}${isOther ? `, a figure of ${dimensionNames[limit.dimension].title}` : ""}`,
           because: [{ says: `the range is said here`, at: of.at }],
-        };
-        yield draft;
+        });
         break;
       }
     }

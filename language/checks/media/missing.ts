@@ -34,14 +34,14 @@ export default check({
       }
     }
   `,
-  *file(file, { world }) {
+  file(file, say, { world }) {
     for (const { written, what, path, inside, at } of mediaIn(file, world)) {
       if (inside && !world.exists(path))
-        yield {
+        say({
           at,
           says: `${written} is not there: put the ${what} in its place, or take the line out`,
           ...(what === "recording" ? { severity: "hint" as const } : {}),
-        };
+        });
     }
   },
 });

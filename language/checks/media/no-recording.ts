@@ -43,7 +43,7 @@ export default check({
     }
     #- look.mp4
   `,
-  *file(file) {
+  file(file, say) {
     if (!holdsWord(file, "video")) return;
     for (const procedure of file.tree.items) {
       const own = procedure.block?.items ?? [];
@@ -54,10 +54,10 @@ export default check({
         if (item.entry?.word === "video" && !item.broken && !namesFile(item)) parts.push(item);
       });
       for (const item of parts)
-        yield {
+        say({
           at: headSpan({ item, source: file }),
           says: `no recording is named: write video "FILE" in the procedure, or the file between video and from`,
-        };
+        });
     }
   },
 });

@@ -34,9 +34,9 @@ export default check({
       }
     }
   `,
-  *file(file, { world }) {
+  file(file, say, { world }) {
     for (const { written, what, inside, at } of mediaIn(file, world)) {
-      if (!inside) yield { at, says: `${written} lies outside the project: copy the ${what} into its folder` };
+      if (!inside) say({ at, says: `${written} lies outside the project: copy the ${what} into its folder` });
     }
   },
 });

@@ -3,7 +3,7 @@
 
 import { writtenCondition } from "../../model/conditions.ts";
 import { headSpan, wordOf, type Line } from "../../model/cursor.ts";
-import { check, type Draft } from "../check.ts";
+import { check, type Say } from "../check.ts";
 import { canHold, linesUnder, variantsOf, type UnderConditions } from "../condition-chains.ts";
 import { itemsOf } from "../items-of.ts";
 import type { Project } from "../../names/project.ts";
@@ -49,14 +49,14 @@ export default check({
       }
     }
   `,
-  *file(source, { project }) {
+  file(source, say, { project }) {
     if (source.tree.errors.length > 0) return;
     for (const item of itemsOf(source))
-      if (item.entry?.word === "procedure" && !item.broken && item.block) yield* atOdds({ item, source }, project);
+      if (item.entry?.word === "procedure" && !item.broken && item.block) atOdds({ item, source }, project, say);
   },
 });
 
-function* atOdds(procedure: Line, project: Project): Generator<Draft> {
+function atOdds(procedure: Line, project: Project, say: Say): void {
   const aims = linesUnder(procedure).filter(({ line }) => wordOf(line) === "aim");
   for (const [i, second] of aims.entries()) {
     const first = aims
@@ -69,11 +69,11 @@ function* atOdds(procedure: Line, project: Project): Generator<Draft> {
       );
     if (!first) continue;
     const when = [...new Set([...first.chain, ...second.chain].map(writtenCondition))].join(", ");
-    yield {
+    say({
       at: headSpan(second.line),
       says: `${textOf(second.line)} and ${textOf(first.line)} cannot both be meant${when === "" ? "" : ` (${when})`}`,
       because: [{ says: `the first: ${textOf(first.line)}`, at: headSpan(first.line) }],
-    };
+    });
   }
 }
 

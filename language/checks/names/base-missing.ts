@@ -33,8 +33,8 @@ export default check({
       step "Open" { undo lid-screws  remove lid }
     }
   `,
-  *model(model, { project }) {
+  model(model, say, { project }) {
     if (lacksBase(project, model))
-      yield { at: model.at, says: `${model.title} has no base: say which part stays on the stand` };
+      say({ at: model.at, says: `${model.title} has no base: say which part stays on the stand` });
   },
 });

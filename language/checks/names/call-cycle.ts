@@ -47,7 +47,7 @@ export default check({
       step "Inside" { inspect foot "No rust" }
     }
   `,
-  *file(file, { project }) {
+  file(file, say, { project }) {
     for (const word of ["do", "needs"] as const) {
       if (!holdsWord(file, word)) continue;
       for (const one of file.declarations) {
@@ -56,7 +56,7 @@ export default check({
         // The first of the ring speaks for it.
         if (!ring || ring.some(({ to }) => isBefore(to, one))) continue;
         const names = [one.id, ...ring.map(({ to }) => to.id)];
-        yield {
+        say({
           at: ring[0]!.at,
           says:
             word === "do"
@@ -65,7 +65,7 @@ export default check({
           because: ring
             .slice(1)
             .map(({ to, at }) => ({ says: `${word === "do" ? "does" : "needs"} ${to.id} here`, at })),
-        };
+        });
       }
     }
   },

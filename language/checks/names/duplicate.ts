@@ -2,7 +2,7 @@
 
 import type { SourceFile } from "../../names/project.ts";
 import type { Item } from "../../syntax/index.ts";
-import { check, type Draft } from "../check.ts";
+import { check, type Draft, type Say } from "../check.ts";
 import { declaredName, unitNames, unitOfProcedure } from "../space-of-names.ts";
 
 interface Said {
@@ -34,7 +34,7 @@ export default check({
       part lower-lid "Lower lid" { rests on foot }
     }
   `,
-  *file(file, { project }) {
+  file(file, say, { project }) {
     const seen = project.seen(file.path),
       own = new Map<string, Said>();
     for (const declaration of file.declarations) {
@@ -42,14 +42,14 @@ export default check({
       if (word === "warn") continue;
       const before =
         own.get(`${word} ${id}`) ?? imported(seen.get(id)?.find((one) => one.word === word && one.file !== file.path));
-      if (before) yield twice(id, { what: word, at, under: [] }, before);
+      if (before) say(twice(id, { what: word, at, under: [] }, before));
       else own.set(`${word} ${id}`, { what: word, at, under: [] });
-      if (word === "unit") yield* inUnit(file, item);
+      if (word === "unit") inUnit(file, item, say);
       else if (word === "procedure") {
         const unit = unitOfProcedure(file, item),
           declared = unit === undefined ? undefined : seen.get(unit)?.find((one) => one.word === "unit"),
           source = declared && project.files.get(declared.file);
-        yield* inProcedure(file, item, declared && source ? unitNames(source, declared.item).things : undefined);
+        inProcedure(file, item, declared && source ? unitNames(source, declared.item).things : undefined, say);
       }
     }
   },
@@ -68,7 +68,7 @@ const twice = (id: string, now: Said, before: Said): Draft => ({
 const together = (a: Said, b: Said): boolean =>
   a.under.length === 0 || b.under.length === 0 || a.under.at(-1) === b.under.at(-1);
 
-function* inUnit(file: SourceFile, item: Item): Iterable<Draft> {
+function inUnit(file: SourceFile, item: Item, say: Say): void {
   const { things } = unitNames(file, item);
   for (const [id, list] of things) {
     if (list.length === 1) continue;
@@ -79,7 +79,7 @@ function* inUnit(file: SourceFile, item: Item): Iterable<Draft> {
     }));
     for (let i = 1; i < said.length; i++) {
       const before = said.slice(0, i).find((one) => together(one, said[i]!));
-      if (before) yield twice(id, said[i]!, before);
+      if (before) say(twice(id, said[i]!, before));
     }
   }
 }
@@ -89,9 +89,9 @@ function inProcedure(
   file: SourceFile,
   item: Item,
   things: ReturnType<typeof unitNames>["things"] | undefined,
-): Draft[] {
-  const found: Draft[] = [],
-    names = new Map<string, Said>();
+  say: Say,
+): void {
+  const names = new Map<string, Said>();
   const visit = (items: readonly Item[], under: readonly Item[]): void => {
     for (const one of items) {
       const word = one.entry?.word,
@@ -114,7 +114,7 @@ function inProcedure(
         if (before && together(before, now)) {
           const said = twice(name.text, now, before);
           // Who writes the part where the reading's own name is due means to measure on it.
-          found.push(
+          say(
             thing && word === "measure"
               ? { ...said, says: `${said.says}: on it is written measure on ${name.text}` }
               : said,
@@ -126,7 +126,6 @@ function inProcedure(
     }
   };
   visit(item.block?.items ?? [], []);
-  return found;
 }
 
 const branches: ReadonlySet<string> = new Set([

@@ -28,15 +28,15 @@ unit box "Box" {
 #- shop.strip
 tool vice "Vice" { kind vice }
 `,
-  *file(file) {
+  file(file, say) {
     for (const { at, problem, path, ring } of file.uses) {
       // Every file of the ring has the ring; the first by name speaks for it.
       if (problem !== "cycle" || ring.some((other) => other < file.path) || path !== (ring[1] ?? file.path)) continue;
       const names = [...ring, file.path].map(lastOf);
-      yield {
+      say({
         at,
         says: ring.length < 2 ? `${names[0]} uses itself` : `${names.join(" uses ")}: the files go round in a ring`,
-      };
+      });
     }
   },
 });

@@ -22,10 +22,10 @@ export default check({
       part foot "Foot"
     }
   `,
-  *file(file) {
+  file(file, say) {
     for (const { at, problem, says } of file.uses) {
       if (problem === "missing" || problem === "unreadable")
-        yield { at, says: `${file.text.slice(at.start, at.end)} cannot be used: ${says}` };
+        say({ at, says: `${file.text.slice(at.start, at.end)} cannot be used: ${says}` });
     }
   },
 });

@@ -22,9 +22,9 @@ export default check({
       part foot "Foot"
     }
   `,
-  *file(file) {
+  file(file, say) {
     for (const { at, problem, says } of file.uses) {
-      if (problem === "outside") yield { at, says: `${file.text.slice(at.start, at.end)} cannot be used: ${says}` };
+      if (problem === "outside") say({ at, says: `${file.text.slice(at.start, at.end)} cannot be used: ${says}` });
     }
   },
 });

@@ -3,7 +3,7 @@
 import type { Project, SourceFile } from "../../names/project.ts";
 import { eachItem, type Item } from "../../syntax/index.ts";
 import { accept, cursorOf, takeName } from "../../model/cursor.ts";
-import { check } from "../check.ts";
+import { check, type Say } from "../check.ts";
 import { holdsWord } from "../items-of.ts";
 import { unitNames } from "../space-of-names.ts";
 
@@ -30,16 +30,16 @@ export default check({
       part cover "Cover" { rests on foot  like lid }
     }
   `,
-  *file(file, { project }) {
+  file(file, say, { project }) {
     // Most files speak of neither, and then nothing has to be walked.
     if (!holdsWord(file, "like") && !holdsWord(file, "is")) return;
     for (const { word, item, at, id } of file.declarations) {
       if (word === "unit") {
-        yield* rings([...unitNames(file, item).things.values()].flat(), file, project, item);
+        rings([...unitNames(file, item).things.values()].flat(), file, project, item, say);
         const ring = holdsItself(file, item, id, project);
-        if (ring) yield { at, says: `${ring.join(" has a part that is unit ")}: the unit would hold itself` };
+        if (ring) say({ at, says: `${ring.join(" has a part that is unit ")}: the unit would hold itself` });
       } else if (word === "fastener" || word === "hazard")
-        yield* rings([{ id, word, item, source: file, start: at.start, end: at.end }], file, project, undefined);
+        rings([{ id, word, item, source: file, start: at.start, end: at.end }], file, project, undefined, say);
     }
   },
 });
@@ -54,16 +54,7 @@ interface One {
 }
 
 /** Rings of `like` that one of these begins: each ring is said once, at the one that stands first. */
-function* rings(
-  all: readonly One[],
-  file: SourceFile,
-  project: Project,
-  unit: Item | undefined,
-): Iterable<{
-  at: { file: string; start: number; end: number };
-  says: string;
-  because: { says: string; at: { file: string; start: number; end: number } }[];
-}> {
+function rings(all: readonly One[], file: SourceFile, project: Project, unit: Item | undefined, say: Say): void {
   for (const start of all) {
     const ring: One[] = [];
     for (let one: One | undefined = start; one && !ring.some((had) => had.item === one!.item); one = likeOf(one)) {
@@ -78,7 +69,7 @@ function* rings(
       )
         break;
       const names = [...ring, start].map((each) => each.id);
-      yield {
+      say({
         at: { file: file.path, start: start.start, end: start.end },
         says:
           ring.length === 1
@@ -88,7 +79,7 @@ function* rings(
           says: `${each.id} is declared here`,
           at: { file: each.source.path, start: each.start, end: each.end },
         })),
-      };
+      });
       break;
     }
   }

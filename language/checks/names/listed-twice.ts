@@ -38,7 +38,7 @@ export default check({
       }
     }
   `,
-  *file(file) {
+  file(file, say) {
     const { tokens } = file.tree.scan;
     for (const item of itemsOf(file)) {
       const { arguments: given } = item;
@@ -57,10 +57,10 @@ export default check({
         if (first !== last || !/^\p{L}/u.test(text)) continue;
         for (let k = from; k < i; k++) {
           if (given[k]!.first !== given[k]!.last || tokens[given[k]!.first]!.text !== text) continue;
-          yield {
+          say({
             at: { file: file.path, start: startOffset, end: endOffset! + 1 },
             says: `${text} stands twice in this list: leave one out, or write the name that was meant`,
-          };
+          });
           break;
         }
       }

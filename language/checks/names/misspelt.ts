@@ -38,7 +38,7 @@ export default check({
       }
     }
   `,
-  *file(file, { project }) {
+  file(file, say, { project }) {
     const { tokens } = file.tree.scan,
       names: { readonly text: string; readonly start: number; readonly what: "wear" | "kind" }[] = [];
     for (const item of itemsOf(file)) {
@@ -66,11 +66,11 @@ export default check({
       const near = nearByParts(text, usual);
       if (near === undefined) continue;
       const at = { file: file.path, start, end: start + text.length };
-      yield {
+      say({
         at,
         says: `${text} is no usual name of ${what === "wear" ? "what is worn" : "what a tool is"}, but ${near} is`,
         fixes: [{ title: `Write ${near}`, edits: [{ ...at, text: near }], certain: false }],
-      };
+      });
     }
   },
 });

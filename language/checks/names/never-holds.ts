@@ -4,7 +4,7 @@ import { headSpan, linesIn, type Line } from "../../model/cursor.ts";
 import { writtenCondition } from "../../model/conditions.ts";
 import type { Condition } from "../../model/model.ts";
 import { readCondition } from "../../model/read-entries.ts";
-import { check, type Draft } from "../check.ts";
+import { check, type Say } from "../check.ts";
 import { canHold, isCondition, variantsOf } from "../condition-chains.ts";
 import { holdsWord } from "../items-of.ts";
 
@@ -45,27 +45,27 @@ export default check({
       }
     }
   `,
-  *file(source, { project }) {
+  file(source, say, { project }) {
     if (source.tree.errors.length > 0 || !(holdsWord(source, "if") || holdsWord(source, "unless"))) return;
     const variants = variantsOf(project);
-    function* inside(line: Line, chain: readonly Condition[]): Generator<Draft> {
+    function inside(line: Line, chain: readonly Condition[], say: Say): void {
       for (const one of linesIn(line)) {
         if (!isCondition(one)) {
-          yield* inside(one, chain);
+          inside(one, chain, say);
           continue;
         }
         const condition = readCondition(one),
           all = [...chain, condition];
-        if (canHold(all, variants)) yield* inside(one, all);
+        if (canHold(all, variants)) inside(one, all, say);
         else
-          yield {
+          say({
             at: headSpan(one),
             says: canHold([condition], variants)
               ? `${writtenCondition(condition)} never holds here: it stands inside ${chain.map(writtenCondition).join(", ")}`
               : `${writtenCondition(condition)} never holds: no build is both`,
-          };
+          });
       }
     }
-    for (const item of source.tree.items) if (item.entry && !item.broken) yield* inside({ item, source }, []);
+    for (const item of source.tree.items) if (item.entry && !item.broken) inside({ item, source }, [], say);
   },
 });

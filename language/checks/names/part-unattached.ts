@@ -26,16 +26,16 @@ export default check({
     }
   `,
   asksAllFiles: true,
-  *model(model, { project }) {
+  model(model, say, { project }) {
     for (const [first, ...others] of unattached(project, model)) {
       const names = others.map((part) => part.name);
-      yield {
+      say({
         at: first.at,
         says:
           others.length === 0
             ? `${first.name} is tied to nothing, rests on nothing and lies between nothing: say what holds it`
             : `${first.name} is tied to ${names.join(", ")} alone, and nothing holds ${others.length === 1 ? "the two" : "them"} to the rest: say what does`,
-      };
+      });
     }
   },
 });

@@ -6,7 +6,7 @@ import { headSpan, wordOf, type Line } from "../../model/cursor.ts";
 import type { Project } from "../../names/project.ts";
 import { textOf } from "../../names/strings.ts";
 import type { Item } from "../../syntax/index.ts";
-import { check, type Draft } from "../check.ts";
+import { check, type Say } from "../check.ts";
 import { canHold, linesUnder, variantsOf, type UnderConditions } from "../condition-chains.ts";
 import { itemsOf } from "../items-of.ts";
 import { declaredName } from "../space-of-names.ts";
@@ -44,12 +44,12 @@ export default check({
       }
     }
   `,
-  *file(source, { project }) {
+  file(source, say, { project }) {
     // What a damaged text says twice may be two versions of it: that is said there.
     if (source.tree.errors.length > 0) return;
     for (const item of itemsOf(source)) {
       const once = item.entry && !item.broken && item.block ? saidOnce.get(item.entry.word) : undefined;
-      if (once && mayBeTwice(item.block!.items, once)) yield* twiceIn({ item, source }, once, project);
+      if (once && mayBeTwice(item.block!.items, once)) twiceIn({ item, source }, once, project, say);
     }
   },
 });
@@ -66,7 +66,7 @@ function mayBeTwice(items: readonly Item[], once: ReadonlySet<string>): boolean 
   return false;
 }
 
-function* twiceIn(line: Line, once: ReadonlySet<string>, project: Project): Generator<Draft> {
+function twiceIn(line: Line, once: ReadonlySet<string>, project: Project, say: Say): void {
   const seen = new Map<string, UnderConditions[]>();
   for (const second of linesUnder(line)) {
     const word = wordOf(second.line);
@@ -86,11 +86,11 @@ function* twiceIn(line: Line, once: ReadonlySet<string>, project: Project): Gene
     before.push(second);
     if (!first) continue;
     const when = [...new Set([...first.chain, ...second.chain].map(writtenCondition))].join(", ");
-    yield {
+    say({
       at: headSpan(second.line),
       says: `${nameOf(line)}: ${word} is said twice, and only the first is read${when === "" ? "" : ` (${when})`}`,
       because: [{ says: `the first: ${textOfLine(first.line)}`, at: headSpan(first.line) }],
-    };
+    });
   }
 }
 

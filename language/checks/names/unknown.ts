@@ -87,7 +87,7 @@ export default check({
       }
     }
   `,
-  *file(file, { project }) {
+  file(file, say, { project }) {
     for (const unknown of surveyOf(project, file).unknown) {
       // The families `tool` and `consumable` speak of what the shop lacks.
       if (
@@ -100,7 +100,7 @@ export default check({
         near = meant(unknown),
         other = declaredUnused(project, file, unknown),
         says = wordsOf(unknown, near, other?.written);
-      yield {
+      say({
         at,
         says,
         answer: useAnswer(project, file, unknown) ?? answerTo(project, file, unknown, says),
@@ -111,7 +111,7 @@ export default check({
           : near === undefined
             ? []
             : [{ title: `Write ${near}`, edits: [{ ...at, text: near }], certain: false }],
-      };
+      });
     }
   },
 });

@@ -46,7 +46,7 @@ export default check({
       step "Lid off" { remove lid with mallet }
     }
   `,
-  *file(file, { project }) {
+  file(file, say, { project }) {
     const isLibrary = !file.declarations.some((one) => one.word === "procedure");
     if (isLibrary) return;
     // A line that could not be read, or that speaks of a name that nothing has, may be the one that should use it: that is said there.
@@ -60,7 +60,7 @@ export default check({
           (item.block?.items.some((one) => one.entry?.word === "kind" || one.entry?.word === "range") ?? false)
         )
           continue;
-        yield unused(name, at);
+        say(unused(name, at));
       } else if (word === "unit") {
         for (const line of linesIn({ item, source: file })) {
           const own = wordOf(line);
@@ -71,10 +71,10 @@ export default check({
               .filter((one) => one.declares)
               .map((one) => file.tree.scan.tokens[one.first]!.text);
             if (first && names.length > 0 && !ids.some((one) => used.has(one)))
-              yield unused(first.text, { file: file.path, start: first.start, end: first.end });
+              say(unused(first.text, { file: file.path, start: first.start, end: first.end }));
           } else if (own === "option" || own === "temporary") {
             const one = declaredName(file, line.item);
-            if (one && !used.has(one.text)) yield unused(one.text, { file: file.path, start: one.start, end: one.end });
+            if (one && !used.has(one.text)) say(unused(one.text, { file: file.path, start: one.start, end: one.end }));
           }
         }
       }

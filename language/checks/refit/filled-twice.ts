@@ -44,7 +44,7 @@ export default check({
       }
     }
   `,
-  *performance({ model, events, finish, written }) {
+  performance({ model, events, finish, written }, say) {
     for (const { act, things, before } of [...written, ...finish]) {
       // What is topped up says so in words.
       if (act.verb !== "fill" || act.text !== "") continue;
@@ -53,7 +53,7 @@ export default check({
           (at(before.flags, thing) & DRAINED) === 0 &&
           events.some((event) => event.kind === "drained" && event.thing === thing && !event.assumed)
         )
-          yield { at: act.at, says: `${model.things[thing]!.name} is filled already: this fills it once more` };
+          say({ at: act.at, says: `${model.things[thing]!.name} is filled already: this fills it once more` });
     }
   },
 });

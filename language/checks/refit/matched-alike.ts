@@ -27,15 +27,15 @@ export default check({
       part valve "Valve" { pieces 1..4  fits seat  matched with seat }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const set of new Set(matchedSets(model).values())) {
       const alike = set.filter(({ count }) => count > 1 && count === set[0]!.count);
       if (alike.length < 2 || alike.length < set.length) continue;
       const [first] = alike;
-      yield {
+      say({
         at: alike.find(({ matched }) => matched.length > 0)!.at,
         says: `${listed(alike.map(({ name }) => name))} are matched, ${first!.count} alike of each: tell them apart with pieces 1..${first!.count}, so that each goes back to its own`,
-      };
+      });
     }
   },
 });

@@ -32,7 +32,7 @@ export default check({
       finish { test "The lid sits flat" }
     }
   `,
-  *performance({ procedure, strip, finish, refit, written }) {
+  performance({ procedure, strip, finish, refit, written }, say) {
     if (strip.every((one) => one.from === one.to)) return; // an inspection takes nothing apart
     const acts = [
       ...finish.map((f) => f.act),
@@ -40,6 +40,6 @@ export default check({
       ...refit.flatMap((r) => (r.op.act ? [r.op.act] : [])),
     ];
     if (!acts.some((act) => act.verb === "test" || act.verb === "measure" || act.verb === "inspect"))
-      yield { at: procedure.at, says: `${procedure.title} ends without a test` };
+      say({ at: procedure.at, says: `${procedure.title} ends without a test` });
   },
 });

@@ -41,16 +41,16 @@ export default check({
       }
     }
   `,
-  *performance(performance, context) {
+  performance(performance, say, context) {
     const left = new Set(performance.leaves.flatMap(({ things }) => things));
     for (const event of performance.events) {
       const tie = performance.model.things[event.thing]!;
       if (event.kind !== "out" || event.assumed || tie.is !== "tie" || !tie.oneWay || left.has(tie.index)) continue;
-      yield {
+      say({
         at: event.act.at,
         says: `${context.name(tie.index)} is undone here and cannot be made again`,
         because: [{ says: `it is a ${tie.kind}`, at: tie.at }],
-      };
+      });
     }
   },
 });

@@ -1,8 +1,9 @@
 // Two refit blocks in one step: which of them stands first on the way back nobody can read.
 
 import type { SourceFile } from "../../names/project.ts";
-import { eachItem, type Item } from "../../syntax/index.ts";
-import { check, type Draft } from "../check.ts";
+import type { Item } from "../../syntax/index.ts";
+import { check, type Draft, type Say } from "../check.ts";
+import { holdsWord, itemsOf } from "../items-of.ts";
 
 export default check({
   code: "refit/second-block",
@@ -40,24 +41,23 @@ export default check({
       }
     }
   `,
-  *file(file) {
-    const found: Draft[] = [];
-    eachItem(file.tree.items, (item) => {
-      if (item.entry?.word === "step" || item.entry?.word === "procedure") found.push(...secondIn(file, item));
-    });
-    yield* found;
+  file(file, say) {
+    if (!holdsWord(file, "refit")) return;
+    for (const item of itemsOf(file))
+      if (item.entry?.word === "step" || item.entry?.word === "procedure") secondIn(file, item, say);
   },
 });
 
 /** Those right in it: blocks under a condition are each for another build. */
-function secondIn(file: SourceFile, { entry, block }: Item): Draft[] {
+function secondIn(file: SourceFile, { entry, block }: Item, say: Say): void {
   const { tokens } = file.tree.scan,
     [first, ...more] = (block?.items ?? []).filter((one) => one.entry?.word === "refit" && one.block && !one.broken);
-  return more.map((one) => ({
-    at: placeOf(file, one),
-    says: `This ${entry!.word} has a refit block already: write one`,
-    because: [{ says: "the first stands here", at: placeOf(file, first!) }],
-  }));
+  for (const one of more)
+    say({
+      at: placeOf(file, one),
+      says: `This ${entry!.word} has a refit block already: write one`,
+      because: [{ says: "the first stands here", at: placeOf(file, first!) }],
+    });
 
   function placeOf({ path }: SourceFile, one: Item): Draft["at"] {
     const word = tokens[one.first]!;

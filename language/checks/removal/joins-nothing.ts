@@ -26,11 +26,11 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
   `,
-  *model(model, { project }) {
+  model(model, say, { project }) {
     for (const tie of tiesOfNothing(project, model))
-      yield {
+      say({
         at: tie.at,
         says: `${tie.name} ${tie.count > 1 ? "join" : "joins"} nothing: say what ${tie.count > 1 ? "they hold" : "it holds"} together, or what ${tie.count > 1 ? "they sit" : "it sits"} in`,
-      };
+      });
   },
 });

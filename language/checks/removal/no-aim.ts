@@ -43,21 +43,21 @@ export default check({
       step "Close" { fit lid  fit lid-screws  tighten lid-screws }
     }
   `,
-  *file(file, { project }) {
+  file(file, say, { project }) {
     for (const declaration of file.declarations) {
       const unsaid = unsaidAim(project, file, declaration),
         name = declaration.name || declaration.id;
       if (unsaid === "builds up")
-        yield {
+        say({
           at: declaration.at,
           says: `${name} only puts together and has no aim: aim all in says that it is the way back of another procedure`,
-        };
+        });
       else if (unsaid)
-        yield {
+        say({
           at: declaration.at,
           severity: "hint",
           says: `${name} has no aim: say what is off at its end, as in aim lid off, or aim all apart`,
-        };
+        });
     }
   },
 });

@@ -1,6 +1,6 @@
 // A ring of things each behind the next: none of them can ever be reached. Found in the declarations, before any procedure.
 
-import { check, type Draft } from "../check.ts";
+import { check } from "../check.ts";
 import { behindOf, ringsIn } from "../rings.ts";
 
 export default check({
@@ -26,7 +26,7 @@ export default check({
       part bracket "Bracket" { rests on foot }
     }
   `,
-  *model(model, context) {
+  model(model, say, context) {
     for (const ring of ringsIn(model)) {
       const links = ring.map((thing, i) => ({ thing, next: ring[(i + 1) % ring.length]! })),
         name = context.name;
@@ -35,15 +35,14 @@ export default check({
           ? `${name(thing)} is behind ${name(next)}`
           : `${name(thing)} is held by ${name(next)}`;
       const alone = ring.length === 1 ? name(ring[0]!) : undefined;
-      const draft: Draft = {
+      say({
         at: model.things[ring[0]!]!.at,
         says:
           alone === undefined
             ? `${links.map(says).join(", ")}: none of them can be reached`
             : `${alone} is behind itself: it can never be reached`,
         because: links.map((link) => ({ says: says(link), at: model.things[link.thing]!.at })),
-      };
-      yield draft;
+      });
     }
   },
 });

@@ -3,7 +3,7 @@
 import { writtenCondition } from "../../model/conditions.ts";
 import { headSpan, linesIn, wordOf, type Line } from "../../model/cursor.ts";
 import { readCondition } from "../../model/read-entries.ts";
-import { check, type Draft } from "../check.ts";
+import { check, type Say } from "../check.ts";
 import { isCondition } from "../condition-chains.ts";
 import { holdsWord } from "../items-of.ts";
 
@@ -50,7 +50,7 @@ export default check({
       }
     }
   `,
-  *file(source) {
+  file(source, say) {
     if (source.tree.errors.length > 0 || !(holdsWord(source, "if") || holdsWord(source, "unless"))) return;
     for (const item of source.tree.items) {
       if (item.entry?.word !== "procedure" || item.broken) continue;
@@ -65,7 +65,7 @@ export default check({
         }
       };
       collect(procedure);
-      yield* before(procedure, taken);
+      before(procedure, taken, say);
     }
   },
 });
@@ -79,11 +79,11 @@ function nameOfReading(line: Line): string | undefined {
   return wordOf(line) === "inspect" && tokens[item.first + 2]?.text === "on" ? tokens[item.first + 1]!.text : undefined;
 }
 
-function* before(line: Line, taken: ReadonlyMap<string, Line>): Generator<Draft> {
+function before(line: Line, taken: ReadonlyMap<string, Line>, say: Say): void {
   for (const one of linesIn(line)) {
     if (later.has(wordOf(one))) continue;
     if (!isCondition(one)) {
-      yield* before(one, taken);
+      before(one, taken, say);
       continue;
     }
     const condition = readCondition(one),
@@ -93,11 +93,11 @@ function* before(line: Line, taken: ReadonlyMap<string, Line>): Generator<Draft>
       return reading && headSpan(reading).start > at.start ? [{ name: name.text, reading }] : [];
     })[0];
     if (early && linesIn(one).some((inner) => !facts.has(wordOf(inner))))
-      yield {
+      say({
         at,
         says: `${writtenCondition(condition)} comes before ${early.name} is read`,
         because: [{ says: `${early.name} is read here`, at: headSpan(early.reading) }],
-      };
-    else yield* before(one, taken);
+      });
+    else before(one, taken, say);
   }
 }

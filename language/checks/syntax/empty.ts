@@ -16,9 +16,9 @@ export default check({
     # The casing comes off last.
     unit pump "Pump" { }
   `,
-  *file(file) {
+  file(file, say) {
     if (file.tree.items.length > 0 || file.tree.errors.length > 0) return;
     const end = /^[^\r\n]*/.exec(file.text)![0].length;
-    yield { at: { file: file.path, start: 0, end }, says: "Nothing stands in this file" };
+    say({ at: { file: file.path, start: 0, end }, says: "Nothing stands in this file" });
   },
 });

@@ -42,7 +42,7 @@ export default check({
       }
     }
   `,
-  *performance({ model, events }) {
+  performance({ model, events }, say) {
     for (const { kind, thing, act } of events) {
       const into = kind === "drained" && act.into?.kind === "container" ? act.into.label : undefined,
         tool = into === undefined ? undefined : model.library.tools.get(into),
@@ -55,18 +55,18 @@ export default check({
       const because = [{ says: `${tool.name}: ${tool.capacity.written}`, at: tool.at }];
       // Several that hold it together are changed under a plug that runs.
       if (much <= one * count)
-        yield {
+        say({
           at: act.at,
           severity: "hint",
           says: `${fluid.volume.written} of ${fluid.name} fill ${Math.ceil(much / one)} of ${tool.name}, which are changed while it runs: a plug does not stop for that`,
           because,
-        };
+        });
       else
-        yield {
+        say({
           at: act.at,
           says: `${fluid.volume.written} of ${fluid.name} do not go into ${count > 1 ? `${count} of ` : ""}${tool.name}, which holds ${tool.capacity.written}${count > 1 ? " each" : ""}`,
           because,
-        };
+        });
     }
   },
 });

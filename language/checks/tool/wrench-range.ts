@@ -33,7 +33,7 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  torque 60 N·m  joins lid to foot }
     }
   `,
-  *model(model, context) {
+  model(model, say, context) {
     const wrenches = [...model.library.tools.values()].filter((tool) => tool.range?.dimension === "torque");
     if (wrenches.length === 0) return;
     // What the thread does not carry is wrong itself: no wrench is looked for.
@@ -54,7 +54,7 @@ export default check({
         });
         if (met) continue;
         const ranges = wrenches.map((wrench) => si(wrench.range!));
-        yield {
+        say({
           at: torque.at,
           // One more wrench would set all that lie in the same gap.
           answer: {
@@ -69,7 +69,7 @@ export default check({
               source: wrenchFigure.source,
             }),
           ],
-        };
+        });
       }
   },
 });

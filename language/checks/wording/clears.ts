@@ -33,14 +33,14 @@ export default check({
       }
     }
   `,
-  *file(file) {
+  file(file, say) {
     for (const { text, start, end } of textsBesideHazards(file)) {
       const word = clearingWord(text);
       if (word === undefined) continue;
-      yield {
+      say({
         at: { file: file.path, start, end },
         says: `"${word}" clears a danger: say what to do, or what to read off`,
-      };
+      });
     }
   },
 });

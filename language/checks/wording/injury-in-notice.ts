@@ -43,8 +43,7 @@ export default check({
       }
     }
   `,
-  *file(file) {
-    const found: { start: number; end: number; word: string }[] = [];
+  file(file, say) {
     const { tokens } = file.tree.scan;
     for (const item of itemsOf(file)) {
       const word = item.entry?.word;
@@ -58,13 +57,11 @@ export default check({
       for (const { text, start, end } of textsOf(file, item)) {
         const match = injury.exec(text);
         if (match && !/\b(?:no|not|never|nobody)\b[^.:;]*$/i.test(text.slice(0, match.index)))
-          found.push({ start, end, word: match[0] });
+          say({
+            at: { file: file.path, start, end },
+            says: `"${match[0]}" is an injury: a notice is for damage only`,
+          });
       }
     }
-    for (const { word, start, end } of found)
-      yield {
-        at: { file: file.path, start, end },
-        says: `"${word}" is an injury: a notice is for damage only`,
-      };
   },
 });

@@ -41,7 +41,7 @@ export default check({
       }
     }
   `,
-  *file(file) {
+  file(file, say) {
     // A text that lost its end takes the lines after it in.
     if (file.tree.errors.some(({ code }) => code === "syntax/unclosed-text")) return;
     for (const { text, start, end, word } of textsBesideHazards(file)) {
@@ -50,10 +50,10 @@ export default check({
       if (text.length < 2 * longest) continue; // a word and a blank are two signs
       const most = Math.max(...sentencesOf(text).map(wordsIn));
       if (most <= longest) continue;
-      yield {
+      say({
         at: { file: file.path, start, end },
         says: `A sentence here has ${most} words: over ${longest}, make two of it`,
-      };
+      });
     }
   },
 });

@@ -39,15 +39,15 @@ export default check({
       }
     }
   `,
-  *file(file) {
+  file(file, say) {
     if (!leftOver.test(file.text)) return;
     for (const { text, start, end } of allTexts(file)) {
       const [word] = leftOver.exec(text) ?? [];
       if (word === undefined) continue;
-      yield {
+      say({
         at: { file: file.path, start, end },
         says: `"${word}" is left from drafting: write what is meant, or take it out`,
-      };
+      });
     }
   },
 });

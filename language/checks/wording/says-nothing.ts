@@ -41,13 +41,13 @@ export default check({
       }
     }
   `,
-  *file(file) {
+  file(file, say) {
     for (const { text, start, end } of textsBesideHazards(file)) {
       if (!empty.test(text.trim())) continue;
-      yield {
+      say({
         at: { file: file.path, start, end },
         says: "This says neither what the danger is nor what to do against it",
-      };
+      });
     }
   },
 });

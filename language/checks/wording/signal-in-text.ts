@@ -1,6 +1,6 @@
 // A signal word typed into a text: it is printed as words, without the panel and the sign of a warning.
 
-import { check, type Draft } from "../check.ts";
+import { check } from "../check.ts";
 import { allTexts, isSignal } from "../texts-beside.ts";
 
 /** In hardly any file, so that its texts need not be looked through one by one. */
@@ -42,7 +42,7 @@ export default check({
       }
     }
   `,
-  *file(file) {
+  file(file, say) {
     if (!anywhere.test(file.text)) return;
     const { tokens } = file.tree.scan;
     for (const { text, start, end, word, item } of allTexts(file)) {
@@ -60,7 +60,7 @@ export default check({
       const rest = text.slice(prefix.length);
       // Only where the text is one line as typed can it be written anew without changing what it says.
       const plain = file.text.slice(start, end) === `"${text}"` && rest !== "";
-      const draft: Draft = {
+      say({
         at,
         says,
         fixes:
@@ -80,8 +80,7 @@ export default check({
                 },
               ]
             : [],
-      };
-      yield draft;
+      });
     }
   },
 });

@@ -46,6 +46,12 @@ export interface CheckContext {
   readonly world: World;
 }
 
+/** What is asked beside a problem of the bench before it is worded. */
+export interface Met extends CheckContext {
+  /** The one that it was found in. */
+  readonly performance: Performance;
+}
+
 /** What it needs to word a thing: names, counts, reasons of other rules. */
 export interface BenchContext extends CheckContext {
   readonly model: Model;

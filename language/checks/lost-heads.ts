@@ -1,9 +1,11 @@
 // A block, or an item, whose first line is missing, and a name that nothing has, are one slip: that line would have declared it.
 
+import type { Problem } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
 import { kept } from "../model/kept.ts";
 import type { Project, SourceFile } from "../names/project.ts";
 import { eachItem, type Item, type SyntaxError } from "../syntax/index.ts";
+import type { Met } from "./check.ts";
 import type { Due } from "./due-names.ts";
 import { surveyOf, type Unknown } from "./survey-of-names.ts";
 
@@ -71,7 +73,7 @@ export function lostHeadFor(project: Project, unknown: Unknown): Span | undefine
 }
 
 /** The block that this stands in, if no line opens it: its lines were read as those of a guess. */
-export const lostHeadAround = (project: Project, { file, start, end }: Span): Span | undefined => {
+export const lostHeadAround = ({ at: { file, start, end } }: Problem, { project }: Met): Span | undefined => {
   const source = project.files.get(file);
   return (
     source &&

@@ -2,7 +2,7 @@
 
 import type { Build } from "../model/builds.ts";
 import type { Finding, Span } from "../findings/finding.ts";
-import type { Raw } from "./run.ts";
+import type { Raw } from "./raw.ts";
 import { few, listed } from "./bench-check.ts";
 
 /** Missed by the aim, or at the end: the same thing missed by several procedures is said at the first. */

@@ -1,16 +1,16 @@
 // What the bench finds of a unit of which nothing says what some of its fasteners hold, or what stays on the stand, or of a procedure
 // that builds up and does not say so, rests on that fault: it is among the reasons there, and makes it as grave as itself.
 
-import type { Performance, Problem } from "../bench/trace.ts";
+import type { Problem } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
-import type { Project } from "../names/project.ts";
 import { unsaidAim } from "./aims.ts";
 import { allowsOf } from "./allow.ts";
+import type { Met } from "./check.ts";
 import { lacksBase } from "./lacks-base.ts";
 import { tiesOfNothing } from "./ties-of-nothing.ts";
 
 /** The place of that fault; undefined for hazards and what falls, which always speak for themselves, and where the author allows it. */
-export function faultOf(project: Project, { reasons }: Problem, { model, procedure }: Performance): Span | undefined {
+export function faultOf({ reasons }: Problem, { project, performance: { model, procedure } }: Met): Span | undefined {
   if (reasons.some(({ rule }) => rule === "sequence/falls" || !/^(?:sequence|removal|refit)\//.test(rule)))
     return undefined;
   const isAllowed = (code: string, { file }: Span): boolean => {

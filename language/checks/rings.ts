@@ -1,12 +1,28 @@
 // Rings of things each behind the next. Found in the declarations, before any procedure.
 
+import type { Problem } from "../bench/trace.ts";
 import { kept } from "../model/kept.ts";
 import type { Model, ThingIndex } from "../model/model.ts";
 import { kindIn, partKinds } from "../tables/index.ts";
+import type { Met } from "./check.ts";
+import { onlyReasons } from "./only-reasons.ts";
 
 const found = kept<Model, readonly (readonly ThingIndex[])[]>();
 /** One ring, the shortest through its first thing, of each knot of things that go round. Worked out once a model. */
 export const ringsIn = (model: Model): readonly (readonly ThingIndex[])[] => found(model, () => ringsOf(model));
+
+/** Of two things that are each behind the other, that ring is said; that the one is in front of the other is the same again. */
+export function withoutRings(problem: Problem, { settings, performance: { model } }: Met): Problem | undefined {
+  const rings = settings.severity["sequence/cycle"] === "off" ? [] : ringsIn(model);
+  if (rings.length === 0) return problem;
+  return onlyReasons(
+    problem,
+    ({ rule, thing, by }) =>
+      rule !== "sequence/blocked" ||
+      thing === undefined ||
+      !rings.some((ring) => ring.includes(thing) && by.every((one) => ring.includes(one))),
+  );
+}
 
 export const behindOf = (model: Model, index: ThingIndex): readonly ThingIndex[] => {
   const thing = model.things[index]!;

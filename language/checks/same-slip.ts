@@ -1,18 +1,19 @@
-// One slip of the pen that the bench meets twice: where it says it already, so that the second time is a reason of that finding.
+// One slip of the pen that the bench itself meets twice. Each question gives the place where it is met the first time; undefined where this
+// problem stands for itself.
 
 import { declaredProblems } from "../bench/declared.ts";
-import type { Performance, Problem, Reason } from "../bench/trace.ts";
+import type { Problem, Reason } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
-
-/** The place of the finding that says it; undefined where this one stands for itself. */
-export const sameSlip = (problem: Problem, performance: Performance): Span | undefined =>
-  orderDeclared(problem, performance) ?? unfinished(problem, performance) ?? restored(problem, performance);
+import type { Met } from "./check.ts";
 
 /**
  * Precautions that are taken in another order than the hazard declares, and whose declared order is wrong itself: all of them are taken, and
  * that is where the order is wrong.
  */
-function orderDeclared({ phase, rule, reasons }: Problem, { model, strip }: Performance): Span | undefined {
+export function orderDeclared(
+  { phase, rule, reasons }: Problem,
+  { performance: { model, strip } }: Met,
+): Span | undefined {
   const [{ words, thing }] = reasons as [Reason];
   if (phase !== "strip" || rule !== "hazard/order" || reasons.length > 1 || words[0] !== "before") return undefined;
   const isTaken = (kind: string): boolean =>
@@ -23,7 +24,7 @@ function orderDeclared({ phase, rule, reasons }: Problem, { model, strip }: Perf
 }
 
 /** An old ring that no line takes out, of a strip that does not come to its aim: it ends too early. */
-function unfinished({ rule }: Problem, { problems }: Performance): Span | undefined {
+export function unfinished({ rule }: Problem, { performance: { problems } }: Met): Span | undefined {
   return rule === "removal/old-stays"
     ? problems.find((one) => one.rule === "removal/missing" || one.rule === "removal/never-undone")?.at
     : undefined;
@@ -33,7 +34,7 @@ function unfinished({ rule }: Problem, { problems }: Performance): Span | undefi
  * Power given back while guards are off, and the same work gone on with: one line that stands too early. Where the author allows that line,
  * what is touched after it stands for itself.
  */
-function restored({ phase, reasons }: Problem, { problems }: Performance): Span | undefined {
+export function restored({ phase, reasons }: Problem, { performance: { problems } }: Met): Span | undefined {
   const hazard = reasons[0]!.by[0];
   if (!reasons.every(({ rule, by }) => rule === "hazard/lapsed" && by[0] === hazard)) return undefined;
   return problems.find(

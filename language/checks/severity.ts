@@ -24,3 +24,7 @@ export function severityOf(
   if (set === undefined) return base;
   return isGuarded(check.code) && weight(set) < weight(base) ? base : set;
 }
+
+/** Does a check that is an error by itself speak as one here? */
+export const isAnError = (code: string, settings: Settings): boolean =>
+  (settings.severity[code] ?? "error") === "error";

@@ -3,7 +3,7 @@
 
 import { allowedIn, allowsOf, applyAllows } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
-import type { Raw } from "../checks/run.ts";
+import type { Raw } from "../checks/raw.ts";
 import { severityOf } from "../checks/severity.ts";
 import type { Surveyed, UnitSummary } from "../findings/surveyed.ts";
 import type { Build } from "../model/builds.ts";

@@ -7,17 +7,11 @@ import { rehearse, type Keeping, type Rehearsal } from "../bench/perform-procedu
 import type { Performance } from "../bench/trace.ts";
 import { allowedIn, applyAllows } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
-import { checks } from "../checks/registry.ts";
+import { checkTable, type CheckTable } from "../checks/check-table.ts";
 import type { CheckContext } from "../checks/check.ts";
-import {
-  checkFile,
-  checkModel,
-  checkModelAmongAll,
-  checkPerformance,
-  checkTable,
-  type CheckTable,
-  type Raw,
-} from "../checks/run.ts";
+import type { Raw } from "../checks/raw.ts";
+import { checks } from "../checks/registry.ts";
+import { checkFile, checkModel, checkModelAmongAll, checkPerformance } from "../checks/run.ts";
 import { severityOf } from "../checks/severity.ts";
 import type { Finding } from "../findings/finding.ts";
 import type { Surveyed, UnitSummary } from "../findings/surveyed.ts";

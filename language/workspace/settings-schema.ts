@@ -1,7 +1,7 @@
 // `stripdown.json` checked, with the JSON Schema published from the same shape.
 
 import * as z from "zod";
-import type { CheckTable } from "../checks/run.ts";
+import type { CheckTable } from "../checks/check-table.ts";
 import { isGuarded, weight } from "../checks/severity.ts";
 import type { Finding } from "../findings/finding.ts";
 import { nearestWords } from "../calc/nearest.ts";

@@ -4,7 +4,7 @@ import { globSync } from "node:fs";
 import type { Problem } from "../../language/bench/trace.ts";
 import { allowedIn } from "../../language/checks/allow.ts";
 import { gravestFirst } from "../../language/checks/gravest-first.ts";
-import { benchContext } from "../../language/checks/run.ts";
+import { benchContext } from "../../language/checks/check-table.ts";
 import { severityOf, weight } from "../../language/checks/severity.ts";
 import type { Model } from "../../language/model/model.ts";
 import { allChecks, checkProject, newMemo, type Checked } from "../../language/workspace/check-project.ts";

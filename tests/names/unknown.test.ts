@@ -182,11 +182,11 @@ ${more}`;
 /** Rules of the bench's problems, with all of their reasons, that are left. */
 function kept(text: string, settings = defaultSettings): string[][] {
   const world = memoryWorld(new Map([["/p/m.strip", text]])),
-    { project, performances } = checkProject(world, ["/p/m.strip"]),
-    left = withoutDoubt(project, settings);
+    { project, performances } = checkProject(world, ["/p/m.strip"]);
   return performances
-    .flatMap((performance) => performance.problems)
-    .flatMap((problem) => left(problem) ?? [])
+    .flatMap((performance) =>
+      performance.problems.flatMap((problem) => withoutDoubt(problem, { project, settings, world, performance }) ?? []),
+    )
     .map((problem) => [problem.rule, ...problem.reasons.map((reason) => reason.rule)]);
 }
 

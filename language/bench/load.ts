@@ -17,7 +17,9 @@ export function massKg(part: Part): number | undefined {
 /** Mass of these parts together and how many of them give none. A part that is a unit counts by its own mass where it gives one, without its inner parts. */
 export function massOf(model: Model, parts: Iterable<ThingIndex>): { readonly kg: number; readonly unknown: number } {
   const all = [...parts].map((index) => partOf(model, index));
-  const weighed = all.filter((part) => part.unit !== undefined && part.mass !== undefined).map((part) => `${part.id}/`);
+  const weighed = all
+    .filter((part) => part.unit !== undefined && part.mass !== undefined && !part.massOfBase)
+    .map((part) => `${part.id}/`);
   let kg = 0,
     unknown = 0;
   for (const part of all) {

@@ -54,13 +54,16 @@ export function declareThing(line: Line, choice: Choice, types: TypeFinder): Dec
   const word = item.entry!.word,
     pieces = new Map<string, Map<string, readonly Line[]>>(),
     lines = linesByWord(line, choice, types, pieces, [item]);
-  const about = lines.get("about")?.[0];
+  const about = lines.get("about")?.[0],
+    like = lines.get("like")?.[0],
+    orOfType = (slot: string): string => headSays(line, slot, like, choice, types, [item]);
   return {
     word,
     id: token.text,
-    name: argument("string"),
-    kind: kindOf(line, lines.get("like")?.[0], choice, types, [item]),
-    signal: argument("kind:signal"),
+    // A type of fastener is a kind of screw, and where these screws sit is another thing; a type of hazard is that danger.
+    name: word === "hazard" ? orOfType("string") : argument("string"),
+    kind: orOfType(kindSlots.get(word) ?? ""),
+    signal: orOfType("kind:signal"),
     at: { file: source.path, start: token.startOffset, end: token.endOffset! + 1 },
     whole: wholeSpan(line),
     about: (about && takeString(cursorOf(about))) ?? "",
@@ -85,15 +88,20 @@ function messagesOf(lines: ReadonlyMap<string, readonly Line[]>): readonly Messa
   return all;
 }
 
-/** The kind that its head names, else that of what it is like. */
-function kindOf(line: Line, like: Line | undefined, choice: Choice, types: TypeFinder, seen: readonly Item[]): string {
-  const { item, source } = line,
-    word = item.entry!.word,
-    slot = kindSlots.get(word) ?? "";
-  for (const one of item.arguments) if (one.slot === slot) return source.tree.scan.tokens[one.first]!.text;
-  const type = like && typeOf(like, word, types);
+/** What its head says in that slot, else what the head of the type says that it is like. */
+function headSays(
+  line: Line,
+  slot: string,
+  like: Line | undefined,
+  choice: Choice,
+  types: TypeFinder,
+  seen: readonly Item[],
+): string {
+  const { item, source } = line;
+  for (const one of item.arguments) if (one.slot === slot) return textOf(source.tree.scan.tokens[one.first]!);
+  const type = like && typeOf(like, item.entry!.word, types);
   return type && !seen.includes(type.item)
-    ? kindOf(type, likeIn(type, choice), choice, types, [...seen, type.item])
+    ? headSays(type, slot, likeIn(type, choice), choice, types, [...seen, type.item])
     : "";
 }
 

@@ -40,6 +40,8 @@ export interface UnitDraft {
   readonly torqueInWords: boolean;
   /** What it declares for other builds only. */
   readonly absent: ReadonlyMap<string, Absence>;
+  /** Of a unit inside a part: its base, which is that part. */
+  base: DeclaredThing | undefined;
 }
 
 const nothing: ReadonlyMap<string, Absence> = new Map();
@@ -104,6 +106,7 @@ export function draftThings(
       torqueStandard: standard && standardOf(standard)?.says,
       torqueInWords: standard !== undefined && standardOf(standard)?.inWords === true,
       absent: lines === all ? nothing : absentIn(all, choice, declaredBy),
+      base: undefined,
     };
     units.push(unit);
     // The base of a unit inside a part is that part itself.
@@ -135,7 +138,10 @@ export function draftThings(
             thing.word === "fastener" || thing.word === "joint" ? "tie" : (thing.word as "part" | "fluid" | "hazard")
           ];
       const make = (piece: string): Draft => {
-        if (host && thing.word === "part" && thing.id === base && piece === "") return host;
+        if (host && thing.word === "part" && thing.id === base && piece === "") {
+          unit.base = thing;
+          return host;
+        }
         const id = `${prefix}${thing.id}${piece === "" ? "" : `.${piece}`}`,
           draft: Draft = { id, piece, thing, unit, index: -1 };
         list.push(draft);

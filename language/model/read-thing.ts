@@ -40,6 +40,7 @@ import {
   readTorque,
   readWasher,
 } from "./read-tie.ts";
+import { saidInside } from "./unit-as-part.ts";
 
 /** What the facts are read against. */
 export interface Reading {
@@ -160,6 +161,9 @@ export function readPart(r: Reading, draft: Draft): Part {
   const lift = line(draft, "lift", readLift),
     size = line(draft, "size", readSize),
     fits = line(draft, "fits", readFits),
+    mass = one(draft, "mass", takeMass),
+    is = one(draft, "is", takeUnit),
+    inside = is === undefined ? undefined : saidInside(r.units, draft),
     between = line(draft, "between", readBetween);
   const side = (name: string | undefined): ThingIndex[] =>
     name === undefined ? [] : indexesOf(draft.unit, name, piece).filter((index) => isPartIndex(r, index));
@@ -193,9 +197,10 @@ export function readPart(r: Reading, draft: Draft): Part {
     renew: renewOf(draft, thing.kind),
     liftPeople: lift?.people,
     liftWith: lift?.tools ?? [],
-    mass: one(draft, "mass", takeMass),
+    mass: mass ?? inside?.mass,
+    massOfBase: mass === undefined && inside?.massOfBase === true,
     size,
-    supply: one(draft, "supply", takeVoltage),
+    supply: one(draft, "supply", takeVoltage) ?? inside?.supply,
     groove: one(draft, "groove", takeLength),
     reach: one(draft, "reach", takeLength),
     dry: linesOf(thing, "dry", piece).length > 0,
@@ -203,7 +208,7 @@ export function readPart(r: Reading, draft: Draft): Part {
     partNo: one(draft, "part-no", takeString),
     standard: one(draft, "standard", takeString),
     photos: linesOf(thing, "photo", piece).map(readPhoto),
-    unit: one(draft, "is", takeUnit),
+    unit: is,
   };
 }
 

@@ -133,7 +133,7 @@ unit("pressure", "psi", "4.4482216152605/0.00064516", { metric: "bar" });
 unit("pressure", "inHg", "3386.388640341", { metric: "kPa" });
 unit("pressure", "ksi", "4448.2216152605/0.00064516", { metric: "MPa", figures: true });
 unit("pressure", "GPa", "1000000000", { us: "ksi", figures: true });
-unit("pressure", "mbar", "100", { us: "psi", figures: true });
+unit("pressure", "mbar", "100", { us: "psi" });
 unit("pressure", "mmHg", "133.322387415", { us: "inHg", figures: true });
 unit("pressure", "atm", "101325", { us: "psi", figures: true });
 unit("pressure", "kgf/cm2, kgf/cm²", "98066.5", { us: "psi", figures: true });

@@ -72,6 +72,31 @@ test("a type is taken over, and what is said again replaces it; a type of a file
   ]).toEqual(["screw", "M6", "8.8", [7]]);
 });
 
+test("a hazard takes over the words, the kind and the signal word of its type as well", () => {
+  const { model } = built(
+    `use "shop.strip"\n${unit(`part lid\nhazard start rotating { like can-start  on lid }\nhazard own rotating warning "Fan" { like can-start  on lid }`)}`,
+    "u",
+    undefined,
+    { "shop.strip": `hazard can-start rotating danger "Machine can start" { precaution try-start "Press start." }` },
+  );
+  expect(model.hazards.map(({ name, signal }) => `${signal}: ${name}`)).toEqual([
+    "danger: Machine can start",
+    "warning: Fan",
+  ]);
+});
+
+test("a part that is a unit has the mass of that unit, else of its base, and its base's supply, save what it says itself", () => {
+  const inner = (mass: string) =>
+    `\nunit inner { base case\n${mass}\npart case { mass 60 kg  supply 400 V ac }\npart lid { mass 5 kg  rests on case } }`;
+  const of = (own: string, mass: string) => {
+    const gear = built(unit(`part gear { is unit inner ${own} }`) + inner(mass)).part("gear");
+    return [gear.mass?.low, gear.massOfBase, gear.supply?.low];
+  };
+  expect(of("", "mass 70 kg")).toEqual([70, false, 400]);
+  expect(of("", "")).toEqual([60, true, 400]);
+  expect(of("mass 80 kg  supply 230 V ac", "mass 70 kg")).toEqual([80, false, 230]);
+});
+
 test("a ring of `like` ends", () => {
   expect(built(unit(`part x { like y }\npart y { like x  mass 2 kg }`)).part("x").mass?.low).toBe(2);
 });

@@ -23,12 +23,31 @@ export function lumpOfItem(bench: Bench, item: Part | Tie): number {
   return seat === undefined ? ON_BASE : lumpOf(bench.state, seat);
 }
 
-export const hostsOf = (bench: Bench, item: Part | Tie): readonly ThingIndex[] =>
-  item.is === "part" ? bench.machine.hosts[item.index]! : [];
+/** What an item sits on: of a tie, what the part that it is worked on at hangs on, or what it sits in. */
+export function hostsOf({ machine }: Bench, item: Part | Tie): readonly ThingIndex[] {
+  if (item.is === "part") return machine.hosts[item.index]!;
+  const [lower] = item.lowers;
+  return lower !== undefined ? machine.hosts[lower]! : item.into === undefined ? nowhere : [item.into];
+}
+const nowhere: readonly ThingIndex[] = [];
+
+/** The hider is one of these hosts, or they sit on it, through however many, in one sub-assembly. */
+function carries(bench: Bench, hider: ThingIndex, hosts: readonly ThingIndex[]): boolean {
+  if (hosts.includes(hider)) return true;
+  const { machine, state } = bench,
+    seen = new Set(hosts);
+  for (const host of seen)
+    for (const under of machine.hosts[host] ?? nowhere) {
+      if (under === hider && together(state, under, host)) return true;
+      if (together(state, under, host)) seen.add(under);
+    }
+  return false;
+}
 
 /**
  * What still hides an item in that sub-assembly: things that it is behind and that are not away. A part is away when it is off that
- * sub-assembly or aside; a tie when it is out or backed out. Behind its own host an item can be worked on once the host is off the unit.
+ * sub-assembly or aside; a tie when it is out or backed out. Behind what carries it an item can be worked on once that
+ * is off the unit.
  */
 export function hiders(
   bench: Bench,
@@ -43,7 +62,7 @@ export function hiders(
     if (isPart(model, hider)) {
       if (lumpOf(s, hider) !== lump || moving.has(hider) || isAside(s, hider) || isAssumed(bench, hider, A_AWAY))
         return false;
-      return !(hosts.includes(hider) && lump !== ON_BASE);
+      return !(lump !== ON_BASE && carries(bench, hider, hosts));
     }
     if (!isTie(model, hider) || isOut(model, s, hider) || at(s.slack, hider) === BACKED_OUT) return false;
     const tie = tieOf(model, hider),
@@ -161,7 +180,8 @@ export function cleared(
       if (isOut(model, s, hider) || at(s.slack, hider) === BACKED_OUT || seat === undefined) add(at(s.outBy, hider));
       else for (const part of partsOf(tieOf(model, hider))) add(partingOf(s, part, seat));
     } else if (!isPart(model, hider) || seat === undefined) continue;
-    else if (hosts.includes(hider) && together(s, hider, seat) && lumpOf(s, seat) !== ON_BASE) add(at(s.lumpBy, seat));
+    else if (together(s, hider, seat) && lumpOf(s, seat) !== ON_BASE && carries(bench, hider, hosts))
+      add(at(s.lumpBy, seat));
     else if (isAside(s, hider) && at(s.asideBy, hider) !== NEVER) add(at(s.asideBy, hider));
     else add(partingOf(s, hider, seat));
   }

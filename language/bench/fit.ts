@@ -27,7 +27,7 @@ import {
   wrongPosition,
 } from "./access.ts";
 import { assume } from "./bench.ts";
-import { touch } from "./hazards.ts";
+import { touch, weightAlong } from "./hazards.ts";
 import { matchedSets } from "./matched.ts";
 import { partOf } from "./machine.ts";
 import { tooFewPeople } from "./remove.ts";
@@ -133,6 +133,14 @@ export function fit(
   obstacles.push(
     ...wrongPosition(bench, part, target === ON_BASE || own === ON_BASE ? ON_BASE : target),
     ...touch(bench, [index], act, around, needs, hazards),
+    ...weightAlong(
+      bench,
+      moving.filter((other) => other !== index),
+      act,
+      around,
+      needs,
+      hazards,
+    ),
   );
   tooFewPeople(bench, act, index, around);
   refuse(bench, act, around, index, obstacles);

@@ -40,7 +40,7 @@ export function touch(
   // What a precaution is behind has to be opened before it can be done: only those before it are due.
   for (const thing of things)
     for (const { hazard, before } of machine.guarded[thing] ?? [])
-      due.set(hazard, Math.min(before, due.get(hazard) ?? before));
+      if (!ignored(hazard)) due.set(hazard, Math.min(before, due.get(hazard) ?? before));
   for (const [hazard, count] of due) {
     hazards.add(hazard.index);
     const missing: number[] = [];
@@ -65,6 +65,18 @@ export function touch(
     });
   }
   return obstacles;
+}
+
+/** What rides along with the parts that are moved is not touched, but its weight is moved with theirs. */
+export function weightAlong(
+  bench: Bench,
+  along: readonly ThingIndex[],
+  act: Act,
+  around: Around,
+  needs: Set<number>,
+  hazards: Set<ThingIndex>,
+): Obstacle[] {
+  return touch(bench, along, act, around, needs, hazards, (hazard) => !isWeight(hazard));
 }
 
 /** What a touch rests on: the events that made the precautions stand, and the hazards concerned. */

@@ -2,7 +2,7 @@
 
 import type { Act } from "../model/act.ts";
 import type { ThingIndex, Tie } from "../model/model.ts";
-import { assumeOn, inTheWay, lumpOfItem, wrongPosition } from "./access.ts";
+import { assumeOn, hostsOf, inTheWay, lumpOfItem, wrongPosition } from "./access.ts";
 import {
   assume,
   forget,
@@ -95,7 +95,7 @@ export function make(bench: Bench, act: Act, index: ThingIndex, around: Around):
   if (isFit && sides.some((p) => lumpOf(s, p) !== lumpOf(s, sides[0]!)))
     obstacles.push(...sidesApart(bench, tie, sides, act, around));
   obstacles.push(
-    ...inTheWay(bench, index, tie, lump, []),
+    ...inTheWay(bench, index, tie, lump, hostsOf(bench, tie)),
     ...wrongPosition(bench, tie, lump),
     ...touch(bench, [index], act, around, needs, hazards),
   );

@@ -15,7 +15,7 @@ import {
   wrongPosition,
 } from "./access.ts";
 import { openingOf, spills } from "./fluids.ts";
-import { touch } from "./hazards.ts";
+import { touch, weightAlong } from "./hazards.ts";
 import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import { freeing, lookAt, type Look } from "./removal.ts";
 import { chainToBase } from "./smallest-set.ts";
@@ -149,6 +149,8 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
       tie.behind.filter((hider) => !look.moved.has(hider)),
     );
   }
+  const along = [...look.moved].filter((index) => !parts.includes(index));
+  obstacles.push(...weightAlong(bench, along, act, around, needs, hazards));
   refuse(bench, act, around, parts[0]!, obstacles);
   // What is taken as done after a refusal may let more come along.
   part(bench, act, parts, around, obstacles.length > 0 ? lookAt(bench, parts) : look, needs, hazards);

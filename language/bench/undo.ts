@@ -2,12 +2,13 @@
 
 import type { Act } from "../model/act.ts";
 import type { ThingIndex, Tie } from "../model/model.ts";
-import { bareHandsKg, massKg } from "./load.ts";
+import { bareHandsKg, massKg, massOf } from "./load.ts";
 import { cleared, hidden, lumpOfItem, wrongPosition } from "./access.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
 import { spills } from "./fluids.ts";
 import { touch } from "./hazards.ts";
 import { isCaptive, isPart, isTie, partOf, tieOf } from "./machine.ts";
+import { lookAt } from "./removal.ts";
 import { remove } from "./remove.ts";
 import { A_AWAY, A_DOUBT, A_OFF, A_ON, A_OUT, BACKED_OUT, HELD, LOOSE, NEVER, TIGHT } from "./state.ts";
 import { reportTwice } from "./slips.ts";
@@ -209,15 +210,14 @@ function alreadyLoose(bench: Bench, act: Act, tie: Tie, around: Around): boolean
   return true;
 }
 
-/** A part that hangs, or is too heavy for bare hands, must be held before the last group of its ties is touched. */
+/** A part that hangs, or is too heavy for bare hands with what comes down with it, must be held before the last group of its ties is touched. */
 function falls(bench: Bench, tie: Tie, needs: Set<number>): Obstacle[] {
   if (bench.phase === "refit" || tie.passing) return [];
   const { model, machine } = bench,
     obstacles: Obstacle[] = [];
   for (const id of tie.lowers) {
-    const part = partOf(model, id),
-      mass = massKg(part);
-    if (machine.isBase(id) || !(part.hangs || (mass !== undefined && mass > bareHandsKg))) continue;
+    const part = partOf(model, id);
+    if (machine.isBase(id)) continue;
     // Taken off with its screws backed out it lies on the bench: they hold it up no more.
     if (tie.uppers.length > 0 && !tie.uppers.some((host) => together(bench.state, host, id))) continue;
     const last = !machine.tiesOf[id]!.some(
@@ -229,18 +229,30 @@ function falls(bench: Bench, tie: Tie, needs: Set<number>): Obstacle[] {
         at(bench.state.slack, t.index) === TIGHT,
     );
     if (!last) continue;
-    if ((at(bench.state.flags, id) & HELD) !== 0) {
-      const by = at(bench.state.heldBy, id);
-      if (by !== NEVER) needs.add(by);
-      continue;
+    const own = massKg(part);
+    let falling: readonly ThingIndex[] = [id],
+      mass = own;
+    if (!part.hangs && (own === undefined || own <= bareHandsKg)) {
+      // What hangs on it falls with it: a light bracket with a motor on it is no light thing.
+      const { moved } = lookAt(bench, [id]);
+      if (tie.uppers.length > 0 && tie.uppers.every((upper) => moved.has(upper))) continue; // it ties nothing to what stays
+      falling = [...moved];
+      mass = falling.length > 1 ? massOf(model, falling).kg : own;
+      if (mass === undefined || mass <= bareHandsKg) continue;
     }
+    const held = falling.filter((one) => (at(bench.state.flags, one) & HELD) !== 0);
+    for (const one of held) {
+      const by = at(bench.state.heldBy, one);
+      if (by !== NEVER) needs.add(by);
+    }
+    if (held.length > 0) continue;
     if (part.rests.length > 0 && !part.hangs) continue; // it lies there by its weight
     obstacles.push({
       reason: reasonOf("sequence/falls", {
         thing: id,
         by: [tie.index],
         numbers: mass === undefined ? [] : [mass],
-        words: [part.hangs ? "hangs" : "heavy"],
+        words: [part.hangs ? "hangs" : falling.length > 1 ? "with what is on it" : "heavy"],
         at: part.at,
       }),
       assume: () => {

@@ -29,6 +29,27 @@ test("behind its own host, an item can be worked on once the host is off the uni
   expect(codes(stage(facts, "step { undo bs remove box remove seal-ring }"))).toEqual([]);
 });
 
+test("behind what carries it, an item can be worked on once that is off the unit", () => {
+  const facts = `part plate "Plate"
+    part pump "Pump"
+    part strainer filter "Strainer" { behind plate renew always }
+    fastener ps screw "Plate screws" { joins plate to b }
+    fastener pumps screw "Pump screws" { joins pump to plate behind plate }
+    joint thread screwed "Strainer" { joins strainer to pump behind plate }`;
+  const inside = "undo thread remove strainer undo pumps remove pump";
+  expect(codes(stage(facts, `step { ${inside} undo ps remove plate }`)).slice(0, 1)).toEqual(["sequence/blocked"]);
+  const apart = stage(facts, `step { undo ps remove plate } step { ${inside} }`);
+  expect(says(apart)).toEqual([]);
+  expect(refit(apart)).toEqual([
+    "fitting Pump",
+    "fitting Pump screws",
+    "fitting Strainer",
+    "fitting Strainer",
+    "fitting Plate",
+    "fitting Plate screws",
+  ]);
+});
+
 test("before a sub-assembly leaves, no member may be behind something that stays", () => {
   const facts = `part box "Box"\n part pin pin "Pin" { fits box behind bar }\n part bar "Bar" { fits b by slide-fit }\n fastener bs screw "Box screws" { joins box to b }`;
   expect(says(stage(facts, "step { undo bs remove box }"))).toEqual([

@@ -130,6 +130,19 @@ test("what guards against a weight is not asked for by handling, only by what mo
   expect(codes(stage(facts, "step { support lid undo ls remove lid }"))).toContain("hazard/not-yet");
 });
 
+test("what guards against a weight is asked for where the weight rides along", () => {
+  const facts = `part block "Pillow block" { mass 20 kg }\n part drum "Drum" { mass 300 kg rests on block }
+ part wire cable "Wire" { fits drum }\n fastener bs bolt "Block bolts" { count 4 joins block to b }
+ hazard load overhead danger "Load on the crane" { on drum  precaution barrier "Close the walkway." back "Open it." }
+ hazard live electrical danger "Wire" { on wire  precaution isolate "Off." precaution prove-dead "Test." }`;
+  const steps = (barrier: string) => stage(facts, `step { ${barrier} support block undo bs lift block with crane }`),
+    crane = '\ntool crane "Crane" { kind hoist capacity 500 kg }\n';
+  expect(says(steps("") + crane)).toEqual(["Drum must not be touched yet: Load on the crane asks for barrier first"]);
+  expect(codes(steps("barrier load") + crane)).toEqual([]);
+  // On the way back the rope is up until the load is down.
+  expect(refit(steps("barrier load") + crane).at(-1)).toContain("taking the precaution away");
+});
+
 test("what is handled on the way back is handled while the precautions stand", () => {
   const facts = `part guard guard "Guard"\n fastener gs screw "Guard screws" { count 4 joins guard to b }\n part fan "Fan" { fits b }
  hazard start rotating danger "Fan can start" { on gs, fan  precaution isolate "Open it." back "Close it."  precaution try-start "Press start." }`;

@@ -35,6 +35,32 @@ test("what was taken off with its screws backed out falls no more", () => {
   ]);
 });
 
+test("a light part falls with the heavy one that is on it", () => {
+  const facts = `no heavy "By gear." part bell "Bell housing" { mass 6 kg }
+    part motor "Motor" { mass 47 kg }
+    fastener bs screw "Bell screws" { count 4 joins bell to b }
+    fastener ms bolt "Motor bolts" { count 4 joins motor to bell }`;
+  const found = findings(stage(facts, "step { undo bs lift bell with hoist }") + tools);
+  expect(found.map((f) => f.says)).toEqual([
+    "Bell screws cannot be undone: nothing else holds Bell housing, which weighs 53 kg with its load: take its weight first, or, if it stands on something, say so: rests on",
+  ]);
+  for (const held of ["bell", "motor"])
+    expect(codes(stage(facts, `step { support ${held} with hoist undo bs lift bell with hoist }`) + tools)).toEqual([]);
+  // Without the motor it is no heavy thing.
+  const motorOff = "support motor with hoist undo ms lift motor with hoist";
+  expect(codes(stage(facts, `step { ${motorOff} undo bs remove bell }`) + tools)).toEqual([]);
+  // Held by more than one thing, it falls with neither of them.
+  const both = `${facts} part rail "Rail"\n fastener rail-screws screw "More screws" { joins rail to b }\n fastener rs screw "Rail screws" { joins motor to rail }`;
+  expect(
+    codes(stage(both, `step { undo bs support motor with hoist undo rs lift motor with hoist }`) + tools),
+  ).not.toContain("sequence/falls");
+  // What moves with it is no support of it, and no load either.
+  const ring = `no heavy "By gear." part bearing "Bearing" { mass 3 kg fits b by slide-fit }
+    part carrier "Carrier" { mass 26 kg fits bearing by slide-fit }
+    fastener nut nut "Bearing nut" { joins bearing to carrier }`;
+  expect(codes(stage(ring, "step { undo nut lift carrier with hoist remove bearing }") + tools)).toEqual([]);
+});
+
 test("to loosen is to touch", () => {
   expect(
     codes(
@@ -127,4 +153,23 @@ test("drain of a fluid to be recovered is a finding", () => {
   expect(findings(stage(facts, "step { recover oil undo union remove pipe }")).map(({ code }) => code)).not.toContain(
     "hazard/not-recovered",
   );
+});
+
+test("a part that is a unit weighs what that unit says, else its base and what is inside", () => {
+  const machine = (mass: string) => `unit head "Head" {
+  base case
+  ${mass}
+  part case "Case" { mass 60 kg }
+  part lid "Lid" { mass 50 kg }
+  fastener ls screw "Lid screws" { count 4 joins lid to case }
+}
+tool hoist "Hoist" { kind hoist capacity 105 kg }
+${stage(
+  `no heavy "By gear." part gear "Gear" { is unit head }\n fastener feet bolt "Feet" { count 4 joins gear to b }`,
+  "step { support gear with hoist undo feet lift gear with hoist }",
+)}`;
+  const loads = (text: string) => findings(text).map((f) => /weighs .*?kg/.exec(f.says)?.[0]);
+  expect(loads(machine(""))).toContain("weighs 110 kg");
+  expect(loads(machine("mass 120 kg"))).toContain("weighs 120 kg");
+  expect(loads(machine("mass 104 kg"))).toEqual([]);
 });

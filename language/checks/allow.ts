@@ -6,6 +6,7 @@ import type { Allow } from "../findings/surveyed.ts";
 import { kept } from "../model/kept.ts";
 import type { SourceFile } from "../names/project.ts";
 import type { Check } from "./check.ts";
+import { mayMissALine } from "./line-missing.ts";
 import { linesOf, positionAt, type Lines } from "../syntax/index.ts";
 
 const known = kept<SourceFile, Lines>();
@@ -84,7 +85,11 @@ export function applyAllows(
     else kept.push(finding);
   }
   // The line that it spoke of may be the one that is missing.
-  const isNameLost = findings.some(({ code }) => code === "names/unknown");
+  const isLost = kept.some((one) => one.code === "names/unknown" || mayMissALine(one)),
+    found = [...kept];
+  // Where another code speaks of its own line, it is that line which is meant.
+  const isMet = (file: SourceFile, { line }: Allow): boolean =>
+    found.some(({ at }) => at.file === file.path && positionAt(linesOfFile(file), at.start).line === line);
   for (const [path, allows] of byFile)
     for (const allow of allows) {
       const say = (code: string, says: string): void => {
@@ -94,7 +99,7 @@ export function applyAllows(
       };
       if (!context.check(allow.code)) say("allow/unknown", `${allow.code} is no check, so this allows nothing`);
       else if (allow.reason === "") say("allow/no-reason", `allow ${allow.code} needs its reason behind a colon`);
-      else if (!used.has(allow) && !isNameLost && context.complete(files.get(path)!))
+      else if (!used.has(allow) && (!isLost || isMet(files.get(path)!, allow)) && context.complete(files.get(path)!))
         say("allow/unused", `${allow.code} is not found here, so this allows nothing`);
     }
   return { findings: kept, used: [...used] };

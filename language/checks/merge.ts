@@ -4,6 +4,7 @@ import type { Build } from "../model/builds.ts";
 import type { Finding, Span } from "../findings/finding.ts";
 import type { Raw } from "./raw.ts";
 import { few, listed } from "./bench-check.ts";
+import { mayMissALine } from "./line-missing.ts";
 
 /** Missed by the aim, or at the end: the same thing missed by several procedures is said at the first. */
 const missedOnce = /^removal\/|^refit\/(?:missing|mark-unused|position|fluid-short)$/;
@@ -49,10 +50,7 @@ export function mergeFindings(
   }
   // The line that is missing at the bench, or in a hazard, may be the one that would speak of what no line speaks of.
   const isMissing = groups.some(
-    ([one]) =>
-      !isAllowed(one!) &&
-      (one!.code === "hazard/no-tester" ||
-        (/^(?:sequence|removal|refit|hazard)\//.test(one!.code) && one!.severity === "error")),
+    ([one]) => !isAllowed(one!) && (one!.code === "hazard/no-tester" || mayMissALine(one!)),
   );
   // A question about the hazard, or what the author allows there, says nothing of what it lacks.
   const saysLack = (one: Raw, asked: Raw): boolean =>

@@ -15,11 +15,16 @@ export type Precaution = {
   readonly afterProof: boolean;
   /** It parts the machine from its source: waits are counted from it. */
   readonly isolates: boolean;
+  /**
+   * What a proof is made with, as it is asked for where nobody has named an instrument; undefined: it needs none (its own controls
+   * tell). Not every force has a gauge, and what hangs slack is felt: what else there may be is said with it.
+   */
+  readonly provedWith: string | undefined;
   /** Printed at the mirrored place when the author gives no `back` words; undefined: nothing has to be taken back. */
   readonly back: string | undefined;
 };
 
-const usual = { rank: undefined, isProof: false, afterProof: false, isolates: false } as const;
+const usual = { rank: undefined, isProof: false, afterProof: false, isolates: false, provedWith: undefined } as const;
 
 const table = {
   "shut-down": {
@@ -82,6 +87,7 @@ const table = {
     verb: "Prove dead",
     rank: 5,
     isProof: true,
+    provedWith: "a voltage tester of the shop",
     back: undefined,
   },
   "prove-zero": {
@@ -91,6 +97,8 @@ const table = {
     verb: "Prove zero",
     rank: 5,
     isProof: true,
+    provedWith:
+      "a gauge or another instrument of the shop; where it is proved by other means, allow this and give them as the reason",
     back: undefined,
   },
   "try-start": {

@@ -39,9 +39,10 @@ test("what is left until a procedure is not put right by it", () => {
 
 test("a part that is left off takes what held it along, and none of its precautions is taken back", () => {
   const facts = `${lid}\n hazard line pressure danger "Line" { on ls precaution isolate "Close." back "Open slowly." precaution prove-zero "Gauge." at most 0.1 bar }`;
-  const steps = `step "Lid" { isolate line prove-zero line undo ls remove lid }`;
-  const left = stand(stage(facts, steps, "leaves off lid")),
-    whole = stand(stage(facts, steps));
+  const steps = `step "Lid" { isolate line prove-zero line with gauge undo ls remove lid }`;
+  const shop = 'tool gauge "Gauge"\n',
+    left = stand(shop + stage(facts, steps, "leaves off lid")),
+    whole = stand(shop + stage(facts, steps));
   expect(left.findings).toEqual([]);
   expect(left.refit.join("\n")).not.toContain("Open slowly");
   expect(left.refit).toEqual([

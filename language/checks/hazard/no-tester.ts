@@ -1,14 +1,17 @@
-// An electrical proof, and nothing says what it is made with: neither the precaution nor the act names an instrument.
+// A proof that no voltage, pressure or force is left, and nothing says what it is made with: neither the precaution nor the act names an
+// instrument. Which proofs ask for one is a field of the table of precautions. A proof by hand or eye is the author's to say: he allows
+// the question, and his reason is printed among what the procedure allows.
 
+import { kindIn, precautions } from "../../tables/index.ts";
 import { check } from "../check.ts";
 
 export default check({
   code: "hazard/no-tester",
   title: "A proof, and nothing to make it with",
   severity: "question",
-  why: "Voltage is not seen. Where no instrument is named, none is laid out in the morning, and the first one at hand is taken or none.",
+  why: "Neither voltage nor what is left of a pressure or a force is seen. Where no instrument is named, none is laid out in the morning, and the first one at hand is taken or none.",
   source:
-    "29 CFR 1910.333(b)(2)(iv)(B): test equipment is used to verify; EN 50110-1, 6.2.4: voltage detectors (both from memory)",
+    "29 CFR 1910.333(b)(2)(iv)(B): test equipment is used to verify; EN 50110-1, 6.2.4: voltage detectors (both from memory); pressure and force: common practice",
   fails: `
     tool tester "Two-pole tester" { kind voltage-tester  range 0..1000 V }
     unit box "Box" {
@@ -57,15 +60,15 @@ export default check({
     }
   `,
   performance({ model, events }, say) {
-    for (const { kind, act, assumed, precautions } of events) {
-      if (kind !== "stands" || assumed || act.verb !== "prove-dead" || act.tools.length > 0) continue;
-      for (const number of precautions) {
-        const precaution = model.precautions[number]!;
-        if (precaution.kind !== "prove-dead" || precaution.tools.length > 0) continue;
-        say({
-          at: precaution.at,
-          says: `${model.things[precaution.hazard]!.name}: nothing says what prove-dead is done with; write prove-dead … with a voltage tester of the shop`,
-        });
+    for (const { kind, act, assumed, precautions: stand } of events) {
+      if (kind !== "stands" || assumed || act.tools.length > 0) continue;
+      const means = kindIn(precautions, act.verb)?.provedWith;
+      if (means === undefined) continue;
+      for (const number of stand) {
+        const { kind: proof, hazard, tools, at } = model.precautions[number]!;
+        if (proof !== act.verb || tools.length > 0) continue;
+        const { name } = model.things[hazard]!;
+        say({ at, says: `${name}: nothing says what ${proof} is done with; write ${proof} … with ${means}` });
       }
     }
   },

@@ -5,6 +5,7 @@ import { dimensionNames, si, type Dimension, type Quantity } from "../../quantit
 import type { Span } from "../../findings/finding.ts";
 import type { Name } from "../../model/act.ts";
 import type { Entry } from "../../model/model.ts";
+import { kindIn, precautions } from "../../tables/index.ts";
 import { check } from "../check.ts";
 
 interface Reading {
@@ -52,7 +53,7 @@ export default check({
     // What may still stand there when the proof is made has to be within the instrument: a gauge bursts, a tester arcs over.
     for (const hazard of model.hazards)
       for (const proof of hazard.precautions)
-        for (const { text } of proof.kind === "prove-dead" || proof.kind === "prove-zero" ? proof.tools : []) {
+        for (const { text } of kindIn(precautions, proof.kind)?.provedWith === undefined ? [] : proof.tools) {
           const tool = model.library.tools.get(text),
             full = [...hazard.figures.values()].find(({ dimension }) => dimension === tool?.range?.dimension);
           if (!tool?.range || !full || si(full).high <= si(tool.range).high) continue;

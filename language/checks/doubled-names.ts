@@ -4,7 +4,7 @@ import type { Span } from "../findings/finding.ts";
 import { kept } from "../model/kept.ts";
 import type { Project, SourceFile } from "../names/project.ts";
 import type { Due } from "./due-names.ts";
-import { unitNames, type Named } from "./space-of-names.ts";
+import { unitNames, type Named, type UnitNames } from "./space-of-names.ts";
 import { surveyOf, type Unknown } from "./survey-of-names.ts";
 
 /** What may bear a name that is due. */
@@ -19,9 +19,9 @@ const bearers: Partial<Record<Due, readonly string[]>> = {
 
 /** The second of any two in a unit that share a name and whose builds both have them. */
 export const doubledIn = (file: SourceFile): readonly Named[] =>
-  file.declarations.flatMap(({ word, item }) =>
-    word === "unit" ? [...unitNames(file, item).things.values()].flatMap((list) => together(list).slice(1)) : [],
-  );
+  file.declarations.flatMap(({ word, item }) => (word === "unit" ? secondOf(unitNames(file, item)) : []));
+
+const secondOf = ({ repeated }: UnitNames): readonly Named[] => repeated.flatMap((list) => together(list).slice(1));
 
 const together = (list: readonly Named[]): readonly Named[] => {
   const always = list.filter(({ under }) => under.length === 0);
@@ -43,7 +43,7 @@ function doubled(project: Project): ReadonlyMap<string, Span> {
   for (const file of project.files.values())
     for (const { word, item, name, id } of file.declarations) {
       if (word !== "unit") continue;
-      const [second, ...more] = [...unitNames(file, item).things.values()].flatMap((list) => together(list).slice(1));
+      const [second, ...more] = secondOf(unitNames(file, item));
       if (!second || more.length > 0) continue;
       const lost = unknown.filter(
         (one) => one.unit === (name || id) && one.is === undefined && bearers[one.due]?.includes(second.word),

@@ -40,7 +40,8 @@ function dueOf(entry: Entry, context: string, earlier: string): Due {
  */
 export function eachName(project: Project, file: SourceFile, visitor: NameVisitor, around?: number): void {
   const { tokens } = file.tree.scan,
-    seen = project.seen(file.path);
+    seen = project.seen(file.path),
+    tellsDeclared = visitor.declares !== undefined;
   const concerns = (item: Item): boolean =>
     around === undefined || (tokens[item.first]!.startOffset <= around && around <= tokens[item.last]!.endOffset! + 1);
   for (const item of file.tree.items) if (concerns(item)) top(item);
@@ -67,26 +68,33 @@ export function eachName(project: Project, file: SourceFile, visitor: NameVisito
   }
 
   function walk(items: readonly Item[]): void {
-    for (const item of items) {
-      if (!item.entry || !concerns(item)) continue;
-      if (!item.broken) head(item);
+    for (let k = 0; k < items.length; k++) {
+      const item = items[k]!;
+      if (!item.entry || (around !== undefined && !concerns(item))) continue;
+      if (!item.broken && holdsName(item)) head(item);
       if (item.block) walk(item.block.items);
     }
   }
 
-  /** The names of one head. Most heads hold none, only figures and texts. */
+  /** Most heads hold no name that the visitor is told: they declare one, or say figures and texts. */
+  function holdsName({ arguments: given }: Item): boolean {
+    for (let k = 0; k < given.length; k++) {
+      const { slot, declares } = given[k]!;
+      if (declares ? tellsDeclared : slot === "name" || slot === "item") return true;
+    }
+    return false;
+  }
+
+  /** The names of one head. */
   function head(item: Item): void {
-    const { arguments: given } = item;
-    let named = false;
-    for (const { slot, declares } of given) named ||= declares || slot === "name" || slot === "item";
-    if (!named) return;
-    const { word } = item.entry!,
+    const { arguments: given } = item,
+      { word } = item.entry!,
       end = item.block ? item.block.first : item.last + 1;
     let context = word,
       earlier = "",
       i = item.first + 1;
-    for (const argument of given) {
-      const { slot, declares, first, last } = argument;
+    for (let k = 0; k < given.length; k++) {
+      const { slot, declares, first, last } = given[k]!;
       // What stands between two arguments tells what the next one is due to be.
       for (; i < first; i++) {
         const { text } = tokens[i]!;

@@ -1,6 +1,8 @@
 // Every figure with a unit that a file states, read once: what the checks of the family `figure` judge. The model leaves out what
 // cannot be read; here it is kept with the reason.
 
+// What a file says in figures: with a unit, as a count, as the size of a thread.
+
 import type { SourceFile } from "../names/project.ts";
 import type { Span } from "../findings/finding.ts";
 import { bySpelling, kept } from "../model/kept.ts";
@@ -16,9 +18,13 @@ import {
 import type { Argument, Item } from "../syntax/index.ts";
 import { itemsOf } from "./items-of.ts";
 
-export interface FigureSaid {
+/** Something that an item says in figures. */
+export interface Said {
   readonly item: Item;
   readonly argument: Argument;
+}
+
+export interface FigureSaid extends Said {
   /** What is due here; empty where any unit will do. */
   readonly due: readonly Dimension[];
   readonly made: Quantity | QuantityProblem;
@@ -33,28 +39,57 @@ const dueBySlot = new Map<string, readonly Dimension[]>([
   ["any", []],
   ["stage", ["torque", "angle"]],
 ]);
-const known = kept<SourceFile, readonly FigureSaid[]>();
 
-export function figuresIn(file: SourceFile): readonly FigureSaid[] {
-  return known(file, () => read(file));
+interface AllSaid {
+  /** With a unit. */
+  readonly figures: readonly FigureSaid[];
+  readonly counts: readonly Said[];
+  readonly threads: readonly Said[];
 }
+const known = kept<SourceFile, AllSaid>();
+const saidIn = (file: SourceFile): AllSaid => known(file, () => read(file));
 
-function read(file: SourceFile): FigureSaid[] {
-  const found: FigureSaid[] = [],
-    { tokens } = file.tree.scan;
-  for (const item of itemsOf(file)) {
+export const figuresIn = (file: SourceFile): readonly FigureSaid[] => saidIn(file).figures;
+/** How many there are, or how often something is gone over. */
+export const countsIn = (file: SourceFile): readonly Said[] => saidIn(file).counts;
+/** Sizes of threads, or what stands in place of one. */
+export const threadsIn = (file: SourceFile): readonly Said[] => saidIn(file).threads;
+
+/** One walk for all of them, by index: most arguments are none, and what walks a list by its iterator makes an object a step. */
+function read(file: SourceFile): AllSaid {
+  const figures: FigureSaid[] = [],
+    counts: Said[] = [],
+    threads: Said[] = [],
+    items = itemsOf(file);
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i]!,
+      given = item.arguments;
     if (!item.entry || item.broken) continue;
-    for (const argument of item.arguments) {
-      const due = dueBySlot.get(argument.slot);
-      if (!due) continue;
-      const start = tokens[argument.first]!.startOffset,
-        end = tokens[argument.last]!.endOffset! + 1;
-      const text = file.text.slice(start, end);
-      const { made, dimension } = figureOf(text, file, argument);
-      found.push({ item, argument, due, made, dimension, text, at: { file: file.path, start, end } });
+    for (let k = 0; k < given.length; k++) {
+      const argument = given[k]!,
+        { slot } = argument;
+      if (slot === "name" || slot === "string") continue;
+      if (slot === "count" || slot === "passes") counts.push({ item, argument });
+      else if (slot === "thread") threads.push({ item, argument });
+      else {
+        const due = dueBySlot.get(slot);
+        if (due) figures.push(figureSaid(file, item, argument, due));
+      }
     }
   }
-  return found;
+  return { figures, counts, threads };
+}
+
+function figureSaid(file: SourceFile, item: Item, argument: Argument, due: readonly Dimension[]): FigureSaid {
+  const at = spanOf(file, argument),
+    text = file.text.slice(at.start, at.end),
+    { made, dimension } = figureOf(text, file, argument);
+  return { item, argument, due, made, dimension, text, at };
+}
+
+export function spanOf({ path, tree }: SourceFile, { first, last }: Argument): Span {
+  const { tokens } = tree.scan;
+  return { file: path, start: tokens[first]!.startOffset, end: tokens[last]!.endOffset! + 1 };
 }
 
 const figureOf = bySpelling((_, file: SourceFile, argument: Argument): Pick<FigureSaid, "made" | "dimension"> => {

@@ -2,7 +2,8 @@
 
 import type { Act } from "../model/act.ts";
 import { kept } from "../model/kept.ts";
-import type { Entry, Model } from "../model/model.ts";
+import type { Model } from "../model/model.ts";
+import { actsOf } from "./acts-of.ts";
 
 const known = kept<Model, readonly Act[]>();
 
@@ -11,13 +12,6 @@ export const heatingIn = (model: Model): readonly Act[] =>
   known(model, () => {
     const found: Act[] = [];
     for (const procedure of model.procedures.values())
-      if (procedure.unit === model.unit)
-        for (const entries of [procedure.body, procedure.refit, procedure.finish]) gather(entries, found);
+      if (procedure.unit === model.unit) for (const act of actsOf(procedure)) if (act.verb === "heat") found.push(act);
     return found;
   });
-
-function gather(entries: readonly Entry[], found: Act[]): void {
-  for (const entry of entries)
-    if (entry.is === "block") gather(entry.body, found);
-    else if (entry.act.verb === "heat") found.push(entry.act);
-}

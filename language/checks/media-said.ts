@@ -4,7 +4,7 @@ import type { Span } from "../findings/finding.ts";
 import type { SourceFile } from "../names/project.ts";
 import { textOf } from "../names/strings.ts";
 import type { World } from "../world/world.ts";
-import { holdsWord, itemsOf } from "./items-of.ts";
+import { itemsWith } from "./items-of.ts";
 
 export interface MediaSaid {
   readonly written: string;
@@ -17,20 +17,18 @@ export interface MediaSaid {
 const address = /^[a-z][a-z0-9+.-]+:/i;
 
 export function mediaIn(file: SourceFile, world: World): MediaSaid[] {
-  if (!holdsWord(file, "photo") && !holdsWord(file, "video")) return [];
   const found: MediaSaid[] = [],
     { tokens } = file.tree.scan;
-  for (const item of itemsOf(file)) {
-    const word = item.entry?.word,
-      argument = item.arguments[0];
-    if ((word !== "photo" && word !== "video") || item.broken || argument?.slot !== "string") continue;
+  for (const item of [...itemsWith(file, "photo"), ...itemsWith(file, "video")]) {
+    const argument = item.arguments[0];
+    if (item.broken || argument?.slot !== "string") continue;
     const token = tokens[argument.first]!,
       written = textOf(token),
       isAddress = address.test(written),
       path = isAddress ? written : world.resolve(file.path, written);
     found.push({
       written,
-      what: word === "photo" ? "picture" : "recording",
+      what: item.entry!.word === "photo" ? "picture" : "recording",
       path,
       inside: !isAddress && world.inside(path),
       at: { file: file.path, start: token.startOffset, end: token.endOffset! + 1 },

@@ -9,7 +9,12 @@ import { onlyReasons } from "./only-reasons.ts";
 
 const found = kept<Model, readonly (readonly ThingIndex[])[]>();
 /** One ring, the shortest through its first thing, of each knot of things that go round. Worked out once a model. */
-export const ringsIn = (model: Model): readonly (readonly ThingIndex[])[] => found(model, () => ringsOf(model));
+export const ringsIn = (model: Model): readonly (readonly ThingIndex[])[] =>
+  found(model, () => (holdsBehind(model.parts) || holdsBehind(model.ties) ? ringsOf(edgesOf(model)) : []));
+
+/** Every ring has one of these in it: what holds a part hangs on nothing else. */
+const holdsBehind = (things: readonly { readonly behind: readonly ThingIndex[] }[]): boolean =>
+  things.some(({ behind }) => behind.length > 0);
 
 /** Of two things that are each behind the other, that ring is said; that the one is in front of the other is the same again. */
 export function withoutRings(problem: Problem, { settings, performance: { model } }: Met): Problem | undefined {
@@ -26,13 +31,17 @@ export function withoutRings(problem: Problem, { settings, performance: { model 
 
 export const behindOf = (model: Model, index: ThingIndex): readonly ThingIndex[] => {
   const thing = model.things[index]!;
-  return thing.is === "part" || thing.is === "tie" ? thing.behind : [];
+  return thing.is === "part" || thing.is === "tie" ? thing.behind : none;
 };
+
+const none: readonly ThingIndex[] = [];
 
 /** What must be away or undone before a thing can be worked on, and before a part that hides something can go. */
 function edgesOf(model: Model): readonly (readonly ThingIndex[])[] {
-  const edges: ThingIndex[][] = model.things.map((thing) => [...behindOf(model, thing.index)]),
-    onBase = new Set(model.base),
+  const edges = model.things.map((thing) => behindOf(model, thing.index));
+  // From what holds a part a ring goes on only where that is behind something itself.
+  if (!holdsBehind(model.ties)) return edges;
+  const onBase = new Set(model.base),
     swings = new Set<ThingIndex>();
   const flexible = (index: ThingIndex): boolean => kindIn(partKinds, model.parts[index]?.kind)?.flexible ?? false;
   const link = (a: ThingIndex, b: ThingIndex): void => {
@@ -44,15 +53,14 @@ function edgesOf(model: Model): readonly (readonly ThingIndex[])[] {
   for (const tie of model.ties) {
     // What is held by something else than the base may leave with that, and what swings need not leave: only the rest must be undone first.
     if (tie.passing || tie.uppers.length === 0 || !tie.uppers.every((upper) => onBase.has(upper))) continue;
-    for (const lower of tie.lowers) if (!swings.has(lower)) edges[lower]!.push(tie.index);
+    for (const lower of tie.lowers) if (!swings.has(lower)) edges[lower] = [...edges[lower]!, tie.index];
   }
   return edges;
 }
 
 /** Linear, without recursion. */
-function ringsOf(model: Model): ThingIndex[][] {
-  const edges = edgesOf(model),
-    n = edges.length,
+function ringsOf(edges: readonly (readonly ThingIndex[])[]): ThingIndex[][] {
+  const n = edges.length,
     order = new Int32Array(n).fill(-1),
     low = new Int32Array(n),
     knot = new Int32Array(n).fill(-1),

@@ -24,6 +24,8 @@ export interface UnitNames {
   readonly source: SourceFile;
   /** Parts, fasteners, joints, fluids, hazards, in declared order; a name may be declared for several builds. */
   readonly things: ReadonlyMap<string, readonly Named[]>;
+  /** Those of them that share a name. */
+  readonly repeated: readonly (readonly Named[])[];
   readonly positions: ReadonlySet<string>;
   /** Variants and options. */
   readonly choices: ReadonlySet<string>;
@@ -60,6 +62,7 @@ export function unitNames(source: SourceFile, item: Item): UnitNames {
 function readUnit(source: SourceFile, item: Item): UnitNames {
   const { tokens } = source.tree.scan,
     things = new Map<string, Named[]>(),
+    repeated: Named[][] = [],
     positions = new Set<string>(),
     choices = new Set<string>(),
     temporaries = new Set<string>(),
@@ -90,14 +93,16 @@ function readUnit(source: SourceFile, item: Item): UnitNames {
         else if (thingWords.has(word)) {
           const named = { id, word, item: one, source, start: token.startOffset, end: token.endOffset! + 1, under },
             list = things.get(id);
-          if (list) list.push(named);
-          else things.set(id, [named]);
+          if (list) {
+            if (list.length === 1) repeated.push(list);
+            list.push(named);
+          } else things.set(id, [named]);
         }
       }
     }
   };
   visit(item.block?.items ?? [], []);
-  return { item, source, things, positions, choices, temporaries, doubtful };
+  return { item, source, things, repeated, positions, choices, temporaries, doubtful };
 }
 
 /** The labels of a thing's pieces; undefined where they cannot be told from its own block. */

@@ -7,6 +7,7 @@ import { fastenerKinds, fluidKinds, hazardKinds, jointKinds, partKinds } from ".
 import { eachItem, type Item, type Token } from "../syntax/index.ts";
 import type { Due } from "./due-names.ts";
 import { eachName, type FullDue } from "./each-name.ts";
+import { holdsWord } from "./items-of.ts";
 import { pathOf, piecesOf, procedureNames, unitNames, unitOfProcedure, type UnitNames } from "./space-of-names.ts";
 
 export interface Unknown {
@@ -51,8 +52,10 @@ const usedIn = kept<Project, ReadonlySet<string>>();
 /** Ids that any file of the project speaks of: gathered once, since each file asks. */
 export function usedInProject(project: Project): ReadonlySet<string> {
   return usedIn(project, () => {
-    const all = new Set<string>();
-    for (const file of project.files.values()) for (const id of surveyOf(project, file).used) all.add(id);
+    const [first, ...others] = [...project.files.values()].map((file) => surveyOf(project, file).used);
+    if (others.length === 0) return first!;
+    const all = new Set(first);
+    for (const used of others) for (const id of used) all.add(id);
     return all;
   });
 }
@@ -118,7 +121,7 @@ function read(project: Project, file: SourceFile): Survey {
     },
     name,
   });
-  for (const declaration of file.declarations)
+  for (const declaration of holdsWord(file, "piece") ? file.declarations : [])
     if (declaration.word === "unit")
       piecesWithin(unitNames(file, declaration.item), declaration.name || declaration.id, declaration.item);
   return { unknown, used };

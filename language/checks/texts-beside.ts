@@ -24,7 +24,9 @@ export function textsOf(file: SourceFile, item: Item): SaidText[] {
 }
 
 function addTexts(file: SourceFile, item: Item, to: SaidText[]): void {
-  for (const { slot, first } of item.arguments) {
+  const given = item.arguments;
+  for (let i = 0; i < given.length; i++) {
+    const { slot, first } = given[i]!;
     if (slot !== "string") continue;
     const token = file.tree.scan.tokens[first]!;
     to.push({
@@ -51,8 +53,9 @@ export function textsBesideHazards(file: SourceFile): readonly SaidText[] {
   return beside(file, () => {
     const found: SaidText[] = [];
     const look = (items: readonly Item[], all: boolean): void => {
-      for (const item of items) {
-        const word = item.entry?.word ?? "";
+      for (let i = 0; i < items.length; i++) {
+        const item = items[i]!,
+          word = item.entry?.word ?? "";
         if (all || besideWords.has(word)) addTexts(file, item, found);
         if (item.block)
           look(
@@ -72,8 +75,10 @@ export const isSignal = (word: string): boolean => Object.hasOwn(signals, word);
 /** Lines that speak of a danger wherever they stand. */
 const besideWords: ReadonlySet<string> = new Set([...precautionWords, ...Object.keys(signals), "hazard", "no", "warn"]);
 
-const holdsPrecaution = (items: readonly Item[]): boolean =>
-  items.some(
-    (item) =>
-      precautionWords.has(item.entry?.word ?? "") || (item.block !== undefined && holdsPrecaution(item.block.items)),
-  );
+function holdsPrecaution(items: readonly Item[]): boolean {
+  for (let i = 0; i < items.length; i++) {
+    const { entry, block } = items[i]!;
+    if ((entry && precautionWords.has(entry.word)) || (block && holdsPrecaution(block.items))) return true;
+  }
+  return false;
+}

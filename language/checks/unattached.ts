@@ -41,44 +41,48 @@ function find(project: Project, model: Model): readonly Loose[] {
 
 /** By what no tie, fit or clamp leads to. Without a base, which is told by itself, only those that hold nothing either. */
 function offBase(model: Model): Loose[] {
-  const near = beside(model),
-    reached = new Set<ThingIndex>(model.base);
-  const from = (start: readonly ThingIndex[]): ThingIndex[] => {
-    const group = [...start];
-    for (const one of group)
-      for (const next of near[one]!)
-        if (!reached.has(next)) {
-          reached.add(next);
-          group.push(next);
-        }
-    return group;
-  };
-  from(model.base);
-  const found: Loose[] = [];
+  const groupOf = groups(model),
+    based = new Set(model.base.map(groupOf)),
+    found = new Map<ThingIndex, [Part, ...Part[]]>();
   for (const part of model.parts) {
-    if (reached.has(part.index)) continue;
-    reached.add(part.index);
-    const others = from([part.index])
-      .slice(1)
-      .sort((a, b) => a - b);
-    if (others.length === 0 || model.base.length > 0) found.push([part, ...others.map((index) => model.parts[index]!)]);
+    const group = groupOf(part.index);
+    if (based.has(group)) continue;
+    const parts = found.get(group);
+    if (parts) parts.push(part);
+    else found.set(group, [part]);
   }
-  return found;
+  return [...found.values()].filter(({ length }) => length === 1 || model.base.length > 0);
 }
 
-/** By part, those that it is tied to, fits, lies on or is clamped by, whichever of the two says so. */
-function beside(model: Model): readonly (readonly ThingIndex[])[] {
-  const near = model.parts.map((): ThingIndex[] => []);
-  const join = (things: readonly (ThingIndex | undefined)[]): void => {
-    const [first, ...others] = things.filter((thing): thing is ThingIndex => thing !== undefined && !!near[thing]);
-    for (const other of others) {
-      near[first!]!.push(other);
-      near[other]!.push(first!);
-    }
+/** By part, one of those that it hangs together with: tied to it, fitted, laid on or clamped, whichever of the two says so. */
+function groups({ parts, ties }: Model): (part: ThingIndex) => ThingIndex {
+  const above = new Int32Array(parts.length).map((_, index) => index);
+  const groupOf = (part: ThingIndex): ThingIndex => {
+    let at = part;
+    while (above[at] !== at) at = above[at] = above[above[at]!]!;
+    return at;
   };
-  for (const { index, hosts, rests, between, into } of model.parts)
-    join([index, ...hosts, ...rests, ...(between ?? []).flat(), into]);
-  for (const { lowers, uppers, washers, into } of model.ties)
-    join([...lowers, ...uppers, ...washers.map(({ part }) => part), into]);
-  return near;
+  /** With the part that stands first in the row, -1 where none does yet. Things that are no parts hang on nothing by themselves. */
+  const join = (first: ThingIndex, things: readonly ThingIndex[]): ThingIndex => {
+    let one = first;
+    for (let i = 0; i < things.length; i++) one = joinOne(one, things[i]!);
+    return one;
+  };
+  const joinOne = (one: ThingIndex, other: ThingIndex | undefined): ThingIndex => {
+    if (other === undefined || other >= parts.length) return one;
+    if (one >= 0) above[groupOf(other)] = groupOf(one);
+    return one < 0 ? other : one;
+  };
+  for (const { index, hosts, rests, between, into } of parts) {
+    join(index, hosts);
+    join(index, rests);
+    for (const side of between ?? []) join(index, side);
+    joinOne(index, into);
+  }
+  for (const { lowers, uppers, washers, into } of ties) {
+    let one = join(join(-1, lowers), uppers);
+    for (const { part } of washers) one = joinOne(one, part);
+    joinOne(one, into);
+  }
+  return groupOf;
 }

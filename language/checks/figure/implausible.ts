@@ -5,8 +5,8 @@ import { bySpelling } from "../../model/kept.ts";
 import { isProblem, parseThreadSize, si, type Dimension } from "../../quantities/index.ts";
 import type { SourceFile } from "../../names/project.ts";
 import { check, type Say } from "../check.ts";
-import { figuresIn } from "../figures-said.ts";
-import { holdsWord, itemsOf } from "../items-of.ts";
+import { countsIn, figuresIn, spanOf, threadsIn } from "../figures-said.ts";
+import { itemsWith } from "../items-of.ts";
 
 /** The largest that any shop meets, in SI: 1 MN·m, 1000 t, 1000 m³. */
 const largest: Partial<Readonly<Record<Dimension, number>>> = { torque: 1e6, mass: 1e6, volume: 1e3 };
@@ -66,15 +66,13 @@ export default check({
 /** Coefficients of friction that no bolted joint has: whatever is reckoned with one is wrong, and none is reckoned. */
 function frictions(file: SourceFile, say: Say): void {
   const { tokens } = file.tree.scan;
-  if (!holdsWord(file, "friction")) return;
-  for (const item of itemsOf(file)) {
-    if (item.entry?.word !== "friction" || item.broken) continue;
+  for (const item of itemsWith(file, "friction")) {
+    if (item.broken) continue;
     for (const argument of item.arguments) {
       const token = tokens[argument.first]!;
       if (isFriction(Number(token.text))) continue;
-      const at = { file: file.path, start: token.startOffset, end: token.endOffset! + 1 };
       say({
-        at,
+        at: { file: file.path, start: token.startOffset, end: token.endOffset! + 1 },
         says: `a coefficient of friction of ${token.text} cannot be meant: from ${leastFriction} to ${mostFriction} is reckoned with`,
       });
     }
@@ -89,39 +87,27 @@ const threadProblem = bySpelling((text) => {
 
 /** Sizes that look like a thread and are none: the fastener would have no size at all, and nobody would be told. */
 function threads(file: SourceFile, say: Say): void {
-  const { tokens } = file.tree.scan;
-  for (const item of itemsOf(file)) {
-    if (!item.entry || item.broken) continue;
-    for (const { slot, first, last } of item.arguments) {
-      if (slot !== "thread") continue;
-      const start = tokens[first]!.startOffset,
-        end = tokens[last]!.endOffset! + 1,
-        problem = threadProblem(file.text.slice(start, end));
-      const isTold = problem !== undefined && file.tree.errors.some((error) => error.start < end && error.end > start);
-      if (problem !== undefined && !isTold) say({ at: { file: file.path, start, end }, says: problem });
-    }
+  for (const { argument } of threadsIn(file)) {
+    const at = spanOf(file, argument),
+      problem = threadProblem(file.text.slice(at.start, at.end));
+    if (problem === undefined) continue;
+    const isTold = file.tree.errors.some((error) => error.start < at.end && error.end > at.start);
+    if (!isTold) say({ at, says: problem });
   }
 }
 
 /** Counts: none, parts of one, or thousands. */
 function counts(file: SourceFile, say: Say): void {
   const { tokens } = file.tree.scan;
-  for (const item of itemsOf(file)) {
-    if (!item.entry || item.broken) continue;
-    for (const argument of item.arguments) {
-      if (argument.slot !== "count" && argument.slot !== "passes") continue;
-      const token = tokens[argument.first]!,
-        value = Number(token.text),
-        { word } = item.entry;
-      if (Number.isInteger(value) && value >= 1 && value <= mostPieces) continue;
-      const at = { file: file.path, start: token.startOffset, end: token.endOffset! + 1 };
-      const why =
-        value > mostPieces
-          ? "more than any machine has"
-          : Number.isInteger(value)
-            ? "count from 1"
-            : "count whole ones";
-      say({ at, says: `"${word}" cannot take ${token.text}: ${why}` });
-    }
+  for (const { item, argument } of countsIn(file)) {
+    const token = tokens[argument.first]!,
+      value = Number(token.text);
+    if (Number.isInteger(value) && value >= 1 && value <= mostPieces) continue;
+    const why =
+      value > mostPieces ? "more than any machine has" : Number.isInteger(value) ? "count from 1" : "count whole ones";
+    say({
+      at: { file: file.path, start: token.startOffset, end: token.endOffset! + 1 },
+      says: `"${item.entry!.word}" cannot take ${token.text}: ${why}`,
+    });
   }
 }

@@ -5,6 +5,7 @@ import { kept } from "../../model/kept.ts";
 import type { Hazard, Model } from "../../model/model.ts";
 import { eachItem } from "../../syntax/index.ts";
 import { hazardKinds, kindIn } from "../../tables/index.ts";
+import { actsOf } from "../acts-of.ts";
 import { check } from "../check.ts";
 import { unitOfProcedure } from "../space-of-names.ts";
 import { surveyOf } from "../survey-of-names.ts";
@@ -48,16 +49,17 @@ export default check({
   `,
   asksAllFiles: true,
   model(model, say, { project, name }) {
-    const named = namedFor(project, model.unit);
-    // Nothing is said of a unit without procedures, nor while a name or a line cannot be read.
-    if (
-      !named ||
-      [...project.files.values()].some((one) => one.tree.errors.length > 0 || surveyOf(project, one).unknown.length > 0)
-    )
-      return;
-    for (const hazard of model.hazards) {
-      if (hazard.prefix !== "" || hazard.precautions.length === 0 || hazard.on.length === 0) continue;
-      if (kindIn(hazardKinds, hazard.kind)?.isWeight === true || isNear(model, hazard, named)) continue;
+    const asked = model.hazards.filter(
+      ({ prefix, precautions, on, kind }) =>
+        prefix === "" && precautions.length > 0 && on.length > 0 && kindIn(hazardKinds, kind)?.isWeight !== true,
+    );
+    for (const hazard of asked) {
+      const near = namesNear(model, hazard);
+      if (isActedOn(model, near)) continue;
+      // Nothing is said of a unit without procedures, nor while a name or a line cannot be read.
+      const named = canAllBeRead(project) ? namedFor(project, model.unit) : undefined;
+      if (!named) return;
+      if (near.some((one) => named.has(one))) continue;
       const [first] = hazard.on;
       say({
         at: hazard.at,
@@ -69,15 +71,27 @@ export default check({
   },
 });
 
-/** Named in a line, opened by what drains or fills, or opened on the way to a precaution. */
-function isNear(model: Model, hazard: Hazard, named: ReadonlySet<string>): boolean {
-  const things = [...hazard.on, ...hazard.pushes, ...hazard.precautions.flatMap(({ behind }) => behind)];
-  if (things.some((thing) => named.has(model.things[thing]!.declared))) return true;
-  return model.fluids.some(
-    (fluid) =>
-      named.has(fluid.declared) && [...fluid.drainsAt, ...fluid.fillsAt].some((thing) => things.includes(thing)),
-  );
+/** What it is on or pushes, what is opened on the way to a precaution, and what drains or fills there. */
+function namesNear(model: Model, hazard: Hazard): readonly string[] {
+  const things = [...hazard.on, ...hazard.pushes, ...hazard.precautions.flatMap(({ behind }) => behind)],
+    fluids = model.fluids.filter(({ drainsAt, fillsAt }) =>
+      things.some((thing) => drainsAt.includes(thing) || fillsAt.includes(thing)),
+    );
+  return [...things.map((thing) => model.things[thing]!), ...fluids].map(({ declared }) => declared);
 }
+
+/** Nearly every hazard is on something that a line takes off: then no name has to be looked up in any file. */
+const isActedOn = (model: Model, near: readonly string[]): boolean =>
+  [...model.procedures.values()].some(
+    (procedure) =>
+      procedure.unit === model.unit &&
+      actsOf(procedure).some(({ names }) => names.some(({ text }) => near.includes(text))),
+  );
+
+const canAllBeRead = (project: Project): boolean =>
+  [...project.files.values()].every(
+    (one) => one.tree.errors.length === 0 && surveyOf(project, one).unknown.length === 0,
+  );
 
 const known = kept<Project, Map<string, ReadonlySet<string> | undefined>>();
 

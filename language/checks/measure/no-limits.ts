@@ -2,7 +2,7 @@
 
 import { check } from "../check.ts";
 import { figuresIn } from "../figures-said.ts";
-import { holdsWord, itemsOf } from "../items-of.ts";
+import { itemsWith } from "../items-of.ts";
 
 export default check({
   code: "measure/no-limits",
@@ -36,11 +36,12 @@ export default check({
     }
   `,
   file(file, say) {
-    if (!holdsWord(file, "measure")) return;
+    const readings = itemsWith(file, "measure");
+    if (readings.length === 0) return;
     const limited = new Set(figuresIn(file).map((figure) => figure.item)),
       { tokens } = file.tree.scan;
-    for (const item of itemsOf(file)) {
-      if (item.entry?.word !== "measure" || item.broken || limited.has(item)) continue;
+    for (const item of readings) {
+      if (item.broken || limited.has(item)) continue;
       if (tokens.slice(item.first, item.last + 1).some((token) => token.text === "found")) continue;
       const what = tokens[item.first]!,
         last = tokens[item.last]!;

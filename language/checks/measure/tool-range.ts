@@ -4,9 +4,10 @@
 import { dimensionNames, si, type Dimension, type Quantity } from "../../quantities/index.ts";
 import type { Span } from "../../findings/finding.ts";
 import type { Name } from "../../model/act.ts";
-import type { Entry } from "../../model/model.ts";
+import type { Model } from "../../model/model.ts";
 import { kindIn, precautions } from "../../tables/index.ts";
-import { check } from "../check.ts";
+import { actsOf } from "../acts-of.ts";
+import { check, type Say } from "../check.ts";
 
 interface Reading {
   readonly tools: readonly Name[];
@@ -63,41 +64,36 @@ export default check({
             because: [{ says: `the range is said here`, at: tool.at }],
           });
         }
-    const readings: Reading[] = model.hazards.flatMap((hazard) => hazard.precautions);
-    const walk = (entries: readonly Entry[]): void => {
-      for (const entry of entries)
-        if (entry.is === "block") walk(entry.body);
-        else readings.push(entry.act);
-    };
-    for (const { body, refit, finish } of model.procedures.values())
-      for (const entries of [body, refit, finish]) walk(entries);
-    for (const reading of readings) {
-      const { limits, at } = reading;
-      if (!limits) continue;
-      // A spanner beside the gauge has no range and reads nothing.
-      const tools = reading.tools.flatMap(({ text }) => {
-        const of = model.library.tools.get(text);
-        return of?.range ? [{ of, range: of.range }] : [];
-      });
-      if (tools.length === 0) continue;
-      for (const limit of [limits.value, limits.atLeast, limits.atMost]) {
-        if (!limit) continue;
-        // Of several the one that shows this kind of figure reads it, or none does.
-        const apt = tools.filter(({ range }) => range.dimension === limit.dimension),
-          judged = apt.length > 0 ? apt : tools;
-        if (judged.some(({ range }) => canRead(range, limit))) continue;
-        const { of, range } = judged[0]!,
-          isOther = limit.dimension !== range.dimension;
-        say({
-          at,
-          says: `The range of ${of.name} is ${range.written}, and the limit is ${limit.written}${isOther ? `, a figure of ${dimensionNames[limit.dimension].title}` : ""}`,
-          because: [{ says: `the range is said here`, at: of.at }],
-        });
-        break;
-      }
-    }
+    for (const { precautions } of model.hazards) for (const precaution of precautions) limitsOf(precaution, model, say);
+    for (const procedure of model.procedures.values()) for (const act of actsOf(procedure)) limitsOf(act, model, say);
   },
 });
+
+function limitsOf(reading: Reading, model: Model, say: Say): void {
+  const { limits, at } = reading;
+  if (!limits) return;
+  // A spanner beside the gauge has no range and reads nothing.
+  const tools = reading.tools.flatMap(({ text }) => {
+    const of = model.library.tools.get(text);
+    return of?.range ? [{ of, range: of.range }] : [];
+  });
+  if (tools.length === 0) return;
+  for (const limit of [limits.value, limits.atLeast, limits.atMost]) {
+    if (!limit) continue;
+    // Of several the one that shows this kind of figure reads it, or none does.
+    const apt = tools.filter(({ range }) => range.dimension === limit.dimension),
+      judged = apt.length > 0 ? apt : tools;
+    if (judged.some(({ range }) => canRead(range, limit))) continue;
+    const { of, range } = judged[0]!,
+      isOther = limit.dimension !== range.dimension;
+    say({
+      at,
+      says: `The range of ${of.name} is ${range.written}, and the limit is ${limit.written}${isOther ? `, a figure of ${dimensionNames[limit.dimension].title}` : ""}`,
+      because: [{ says: `the range is said here`, at: of.at }],
+    });
+    return;
+  }
+}
 
 /**
  * What an instrument shows of one kind alone. Electrical ones have several scales, and a spring balance on a lever reads a torque.

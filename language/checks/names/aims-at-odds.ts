@@ -5,7 +5,7 @@ import { writtenCondition } from "../../model/conditions.ts";
 import { headSpan, wordOf, type Line } from "../../model/cursor.ts";
 import { check, type Say } from "../check.ts";
 import { canHold, linesUnder, variantsOf, type UnderConditions } from "../condition-chains.ts";
-import { itemsOf } from "../items-of.ts";
+import { itemsWith } from "../items-of.ts";
 import type { Project } from "../../names/project.ts";
 
 export default check({
@@ -50,9 +50,9 @@ export default check({
     }
   `,
   file(source, say, { project }) {
-    if (source.tree.errors.length > 0) return;
-    for (const item of itemsOf(source))
-      if (item.entry?.word === "procedure" && !item.broken && item.block) atOdds({ item, source }, project, say);
+    if (source.tree.errors.length > 0 || itemsWith(source, "aim").length < 2) return;
+    for (const item of itemsWith(source, "procedure"))
+      if (!item.broken && item.block) atOdds({ item, source }, project, say);
   },
 });
 

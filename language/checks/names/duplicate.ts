@@ -1,9 +1,9 @@
 // Two things of one name. Names under different conditions may repeat: no build has both.
 
 import type { SourceFile } from "../../names/project.ts";
-import type { Item } from "../../syntax/index.ts";
+import type { Item, Token } from "../../syntax/index.ts";
 import { check, type Draft, type Say } from "../check.ts";
-import { declaredName, unitNames, unitOfProcedure } from "../space-of-names.ts";
+import { unitNames, unitOfProcedure, type Named as Thing, type UnitNames } from "../space-of-names.ts";
 
 interface Said {
   readonly what: string;
@@ -69,9 +69,7 @@ const together = (a: Said, b: Said): boolean =>
   a.under.length === 0 || b.under.length === 0 || a.under.at(-1) === b.under.at(-1);
 
 function inUnit(file: SourceFile, item: Item, say: Say): void {
-  const { things } = unitNames(file, item);
-  for (const [id, list] of things) {
-    if (list.length === 1) continue;
+  for (const list of unitNames(file, item).repeated) {
     const said = list.map((one): Said => ({
       what: one.word,
       at: { file: file.path, start: one.start, end: one.end },
@@ -79,54 +77,61 @@ function inUnit(file: SourceFile, item: Item, say: Say): void {
     }));
     for (let i = 1; i < said.length; i++) {
       const before = said.slice(0, i).find((one) => together(one, said[i]!));
-      if (before) say(twice(id, said[i]!, before));
+      if (before) say(twice(list[0]!.id, said[i]!, before));
     }
   }
 }
 
 /** Steps and readings of one procedure, which share the names of the unit. */
-function inProcedure(
-  file: SourceFile,
-  item: Item,
-  things: ReturnType<typeof unitNames>["things"] | undefined,
-  say: Say,
-): void {
-  const names = new Map<string, Said>();
+function inProcedure(file: SourceFile, item: Item, things: UnitNames["things"] | undefined, say: Say): void {
+  const { tokens } = file.tree.scan,
+    names = new Map<string, Named>();
   const visit = (items: readonly Item[], under: readonly Item[]): void => {
-    for (const one of items) {
-      const word = one.entry?.word,
-        name =
-          word === "step" || word === "measure" || word === "test" || word === "task"
-            ? declaredName(file, one)
-            : undefined;
-      if (name) {
-        const now: Said = {
-          what: word === "step" || word === "task" ? word : "reading",
-          at: { file: file.path, start: name.start, end: name.end },
-          under,
-        };
-        const thing = things?.get(name.text)?.[0];
-        const before = thing
-          ? { what: thing.word, at: { file: thing.source.path, start: thing.start, end: thing.end }, under: [] }
-          : names.get(name.text);
-        // Another word that is read as one of ours, and a line with an error, have been told already.
-        if (thing && (one.broken || file.tree.scan.tokens[one.first]!.text !== word)) continue;
-        if (before && together(before, now)) {
-          const said = twice(name.text, now, before);
-          // Who writes the part where the reading's own name is due means to measure on it.
-          say(
-            thing && word === "measure"
-              ? { ...said, says: `${said.says}: on it is written measure on ${name.text}` }
-              : said,
-          );
-        } else names.set(name.text, now);
+    for (let i = 0; i < items.length; i++) {
+      const one = items[i]!,
+        word = one.entry?.word ?? "",
+        argument = named[word] === undefined ? undefined : one.arguments.find(({ declares }) => declares),
+        token = argument && tokens[argument.first]!,
+        thing = token && things?.get(token.text)?.[0];
+      // Another word that is read as one of ours, and a line with an error, have been told already.
+      if (thing && (one.broken || tokens[one.first]!.text !== word)) continue;
+      if (token) {
+        const before = names.get(token.text),
+          now: Named = { word, token, under };
+        if (thing) sayThing(now, thing);
+        else if (before && together(saidOf(before), saidOf(now))) say(twice(token.text, saidOf(now), saidOf(before)));
+        else names.set(token.text, now);
       }
       // Readings on either side of a choice, or in the strip and in its refit, are one reading taken at two times.
-      if (one.block) visit(one.block.items, branches.has(word ?? "") ? [...under, one] : under);
+      if (one.block) visit(one.block.items, branches.has(word) ? [...under, one] : under);
     }
   };
   visit(item.block?.items ?? [], []);
+
+  function saidOf({ word, token, under }: Named): Said {
+    return {
+      what: named[word]!,
+      at: { file: file.path, start: token.startOffset, end: token.endOffset! + 1 },
+      under,
+    };
+  }
+
+  function sayThing(now: Named, { word, source, start, end }: Thing): void {
+    const { text } = now.token,
+      said = twice(text, saidOf(now), { what: word, at: { file: source.path, start, end }, under: [] });
+    // Who writes the part where the reading's own name is due means to measure on it.
+    say(now.word === "measure" ? { ...said, says: `${said.says}: on it is written measure on ${text}` } : said);
+  }
 }
+
+interface Named {
+  readonly word: string;
+  readonly token: Token;
+  readonly under: readonly Item[];
+}
+
+/** What is named in a procedure, by the word that names it. */
+const named: Readonly<Record<string, string>> = { step: "step", task: "task", measure: "reading", test: "reading" };
 
 const branches: ReadonlySet<string> = new Set([
   "if",

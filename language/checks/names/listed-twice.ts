@@ -39,9 +39,11 @@ export default check({
     }
   `,
   file(file, say) {
-    const { tokens } = file.tree.scan;
-    for (const item of itemsOf(file)) {
-      const { arguments: given } = item;
+    const { tokens } = file.tree.scan,
+      items = itemsOf(file);
+    for (let at = 0; at < items.length; at++) {
+      const item = items[at]!,
+        given = item.arguments;
       // A path may end where it began.
       if (given.length < 2 || !item.entry || item.broken || item.entry.word === "path") continue;
       // What is parted by commas is one list.

@@ -5,7 +5,9 @@ import { editDistance } from "../../syntax/near-names.ts";
 import { protectiveEquipment } from "../../tables/protective-equipment.ts";
 import { toolKinds } from "../../tables/tool-kinds.ts";
 import { check } from "../check.ts";
-import { itemsOf } from "../items-of.ts";
+import { itemsWith } from "../items-of.ts";
+
+const worn: ReadonlySet<string> = new Set(Object.keys(protectiveEquipment));
 
 export default check({
   code: "names/misspelt",
@@ -41,19 +43,17 @@ export default check({
   file(file, say, { project }) {
     const { tokens } = file.tree.scan,
       names: { readonly text: string; readonly start: number; readonly what: "wear" | "kind" }[] = [];
-    for (const item of itemsOf(file)) {
-      const { entry } = item;
-      if (!entry || item.broken) continue;
-      if (entry.word === "wear" && entry.place === "hazard")
+    for (const item of itemsWith(file, "wear"))
+      if (item.entry!.place === "hazard" && !item.broken)
         for (const name of takeNames(cursorOf({ item, source: file })))
           names.push({ text: name.text, start: name.start, what: "wear" });
-      else if (entry.word === "kind" && entry.place === "tool") {
-        const label = takeLabel(cursorOf({ item, source: file }));
-        if (label !== undefined) names.push({ text: label, start: tokens[item.first + 1]!.startOffset, what: "kind" });
-      }
+    for (const item of itemsWith(file, "kind")) {
+      if (item.entry!.place !== "tool" || item.broken) continue;
+      const label = takeLabel(cursorOf({ item, source: file }));
+      if (label !== undefined) names.push({ text: label, start: tokens[item.first + 1]!.startOffset, what: "kind" });
     }
     for (const { text, start, what } of names) {
-      const usual = what === "wear" ? new Set(Object.keys(protectiveEquipment)) : toolKinds;
+      const usual = what === "wear" ? worn : toolKinds;
       // What the shop declares as a tool may be worn, whatever it is called.
       if (
         usual.has(text) ||

@@ -47,8 +47,10 @@ export default check({
   file(source, say, { project }) {
     // What a damaged text says twice may be two versions of it: that is said there.
     if (source.tree.errors.length > 0) return;
-    for (const item of itemsOf(source)) {
-      const once = item.entry && !item.broken && item.block ? saidOnce.get(item.entry.word) : undefined;
+    const items = itemsOf(source);
+    for (let i = 0; i < items.length; i++) {
+      const item = items[i]!,
+        once = item.entry && !item.broken && item.block ? saidOnce.get(item.entry.word) : undefined;
       if (once && mayBeTwice(item.block!.items, once)) twiceIn({ item, source }, once, project, say);
     }
   },

@@ -3,7 +3,7 @@
 import type { SourceFile } from "../../names/project.ts";
 import type { Item } from "../../syntax/index.ts";
 import { check, type Draft, type Say } from "../check.ts";
-import { holdsWord, itemsOf } from "../items-of.ts";
+import { itemsWith } from "../items-of.ts";
 
 export default check({
   code: "refit/second-block",
@@ -42,9 +42,9 @@ export default check({
     }
   `,
   file(file, say) {
-    if (!holdsWord(file, "refit")) return;
-    for (const item of itemsOf(file))
-      if (item.entry?.word === "step" || item.entry?.word === "procedure") secondIn(file, item, say);
+    if (itemsWith(file, "refit").length < 2) return;
+    for (const item of itemsWith(file, "procedure")) secondIn(file, item, say);
+    for (const item of itemsWith(file, "step")) secondIn(file, item, say);
   },
 });
 

@@ -1,7 +1,8 @@
 // A message for damage alone that speaks of an injury.
 
+import type { Item } from "../../syntax/index.ts";
 import { check } from "../check.ts";
-import { itemsOf } from "../items-of.ts";
+import { itemsWith } from "../items-of.ts";
 import { textsOf } from "../texts-beside.ts";
 
 /** Words for a hurt person that no damage to a machine is told with; a denial in the same clause is left alone. */
@@ -45,15 +46,13 @@ export default check({
   `,
   file(file, say) {
     const { tokens } = file.tree.scan;
-    for (const item of itemsOf(file)) {
-      const word = item.entry?.word;
-      const isNotice =
-        word === "notice" ||
-        ((word === "warn" || word === "hazard") &&
-          item.arguments.some(
-            ({ first }) => tokens[first]!.text === "notice" && tokens[first]!.text === tokens[first]!.image,
-          ));
-      if (!isNotice) continue;
+    const isNotice = ({ arguments: given }: Item): boolean =>
+      given.some(({ first }) => tokens[first]!.text === "notice" && tokens[first]!.text === tokens[first]!.image);
+    for (const item of [
+      ...itemsWith(file, "notice"),
+      ...itemsWith(file, "warn").filter(isNotice),
+      ...itemsWith(file, "hazard").filter(isNotice),
+    ]) {
       for (const { text, start, end } of textsOf(file, item)) {
         const match = injury.exec(text);
         if (match && !/\b(?:no|not|never|nobody)\b[^.:;]*$/i.test(text.slice(0, match.index)))

@@ -1,6 +1,6 @@
 // What each token is, for colours beyond the grammar's: declared or named, hazards and precautions, lifting, parts that are used once.
 
-import { isKindOf, kindIn, partKinds, precautions } from "../tables/index.ts";
+import { isKindOf, kindIn, partKinds, precautions, signals } from "../tables/index.ts";
 import { eachItem, type Item } from "../syntax/index.ts";
 import { Num, Str, Unit } from "../syntax/tokens.ts";
 import type { Project, SourceFile } from "../names/project.ts";
@@ -56,7 +56,9 @@ const ofWord: Readonly<Record<string, TokenType>> = {
   variant: "position",
 };
 const lifting: ReadonlySet<string> = new Set(["lift", "support", "release"]);
-const signals: ReadonlySet<string> = new Set(["danger", "warning", "caution", "notice", "hazard", "precaution"]);
+/** Lines and texts that speak of a danger. */
+const warning = (word: string): boolean =>
+  isKindOf(precautions, word) || isKindOf(signals, word) || word === "hazard" || word === "precaution";
 
 /** Every token that has a colour, in order; between `from` and `to` only. */
 export function colouredTokens(project: Project, file: SourceFile, from = 0, to = file.text.length): ColouredToken[] {
@@ -85,7 +87,7 @@ export function colouredTokens(project: Project, file: SourceFile, from = 0, to 
     if (!item.entry) return;
     const { word } = item.entry,
       modifiers: TokenModifier[] = [];
-    if (isKindOf(precautions, word) || signals.has(word)) modifiers.push("hazard");
+    if (warning(word)) modifiers.push("hazard");
     if (lifting.has(word)) modifiers.push("lifting");
     add(item.first, "keyword", modifiers);
     for (const argument of item.arguments)
@@ -94,8 +96,7 @@ export function colouredTokens(project: Project, file: SourceFile, from = 0, to 
         if (argument.slot.startsWith("kind:")) add(i, "kind", []);
         else if (token.tokenType === Num) add(i, "number", []);
         else if (token.tokenType === Unit) add(i, "unit", []);
-        else if (token.tokenType === Str)
-          add(i, "string", signals.has(word) || isKindOf(precautions, word) ? ["hazard"] : []);
+        else if (token.tokenType === Str) add(i, "string", warning(word) ? ["hazard"] : []);
       }
   });
   return found.sort((a, b) => a.start - b.start);

@@ -36,7 +36,9 @@ export function allowsOf(file: SourceFile): Allow[] {
 }
 
 /** Does the author allow this code at this line? */
-export function allowedIn(files: ReadonlyMap<string, SourceFile>): (finding: Pick<Finding, "code" | "at">) => boolean {
+export type IsAllowed = (finding: Pick<Finding, "code" | "at">) => boolean;
+
+export function allowedIn(files: ReadonlyMap<string, SourceFile>): IsAllowed {
   return ({ code, at }) => {
     const file = files.get(at.file),
       allows = file ? allowsOf(file) : [];

@@ -6,8 +6,8 @@ import type { Event, Performance, Performed, Problem, Reason } from "../bench/tr
 import { at } from "../bench/vector.ts";
 import { machineOf } from "../bench/machine.ts";
 import { isKindOf, precautions } from "../tables/index.ts";
-import type { Finding } from "../findings/finding.ts";
 import type { Model, ThingIndex } from "../model/model.ts";
+import type { IsAllowed } from "./allow.ts";
 import { gravestFirst } from "./gravest-first.ts";
 
 const lacks = /^hazard\/(?:not-yet|lapsed)$/;
@@ -16,10 +16,7 @@ const lacks = /^hazard\/(?:not-yet|lapsed)$/;
  * For each allowed act that lacks precautions what else it was refused for, and the first other one of the strip that lacks them as well
  * and is not allowed itself.
  */
-export function hiddenByAllow(
-  performance: Performance,
-  isAllowed: (one: Pick<Finding, "code" | "at">) => boolean,
-): Problem[] {
+export function hiddenByAllow(performance: Performance, isAllowed: IsAllowed): Problem[] {
   const { problems, model, strip, events } = performance,
     found: Problem[] = [];
   for (const problem of problems) {

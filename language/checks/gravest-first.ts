@@ -3,8 +3,7 @@
 
 import type { Problem, Reason } from "../bench/trace.ts";
 import type { Model } from "../model/model.ts";
-
-const signals = ["danger", "warning", "caution", "notice"];
+import { signalNames, signalRank } from "../tables/index.ts";
 
 /** Hazards first, the gravest signal word before the others; the rest as the bench found it. */
 export function gravestFirst(problem: Problem, model: Model): Problem {
@@ -24,8 +23,7 @@ export function gravestFirst(problem: Problem, model: Model): Problem {
 const isHazard = ({ rule }: Reason): boolean => rule === "hazard/not-yet" || rule === "hazard/lapsed";
 
 function rankOf(reason: Reason, model: Model): number {
-  if (!isHazard(reason)) return signals.length;
+  if (!isHazard(reason)) return signalNames.length + 1;
   const hazard = model.things[reason.by[0] ?? -1];
-  // One without a signal word is taken as the worst.
-  return hazard?.is === "hazard" ? Math.max(0, signals.indexOf(hazard.signal ?? "danger")) : 0;
+  return signalRank(hazard?.is === "hazard" ? hazard.signal : undefined);
 }

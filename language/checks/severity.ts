@@ -10,6 +10,8 @@ const weights: Readonly<Record<Severity | "off", number>> = { off: 0, hint: 1, q
 /** From 0 for off to 4 for error. */
 export const weight = (severity: Severity | "off"): number => weights[severity];
 
+export const graver = (a: Severity, b: Severity): Severity => (weight(a) > weight(b) ? a : b);
+
 /** Findings on hazards and lifts, and of form, cannot be made milder. */
 export const isGuarded = (code: string): boolean => /^(?:hazard|lift|syntax)\//.test(code);
 

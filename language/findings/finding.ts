@@ -1,7 +1,9 @@
 // A finding: what is wrong, where, why, and what to do. Plain data that every output and the editor render; nothing is decided here.
 
 /** How much a finding weighs. Clean means: no error, no warning, no question. */
-export type Severity = "error" | "warning" | "question" | "hint";
+export type Severity = (typeof severities)[number];
+/** The heaviest first. */
+export const severities = ["error", "warning", "question", "hint"] as const;
 
 /** A stretch of a file, in UTF-16 code units from its start; `end` is the first one after it. */
 export interface Span {

@@ -4,10 +4,8 @@
 import * as z from "zod";
 import { checks } from "../checks/registry.ts";
 import { isGuarded, weight } from "../checks/severity.ts";
-import type { Severity } from "../findings/finding.ts";
+import { severities } from "../findings/finding.ts";
 import { settingsSchema } from "../workspace/settings-schema.ts";
-
-const all: readonly (Severity | "off")[] = ["error", "warning", "question", "hint", "off"];
 
 export function generate(): { readonly path: string; readonly text: string } {
   const schema = z.toJSONSchema(settingsSchema, { target: "draft-2020-12" }),
@@ -18,7 +16,7 @@ export function generate(): { readonly path: string; readonly text: string } {
       code,
       {
         description: `${title} (${own} if not said)`,
-        enum: all.filter((one) => !isGuarded(code) || weight(one) >= weight(own)),
+        enum: [...severities, "off" as const].filter((one) => !isGuarded(code) || weight(one) >= weight(own)),
       },
     ]),
   );

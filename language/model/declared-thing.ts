@@ -5,6 +5,7 @@ import type { Item } from "../syntax/index.ts";
 import { textOf } from "../names/strings.ts";
 import type { Message } from "./model.ts";
 import type { Span } from "../findings/finding.ts";
+import { signalNames } from "../tables/signals.ts";
 import { cursorOf, linesIn, takeName, takeString, wholeSpan, wordOf, type Line } from "./cursor.ts";
 import { holdingLines, type Choice } from "./conditions.ts";
 import { readMessages } from "./read-procedure.ts";
@@ -81,7 +82,7 @@ export const messagesOfPiece = ({ pieces }: DeclaredThing, piece: string): reado
 
 function messagesOf(lines: ReadonlyMap<string, readonly Line[]>): readonly Message[] {
   const all: Message[] = [];
-  for (const signal of ["danger", "warning", "caution", "notice"]) {
+  for (const signal of signalNames) {
     const said = lines.get(signal);
     if (said) all.push(...readMessages(said));
   }

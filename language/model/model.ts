@@ -7,6 +7,7 @@
 import type { Span } from "../findings/finding.ts";
 import type { Quantity } from "../quantities/quantity.ts";
 import type { ThreadSize } from "../quantities/thread-size.ts";
+import type { SignalName } from "../tables/signals.ts";
 import type { Act, Name } from "./act.ts";
 import type { Issue, Plate } from "./instructions.ts";
 
@@ -35,7 +36,7 @@ interface ThingBase {
 
 /** A signal word with its text, on a thing, a kind, a step. */
 export interface Message {
-  readonly signal: "danger" | "warning" | "caution" | "notice";
+  readonly signal: SignalName;
   readonly text: string;
   readonly at: Span;
 }
@@ -206,7 +207,7 @@ export interface Precaution {
 export interface Hazard extends ThingBase {
   readonly is: "hazard";
   readonly kind: string;
-  readonly signal: "danger" | "warning" | "caution" | "notice" | undefined;
+  readonly signal: SignalName | undefined;
   readonly source: string | undefined;
   readonly on: readonly ThingIndex[];
   readonly precautions: readonly Precaution[];
@@ -431,7 +432,7 @@ export interface HazardType {
   readonly name: string;
   readonly kind: string;
   /** As the author gave it; undefined where there is none. */
-  readonly signal: Message["signal"] | undefined;
+  readonly signal: SignalName | undefined;
   readonly about: string;
   readonly wear: readonly Name[];
   readonly precautions: readonly { readonly kind: string; readonly text: string }[];

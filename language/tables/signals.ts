@@ -28,3 +28,9 @@ const table = {
 
 export type SignalName = keyof typeof table;
 export const signals: Readonly<Record<SignalName, Signal>> = table;
+
+/** The gravest first. */
+export const signalNames = (Object.keys(table) as SignalName[]).sort((a, b) => table[a].rank - table[b].rank);
+
+/** 1 is the gravest; what bears no signal word is taken to be as grave as that. */
+export const signalRank = (name: SignalName | undefined): number => signals[name ?? "danger"].rank;

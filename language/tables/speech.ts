@@ -1,6 +1,8 @@
 // Turns of speech, as data: what a hand in the trade writes where the language has another way to say it. Read by messages alone; none
 // of them compiles. Other words for ours stand in synonyms.ts.
 
+import { signalNames } from "./signals.ts";
+
 /** Small words of speech for one that joins the arguments of an item. */
 export const linkWords: Readonly<Record<string, string>> = { in: "into", using: "with", via: "with" };
 
@@ -59,7 +61,7 @@ const toolBehind = (says: string): Elsewhere => ({
 export const wordsFromElsewhere: readonly Elsewhere[] = [
   { says: "torque", is: "tighten", why: "its figure stands with the fastener, torque 9 N·m", write: "tighten" },
   { says: "tighten", is: "torque", why: "the act stands in a step, the figure here", write: "torque" },
-  ...["danger", "warning", "caution", "notice"].map(warned),
+  ...signalNames.map(warned),
   { says: "capacity", is: "volume", why: "what is aboard", write: "volume" },
   { says: "dry", is: "clean", why: 'how, in quotes: clean X "Wipe it dry."', write: "clean" },
   { says: "drive", is: "press", why: "press X onto Y goes in; what is driven out is removed, remove X with TOOL" },

@@ -3,14 +3,14 @@
 import * as z from "zod";
 import type { CheckTable } from "../checks/check-table.ts";
 import { isGuarded, weight } from "../checks/severity.ts";
-import type { Finding } from "../findings/finding.ts";
+import { severities, type Finding } from "../findings/finding.ts";
 import { nearestWords } from "../calc/nearest.ts";
 import { assumptionsFrom } from "../figures/assumptions.ts";
 import { allChecks } from "./check-project.ts";
 import { isBaseAddress } from "../world/base-address.ts";
 import { defaultSettings, type Settings } from "../world/settings.ts";
 
-const severity = z.enum(["error", "warning", "question", "hint", "off"]);
+const severity = z.enum([...severities, "off"]);
 
 export const settingsSchema = z
   .strictObject({

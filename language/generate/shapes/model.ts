@@ -1,6 +1,7 @@
 // What `stripdown export` prints: the whole model.
 
 import * as z from "zod";
+import { signalNames } from "../../tables/index.ts";
 import { figure, place, provenance, torque } from "./common.ts";
 import { refitProcedure } from "./refit.ts";
 
@@ -20,7 +21,7 @@ const thing = z.strictObject({
   name: text,
   piece: text,
   about: text,
-  messages: z.array(z.strictObject({ signal: z.enum(["danger", "warning", "caution", "notice"]), text, at: place })),
+  messages: z.array(z.strictObject({ signal: z.enum(signalNames), text, at: place })),
   at: place,
 });
 

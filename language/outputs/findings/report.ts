@@ -1,6 +1,6 @@
 // Findings with their places as lines and columns: what every format below prints. Paths are as the caller shows them.
 
-import type { Finding, Span } from "../../findings/finding.ts";
+import { severities, type Finding, type Span } from "../../findings/finding.ts";
 import type { Surveyed, UnitSummary } from "../../findings/surveyed.ts";
 import { linesOf, positionAt, type Lines } from "../../syntax/index.ts";
 
@@ -100,15 +100,13 @@ export function reportOf(
 /** What a check ends with: 0 for nothing found, 1 for findings (`strict`: questions and hints too), 2 where a file could not be read. */
 export function codeOf(report: Report, strict: boolean): number {
   if (report.unreadable.length > 0) return 2;
-  const weights = strict ? ["error", "warning", "question", "hint"] : ["error", "warning"];
-  return report.findings.some(({ severity }) => weights.includes(severity)) ? 1 : 0;
+  return report.findings.some(({ severity }) => strict || severity === "error" || severity === "warning") ? 1 : 0;
 }
 
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
 /** How many findings of each weight, heaviest first; empty where there are none. */
 export function tally(report: Report): string {
-  const severities: readonly Finding["severity"][] = ["error", "warning", "question", "hint"];
   const counts = severities.map((severity) => ({
     severity,
     count: report.findings.filter((finding) => finding.severity === severity).length,

@@ -1,6 +1,7 @@
 // The shape of `check --json`, as zod; its JSON Schema is published from here.
 
 import * as z from "zod";
+import { severities } from "../../findings/finding.ts";
 
 const position = z.strictObject({
   line: z.int().min(1).describe("From 1."),
@@ -8,7 +9,7 @@ const position = z.strictObject({
 });
 const range = z.strictObject({ start: position, end: position.describe("The first place after.") });
 const place = { file: z.string().describe("Path as shown to the user, with slashes."), range };
-const severity = z.enum(["error", "warning", "question", "hint"]);
+const severity = z.enum(severities);
 
 export const checkSchema = z
   .strictObject({

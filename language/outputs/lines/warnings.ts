@@ -2,6 +2,7 @@
 
 import type { Before } from "../../bench/placement.ts";
 import type { Hazard, ThingIndex } from "../../model/model.ts";
+import { signalRank } from "../../tables/index.ts";
 import { phrase, thingOf, toolName, wearName, type LineContext } from "./context.ts";
 import type { Doing, LineDraft } from "./draft.ts";
 import { figureText } from "./figures.ts";
@@ -20,7 +21,7 @@ export function warningLines(
   const hazards = before.hazards
     .map((index) => thingOf(context, index))
     .filter((thing): thing is Hazard => thing.is === "hazard")
-    .sort((a, b) => rank(a) - rank(b));
+    .sort(byGravity);
   return [
     ...hazards.map((hazard): LineDraft => ({
       ...common,
@@ -40,8 +41,9 @@ export function warningLines(
   ];
 }
 
-export const rank = ({ signal }: Pick<Hazard, "signal">): number =>
-  ["danger", "warning", "caution", "notice"].indexOf(signal ?? "danger");
+/** The gravest first. */
+export const byGravity = (a: Pick<Hazard, "signal">, b: Pick<Hazard, "signal">): number =>
+  signalRank(a.signal) - signalRank(b.signal);
 
 /** The same before every act that it is told at, and in the list of all: made once. */
 export function hazardText(context: LineContext, hazard: Hazard): HazardText {

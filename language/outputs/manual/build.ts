@@ -19,7 +19,7 @@ import { figureText } from "../lines/figures.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
 import type { LineGroup } from "../lines/line.ts";
 import { shotOf } from "../lines/say-plain.ts";
-import { hazardText, rank } from "../lines/warnings.ts";
+import { byGravity, hazardText } from "../lines/warnings.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 import type { Chapter, Fact, ManualDocument, SafetyMessage } from "./document.ts";
 import { fluidRows, partRows, tieRows } from "./tables.ts";
@@ -77,7 +77,7 @@ export function manualDocument(input: OutputInput, options: OutputOptions): Manu
         ),
       ]),
       hazards: models.flatMap((model) =>
-        [...model.hazards].sort((a, b) => rank(a) - rank(b)).map((hazard) => hazardText(contextOf(model), hazard)),
+        [...model.hazards].sort(byGravity).map((hazard) => hazardText(contextOf(model), hazard)),
       ),
       stores: storesHazards(models, bill.lines, contextOf),
       allowed: (input.allowed ?? []).map(({ code, title, reason, file, line }) => ({
@@ -238,9 +238,7 @@ function uniqueMessages(messages: readonly SafetyMessage[]): SafetyMessage[] {
     if (!had) found.set(key, { signal, text, on: on ? [on] : [] });
     else if (on && !had.on.includes(on)) had.on.push(on);
   }
-  return [...found.values()]
-    .map(({ on, ...rest }) => ({ ...rest, on: on.join(", ") }))
-    .sort((a, b) => rank(a) - rank(b));
+  return [...found.values()].map(({ on, ...rest }) => ({ ...rest, on: on.join(", ") })).sort(byGravity);
 }
 
 function chapter(made: Made, prefix: string): Chapter {

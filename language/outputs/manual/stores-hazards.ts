@@ -3,7 +3,7 @@
 import type { Model } from "../../model/model.ts";
 import type { BillRow } from "../bill/data.ts";
 import { wearName, type LineContext } from "../lines/context.ts";
-import { rank } from "../lines/warnings.ts";
+import { byGravity } from "../lines/warnings.ts";
 import type { ManualDocument } from "./document.ts";
 
 type Stores = ManualDocument["safety"]["stores"];
@@ -55,5 +55,5 @@ export function storesHazards(
       });
     }
   }
-  return [...found.values()].sort((a, b) => rank(a.hazard) - rank(b.hazard));
+  return [...found.values()].sort((a, b) => byGravity(a.hazard, b.hazard));
 }

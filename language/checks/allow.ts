@@ -17,7 +17,11 @@ export function linesOfFile(file: SourceFile): Lines {
 
 const form = /^#\s*allow\s+([a-z][a-z-]*\/[a-z][a-z-]*)\s*(?::\s*(.*))?$/;
 
-export function allowsOf(file: SourceFile): Allow[] {
+const allowed = kept<SourceFile, readonly Allow[]>();
+
+export const allowsOf = (file: SourceFile): readonly Allow[] => allowed(file, () => read(file));
+
+function read(file: SourceFile): Allow[] {
   const allows: Allow[] = [],
     { comments, tokens } = file.tree.scan;
   for (const comment of comments) {
@@ -71,7 +75,7 @@ export function applyAllows(
 ): Allowed {
   const kept: Finding[] = [],
     used = new Set<Allow>(),
-    byFile = new Map<string, Allow[]>();
+    byFile = new Map<string, readonly Allow[]>();
   for (const file of files.values()) {
     const allows = allowsOf(file);
     if (allows.length > 0) byFile.set(file.path, allows);

@@ -15,6 +15,7 @@ import type { Due } from "./due-names.ts";
 import { lostHeads, type LostHead } from "./lost-heads.ts";
 import { lostThing } from "./lost-thing.ts";
 import { nearestName } from "./near-names.ts";
+import { itemsOf } from "./items-of.ts";
 import { isLostStep } from "./rests-on-unknown.ts";
 import { surveyOf } from "./survey-of-names.ts";
 import { tiesOfNothing } from "./ties-of-nothing.ts";
@@ -130,10 +131,10 @@ function guardingIn(project: Project, file: SourceFile): LostLines["guarding"][n
     if (kind !== undefined && isKindOf(precautions, kind)) add(error, { kind });
   }
   // Precautions may stand in a block whose first line could not be read.
-  eachItem(file.tree.items, (item) => {
+  for (const item of file.tree.errors.length > 0 ? itemsOf(file) : []) {
     const error = item.broken && item.block ? file.tree.errors.find((one) => isInHead(file, item, one)) : undefined;
     if (error) add(error);
-  });
+  }
   return found;
 }
 
@@ -144,6 +145,7 @@ const holding: ReadonlySet<string> = new Set(["support", "hold", "lift"]);
 function holdersIn(file: SourceFile): Span[] {
   const { errors, scan } = file.tree,
     found: Place[] = [];
+  if (errors.length === 0) return [];
   eachItem(file.tree.items, (item) => {
     if (!item.broken || !holding.has(item.entry?.word ?? "")) return;
     const from = scan.tokens[item.first]!.startOffset,

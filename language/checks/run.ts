@@ -12,18 +12,21 @@ import { benchContext, type Asked, type CheckTable } from "./check-table.ts";
 import type { BenchContext, Check, CheckContext, Draft, Say } from "./check.ts";
 import { leftToSay, saidAlready } from "./one-slip.ts";
 import { rawFinding, type Raw } from "./raw.ts";
+import { severityOf } from "./severity.ts";
 import { unreadDeclaration } from "./unread-declaration.ts";
 import { wordProblem } from "./word-problem.ts";
+import type { Settings } from "../world/settings.ts";
 
-/** Asks one check after the other; `take` is told which of them said it. */
+/** Asks one check after the other, save those that are off; `take` is told which of them said it. */
 function ask<One extends Check>(
   checks: readonly One[],
+  settings: Settings,
   one: (check: One, say: Say) => void,
   take: (check: One, draft: Draft) => void,
 ): void {
-  let asked: One;
   const say = (draft: Draft): void => take(asked, draft);
-  for (asked of checks) one(asked, say);
+  let asked: One;
+  for (asked of checks) if (severityOf(asked, settings, undefined) !== "off") one(asked, say);
 }
 
 /** Errors of form, and what the checks of a file find. */
@@ -31,6 +34,7 @@ export function checkFile(table: CheckTable, file: SourceFile, context: CheckCon
   const found: Raw[] = file.tree.errors.map((error) => syntaxFinding(file.path, error));
   ask(
     table.ofFile,
+    context.settings,
     (check, say) => check.file(file, say, context),
     (check, draft) => push(found, rawFinding(check, draft, context.settings, { build: undefined, unit: "" })),
   );
@@ -79,6 +83,7 @@ function pushOfModel(found: Raw[], checks: readonly Asked<"model">[], model: Mod
   const { build, unit } = model;
   ask(
     checks,
+    bench.settings,
     (check, say) => check.model(model, say, bench),
     (check, draft) => push(found, rawFinding(check, agreed(draft, model), bench.settings, { build, unit })),
   );
@@ -97,6 +102,7 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
   }
   ask(
     table.ofPerformance,
+    context.settings,
     (check, say) => check.performance(performance, say, bench),
     (check, draft) => push(found, rawFinding(check, agreed(draft, model), context.settings, { build, unit })),
   );

@@ -21,6 +21,12 @@ const kindsOf: Readonly<Record<string, readonly DriveKind[]>> = {
  * Width across flats in m of a row; `undefined` for a numbered drive. Source: the head standard that the row names.
  */
 export function rowWidth(row: DriveRow): number | undefined {
+  widths ??= new Map(driveRows.map((one) => [one, widthOf(one)]));
+  return widths.get(row);
+}
+let widths: ReadonlyMap<DriveRow, number | undefined> | undefined;
+
+function widthOf(row: DriveRow): number | undefined {
   if (row.drive === "hexalobular" || row.drive === "cross" || row.drive === "cross-ph") return undefined;
   return parseNumber(row.size)!.value * (row.thread.startsWith("M") ? 0.001 : 0.0254);
 }
@@ -29,11 +35,21 @@ export function rowWidth(row: DriveRow): number | undefined {
  * Rows of the table for a thread's nominal size (`M8`, `3/8`) and drive kind. Source: the head standards that the
  * rows name.
  */
-export const rowsForThread = (nominal: string, drive: string): readonly DriveRow[] => {
-  byThread ??= Map.groupBy(driveRows, (row) => row.thread);
-  return (byThread.get(nominal) ?? []).filter((row) => kindsOf[drive]?.includes(row.drive));
-};
-let byThread: ReadonlyMap<string, readonly DriveRow[]> | undefined;
+export function rowsForThread(nominal: string, drive: string): readonly DriveRow[] {
+  let rows = byDrive.get(drive);
+  if (!rows) {
+    const kinds = kindsOf[drive];
+    if (!kinds) return none;
+    rows = Map.groupBy(
+      driveRows.filter((row) => kinds.includes(row.drive)),
+      (row) => row.thread,
+    );
+    byDrive.set(drive, rows);
+  }
+  return rows.get(nominal) ?? none;
+}
+const byDrive = new Map<string, ReadonlyMap<string, readonly DriveRow[]>>(),
+  none: readonly DriveRow[] = [];
 
 /** A width is the same within half a per cent: 1/2 in is not 13 mm (2.4 %), 5/16 in is not 8 mm (0.8 %). */
 const sameWidth = (a: number, b: number): boolean => Math.abs(a - b) <= 0.005 * b;

@@ -2,9 +2,9 @@
 
 import { boltLength, lengthFinding, screwLength, type TappedMaterial } from "../../figures/engagement.ts";
 import { isFigureError } from "../../figures/figure.ts";
-import { threadOf } from "../../figures/threads.ts";
 import { rounded, si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
+import { knownThread } from "../known-threads.ts";
 import { sumLines } from "../sums.ts";
 
 const materials: readonly TappedMaterial[] = ["steel", "cast-iron", "brass", "aluminium"];
@@ -37,7 +37,7 @@ export default check({
       const grip = tie.figures.get("clamps"),
         { size } = tie;
       if (typeof grip !== "object" || size?.length === undefined) continue;
-      const thread = threadOf(size),
+      const thread = knownThread(size),
         into = tie.figures.get("tapped"),
         material = materials.find((m) => m === into) ?? "steel";
       if (isFigureError(thread)) continue;

@@ -1,9 +1,9 @@
 // A thread that no table of the standards holds: a slip of the pen, or a special one that somebody has to know of.
 
 import { isFigureError } from "../../figures/figure.ts";
-import { threadOf } from "../../figures/threads.ts";
 import { check } from "../check.ts";
 import { listed } from "../bench-check.ts";
+import { knownThread } from "../known-threads.ts";
 
 /** The tables at hand end at M64 (m); larger fine threads are in ISO 261 as well. */
 const largest = 0.064;
@@ -34,7 +34,7 @@ export default check({
   model(model, say) {
     for (const tie of model.ties) {
       if (!tie.size || (tie.size.diameter ?? 0) > largest) continue;
-      const thread = threadOf(tie.size);
+      const thread = knownThread(tie.size);
       // A pipe thread has no such table here.
       if (!isFigureError(thread) || !thread.nearest || thread.nearest.length === 0) continue;
       say({

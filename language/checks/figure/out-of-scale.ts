@@ -1,10 +1,10 @@
 // A figure that could be meant by itself, and does not go with what it is said of: mostly a slip of the unit, by a factor of ten or a thousand.
 
 import { isFigureError } from "../../figures/figure.ts";
-import { threadOf } from "../../figures/threads.ts";
 import type { Hazard, Model, Part, Tie } from "../../model/model.ts";
 import { rounded, si } from "../../quantities/index.ts";
 import { check, type Say } from "../check.ts";
+import { knownThread } from "../known-threads.ts";
 import { sumLines } from "../sums.ts";
 
 const zeroCelsius = 273.15;
@@ -79,16 +79,18 @@ function sides({ kind, name, size, at }: Part, say: Say): void {
 function lighterThanShanks(model: Model, tie: Tie, asked: Set<Part>, say: Say): void {
   const { size } = tie;
   if (!tie.fastener || size?.length === undefined || tie.countUnknown || tie.lowers.length === 0) return;
-  const held = tie.lowers.map((lower) => model.things[lower]).filter((thing) => thing?.is === "part");
   let mass = 0;
-  for (const part of held) {
+  for (const lower of tie.lowers) {
+    const part = model.things[lower];
+    if (part?.is !== "part") continue;
     if (!part.mass || asked.has(part)) return;
     mass += si(part.mass).high * part.count;
   }
-  const thread = threadOf(size);
+  const thread = knownThread(size);
   if (mass <= 0 || isFigureError(thread)) return;
   const shanks = ((Math.PI * thread.diameter ** 2) / 4) * size.length * densityOfSteel * tie.count;
   if (shanks <= timesHeld * mass) return;
+  const held = tie.lowers.map((lower) => model.things[lower]).filter((thing) => thing?.is === "part");
   for (const part of held) asked.add(part);
   const [first] = held,
     weighs = held.length > 1 ? "weigh together" : `weighs ${first!.mass!.written}`;

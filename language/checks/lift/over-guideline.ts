@@ -1,12 +1,13 @@
 // A load lifted by hand that is over the published guideline for the people at it.
 
 import { isUnknown } from "../../bench/access.ts";
-import { gearOf, massOf } from "../../bench/load.ts";
-import { machineOf } from "../../bench/machine.ts";
+import { gearOf, massKg, massOf } from "../../bench/load.ts";
+import { machineOf, partOf } from "../../bench/machine.ts";
 import { A_AWAY, HELD } from "../../bench/state.ts";
 import { at } from "../../bench/vector.ts";
 import { liftLimit, ONE_PERSON_BEST } from "../../figures/lift-limit.ts";
-import type { ThingIndex } from "../../model/model.ts";
+import type { Event } from "../../bench/trace.ts";
+import type { Model, ThingIndex } from "../../model/model.ts";
 import { rounded, si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
 import { sumLines } from "../sums.ts";
@@ -43,10 +44,10 @@ export default check({
       step "Take the block off" { lift block with hoist }
     }
   `,
-  performance(performance, say, context) {
-    const { model, events } = performance;
+  performance({ model, events }, say, context) {
     for (const event of events) {
-      if (event.kind !== "off" || event.assumed || gearOf(model, event.act, event.things).length > 0) continue;
+      if (event.kind !== "off" || event.assumed || isLight(model, event)) continue;
+      if (gearOf(model, event.act, event.things).length > 0) continue;
       // What was refused before it and assumed out of the way is no load of this act.
       if (event.things.some((thing) => (at(event.before.flags, thing) & HELD) !== 0)) continue;
       // Nor is what sits on that.
@@ -56,14 +57,7 @@ export default check({
       const { kg, unknown } = massOf(model, event.moved.filter(isLoad)),
         people = Math.max(event.act.people ?? 0, event.around.crew, 1);
       // At or under what one may be asked to lift at best, only a far reach could make it too much.
-      if (
-        kg <= ONE_PERSON_BEST &&
-        !event.things.some((thing) => {
-          const part = model.things[thing]!;
-          return part.is === "part" && part.reach !== undefined;
-        })
-      )
-        continue;
+      if (kg <= ONE_PERSON_BEST && !isFar(model, event)) continue;
       const reach = event.things.map((thing) => model.things[thing]!).find((t) => t.is === "part" && t.reach),
         situation = reach?.is === "part" && reach.reach ? { reach: si(reach.reach).high } : {};
       const limit = liftLimit(people, situation);
@@ -80,3 +74,19 @@ export default check({
     }
   },
 });
+
+const isFar = (model: Model, { things }: Event): boolean =>
+  things.some((thing) => {
+    const part = model.things[thing]!;
+    return part.is === "part" && part.reach !== undefined;
+  });
+
+/** Even if all that moves is carried it is no more than one may be asked to lift at best: then nothing has to be reckoned. */
+function isLight(model: Model, event: Event): boolean {
+  let most = 0;
+  for (const index of event.moved) {
+    const part = partOf(model, index);
+    most += Math.max(0, massKg(part) ?? 0) * part.count;
+  }
+  return most <= ONE_PERSON_BEST && !isFar(model, event);
+}

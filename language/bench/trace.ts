@@ -49,6 +49,8 @@ export type Given =
         readonly state: "" | "fails" | "removed";
       }[];
     }
+  /** The pieces of `repeat for` that a line is for, or is not for. */
+  | { readonly is: "pieces"; readonly unless: boolean; readonly any: boolean; readonly pieces: readonly string[] }
   /** An `optional` block with its title. */
   | { readonly is: "optional"; readonly title: string }
   /** An `otherwise` that follows a reading. */

@@ -100,7 +100,7 @@ export function insideOf(bench: Bench, entry: BlockEntry, around: Around): Aroun
       return entry.over.map((piece) => ({ ...around, pieces: [...around.pieces, piece] }));
     case "if":
       return conditionHolds(bench, entry.condition!, around)
-        ? [{ ...around, given: [...around.given, givenOf(bench, entry.condition!, around)] }]
+        ? [{ ...around, given: [...around.given, ...givenOf(bench, entry.condition!, around)] }]
         : [];
     case "optional":
     case "choice":
@@ -122,7 +122,10 @@ export function insideOf(bench: Bench, entry: BlockEntry, around: Around): Aroun
         ? [
             {
               ...around,
-              given: [...around.given, entry.condition ? givenOf(bench, entry.condition, around) : { is: "otherwise" }],
+              given: [
+                ...around.given,
+                ...(entry.condition ? givenOf(bench, entry.condition, around) : [{ is: "otherwise" } as const]),
+              ],
             },
           ]
         : [];
@@ -150,20 +153,39 @@ function stepOf(bench: Bench, entry: BlockEntry, around: Around): StepRun {
 const isSameStep = (step: StepRun | undefined, entry: BlockEntry, around: Around): boolean =>
   step !== undefined && step.at.start === entry.at.start && step.pieces.join() === around.pieces.join();
 
-function givenOf(bench: Bench, { unless, any, states }: Condition, around: Around): Given {
+/**
+ * What the reader has to know of a condition that holds here. Which piece is at hand is decided where the line stands: it is told for
+ * whom the line is, and what the piece alone makes true is no condition any more.
+ */
+function givenOf(bench: Bench, { unless, any, states }: Condition, around: Around): Given[] {
   const title = (id: string, state: string): string => {
     if (state === "removed") return thingTitle(bench, id, around);
     if (state === "fails")
       return bench.performed.findLast(({ act }) => act.verb === "measure" && act.id?.text === id)?.act.text || id;
     return bench.model.choiceTitles.get(id) || id;
   };
-  return {
-    is: "condition",
-    unless,
-    any,
-    states: states.map(({ name, state }) => ({ id: name.text, title: title(name.text, state), state })),
-  };
+  const of: Given[] = [],
+    pieces = states.filter(({ name, state }) => state === "" && isPiece(bench, name.text, around)),
+    others = pieces.length === 0 ? states : states.filter((one) => !pieces.includes(one));
+  if (pieces.length > 0) {
+    // Said beside the others where both are asked for ("left and heater", "unless left or heater"); else the piece decides, or the others.
+    if (others.length === 0 || any === unless)
+      of.push({ is: "pieces", unless, any, pieces: pieces.map(({ name }) => name.text) });
+    else if (pieces.some(({ name }) => around.pieces.includes(name.text) === any)) return [];
+  }
+  if (others.length > 0)
+    of.push({
+      is: "condition",
+      unless,
+      any,
+      states: others.map(({ name, state }) => ({ id: name.text, title: title(name.text, state), state })),
+    });
+  return of;
 }
+
+/** The piece at hand, or another one of those that the unit has. */
+const isPiece = ({ model }: Bench, id: string, { pieces }: Around): boolean =>
+  pieces.includes(id) || (!model.chosen.has(id) && model.things.some(({ piece }) => piece === id));
 
 /** The name of a thing; of several pieces that of the first, without its piece. */
 function thingTitle(bench: Bench, id: string, around: Around): string {

@@ -107,6 +107,7 @@ procedure u-first "First" for u-a {
     if u-lid removed { work u-frame "x" }
     unless u-late note "x"
     if u-heater note "x"
+    repeat for left, right { if left note "x"  unless left or middle note "x"  unless left and u-late note "x" }
     either { work u-frame "x" } or { work u-frame "x" }
     optional { work u-frame "x" }
     optional "x" { work u-frame "x" }

@@ -17,6 +17,8 @@ function textOf(one: Given, acts: Wording["acts"]): string {
       return one.title;
     case "otherwise":
       return acts.givenOtherwise;
+    case "pieces":
+      return acts.givenPieces(one.unless, one.any, one.pieces);
     case "condition":
       return acts.givenCondition(
         one.unless,

@@ -15,6 +15,8 @@ export const acts: Wording["acts"] = {
   givenOtherwise: "nur wenn das Ergebnis davor nicht wie vorgesehen ist",
   givenState: (title, state) =>
     `${title}${{ "": "", fails: " (nicht wie vorgesehen)", removed: " (ausgebaut)" }[state]}`,
+  givenPieces: (unless, any, pieces) =>
+    `${unless ? "nicht für: " : "nur für: "}${pieces.join(any ? " oder " : " und ")}`,
   givenCondition: (unless, any, states) =>
     `${unless ? "nicht bei: " : "nur bei: "}${states.join(any ? " oder " : " und ")}`,
 

@@ -25,6 +25,8 @@ export const acts = {
   givenOtherwise: "if the reading before is not as it should be",
   givenState: (title: string, state: "" | "fails" | "removed") =>
     `${inside(title)}${{ "": "", fails: " is not as it should be", removed: " removed" }[state]}`,
+  givenPieces: (unless: boolean, any: boolean, pieces: readonly string[]) =>
+    unless ? `not for ${pieces.join(any ? " or " : " and ")}` : `for ${pieces.join(any ? " or " : " and ")} only`,
   givenCondition: (unless: boolean, any: boolean, states: readonly string[]) =>
     `${unless ? "unless" : "if"} ${states.join(any ? " or " : " and ")}`,
 

@@ -15,6 +15,8 @@ export const acts: Wording["acts"] = {
   givenOtherwise: "solo si el resultado anterior no es como debe ser",
   givenState: (title, state) =>
     `${title}${{ "": "", fails: " (no como debe ser)", removed: " (en estado desmontado)" }[state]}`,
+  givenPieces: (unless, any, pieces) =>
+    `${unless ? "excepto para: " : "solo para: "}${pieces.join(any ? " o " : " y ")}`,
   givenCondition: (unless, any, states) => `${unless ? "salvo si: " : "solo si: "}${states.join(any ? " o " : " y ")}`,
 
   undo: (verb, what, tool) => told(verb, what, withTool(tool)),

@@ -15,6 +15,8 @@ export const acts: Wording["acts"] = {
   givenOtherwise: "seulement si le résultat précédent n'est pas comme prévu",
   givenState: (title, state) =>
     `${title}${{ "": "", fails: " (pas comme prévu)", removed: " (à l'état déposé)" }[state]}`,
+  givenPieces: (unless, any, pieces) =>
+    `${unless ? "sauf pour\u00a0: " : "seulement pour\u00a0: "}${pieces.join(any ? " ou " : " et ")}`,
   givenCondition: (unless, any, states) =>
     `${unless ? "sauf si\u00a0: " : "seulement si\u00a0: "}${states.join(any ? " ou " : " et ")}`,
 

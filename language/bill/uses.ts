@@ -12,6 +12,16 @@ import { onThread } from "./on-thread.ts";
 import { fittings, jointsMade, type Fitting } from "./fittings.ts";
 import { isInPart, newThings, saidActs, type Grade, type NewReason, type NewThing } from "./new-things.ts";
 
+/** What is bought in pairs, or in sets: `of` pieces of this line go to one. */
+export interface Lot {
+  readonly is: "pair" | "set";
+  readonly of: number;
+  /** The lines of a set of several declarations, which is one set however many lines it has: their ids, in the order of the model. */
+  readonly lines: readonly string[];
+  /** Equal for all lines of one set. */
+  readonly key: string;
+}
+
 export interface Use {
   /** What it is bought as: uses of the same key are one line of the bill. */
   readonly key: string;
@@ -24,7 +34,7 @@ export interface Use {
   readonly reason: NewReason | undefined;
   readonly strips: number | undefined;
   /** It is bought in pairs, or in sets of so many pieces. */
-  readonly lot: { readonly is: "pair" | "set"; readonly of: number } | undefined;
+  readonly lot: Lot | undefined;
   /** Counted by the piece; else `amount`; with neither, nobody gave an amount. */
   readonly pieces: number | undefined;
   readonly amount: Quantity | undefined;
@@ -89,15 +99,14 @@ const placeOf = ({ around, at }: Place): Pick<Use, "procedure" | "step" | "at"> 
 const nameOfAll = ({ name, piece }: Part | Tie): string =>
   piece === "" ? name : name.slice(0, name.length - piece.length).trimEnd() || name;
 
+const lineId = ({ prefix, declared }: Part | Tie): string => `${prefix}${declared}`;
+
 /** A part or a fastener bought as itself. Pieces of one declaration are one line. */
 function spare(performance: Performance, item: Part | Tie, rule: NewThing, count: number, place: Place): Use {
   const { model } = performance;
   return {
-    key:
-      item.partNo !== undefined && item.partNo !== ""
-        ? `no ${item.partNo}`
-        : `${model.unit} ${item.prefix}${item.declared}`,
-    id: `${item.prefix}${item.declared}`,
+    key: item.partNo !== undefined && item.partNo !== "" ? `no ${item.partNo}` : `${model.unit} ${lineId(item)}`,
+    id: lineId(item),
     name: nameOfAll(item),
     general: undefined,
     what: item.is === "part" ? "part" : item.fastener ? "fastener" : "joint",
@@ -122,10 +131,14 @@ function spare(performance: Performance, item: Part | Tie, rule: NewThing, count
 function lotOf({ model }: Performance, item: Part | Tie): Use["lot"] {
   const group = renewedTogether(model).get(item.index);
   if (!group) return undefined;
-  if (group.when === "by-pairs") return { is: "pair", of: 2 };
+  const lines = [...new Set(group.things.map(lineId))],
+    key = `${model.unit} ${lines.join(" ")}`;
+  if (group.when === "by-pairs") return { is: "pair", of: 2, lines, key };
   // Of a set of several declarations each is a line of the bill: so many of this one go to a set.
-  const own = group.things.filter(({ declared, prefix }) => declared === item.declared && prefix === item.prefix);
-  return group.pieces === undefined ? undefined : { is: "set", of: own.reduce((sum, { count }) => sum + count, 0) };
+  const own = group.things.filter((one) => lineId(one) === lineId(item));
+  return group.pieces === undefined
+    ? undefined
+    : { is: "set", of: own.reduce((sum, { count }) => sum + count, 0), lines, key };
 }
 
 /** The unit part that a thing is inside, in words: stores tell two alike spares of two sub-assemblies apart by it. */

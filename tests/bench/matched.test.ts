@@ -4,7 +4,8 @@
 import { expect, test } from "vitest";
 import { matchedSets } from "../../language/bench/matched.ts";
 import { billOf } from "../../language/bill/bill.ts";
-import { compiledText } from "../outputs/outputs-of.ts";
+import { billData } from "../../language/outputs/bill/data.ts";
+import { compiledText, options } from "../outputs/outputs-of.ts";
 import { stand } from "../real-machines/stand.ts";
 import { check, findings, stage } from "./refit/stage.ts";
 
@@ -89,4 +90,24 @@ test("it is printed where a part of the set comes off and where it goes back, an
   expect(kept).toContain("Keep together: seat 1 and valve 1.");
   expect(kept).toContain("Together again: seat 1 and valve 1.");
   expect(printed(bearing("renew always"), "remove cone")).not.toContain("Keep together");
+});
+
+test("a set of several lines is one set in the bill: counted at the first line, and the others say whose it is", () => {
+  const texts = (facts: string, acts: string, units = 1): string[] =>
+    billData(compiledText(stage(facts, `step s "S" { ${acts} }`, "aim none")), { ...options, units }).lines.map(
+      ({ name, total }) => `${name} ${total.text}`,
+    );
+  expect(texts(bearing("renew as-a-set"), "remove cone, race renew cone, race", 3)).toEqual([
+    "Race 3 off (3 sets with Cone)",
+    "Cone 3 off (in the set with Race)",
+  ]);
+  const numbered = valves.replace("matched", "renew as-a-set  matched");
+  expect(texts(numbered, "remove valve, seat renew valve, seat")).toEqual([
+    "Seat 2 off (2 sets with Valve)",
+    "Valve 2 off (in the set with Seat)",
+  ]);
+  // What is one set by itself says so.
+  expect(texts('part ring "Ring" { count 4  rests on b  renew as-a-set }', "remove ring renew ring")).toEqual([
+    "Ring 4 off (1 set)",
+  ]);
 });

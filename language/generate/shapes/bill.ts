@@ -22,7 +22,14 @@ const row = z.strictObject({
   partNo: z.string().optional(),
   standard: z.string().optional(),
   lot: z
-    .strictObject({ is: z.enum(["pair", "set"]), of: z.int().min(1) })
+    .strictObject({
+      is: z.enum(["pair", "set"]),
+      of: z.int().min(1),
+      with: z
+        .array(z.string())
+        .optional()
+        .describe("The other lines of a set that has several: one set, not one a line."),
+    })
     .optional()
     .describe("Bought in whole pairs, or whole sets of so many pieces."),
   perUnit: need,

@@ -35,7 +35,12 @@ export interface SupplyRow {
   readonly partNo?: string;
   readonly standard?: string;
   /** Bought in whole pairs, or whole sets of so many pieces. */
-  readonly lot?: { readonly is: "pair" | "set"; readonly of: number };
+  readonly lot?: {
+    readonly is: "pair" | "set";
+    readonly of: number;
+    /** The other lines of a set that has several. */
+    readonly with?: readonly string[];
+  };
   readonly perUnit: BillNeed;
   readonly total: BillNeed;
   readonly pack?: string;
@@ -83,7 +88,7 @@ const reckoned = (performances: readonly Performance[], options: OutputOptions, 
 export const supplyRows = (performance: Performance, options: OutputOptions, uses?: UsesOf): SupplyRow[] => {
   const { lines } = reckoned([performance], options, uses),
     within = withinOf(lines, options);
-  return lines.map((line) => ({ ...supplyRow(line, options), within: within(line) }));
+  return lines.map((line) => ({ ...supplyRow(line, lines, options), within: within(line) }));
 };
 
 /** The unit of a line, where the name alone could be two things. */
@@ -115,7 +120,7 @@ export function billData(input: OutputInput, options: OutputOptions, uses?: Uses
       buildText: buildText(input.performances[i]!.model, options.wording),
     })),
     lines: bill.lines.map((line) => ({
-      ...supplyRow(line, options),
+      ...supplyRow(line, bill.lines, options),
       within: within(line),
       usedOn: [...new Set(line.uses.flatMap(({ on }) => on))],
       usedAt: line.uses.map((use) => ({
@@ -128,10 +133,11 @@ export function billData(input: OutputInput, options: OutputOptions, uses?: Uses
   };
 }
 
-function supplyRow(line: BillLine, options: OutputOptions): Omit<SupplyRow, "within"> {
+function supplyRow(line: BillLine, lines: readonly BillLine[], options: OutputOptions): Omit<SupplyRow, "within"> {
   const { wording } = options,
     { bill: words } = wording,
-    time = (quantity: Quantity): string => figureText(quantity, options);
+    time = (quantity: Quantity): string => figureText(quantity, options),
+    lot = lotText(line, lines, wording);
   const why = line.reasons.map((reason) =>
     reason === "every" ? words.every(line.strips ?? 1) : words.reasons[reason],
   );
@@ -145,9 +151,17 @@ function supplyRow(line: BillLine, options: OutputOptions): Omit<SupplyRow, "wit
     ...(line.size === undefined ? {} : { size: sizeIn(line.size, wording) }),
     ...(line.partNo === undefined ? {} : { partNo: line.partNo }),
     ...(line.standard === undefined ? {} : { standard: line.standard }),
-    ...(line.lot === undefined ? {} : { lot: line.lot }),
-    perUnit: needOf(line.perUnit, line.lot, options),
-    total: needOf(line.total, line.lot, options),
+    ...(line.lot === undefined
+      ? {}
+      : {
+          lot: {
+            is: line.lot.is,
+            of: line.lot.of,
+            ...(line.lot.lines.length > 1 ? { with: line.lot.lines.filter((id) => id !== line.id) } : {}),
+          },
+        }),
+    perUnit: needOf(line.perUnit, lot, options),
+    total: needOf(line.total, lot, options),
     ...(line.pack === undefined
       ? {}
       : {
@@ -164,13 +178,30 @@ function supplyRow(line: BillLine, options: OutputOptions): Omit<SupplyRow, "wit
   };
 }
 
+/**
+ * Pieces in words, with the pairs or sets that they make. A set that has several lines is counted at the first of them, which names the
+ * others; each of these names the first, so that nobody buys a set by every line.
+ */
+function lotText(
+  { id, grade, lot }: BillLine,
+  lines: readonly BillLine[],
+  { bill: words, acts }: Wording,
+): (pieces: number) => string {
+  if (!lot) return words.pieces;
+  const { is, of, key } = lot,
+    ofSet = is === "set" ? lines.filter((one) => one.grade === grade && one.lot?.key === key) : [];
+  if (ofSet.length < 2) return (pieces) => words.lots[is](pieces, pieces / of);
+  const [first, ...others] = ofSet.map(({ name }) => name);
+  return ofSet[0]!.id === id
+    ? (pieces) => words.lots.setWith(pieces, pieces / of, acts.list(others))
+    : (pieces) => words.lots.inSet(pieces, first!);
+}
+
 /** "12 off", "4.98 ml, and amount not given for 2 uses". Amounts are rounded up. */
-function needOf(need: Need, lot: BillLine["lot"], { wording }: Units): BillNeed {
+function needOf(need: Need, pieces: (count: number) => string, { wording }: Units): BillNeed {
   const { bill: words } = wording;
   const parts = [
-    ...(need.pieces > 0
-      ? [lot ? words.lots[lot.is](need.pieces, need.pieces / lot.of) : words.pieces(need.pieces)]
-      : []),
+    ...(need.pieces > 0 ? [pieces(need.pieces)] : []),
     ...need.amounts.map(({ value, unit }) => amountText(value, unit, wording)),
     ...(need.notGiven > 0 ? [words.notGiven(need.notGiven)] : []),
   ];

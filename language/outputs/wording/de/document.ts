@@ -109,6 +109,8 @@ export const bill: Wording["bill"] = {
   lots: {
     pair: (pieces, lots) => `${pieces} Stück (${counted(lots, "Paar", "Paare")})`,
     set: (pieces, lots) => `${pieces} Stück (${counted(lots, "Satz", "Sätze")})`,
+    setWith: (pieces, lots, others) => `${pieces} Stück (${counted(lots, "Satz", "Sätze")}, zusammen mit: ${others})`,
+    inSet: (pieces, first) => `${pieces} Stück (im selben Satz wie: ${first})`,
   },
   notGiven: (uses) => (uses === 1 ? "Menge nicht angegeben" : `Menge für ${uses} Verwendungen nicht angegeben`),
   and: (parts) => parts.join(" und "),

@@ -102,6 +102,8 @@ export const bill = {
   lots: {
     pair: (pieces: number, lots: number) => `${pieces} off (${counted(lots, "pair")})`,
     set: (pieces: number, lots: number) => `${pieces} off (${counted(lots, "set")})`,
+    setWith: (pieces: number, lots: number, others: string) => `${pieces} off (${counted(lots, "set")} with ${others})`,
+    inSet: (pieces: number, first: string) => `${pieces} off (in the set with ${first})`,
   },
   notGiven: (uses: number) => (uses === 1 ? "amount not given" : `amount not given for ${uses} uses`),
   and: (parts: readonly string[]) => parts.join(", and "),

@@ -139,6 +139,8 @@ export const enUs: Wording = {
     lots: {
       pair: (pieces, lots) => `qty ${pieces} (${lots} ${lots === 1 ? "pair" : "pairs"})`,
       set: (pieces, lots) => `qty ${pieces} (${lots} ${lots === 1 ? "set" : "sets"})`,
+      setWith: (pieces, lots, others) => `qty ${pieces} (${lots} ${lots === 1 ? "set" : "sets"} with ${others})`,
+      inSet: (pieces, first) => `qty ${pieces} (in the set with ${first})`,
     },
     every: (times) => (times === 1 ? "new at every disassembly" : `new every ${times} disassemblies`),
   },

@@ -119,6 +119,8 @@ export const bill: Wording["bill"] = {
   lots: {
     pair: (pieces, lots) => `${counted(pieces, "pieza")} (${counted(lots, "par", "pares")})`,
     set: (pieces, lots) => `${counted(pieces, "pieza")} (${counted(lots, "juego")})`,
+    setWith: (pieces, lots, others) => `${counted(pieces, "pieza")} (${counted(lots, "juego")}, con: ${others})`,
+    inSet: (pieces, first) => `${counted(pieces, "pieza")} (en el mismo juego que: ${first})`,
   },
   notGiven: (uses) => (uses === 1 ? "cantidad no indicada" : `cantidad no indicada para ${uses} usos`),
   and: (parts) => parts.join(" y "),

@@ -119,6 +119,9 @@ export const bill: Wording["bill"] = {
   lots: {
     pair: (pieces, lots) => `${counted(pieces, "pièce")} (${counted(lots, "paire")})`,
     set: (pieces, lots) => `${counted(pieces, "pièce")} (${counted(lots, "jeu", "jeux")})`,
+    setWith: (pieces, lots, others) =>
+      `${counted(pieces, "pièce")} (${counted(lots, "jeu", "jeux")}, avec\u00a0: ${others})`,
+    inSet: (pieces, first) => `${counted(pieces, "pièce")} (dans le même jeu que\u00a0: ${first})`,
   },
   notGiven: (uses) => (uses === 1 ? "quantité non indiquée" : `quantité non indiquée pour ${uses} emplois`),
   and: (parts) => parts.join(" et "),

@@ -37,8 +37,7 @@ export function readText(path: string): ReturnType<World["read"]> {
     bytes = readFileSync(path);
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
-    if (code === "ENOENT" || code === "ENOTDIR")
-      return isPattern(path) ? { problem: "unreadable", says: "no file matches this pattern" } : { problem: "missing" };
+    if (code === "ENOENT" || code === "ENOTDIR") return { problem: "missing" };
     return {
       problem: "unreadable",
       says:
@@ -51,9 +50,6 @@ export function readText(path: string): ReturnType<World["read"]> {
   }
   return decode(bytes);
 }
-
-/** Written for several files at once. One of that very name is read as it is. */
-const isPattern = (path: string): boolean => /[*?[{]/.test(path);
 
 const utf8 = new TextDecoder("utf-8", { fatal: true });
 
@@ -77,8 +73,12 @@ export function projectFolder(from: string): string {
   }
 }
 
-/** A world on disk, bounded by these folders: nothing outside is read, whatever a link says. */
-export function diskWorld(folders: readonly string[], overlay: ReadonlyMap<string, string> = new Map()): World {
+/** A world on disk, bounded by these folders: nothing outside is read, whatever a link says. `patterns`: arguments that name no file. */
+export function diskWorld(
+  folders: readonly string[],
+  overlay: ReadonlyMap<string, string> = new Map(),
+  patterns: ReadonlySet<string> = new Set(),
+): World {
   const roots = folders.map((folder) => slashes(real(folder)));
   const inside = (path: string): boolean => {
     const at = slashes(real(path));
@@ -88,6 +88,7 @@ export function diskWorld(folders: readonly string[], overlay: ReadonlyMap<strin
     read(path) {
       const text = overlay.get(path);
       if (text !== undefined) return { text };
+      if (patterns.has(path)) return noMatch;
       if (!inside(path) && isLink(path)) return linkOut;
       return readText(path);
     },
@@ -136,6 +137,18 @@ export function real(path: string): string {
   return parent === path ? path : join(real(parent), basename(path));
 }
 
+/** An argument written for several files at once: one of that very name is read as it is, and only arguments are patterns. */
+const isPattern = (given: string, cwd: string): boolean => /[*?[{]/.test(given) && !existsSync(resolve(cwd, given));
+
+/** The folder that an argument speaks of, as far as it is no pattern. */
+export const folderOf = (given: string, cwd: string): string =>
+  resolve(cwd, isPattern(given, cwd) ? given.replace(/[*?[{].*$/, "") : given);
+
+/** Of what `findFiles` found, the patterns that no file matches: they are told as such, each at its own name. */
+export const emptyPatterns = (given: readonly string[], cwd: string): ReadonlySet<string> =>
+  new Set(given.filter((one) => isPattern(one, cwd)).map((one) => slashes(resolve(cwd, one))));
+export const noMatch = { problem: "unreadable", says: "no file matches this pattern" } as const;
+
 /** Files, folders (every `.strip` below them) and globs, as absolute paths, sorted, each once. Names that match nothing end the run. */
 export function findFiles(given: readonly string[], cwd: string, ending = ".strip"): string[] {
   const found = new Set<string>();
@@ -151,7 +164,7 @@ export function findFiles(given: readonly string[], cwd: string, ending = ".stri
       for (const file of inside) found.add(slashes(file));
       continue;
     }
-    const matched = isPattern(one)
+    const matched = isPattern(one, cwd)
       ? globSync(one, { cwd, exclude: (name) => skipped.has(basename(name)) }).filter((m) => m.endsWith(ending))
       : [];
     if (matched.length === 0) {

@@ -1,7 +1,7 @@
 // What every command on procedures begins with: which files, which project, which settings; then the whole project checked.
 
 import { existsSync, statSync } from "node:fs";
-import { dirname, join, resolve } from "node:path";
+import { dirname, join } from "node:path";
 import { checkMany } from "../workspace/check-many.ts";
 import { checkProject, newMemo, type Checked, type CheckMemo } from "../workspace/check-project.ts";
 import type { Finding } from "../findings/finding.ts";
@@ -9,7 +9,7 @@ import type { Surveyed } from "../findings/surveyed.ts";
 import { defaultSettings, type Settings } from "../world/settings.ts";
 import type { World } from "../world/world.ts";
 import { CannotRun, type Io, type ParsedArgs } from "./command.ts";
-import { diskWorld, findFiles, projectFolder, readText, shownFrom, slashes } from "./files.ts";
+import { diskWorld, emptyPatterns, findFiles, folderOf, projectFolder, readText, shownFrom, slashes } from "./files.ts";
 
 export interface ProjectRun {
   readonly checked: Checked;
@@ -49,12 +49,12 @@ async function prepare(args: ParsedArgs, io: Io): Promise<Prepared> {
   ].sort();
   const folders = new Set(
     given.map((one) => {
-      const path = resolve(cwd, one === "-" ? "." : one.replace(/[*?[{].*$/, ""));
+      const path = folderOf(one === "-" ? "." : one, cwd);
       return projectFolder(existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path));
     }),
   );
   const { settings, findings: ofSettings, texts } = await settingsOf([...folders]),
-    world = diskWorld(boundaries([...folders], roots), overlay);
+    world = diskWorld(boundaries([...folders], roots), overlay, emptyPatterns(given, cwd));
   return { ofSettings, texts, settings, world, roots, cwd, show: shownFrom(cwd) };
 }
 

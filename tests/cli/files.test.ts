@@ -86,6 +86,41 @@ test("a missing file is named, the others are still checked", async () => {
   expect(out).toContain("still-held");
 });
 
+test("only an argument is a pattern: a name in brackets that a file uses, or that a folder has, is meant as it stands", async () => {
+  const use = (name: string): string => `use "${name}"\n${held}`;
+  const { out } = await stripdown(folderWith({ "held.strip": use("a[1].strip") }), ["check", "held.strip"]);
+  expect(out).toContain(
+    'error "a[1].strip" cannot be used: there is no such file, seen from the folder of this one: mend the name, or put it there',
+  );
+  expect(out).not.toContain("pattern");
+  const several = await stripdown(folderWith({ "held.strip": use("parts/*.strip") }), ["check", "held.strip"]);
+  expect(several.out).toContain(
+    "there is no such file, seen from the folder of this one: name each file in a line of its own",
+  );
+  // A file of that very name is read, and its own folder is the one whose settings hold.
+  const folder = folderWith({
+    "rev[2]/held.strip": use("a[1].strip"),
+    "rev[2]/a[1].strip": 'tool mallet "Mallet"\n',
+    "rev[2]/stripdown.json": '{ "severity": { "sequence/still-held": "warning" } }',
+  });
+  for (const [from, given] of [
+    [folder, "rev[2]/held.strip"],
+    [join(folder, "rev[2]"), "held.strip"],
+  ] as const) {
+    const { status, out: said } = await stripdown(from, ["check", given]);
+    expect([status, /warning .*still held/.test(said), /cannot be (?:used|read)/.test(said)], given).toEqual([
+      1,
+      true,
+      false,
+    ]);
+  }
+  // Without settings in such a folder nothing is amiss with them.
+  const plain = folderWith({ "rev[2]/held.strip": held });
+  expect((await stripdown(plain, ["check", "rev[2]/held.strip"])).status).toBe(1);
+  const formatted = await stripdown(folderWith({ "held.strip": held }), ["format", "x[1].strip"]);
+  expect(formatted.err).toContain("no file matches this pattern");
+});
+
 test("a folder named like a file, and a folder without procedures", async () => {
   const folder = folderWith({ "sub/x.txt": "" });
   mkdirSync(join(folder, "a.strip"));

@@ -10,7 +10,7 @@ export default check({
   source: "common practice",
   fails: `
     use "shop.strip"
-    #   ^^^^^^^^^^^^ "shop.strip" cannot be used: there is no such file
+    #   ^^^^^^^^^^^^ "shop.strip" cannot be used: there is no such file, seen from the folder of this one: mend the name, or put it there
     unit box "Box" {
       base foot
       part foot "Foot"
@@ -24,8 +24,11 @@ export default check({
   `,
   file(file, say) {
     for (const { at, problem, says } of file.uses) {
-      if (problem === "missing" || problem === "unreadable")
-        say({ at, says: `${file.text.slice(at.start, at.end)} cannot be used: ${says}` });
+      const written = file.text.slice(at.start, at.end);
+      if (problem === "unreadable") say({ at, says: `${written} cannot be used: ${says}` });
+      if (problem !== "missing") continue;
+      const mend = /[*?]/.test(written) ? "name each file in a line of its own" : "mend the name, or put it there";
+      say({ at, says: `${written} cannot be used: ${says}, seen from the folder of this one: ${mend}` });
     }
   },
 });

@@ -2,7 +2,17 @@
 
 import { format, parse } from "../../syntax/index.ts";
 import { CannotRun, command } from "../command.ts";
-import { findFiles, leadsOut, linkOut, readText, real, replaceFile, shownFrom } from "../files.ts";
+import {
+  emptyPatterns,
+  findFiles,
+  leadsOut,
+  linkOut,
+  noMatch,
+  readText,
+  real,
+  replaceFile,
+  shownFrom,
+} from "../files.ts";
 import { isOn } from "../project-run.ts";
 
 export default command({
@@ -26,11 +36,12 @@ export default command({
       if (!checkOnly) io.out(next);
       return checkOnly && next !== text ? 1 : 0;
     }
-    const show = shownFrom(cwd);
+    const show = shownFrom(cwd),
+      patterns = emptyPatterns(given, cwd);
     let changed = 0,
       unreadable = 0;
     for (const file of findFiles(given, cwd)) {
-      const read = leadsOut(file) ? linkOut : readText(file);
+      const read = patterns.has(file) ? noMatch : leadsOut(file) ? linkOut : readText(file);
       if (!("text" in read)) {
         io.err(`${show(file)}: ${read.problem === "missing" ? "there is no such file" : read.says}\n`);
         unreadable++;

@@ -1,6 +1,9 @@
 // The disk: the only place that reads and writes files. Texts come in decoded, outputs go out whole or not at all.
 
 import {
+  accessSync,
+  chmodSync,
+  constants,
   existsSync,
   globSync,
   mkdirSync,
@@ -13,6 +16,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { basename, dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
 import { hashOf, madeList, madeText, mayReplace, notOurs, readMade, type Made } from "../outputs/made.ts";
 import type { World } from "../world/world.ts";
 import { CannotRun } from "./command.ts";
@@ -221,6 +225,31 @@ function readList(folder: string): Made {
   }
 }
 
+/** Longer than any other run holds the list: what is older was left by one that was broken off. In ms. */
+const heldTooLong = 5000;
+
+/** Does `work` while no other run writes to this folder's list: of papers that are made side by side each has to stand in it. */
+async function holdingList(folder: string, shown: string, work: () => void): Promise<void> {
+  const held = join(folder, `${madeList}.lock`);
+  while (!writing(shown, () => takes(held))) await pause(10);
+  try {
+    writing(shown, work);
+  } finally {
+    rmSync(held, { force: true });
+  }
+}
+function takes(held: string): boolean {
+  try {
+    writeFileSync(held, "", { flag: "wx" });
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw error;
+  }
+  const since = statSync(held, { throwIfNoEntry: false })?.mtimeMs;
+  if (since !== undefined && Date.now() - since > heldTooLong) rmSync(held, { force: true });
+  return false;
+}
+
 /**
  * Writes an output whole or not at all: beside it first, then renamed. A file that this tool did not make, or that was changed
  * since, is not written over unless `force`.
@@ -233,21 +262,28 @@ export async function writeOutput(
 ): Promise<void> {
   const folder = dirname(path),
     name = basename(path),
-    made = readList(folder);
-  if (existsSync(path) && !force) {
+    there = existsSync(path) ? statSync(path) : undefined;
+  if (there && !there.isFile() && !there.isDirectory())
+    throw new CannotRun(`${shown} is no plain file: leave --to out, and send standard output there`);
+  if (there && !force) {
     let old: Buffer = Buffer.alloc(0);
     writing(shown, () => {
       old = readFileSync(path);
     });
-    if (!(await mayReplace(made, name, old, content)))
+    if (!(await mayReplace(readList(folder), name, old, content)))
       throw new CannotRun(`${shown} ${notOurs}: give another name, or --force to write over it`);
   }
-  const list = madeText(made, { [name]: await hashOf(content) });
-  writing(shown, () => {
-    mkdirSync(folder, { recursive: true });
+  const hash = await hashOf(content);
+  writing(shown, () => mkdirSync(folder, { recursive: true }));
+  await holdingList(folder, shown, () => {
     replaceFile(path, content);
-    replaceFile(join(folder, madeList), list);
+    replaceFile(join(folder, madeList), madeText(readList(folder), { [name]: hash }));
   });
+}
+
+/** Writes an author's file anew where it stands; a link stays a link. */
+export function rewrite(path: string, text: string, shown: string): void {
+  writing(shown, () => replaceFile(real(path), text));
 }
 
 /** Writes a file that is the author's from then on; one that is there already stays, unless `force`. */
@@ -261,9 +297,9 @@ export function writeNew(path: string, text: string, force: boolean, shown: stri
 }
 
 /** Turns what the disk refuses into words. */
-function writing(shown: string, write: () => void): void {
+function writing<Result>(shown: string, write: () => Result): Result {
   try {
-    write();
+    return write();
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code ?? "";
     throw new CannotRun(`${shown} cannot be written: ${refusals[code] ?? "the disk refused it"}`);
@@ -279,11 +315,17 @@ const refusals: Readonly<Record<string, string>> = {
   EISDIR: "a folder of this name stands there: give the name of a file",
 };
 
-/** Writes beside and renames, so that a reader never sees half a file and a failure leaves the old one. */
-export function replaceFile(path: string, content: string | Uint8Array): void {
-  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.new`);
+/**
+ * Writes beside and renames, so that a reader never sees half a file and a failure leaves the old one. Who may read and write the old
+ * one may so the new one; where nobody may write it, it stays.
+ */
+function replaceFile(path: string, content: string | Uint8Array): void {
+  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.new`),
+    mode = existsSync(path) ? statSync(path).mode : undefined;
+  if (mode !== undefined) accessSync(path, constants.W_OK);
   try {
-    writeFileSync(beside, content, { flush: true });
+    writeFileSync(beside, content, { flush: true, ...(mode === undefined ? {} : { mode }) });
+    if (mode !== undefined) chmodSync(beside, mode);
     renameSync(beside, path);
   } catch (error) {
     rmSync(beside, { force: true });

@@ -56,7 +56,7 @@ export function outputCommand(of: OutputCommand): Command {
         about: "The build of the unit, as its variants and options are called: late-62 with heater",
       },
       ...(of.options ?? []),
-      ...(of.formats.length > 1
+      ...(of.formats.length > 1 || of.formats.includes("json")
         ? [{ name: "as", value: of.formats.join("|"), about: `The format (${of.formats[0]} if not said)` }]
         : []),
       ...(of.formats.includes("json") ? [{ name: "json", about: "The same as --as json" }] : []),

@@ -1,8 +1,9 @@
 // Files that the tool writes: whole or not at all, and never over what somebody else made.
 
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { chmodSync, mkdirSync, readdirSync, readFileSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { writeOutput } from "../../language/cli/files.ts";
 import { format } from "../../language/syntax/index.ts";
 import { folderWith, stripdown } from "../support/command-line.ts";
 import { good } from "./machines.ts";
@@ -78,6 +79,53 @@ test("what cannot be written is said, and nothing is left behind", async () => {
   ]);
   expect((await stripdown(folder, ["refit", "a.strip", "--to", "a.strip/refit.txt"])).status).toBe(2);
   expect(readdirSync(folder).sort()).toEqual(["a.strip", "out.txt"]);
+});
+
+test("papers that are written side by side are all known as made by the tool", async () => {
+  const out = join(folderWith({}), "out"),
+    papers = ["refit", "bill", "export", "labels", "manual"];
+  const write = (text: string): Promise<void[]> =>
+    Promise.all(papers.map((one) => writeOutput(join(out, one), `${one} ${text}`, false, one)));
+  await write("as first made");
+  await write("as made of another text");
+  expect(readFileSync(join(out, "bill"), "utf8")).toBe("bill as made of another text");
+  expect(readdirSync(out).sort()).toEqual([".stripdown-made.json", ...papers].sort());
+});
+
+test("a run that was broken off does not hold up the next one", async () => {
+  const left = "out/.stripdown-made.json.lock",
+    folder = folderWith({ "a.strip": good, [left]: "" }),
+    before = new Date(Date.now() - 60_000);
+  utimesSync(join(folder, left), before, before);
+  expect((await stripdown(folder, ["refit", "a.strip", "--to", "out/refit.txt"])).status).toBe(0);
+  expect(readdirSync(join(folder, "out")).sort()).toEqual([".stripdown-made.json", "refit.txt"]);
+});
+
+test.skipIf(process.platform === "win32")("who may read a file stays as it was when it is written anew", async () => {
+  const folder = folderWith({ "a.strip": untidy }),
+    modeOf = (name: string): number => statSync(join(folder, name)).mode & 0o777;
+  chmodSync(join(folder, "a.strip"), 0o600);
+  await stripdown(folder, ["format"]);
+  expect([readFileSync(join(folder, "a.strip"), "utf8"), modeOf("a.strip")]).toEqual([good, 0o600]);
+  await stripdown(folder, ["bill", "a.strip", "--to", "bill.txt"]);
+  chmodSync(join(folder, "bill.txt"), 0o640);
+  await stripdown(folder, ["bill", "a.strip", "--units", "2", "--to", "bill.txt"]);
+  expect(modeOf("bill.txt")).toBe(0o640);
+});
+
+test.skipIf(process.platform === "win32")("a device is not read to its end, and no file takes its place", async () => {
+  const folder = folderWith({ "a.strip": good });
+  for (const [device, more] of [
+    ["/dev/zero", []],
+    ["/dev/null", ["--force"]],
+  ] as const)
+    expect(await stripdown(folder, ["refit", "a.strip", "--to", device, ...more])).toMatchObject({
+      status: 2,
+      err: expect.stringContaining(
+        `${device} is no plain file: leave --to out, and send standard output there`,
+      ) as unknown,
+    });
+  expect(statSync("/dev/null").isCharacterDevice()).toBe(true);
 });
 
 test("- is standard output, not a file of that name", async () => {

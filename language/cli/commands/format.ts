@@ -1,18 +1,8 @@
 // Formats files: indentation and spacing, with every comment kept. A file whose braces do not pair is left as it is.
 
 import { format, parse } from "../../syntax/index.ts";
-import { CannotRun, command } from "../command.ts";
-import {
-  emptyPatterns,
-  findFiles,
-  leadsOut,
-  linkOut,
-  noMatch,
-  readText,
-  real,
-  replaceFile,
-  shownFrom,
-} from "../files.ts";
+import { command } from "../command.ts";
+import { emptyPatterns, findFiles, leadsOut, linkOut, noMatch, readText, rewrite, shownFrom } from "../files.ts";
 import { isOn } from "../project-run.ts";
 
 export default command({
@@ -54,13 +44,8 @@ export default command({
         continue;
       }
       changed++;
+      if (!checkOnly) rewrite(file, next, show(file));
       if (!isOn(args, "quiet")) io.out(`${checkOnly ? "would change" : "formatted"}: ${show(file)}\n`);
-      if (checkOnly) continue;
-      try {
-        replaceFile(real(file), next); // a link stays a link
-      } catch {
-        throw new CannotRun(`${show(file)} cannot be written`);
-      }
     }
     return unreadable > 0 ? 2 : checkOnly && changed > 0 ? 1 : 0;
   },

@@ -3,6 +3,7 @@
 
 import type { Span } from "../findings/finding.ts";
 import type { Project, SourceFile } from "../names/project.ts";
+import { tokenAt } from "../syntax/index.ts";
 import { surveyOf } from "./survey-of-names.ts";
 
 export function wasReadWhole(project: Project, { file, start, end }: Span): boolean {
@@ -21,7 +22,9 @@ export function unreadIn(project: Project, { file, start, end }: Span): Span | u
 }
 
 /** Does a declaration hold one of these words, outside its texts and comments? Even where what it names is not found. */
-export const saysWord = (source: SourceFile, { start, end }: Span, words: ReadonlySet<string>): boolean =>
-  source.tree.scan.tokens.some(
-    ({ startOffset, endOffset, image }) => startOffset >= start && endOffset! < end && words.has(image),
-  );
+export function saysWord(source: SourceFile, { start, end }: Span, words: ReadonlySet<string>): boolean {
+  const { tokens } = source.tree.scan;
+  for (let i = tokenAt(tokens, start - 1); i < tokens.length && tokens[i]!.endOffset! < end; i++)
+    if (words.has(tokens[i]!.image)) return true;
+  return false;
+}

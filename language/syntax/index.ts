@@ -18,4 +18,5 @@ export {
 } from "./tree.ts";
 export { linesOf, offsetAt, positionAt, type Lines, type Position } from "./lines.ts";
 export { editDistance, nearNames } from "./near-names.ts";
+export { tokenAt } from "./token-at.ts";
 export { startOf, step, type Leaf } from "./shapes.ts";

@@ -55,14 +55,21 @@ function meansOther(word: Token, next: Token, words: Words): boolean {
   );
 }
 
+/** More lines than this that stand as deep as it does are its neighbours, not further ones that go on. */
+const mostSetIn = 16;
+
 /** Was it set in as a line that goes on? It stands deeper than the next line of its block; of a last line, than the item before. */
 function isSetIn(word: Token, ahead: Ahead, before: Token | undefined): boolean {
-  let depth = 0;
+  let depth = 0,
+    asDeep = 0;
   for (let k = 1; ; k++) {
     const token = ahead(k);
     if (token.tokenType === EOF || (token.tokenType === RBrace && depth-- === 0))
       return before !== undefined && before.opensLine && before.column < word.column;
-    if (depth === 0 && token.opensLine && token.column !== word.column) return token.column < word.column;
+    if (depth === 0 && token.opensLine) {
+      if (token.column !== word.column) return token.column < word.column;
+      if (++asDeep > mostSetIn) return false;
+    }
     if (token.tokenType === LBrace) depth++;
   }
 }

@@ -4,6 +4,7 @@
 import type { StripRules } from "./rules.ts";
 import { deepestBlock } from "./mend-braces.ts";
 import { scan } from "./scanner.ts";
+import { tokenAt } from "./token-at.ts";
 import { LBrace, RBrace } from "./tokens.ts";
 import type { Comment, Item, Scan, SyntaxError, Token, Tree } from "./tree.ts";
 
@@ -137,18 +138,6 @@ function rescan(older: Scan, text: string): { readonly scanned: Scan; readonly c
       });
     }
   return { scanned: { text, tokens, comments, errors }, change: { from, to, indexes, signs, lines } };
-}
-
-/** The index of the first token that begins behind this place. */
-function tokenAt(tokens: readonly Token[], offset: number): number {
-  let low = 0,
-    high = tokens.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (tokens[middle]!.startOffset <= offset) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
 
 /** The index of the first comment that begins at this place or behind. */

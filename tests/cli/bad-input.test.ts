@@ -16,6 +16,11 @@ test.each<[string, string]>([
   ["one very long list", `${good}\nundo a${", a".repeat(100_000)}`],
   ["quotes alone", '"'.repeat(100_000)],
   ["words that are none", "x y z\n".repeat(5000)],
+  [
+    "a name that nothing has, thousands of times",
+    `unit u "U" { base b  part b "B" }\nprocedure p "P" for u { aim none step {\n${"remove q\n".repeat(4000)}} }`,
+  ],
+  ["parts outside of a unit", 'part a "A" { }\n'.repeat(40_000)],
   ["half of a character", `${good}# \\ud800`.replace("\\ud800", "\ud800")],
 ])("%s", async (_, text) => {
   const { status, out, err } = await stripdown(folderWith({}), ["check", "-"], text);
@@ -24,5 +29,11 @@ test.each<[string, string]>([
   expect(out).toContain("standard-input.strip:");
   expect(out).not.toMatch(/\n\s+at .*:\d+:\d+|RangeError|TypeError/);
   // Of a line without end only what stands around the place is shown.
-  expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThan(400);
+  expect(out.split("\n").filter((line) => line.length >= 400)).toEqual([]);
+});
+
+test("thousands of parts that nothing holds are told in time", async () => {
+  const parts = Array.from({ length: 16_000 }, (_, i) => `part a${i} "A" { }\n`).join("");
+  const { status, out } = await stripdown(folderWith({}), ["check", "-"], `unit u "U" {\n${parts}}`);
+  expect([status, out.match(/removal\/joins-nothing|names\/part-unattached/g)?.length]).toEqual([0, 16_000]);
 });

@@ -13,6 +13,7 @@ import {
 import { figures, findFigure } from "../figures/registry.ts";
 import { convertValue } from "../quantities/quantity.ts";
 import { findUnit } from "../quantities/units.ts";
+import { jsonProblem, shapeProblem } from "../world/shape-problem.ts";
 import { nearestWords } from "./nearest.ts";
 import { readNamed, readQuestion, type Question } from "./read-question.ts";
 import { questionSheet, type Answer, type AskedQuestion, type Unanswered } from "./sheet.ts";
@@ -81,15 +82,11 @@ export function answerSheet(
   try {
     read = JSON.parse(text.replace(/^\uFEFF/, ""));
   } catch (reason) {
-    return { problem: `the questions are no JSON: ${(reason as Error).message}` };
+    return { problem: `the questions cannot be read: ${jsonProblem(reason)}` };
   }
   const sheet = questionSheet.safeParse(read);
-  if (!sheet.success) {
-    const [first] = sheet.error.issues;
-    const path = first!.path.map((step) => (typeof step === "number" ? `[${step}]` : `.${String(step)}`)).join("");
-    const where = path === "" ? "" : ` at ${path.replace(/^\./, "")}`;
-    return { problem: `the questions do not have the published shape${where}: ${first!.message}` };
-  }
+  if (!sheet.success)
+    return { problem: `the questions do not have the published shape: ${shapeProblem(sheet.error.issues, read)}` };
   const list = Array.isArray(sheet.data) ? sheet.data : sheet.data.questions;
   return list.map((asked) => answerAsked(asked, assumptions));
 }

@@ -8,6 +8,7 @@ import { nearestWords } from "../calc/nearest.ts";
 import { assumptionsFrom } from "../figures/assumptions.ts";
 import { allChecks } from "./check-project.ts";
 import { isBaseAddress } from "../world/base-address.ts";
+import { jsonProblem, shapeProblem } from "../world/shape-problem.ts";
 import { defaultSettings, type Settings } from "../world/settings.ts";
 
 const severity = z.enum([...severities, "off"]);
@@ -45,15 +46,11 @@ export function readSettings(text: string, path: string): ReadSettings {
   let value: unknown;
   try {
     value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
-  } catch {
-    return { problem: "it is no JSON: look for a missing comma, quote or bracket" };
+  } catch (error) {
+    return { problem: jsonProblem(error) };
   }
   const parsed = settingsSchema.safeParse(value);
-  if (!parsed.success) {
-    const issue = parsed.error.issues[0]!,
-      where = issue.path.join(".");
-    return { problem: `${where === "" ? "" : `${where}: `}${issue.message}` };
-  }
+  if (!parsed.success) return { problem: shapeProblem(parsed.error.issues, value) };
   const { severity: weights = {}, assumptions = {}, system = "metric", baseAddress } = parsed.data,
     table = allChecks();
   const findings = [

@@ -81,7 +81,9 @@ test("the schema refuses what is not in it", () => {
 
 test("a text that is no sheet is a problem, said in words", () => {
   expect(answerSheet("{")).toMatchObject({ problem: expect.stringContaining("no JSON") });
-  expect(answerSheet('[{"nam": "wait"}]')).toMatchObject({ problem: expect.stringContaining("published shape") });
+  expect(answerSheet('[{"nam": "wait"}]')).toMatchObject({
+    problem: "the questions do not have the published shape: 0.name: a text in quotes is due, and nothing stands there",
+  });
   expect(answerSheet("\uFEFF[]")).toEqual([]);
 });
 

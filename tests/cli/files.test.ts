@@ -226,6 +226,32 @@ test("settings that cannot be read end the run; those that loosen a hazard are a
   expect((await stripdown(folder, ["check"])).status).toBe(2);
 });
 
+test.each([
+  ["", "it is no JSON: it ends too early"],
+  [
+    '{\n  "system": "us",\n}',
+    "it is no JSON in line 3: look for a missing or doubled comma, quote or bracket, or a comment",
+  ],
+  ["[]", "a group in braces is due, and a list stands there"],
+  ['{ "system": "imperial" }', 'system: one of metric, us is due, and "imperial" stands there'],
+  ['{ "severity": [] }', "severity: a group in braces is due, and a list stands there"],
+  [
+    '{ "severity": { "sequence/blocked": "fatal" } }',
+    'severity.sequence/blocked: one of error, warning, question, hint, off is due, and "fatal" stands there',
+  ],
+  ['{ "severity": { "blocked": "hint" } }', "severity.blocked: a code such as sequence/blocked is due as its name"],
+  [
+    '{ "assumptions": { "yield-share": null } }',
+    "assumptions.yield-share: a number or a text in quotes is due, and null stands there",
+  ],
+  ['{ "colour": 1 }', '"colour" is not known here'],
+])("settings %j: what is due and where, in words", async (text, says) => {
+  const { status, out, err } = await stripdown(folderWith({ "stripdown.json": text, "a.strip": good }), ["check"]);
+  expect([status, out]).toEqual([2, ""]);
+  expect(err).toMatch(/stripdown\.json: /);
+  expect(err.slice(err.indexOf("stripdown.json: ") + 16)).toBe(`${says}\n`);
+});
+
 test("a severity of the settings holds, off included", async () => {
   const folder = folderWith({ "stripdown.json": '{ "severity": { "sequence/still-held": "hint" } }', "a.strip": held });
   expect(await stripdown(folder, ["check"])).toMatchObject({

@@ -14,7 +14,7 @@ const asked =
 
 /** The first word of the text that clears a danger; undefined where none does. */
 export function clearingWord(text: string): string | undefined {
-  const flat = text.replace(/\s+/g, " ");
+  const flat = /\s\s|[^\S ]/.test(text) ? text.replace(/\s+/g, " ") : text;
   if (flat.search(assurances) < 0 && flat.search(states) < 0) return undefined;
   const found = [assurances, states]
     .flatMap((words) => [...flat.matchAll(words)])

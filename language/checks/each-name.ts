@@ -1,7 +1,6 @@
 // Walks through every name of a file: what each is due to stand for, and the unit whose names hold there. It looks nothing up.
 
 import type { Project, SourceFile } from "../names/project.ts";
-import { kept } from "../model/kept.ts";
 import { precautions } from "../tables/index.ts";
 import type { Item, Token } from "../syntax/index.ts";
 import type { Entry } from "../vocabulary/index.ts";
@@ -21,11 +20,12 @@ export interface NameVisitor {
 
 const isPrecaution = (word: string): boolean => Object.hasOwn(precautions, word);
 
-const dues = kept<Entry, Map<string, Due>>();
+const dues = new Map<Entry, Map<string, Due>>();
 
 /** The row of the table for a word and what stands before the name, looked up once. */
 function dueOf(entry: Entry, context: string, earlier: string): Due {
-  const byContext = dues(entry, () => new Map());
+  let byContext = dues.get(entry);
+  if (!byContext) dues.set(entry, (byContext = new Map()));
   // Only behind `from` does the word before it matter.
   const key = context === "from" && earlier === "repeat" ? "repeat from" : context;
   let due = byContext.get(key);

@@ -28,8 +28,8 @@ export interface Unknown {
 
 export interface Survey {
   readonly unknown: readonly Unknown[];
-  /** Ids that are referred to, at whatever they aim. */
-  readonly used: ReadonlySet<string>;
+  /** Ids that are referred to, at whatever they aim, as often as they are. */
+  readonly used: readonly string[];
 }
 
 type Words = Declaration["word"];
@@ -52,10 +52,8 @@ const usedIn = kept<Project, ReadonlySet<string>>();
 /** Ids that any file of the project speaks of: gathered once, since each file asks. */
 export function usedInProject(project: Project): ReadonlySet<string> {
   return usedIn(project, () => {
-    const [first, ...others] = [...project.files.values()].map((file) => surveyOf(project, file).used);
-    if (others.length === 0) return first!;
-    const all = new Set(first);
-    for (const used of others) for (const id of used) all.add(id);
+    const all = new Set<string>();
+    for (const file of project.files.values()) for (const id of surveyOf(project, file).used) all.add(id);
     return all;
   });
 }
@@ -104,7 +102,7 @@ function read(project: Project, file: SourceFile): Survey {
     seen = project.seen(file.path),
     complete = usesAllRead(project, file);
   const unknown: Unknown[] = [],
-    used = new Set<string>(),
+    used: string[] = [],
     fileDoubtful = new Set<string>();
   // The unit that names are looked up in; undefined at the top of a file and where the unit is unknown.
   let unit: UnitNames | undefined, unitId: string | undefined;
@@ -162,8 +160,8 @@ function read(project: Project, file: SourceFile): Survey {
     const { text } = token,
       dot = text.indexOf("."),
       id = dot < 0 ? text : text.slice(0, dot);
-    used.add(id);
-    if (due === "any") return;
+    used.push(id);
+    if (due === "any" || (dot < 0 && isPlain(id, due))) return;
     // On the way to a thing inside a part it is that part, whatever is due at the end.
     const leads = dot > 0 && wordsDue[due] !== undefined && unit?.things.get(id)?.some((one) => one.word === "part");
     const found = leads ? "known" : find(id, due, item);
@@ -187,7 +185,7 @@ function read(project: Project, file: SourceFile): Survey {
   /** What stands behind a point: a piece, or a thing inside a part that is a unit. */
   function path(token: Token, due: FullDue): void {
     const { found, lost } = pathOf(project, unit!, unitId ?? "", token.text);
-    for (const { text } of found) used.add(text);
+    for (const { text } of found) used.push(text);
     const last = found.at(-1),
       says = {
         text: token.text,
@@ -224,9 +222,15 @@ function read(project: Project, file: SourceFile): Survey {
     return declared("unit", id)?.name || id;
   }
 
+  /** Most names are that of a thing where one is due: asked first, since for all others much is laid out that they do not need. */
+  function isPlain(id: string, due: FullDue): boolean {
+    const thing = due === "thing" || due === "part" ? unit?.things.get(id) : undefined;
+    return thing !== undefined && (due === "thing" || thing[0]!.word === "part");
+  }
+
   function find(id: string, due: FullDue, item: Item): Found {
+    if (isPlain(id, due)) return "known";
     const thing = unit?.things.get(id);
-    if (thing && (due === "thing" || (due === "part" && thing[0]!.word === "part"))) return "known";
     const is = thing?.[0]?.word ?? seen.get(id)?.[0]?.word;
     const wrong = (candidates: Iterable<string>): Found =>
       (unit?.doubtful.has(id) ?? false) || fileDoubtful.has(id) || (is === undefined && !complete && !local.has(due))

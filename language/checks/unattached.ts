@@ -56,7 +56,7 @@ function offBase(model: Model): Loose[] {
 
 /** By part, one of those that it hangs together with: tied to it, fitted, laid on or clamped, whichever of the two says so. */
 function groups({ parts, ties }: Model): (part: ThingIndex) => ThingIndex {
-  const above = new Int32Array(parts.length).map((_, index) => index);
+  const above = parts.map(({ index }) => index);
   const groupOf = (part: ThingIndex): ThingIndex => {
     let at = part;
     while (above[at] !== at) at = above[at] = above[above[at]!]!;

@@ -1,6 +1,6 @@
 // Something declared for a procedure's sake that no line speaks of. The shop's library is not asked: it lists what there is.
 
-import { cursorOf, linesIn, takeNames, wordOf } from "../../model/cursor.ts";
+import { cursorOf, takeNames } from "../../model/cursor.ts";
 import { check, type Draft } from "../check.ts";
 import { surveyOf, usedInProject } from "../survey-of-names.ts";
 import { declaredName } from "../space-of-names.ts";
@@ -51,30 +51,28 @@ export default check({
     if (isLibrary) return;
     // A line that could not be read, or that speaks of a name that nothing has, may be the one that should use it: that is said there.
     if (file.tree.errors.length > 0 || surveyOf(project, file).unknown.length > 0) return;
-    const used = usedInProject(project);
+    const isUsed = (one: string): boolean => usedInProject(project).has(one);
     for (const { word, id, item, at, name } of file.declarations) {
-      if (asked.has(word) && !used.has(id)) {
+      if (asked.has(word)) {
         // Torque wrenches and meters are chosen by their kind and range, not by their names.
-        if (
+        const isChosen =
           word === "tool" &&
-          (item.block?.items.some((one) => one.entry?.word === "kind" || one.entry?.word === "range") ?? false)
-        )
-          continue;
-        say(unused(name, at));
+          (item.block?.items.some((one) => one.entry?.word === "kind" || one.entry?.word === "range") ?? false);
+        if (!isChosen && !isUsed(id)) say(unused(name, at));
       } else if (word === "unit") {
-        for (const line of linesIn({ item, source: file })) {
-          const own = wordOf(line);
+        for (const line of item.block?.items ?? []) {
+          const own = line.broken ? undefined : line.entry?.word;
           if (own === "variants") {
-            const names = takeNames(cursorOf(line)),
-              first = declaredName(file, line.item);
-            const ids = line.item.arguments
+            const names = takeNames(cursorOf({ item: line, source: file })),
+              first = declaredName(file, line);
+            const ids = line.arguments
               .filter((one) => one.declares)
               .map((one) => file.tree.scan.tokens[one.first]!.text);
-            if (first && names.length > 0 && !ids.some((one) => used.has(one)))
+            if (first && names.length > 0 && !ids.some(isUsed))
               say(unused(first.text, { file: file.path, start: first.start, end: first.end }));
           } else if (own === "option" || own === "temporary") {
-            const one = declaredName(file, line.item);
-            if (one && !used.has(one.text)) say(unused(one.text, { file: file.path, start: one.start, end: one.end }));
+            const one = declaredName(file, line);
+            if (one && !isUsed(one.text)) say(unused(one.text, { file: file.path, start: one.start, end: one.end }));
           }
         }
       }

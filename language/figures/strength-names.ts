@@ -4,9 +4,12 @@ import { inchGrades, metricClasses } from "./property-classes.ts";
 
 const metric = [...new Set(metricClasses.map((one) => one.name))],
   inch = [...new Set(inchGrades.map((one) => one.name))];
-/** ISO 898-2 (nuts, from memory) and ISO 898-5 (set screws in compression, from memory). */
-const ofNuts = ["04", "05", "5", "6", "8", "9", "10", "12"],
-  ofSetScrews = ["14H", "22H", "33H", "45H"];
+/** By what the fastener is: ISO 898-2 (nuts, from memory) and ISO 898-5 (set screws in compression, from memory) beside the others. */
+const metricOf = {
+  other: metric,
+  nut: [...metric, "04", "05", "5", "6", "8", "9", "10", "12"],
+  "set-screw": [...metric, "14H", "22H", "33H", "45H"],
+};
 /** ISO 3506-1 to -3 have more steels and classes than carry a figure here (from memory). */
 const stainless = /^(?:A[1-58]|C[134]|F1|D[2468])-(?:0?25|0?35|040|12H|21H|45|50|60|70|80|100|110)$/;
 /** Written like a class or grade of these standards, and so to be held against them; `brass` or `Ti-5` is the shop's own. */
@@ -31,10 +34,7 @@ export function strengthFinding(
   fastener: "nut" | "set-screw" | "other",
 ): StrengthFinding | undefined {
   const wanted = name.toUpperCase(),
-    own =
-      system === "metric"
-        ? [...metric, ...(fastener === "nut" ? ofNuts : []), ...(fastener === "set-screw" ? ofSetScrews : [])]
-        : inch;
+    own = system === "metric" ? metricOf[fastener] : inch;
   if (own.includes(wanted) || (system === "metric" && stainless.test(wanted))) return undefined;
   const others = system === "metric" ? inch : metric;
   if (others.includes(wanted)) return { says: "other system", near: [] };

@@ -35,27 +35,27 @@ export default check({
         system = size?.system;
       if (!at || (system !== "metric" && system !== "unified")) continue;
       const metric = system === "metric",
-        word = metric ? "class" : "grade",
         sort = kindIn(fastenerKinds, tie.kind)?.classesOf ?? "other",
-        thread = metric ? "a metric thread" : "an inch thread",
         own = metric ? tie.propertyClass : tie.grade,
-        other = metric ? tie.grade : tie.propertyClass;
-      const because = [{ says: `the thread is ${size!.designation}`, at: tie.at }, fromSource(strengthSource)];
-      if (own === undefined && other !== undefined) {
-        const isOwn = strengthFinding(other, system, sort) === undefined;
+        other = metric ? tie.grade : tie.propertyClass,
+        found = own === undefined ? undefined : strengthFinding(own, system, sort);
+      if (!found && (own !== undefined || other === undefined)) continue;
+      const word = metric ? "class" : "grade",
+        thread = metric ? "a metric thread" : "an inch thread",
+        because = [{ says: `the thread is ${size!.designation}`, at: tie.at }, fromSource(strengthSource)];
+      if (!found) {
+        const isOwn = strengthFinding(other!, system, sort) === undefined;
         say({
           at,
           says: `${tie.name}: ${metric ? "a grade is for inch threads" : "a class is for metric threads"}, and ${size!.designation} is ${thread}: write its ${word}`,
           because,
           fixes:
-            isOwn && /^[\d.]+$|^A\d-/.test(other)
+            isOwn && /^[\d.]+$|^A\d-/.test(other!)
               ? [{ title: `Write ${word} ${other}`, edits: [{ ...at, text: `${word} ${other}` }], certain: false }]
               : [],
         });
         continue;
       }
-      const found = own === undefined ? undefined : strengthFinding(own, system, sort);
-      if (!found) continue;
       const [near] = found.near;
       say({
         at,

@@ -3,6 +3,7 @@
 import type { Item } from "../../syntax/index.ts";
 import type { SourceFile } from "../../names/project.ts";
 import { check, type Say } from "../check.ts";
+import { holdsWord } from "../items-of.ts";
 
 export default check({
   code: "lift/crew",
@@ -40,6 +41,7 @@ export default check({
     }
   `,
   file(file, say) {
+    if (!holdsWord(file, "crew")) return;
     for (const { word, item } of file.declarations) {
       if (word !== "procedure" || !item.block) continue;
       const crew = item.block.items.find((line) => line.entry?.word === "crew" && !line.broken);

@@ -1,6 +1,8 @@
 // Published scores for ease of taking apart: what counts as a step, points for depth, fasteners and tools, the EU and French indices, EN 45554 classes.
 // Step counts and summed times are shown together; the indices are laid down for named products only, and a score here is no label.
 
+import type { FastenerKindName, JointKindName, PartKindName } from "../tables/index.ts";
+
 /** What a person does, as far as counting steps goes. */
 export type CountedAct =
   "isolate mains" | "part off" | "change tool" | "take first tool" | "lay tool down" | "fastener out" | "unplug";
@@ -144,58 +146,50 @@ export function frenchIndex(criteria: readonly [number, number, number, number, 
 export type JoinClass = "A" | "B" | "C";
 
 /**
- * EN 45554 class by the kind of fastener or joint of the language. The classes are the standard's, the mapping is our own reading.
- * Undefined for a kind that the mapping does not know.
+ * EN 45554 class by the kind of fastener or joint of the language, and of the parts that hold another one. The classes are the standard's, the
+ * mapping is our own reading.
  * Source: EN 45554 through a published account.
  */
-export function joinClass(kind: string): JoinClass | undefined {
-  return JOIN_CLASSES.find(([name]) => name === kind)?.[1];
-}
+export const JOIN_CLASSES: Readonly<Record<FastenerKindName | JointKindName | HoldingPart, JoinClass>> = {
+  screw: "A",
+  bolt: "A",
+  nut: "A",
+  "lock-nut": "A",
+  stud: "A",
+  "set-screw": "A",
+  "captive-screw": "A",
+  plug: "A",
+  "clip-nut": "A",
+  clip: "A",
+  circlip: "A",
+  connector: "A",
+  terminal: "A",
+  gland: "A",
+  hose: "A",
+  "pipe-union": "A",
+  screwed: "A",
+  "slide-fit": "A",
+  spline: "A",
+  dowel: "A",
+  taper: "A",
+  magnetic: "A",
+  "press-fit": "A",
+  spring: "A",
+  "cable-tie": "B",
+  "clevis-pin": "B",
+  "split-pin": "B",
+  "tab-washer": "B",
+  "pinch-clamp": "B",
+  gasket: "B",
+  sealant: "B",
+  "lock-wire": "B",
+  rivet: "B",
+  splice: "B",
+  stake: "B",
+  weld: "C",
+  solder: "C",
+  "shrink-fit": "C",
+  adhesive: "C",
+};
 
-/** Our own mapping of kinds to the classes. */
-export const JOIN_CLASSES: readonly (readonly [kind: string, join: JoinClass])[] = [
-  ...(
-    [
-      "screw",
-      "bolt",
-      "nut",
-      "lock-nut",
-      "stud",
-      "set-screw",
-      "captive-screw",
-      "plug",
-      "clip-nut",
-      "clip",
-      "circlip",
-      "connector",
-      "terminal",
-      "gland",
-      "hose",
-      "pipe-union",
-      "screwed",
-      "slide-fit",
-      "spline",
-      "dowel",
-      "taper",
-      "magnetic",
-      "press-fit",
-      "spring",
-    ] as const
-  ).map((kind) => [kind, "A"] as const),
-  ...(
-    [
-      "cable-tie",
-      "clevis-pin",
-      "split-pin",
-      "tab-washer",
-      "pinch-clamp",
-      "gasket",
-      "sealant",
-      "lock-wire",
-      "rivet",
-      "splice",
-      "stake",
-    ] as const
-  ).map((kind) => [kind, "B"] as const),
-  ...(["weld", "solder", "shrink-fit", "adhesive"] as const).map((kind) => [kind, "C"] as const),
-];
+type HoldingPart = Extract<PartKindName, "circlip" | "split-pin" | "tab-washer" | "gasket">;

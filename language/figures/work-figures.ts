@@ -2,7 +2,8 @@
 
 import { argument, numberIn, plain, result, step, textIn, type Figure } from "./figure.ts";
 import { ASSEMBLY_INSERTION } from "./action-times.ts";
-import { JOIN_CLASSES, joinClass } from "./disassembly-scores.ts";
+import { JOIN_CLASSES } from "./disassembly-scores.ts";
+import { kindIn } from "../tables/index.ts";
 import { hazardFigure, highest, highestIn, shown } from "./hazard-figure.ts";
 import { MOVE, REACH, TMU_SECONDS, TURN, TURN_DEGREES, motionTime, moveWithWeight } from "./motion-times.ts";
 import { assemblyTime } from "./work-time.ts";
@@ -101,13 +102,13 @@ export const joinClassFigure: Figure = hazardFigure({
   name: "join-class",
   title: "Class of a fastener or joint for taking apart",
   topic: "scores",
-  arguments: [argument("kind", "word", "kind of fastener or joint", { words: JOIN_CLASSES.map(([kind]) => kind) })],
+  arguments: [argument("kind", "word", "kind of fastener or joint", { words: Object.keys(JOIN_CLASSES) })],
   validity: "the classes are the standard's, which kind belongs to which is our own reading",
   source: "EN 45554:2020 through a public tool (read)",
   examples: ["screw", "cable-tie", "weld"],
   answer(inputs) {
-    const kind = textIn(inputs, "kind")!;
-    const found = joinClass(kind)!;
+    const kind = textIn(inputs, "kind")!,
+      found = kindIn(JOIN_CLASSES, kind)!;
     const words = {
       A: "reusable",
       B: "comes off, not for use again",

@@ -167,7 +167,7 @@ export interface Tie extends ThingBase {
   readonly bead: { readonly width: Quantity; readonly length: Quantity | undefined } | undefined;
   readonly partNo: string | undefined;
   readonly standard: string | undefined;
-  /** Any further property of the vocabulary that a figure reads (`friction`, `clamp-length` …), by word. */
+  /** Any further property of the vocabulary that a figure reads (`friction`, `clamps` …), by word. */
   readonly figures: ReadonlyMap<string, Quantity | number | string>;
 }
 

@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { editorHome, root, unpacked } from "./editor-paths.mjs";
 
-export const webHome = `${editorHome}/web/node_modules`;
+const webHome = `${editorHome}/web/node_modules`;
 /** The name of a build is a commit; any will do. */
 const commit = "0".repeat(40);
 const files = {

@@ -1,10 +1,9 @@
 // Places as the server tells them, to places of the editor.
 
 import { Position, Range, Selection, TextEditorRevealType, Uri, ViewColumn, window, workspace } from "vscode";
-import type { Point, Spot } from "../shared/protocol.ts";
+import type { Point } from "../shared/protocol.ts";
 
 export const positionOf = ({ line, character }: Point): Position => new Position(line, character);
-export const rangeOf = ({ start, end }: Spot): Range => new Range(positionOf(start), positionOf(end));
 
 /** Shows a place in the editor that shows its file already, else in the first column. */
 export async function goTo(uri: string, at: Point, end: Point = at): Promise<void> {

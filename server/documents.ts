@@ -1,6 +1,6 @@
 // The documents that the client has open. Positions count in the encoding that was agreed with it: UTF-16 units, or bytes of UTF-8.
 
-import type { Position, Range, TextDocumentContentChangeEvent } from "vscode-languageserver";
+import type { Position, TextDocumentContentChangeEvent } from "vscode-languageserver";
 import { linesOf, offsetAt, positionAt, type Lines } from "../language/index.ts";
 
 export type Encoding = "utf-16" | "utf-8";
@@ -52,11 +52,6 @@ export function toPosition(text: string, offset: number, encoding: Encoding, lin
   }
   return { line, character: bytes };
 }
-
-export const toRange = (text: string, start: number, end: number, encoding: Encoding, lines?: Lines): Range => ({
-  start: toPosition(text, start, encoding, lines),
-  end: toPosition(text, end, encoding, lines),
-});
 
 /** The text after the changes of one notification, in their order. */
 export function changed(text: string, changes: readonly TextDocumentContentChangeEvent[], encoding: Encoding): string {

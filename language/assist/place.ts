@@ -233,7 +233,7 @@ function wordsBefore(item: Item, tokens: readonly Token[], to: number): Pick<Slo
 const known = new WeakMap<Tree, Lines>();
 
 /** Line starts of a tree's text, worked out once. */
-export function linesOfTree(tree: Tree): Lines {
+function linesOfTree(tree: Tree): Lines {
   let lines = known.get(tree);
   if (!lines) known.set(tree, (lines = linesOf(tree.scan.text)));
   return lines;

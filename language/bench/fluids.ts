@@ -29,7 +29,7 @@ const fluidOf = (bench: Bench, thing: ThingIndex): Fluid | undefined => {
   return fluid?.is === "fluid" ? fluid : undefined;
 };
 const has = (bench: Bench, thing: ThingIndex, flag: number): boolean => (at(bench.state.flags, thing) & flag) !== 0;
-export const isAboard = (bench: Bench, fluid: ThingIndex): boolean => !has(bench, fluid, DRAINED);
+const isAboard = (bench: Bench, fluid: ThingIndex): boolean => !has(bench, fluid, DRAINED);
 
 function flag(bench: Bench, thing: ThingIndex, on: number, off = 0): void {
   bench.state = { ...bench.state, flags: set(bench.state.flags, thing, (at(bench.state.flags, thing) & ~off) | on) };

@@ -22,7 +22,7 @@ import { questionSheet, type Answer, type AskedQuestion, type Unanswered } from 
 export type AssumptionSettings = Readonly<Record<string, number | string>>;
 
 /** Names of the figures in order. */
-export const figureNames: readonly string[] = figures.map((figure) => figure.name).sort();
+const figureNames: readonly string[] = figures.map((figure) => figure.name).sort();
 
 /** The figure of a name, or an error with the nearest names. */
 export function figureNamed(name: string): Figure | FigureError {

@@ -5,7 +5,7 @@ import * as z from "zod";
 const given = z.union([z.string(), z.number()]);
 
 /** One question: the name of a figure and its inputs with their units. */
-export const askedQuestion = z.strictObject({
+const askedQuestion = z.strictObject({
   id: z.string().optional().describe("A mark of the asker's own; it stands in the answer again"),
   name: z.string().describe("Name of the figure, as listed by calc --list"),
   inputs: z
@@ -51,7 +51,7 @@ export const answer = z.strictObject({
 });
 
 /** A question that has no answer, with the reason. */
-export const unansweredQuestion = z.strictObject({
+const unansweredQuestion = z.strictObject({
   id: z.string().optional(),
   name: z.string(),
   inputs: echoed.optional(),

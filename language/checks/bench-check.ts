@@ -116,7 +116,7 @@ export function stillIn(reason: Reason, context: BenchContext): string {
 }
 
 /** A new line before the act, indented as it is. Undefined where the act does not open its line. */
-export function lineBefore(act: Act, text: string, context: BenchContext): TextEdit | undefined {
+function lineBefore(act: Act, text: string, context: BenchContext): TextEdit | undefined {
   const source = context.project.files.get(act.at.file)?.text;
   if (source === undefined) return undefined;
   const start = source.lastIndexOf("\n", act.at.start - 1) + 1,

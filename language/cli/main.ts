@@ -77,7 +77,7 @@ async function dispatch(argv: readonly string[], io: Io): Promise<number> {
 }
 
 /** `--name value`, `--name=value`, `--name`; everything behind `--` is an argument. */
-export function parseArguments(command: Command, argv: readonly string[]): ParsedArgs {
+function parseArguments(command: Command, argv: readonly string[]): ParsedArgs {
   const positionals: string[] = [],
     options = new Map<string, string | true>(),
     known = new Map<string, CommandOption>(command.options.map((o) => [o.name, o]));

@@ -26,7 +26,7 @@ export interface ProjectRun {
 }
 
 /** The name under which standard input is read. */
-export const standardInput = "standard-input.strip";
+const standardInput = "standard-input.strip";
 
 /** Where the files are and what bounds them, before anything is checked. */
 interface Prepared extends Omit<ProjectRun, "checked" | "trees"> {

@@ -40,7 +40,7 @@ export const SERVICE_WORKSHEET: TimeTable = {
 };
 
 /** Strip of a toy car measured with students, and times per fastener computed from it; everything included. */
-export const MEASURED_STRIP: TimeTable = {
+const MEASURED_STRIP: TimeTable = {
   id: "measured",
   method: "measured (learning factory, toy car 1:8)",
   basis: "first attempts by students, part removal included",
@@ -72,7 +72,7 @@ export const MEASURED_STRIP: TimeTable = {
 };
 
 /** Handling times of manual assembly, for refit estimates. */
-export const ASSEMBLY_HANDLING: TimeTable = {
+const ASSEMBLY_HANDLING: TimeTable = {
   id: "assembly-handling",
   method: "design-for-assembly (manual)",
   basis: "one part in the hand, bench assembly",
@@ -183,7 +183,7 @@ export const ASSEMBLY_INSERTION: TimeTable = {
 };
 
 /** Bolting up a class 150 flange joint on site; gasket, alignment and handling included. */
-export const FLANGE_BOLT_UP: TimeTable = {
+const FLANGE_BOLT_UP: TimeTable = {
   id: "flange-bolt-up",
   method: "field bolt-up estimate",
   basis: "site estimate in man-hours",
@@ -205,7 +205,7 @@ export const FLANGE_BOLT_UP: TimeTable = {
 };
 
 /** Elemental times of corrective maintenance, recalled. */
-export const MAINTENANCE_ELEMENTS: TimeTable = {
+const MAINTENANCE_ELEMENTS: TimeTable = {
   id: "maintenance",
   method: "MIL-HDBK-472 Procedure V",
   basis: "per fastener, electronic equipment",

@@ -64,17 +64,6 @@ export function packsFor(volume: number, pack: number, waste = 0): number | unde
 export const threadGapVolume = (pitchDiameter: number, engaged: number, clearance: number): number =>
   Math.PI * pitchDiameter * engaged * clearance;
 
-/** Facts for hints about thread-locker. Source: a maker's questions and answers (read): cure with metal and without air; removal of strong grades. */
-export const threadLockerFacts = { fullCureSeconds: 86_400, removalKelvin: { low: 505.37, high: 588.71 } } as const;
-
-/** Break-free and run-on torque on a 3/8-16 bolt by strength, N·m. Source: an encyclopedia article on thread-locking fluid (read). */
-export const threadLockerTorque = {
-  low: [7, 3],
-  medium: [12, 6],
-  "medium-oil-tolerant": [20, 7],
-  high: [25, 25],
-} as const;
-
 export const beadFigure: Figure = {
   name: "bead",
   title: "Sealant for a bead, and packs",

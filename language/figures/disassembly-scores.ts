@@ -61,33 +61,6 @@ export function weightedPoints(parts: readonly { readonly weight: number; readon
   return parts.reduce((total, part) => total + part.weight * part.points, 0);
 }
 
-/** How a fastener is counted: can be used again, comes new with the part, or only comes out. */
-export type FastenerStanding = "reusable" | "resupplied" | "removable";
-
-/**
- * Points for the fasteners on the way to a part: reusable 5, resupplied 3 (read), removable 1 (from memory). Source: Regulation (EU) 2023/1669
- * through an article.
- */
-export const FASTENER_POINTS: Readonly<Record<FastenerStanding, number>> = { reusable: 5, resupplied: 3, removable: 1 };
-
-/** Tools that the EU ecodesign rules call basic. Source: Regulation (EU) 2023/1670, definition 50, as quoted (read). */
-export const BASIC_TOOLS: readonly string[] = [
-  "screwdriver for slotted, cross recess and hexalobular heads",
-  "hexagon socket key",
-  "combination wrench",
-  "combination pliers",
-  "pliers for stripping and crimping",
-  "half-round nose pliers",
-  "diagonal cutters",
-  "multigrip pliers",
-  "locking pliers",
-  "prying lever",
-  "tweezers",
-  "magnifying glass",
-  "spudger",
-  "pick",
-];
-
 /** The six scores of the EU index, 1 to 5 points each. */
 export interface EuScores {
   readonly depth: number;

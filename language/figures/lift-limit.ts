@@ -18,7 +18,7 @@ export const TEAM_SOURCE =
 export const ONE_PERSON_BEST = 23;
 
 /** Said wherever the one-person figure rests on no reach, height or grip of the author's. */
-export const ONE_PERSON_BASIS = "close to the body, at waist height, without twisting, now and then, with a good grip";
+const ONE_PERSON_BASIS = "close to the body, at waist height, without twisting, now and then, with a good grip";
 
 /** How the lift is done, as far as known; what is left out is taken at its best, so the real limit can only be lower. */
 export type LiftSituation = Partial<Lift>;

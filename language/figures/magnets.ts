@@ -2,7 +2,7 @@
 // Both are upper bounds for planning; neither says that a person with an implant may come nearer.
 
 /** Permeability of free space, H/m: 4 pi x 1e-7, as the formulas were published with. */
-export const MU_0 = 4e-7 * Math.PI;
+const MU_0 = 4e-7 * Math.PI;
 
 /**
  * Static field limits, T. Implants 0.5 mT: ICNIRP guideline as quoted (read), also the action level of 2013/35/EU.

@@ -116,7 +116,7 @@ export const FREQUENCY_ROWS: readonly number[] = [0.2, 0.5, 1, 2, 3, 4, 5, 6, 7,
  * Frequency multipliers below 75 cm ("low") and from 75 cm ("high"), one for each of FREQUENCY_ROWS. Source: NIOSH 94-110, Table 5, through three
  * public programs that agree.
  */
-export const FREQUENCY_TABLE: Readonly<
+const FREQUENCY_TABLE: Readonly<
   Record<LiftDuration, { readonly low: readonly number[]; readonly high: readonly number[] }>
 > = {
   short: {

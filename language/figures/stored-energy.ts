@@ -5,7 +5,7 @@
 export const STANDARD_GRAVITY = 9.80665;
 
 /** Specific gas constant of dry air, J/(kg K), as used in the worked example for availability. */
-export const AIR_GAS_CONSTANT = 287;
+const AIR_GAS_CONSTANT = 287;
 
 /** Stored energy above which one university's rule calls a gas vessel highly hazardous, J (100 kJ). Source: UC Berkeley EH&S (read). */
 export const GAS_ENERGY_NOTICE = 100e3;

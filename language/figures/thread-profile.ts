@@ -2,7 +2,7 @@
 // It knows no standard sizes.
 
 /** Height of the fundamental triangle, H = P sin 60°. Source: ISO 68-1, ASME B1.1. */
-export const fundamentalHeight = (pitch: number): number => (pitch * Math.sqrt(3)) / 2;
+const fundamentalHeight = (pitch: number): number => (pitch * Math.sqrt(3)) / 2;
 
 /**
  * Pitch diameter d2 = d - 3/4 H = d - 0.649519 P. Units: m, m -> m.

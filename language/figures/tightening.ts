@@ -67,9 +67,9 @@ export interface TighteningCase {
 }
 
 /** What the figures rest on, as printed: "VDI 2230-1". */
-export const tighteningSource =
+const tighteningSource =
   "VDI 2230-1:2015 and ISO 16047 (relations read second-hand); strengths ISO 898-1, ISO 3506-1, SAE J429; heads ISO 4014, ISO 4762, holes ISO 273";
-export const tighteningFormula =
+const tighteningFormula =
   "FM = nu Rp0.2 A0 / sqrt(1 + 3 [3/2 d2/d0 (P/(pi d2) + 1.155 muG)]²); MA = FM (P/(2 pi) + 0.577 d2 muG + DKm/2 muK)";
 
 /**

@@ -26,10 +26,6 @@ export const boltCompliance = (clampedLength: number, modulus: number, area: num
 export const angleFromPreload = (preload: number, boltGive: number, plateGive: number, pitch: number): number =>
   (2 * Math.PI * preload * (boltGive + plateGive)) / pitch;
 
-/** Preload that an angle from snug adds; the inverse of `angleFromPreload`. Units: rad -> N. Source: textbook. */
-export const preloadFromAngle = (angle: number, boltGive: number, plateGive: number, pitch: number): number =>
-  (angle * pitch) / (2 * Math.PI * (boltGive + plateGive));
-
 /**
  * Turn of the nut from snug for structural bolts with both faces flat: 1/3 turn up to 4 d, 1/2 up to 8 d, 2/3 up to 12 d.
  * @param lengthShare bolt length over diameter.

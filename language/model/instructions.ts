@@ -43,7 +43,6 @@ export interface Issue {
   readonly waste: readonly Pair[];
 }
 
-export const plateWords = ["maker", "serial", "intended-use", "wrong-use", "mishap", "waste"] as const;
 export const issueWords = [
   "author",
   "date",

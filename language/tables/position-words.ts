@@ -1,8 +1,6 @@
 // Plain words for how a unit lies and which way a part faces, as data. An author names positions and facings freely; one of these words
 // prints in the language of the paper, every other one as it is written.
 
-import { isKindOf } from "./lookup.ts";
-
 /** Written as an author writes them, each with what is printed for it in English. */
 const positions = {
   upright: "upright",
@@ -51,6 +49,3 @@ export type PositionName = keyof typeof positions;
 export type FacingName = keyof typeof facings;
 export const positionWords: Readonly<Record<PositionName, string>> = positions;
 export const facingWords: Readonly<Record<FacingName, string>> = facings;
-
-/** Is this word one that the papers say in their own language? */
-export const isPositionWord = (word: string): boolean => isKindOf(positions, word) || isKindOf(facings, word);

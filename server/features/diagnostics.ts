@@ -66,7 +66,7 @@ export function diagnosticOf(session: Session, checked: Checked, finding: Findin
 }
 
 /** The findings of one file; those of stripdown.json stand in it. */
-export function diagnosticsFor(session: Session, project: Project, checked: Checked, path: string): Diagnostic[] {
+function diagnosticsFor(session: Session, project: Project, checked: Checked, path: string): Diagnostic[] {
   const own = project.settingsFile();
   if (own?.path === path) {
     const whole = { file: path, start: 0, end: 0 };

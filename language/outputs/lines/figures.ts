@@ -1,6 +1,6 @@
 // How figures are printed: in the reader's system of units or in both, times in words, ranges with the language's own sign.
 
-import { convert, findUnit, format, fromSi, si, type Quantity, type Rounding } from "../../quantities/index.ts";
+import { findUnit, format, fromSi, si, type Quantity, type Rounding } from "../../quantities/index.ts";
 import type { Wording } from "../wording/wording.ts";
 
 /** What printing a figure needs to know. */
@@ -95,12 +95,6 @@ export function amountText(value: number, unit: string, wording: Wording): strin
   const places = Math.max(0, 2 - Math.floor(Math.log10(Math.max(value, 1e-9))));
   const factor = 10 ** places;
   return wording.figures.number(`${Number((Math.ceil(round(value) * factor) / factor).toFixed(places))} ${unit}`);
-}
-
-/** Low and high in the unit as written, for a typed reading. */
-export function endsIn(quantity: Quantity, unit: string): { readonly low: number; readonly high: number } | undefined {
-  const converted = convert(quantity, unit);
-  return converted && { low: converted.low, high: converted.high };
 }
 
 export const seconds = (quantity: Quantity): number => si(quantity).high;

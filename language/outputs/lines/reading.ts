@@ -106,7 +106,7 @@ function endsOf({ value, atLeast, atMost }: Limits): {
   return { low: atLeast?.low, high: atMost?.high, unit };
 }
 
-export function consequenceText(context: LineContext, consequence: Consequence, around: Around): string {
+function consequenceText(context: LineContext, consequence: Consequence, around: Around): string {
   const { acts } = context.wording;
   switch (consequence.is) {
     case "words":

@@ -255,7 +255,7 @@ function tagsOf(context: LineContext, thing: ThingIndex): string {
 }
 
 /** What is said of things that go back in new, or perhaps new. */
-export function newDetails(context: LineContext, things: readonly ThingIndex[]): Detail[] {
+function newDetails(context: LineContext, things: readonly ThingIndex[]): Detail[] {
   const { acts } = context.wording,
     said = new Map<string, ThingIndex[]>();
   for (const thing of things) {

@@ -17,7 +17,7 @@ export const filesHtml = ({ wording: { tablet: words } }: OutputOptions): Markup
 `;
 
 /** JSON that no text in it can end: every sign that could act in a page is written by its number. */
-export const asData = (value: unknown): Markup =>
+const asData = (value: unknown): Markup =>
   new Markup(
     JSON.stringify(value).replace(
       /[<>&\u0000-\u001F\u007F-\u009F\u200E\u200F\u2028-\u202E\u2066-\u2069\uFEFF\uD800-\uDFFF]/g,

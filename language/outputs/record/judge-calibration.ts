@@ -13,7 +13,7 @@ export interface CalibrationJudged {
 }
 
 /** The day of the work as the record's own head gives it: its end, else its beginning. */
-export const dayOfWork = ({ ended, begun }: Pick<WorkRecord, "ended" | "begun">): string | undefined =>
+const dayOfWork = ({ ended, begun }: Pick<WorkRecord, "ended" | "begun">): string | undefined =>
   dateIn(ended) ?? dateIn(begun);
 
 /** Uses of instruments in a line: readings by every try, torques by their wrench. Each instrument and date once. */

@@ -16,7 +16,6 @@ export {
   type CheckOptions,
 } from "./workspace/check-project.ts";
 export type { UnitSummary } from "./findings/surveyed.ts";
-export { unknownsOfModel } from "./workspace/unknowns.ts";
 
 export type { Declaration, Project, SourceFile } from "./names/project.ts";
 export { loadProject } from "./names/load.ts";

@@ -71,13 +71,11 @@ export interface SurveyRun extends Omit<ProjectRun, "checked" | "trees"> {
   readonly checked: Surveyed;
 }
 
-/** The findings alone: any number of files, one after the other. `unknowns` collects the figures that nobody gave. */
-export async function runSurvey(args: ParsedArgs, io: Io, unknowns?: string[]): Promise<SurveyRun> {
+/** The findings alone: any number of files, one after the other. `unknowns` tells the figures that nobody gave as well. */
+export async function runSurvey(args: ParsedArgs, io: Io, unknowns: boolean): Promise<SurveyRun> {
   const { ofSettings, ...prepared } = await prepare(args, io),
     { settings, world, roots } = prepared;
-  const checked = withProgress(io, (between) =>
-    checkMany(world, roots, { settings, ...between, ...(unknowns ? { unknowns } : {}) }),
-  );
+  const checked = withProgress(io, (between) => checkMany(world, roots, { settings, ...between, unknowns }));
   return { ...prepared, checked: { ...checked, findings: [...ofSettings, ...checked.findings] } };
 }
 

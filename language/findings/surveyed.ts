@@ -22,6 +22,22 @@ export interface UnitSummary {
   readonly builds: number;
 }
 
+/** A kind of figure that nobody gave. */
+export interface MissingFigure {
+  readonly figure: string;
+  /** Names of the things that lack it, one for each thing. */
+  readonly of: readonly string[];
+  /** What it would let the tool check. */
+  readonly wouldCheck: string;
+}
+
+export interface UnitUnknowns {
+  readonly unit: string;
+  readonly title: string;
+  readonly file: string;
+  readonly figures: readonly MissingFigure[];
+}
+
 export interface Surveyed {
   readonly findings: readonly Finding[];
   readonly allows: readonly Allow[];
@@ -32,6 +48,8 @@ export interface Surveyed {
   readonly texts: ReadonlyMap<string, string>;
   /** How many procedures were performed. */
   readonly procedures: number;
+  /** Where it was asked for. */
+  readonly unknowns?: readonly UnitUnknowns[];
 }
 
 /** What a check says of itself. */

@@ -7,18 +7,19 @@ import type { Raw } from "../checks/raw.ts";
 import { severityOf } from "../checks/severity.ts";
 import type { Surveyed, UnitSummary } from "../findings/surveyed.ts";
 import type { Build } from "../model/builds.ts";
+import type { Model } from "../model/model.ts";
 import { loadProject, type TreeCache } from "../names/load.ts";
 import type { SourceFile } from "../names/project.ts";
 import { allChecks, checkOneFile, byPlace } from "./check-project.ts";
 import { defaultSettings, type Settings } from "../world/settings.ts";
-import { unknownsOfModel } from "./unknowns.ts";
+import { unknownsOfUnit } from "./unknowns.ts";
 import type { World } from "../world/world.ts";
 
 export interface ManyOptions {
   readonly settings?: Settings;
   readonly between?: (done: number, of: number) => void;
-  /** Collects the figures that nobody gave, a line each. */
-  readonly unknowns?: string[];
+  /** Tell the figures that nobody gave as well. */
+  readonly unknowns?: boolean;
 }
 
 export function checkMany(world: World, roots: readonly string[], options: ManyOptions = {}): Surveyed {
@@ -33,7 +34,7 @@ export function checkMany(world: World, roots: readonly string[], options: ManyO
   const unreadable: { path: string; says: string }[] = [],
     complete = new Set<string>(),
     trees: TreeCache = new Map(),
-    told = new Set<string>();
+    performed = new Map<string, Model[]>();
   let procedures = 0;
   // Files that are only used come last, each once, as if they had been asked for.
   const queue = [...sorted],
@@ -63,13 +64,12 @@ export function checkMany(world: World, roots: readonly string[], options: ManyO
     for (const [unit, list] of result.builds) builds.set(unit, list);
     procedures += new Set(result.rehearsals.map(({ performance }) => performance.procedure.id)).size;
     if (unknowns)
-      for (const {
-        performance: { model },
-      } of result.rehearsals)
-        if (!told.has(model.unit)) {
-          told.add(model.unit);
-          unknowns.push(...unknownsOfModel(model));
-        }
+      for (const { performance } of result.rehearsals) {
+        const key = `${performance.model.at.file} ${performance.model.unit}`,
+          models = performed.get(key);
+        if (!models) performed.set(key, [performance.model]);
+        else if (!models.includes(performance.model)) models.push(performance.model);
+      }
     if (allowsOf(file).length > 0) allowing.set(path, file);
     if (asked.has(path) && file.tree.errors.length === 0) complete.add(path);
   }
@@ -79,5 +79,13 @@ export function checkMany(world: World, roots: readonly string[], options: ManyO
     severity: (check) => severityOf(check, settings, undefined),
     complete: (file) => complete.has(file.path),
   });
-  return { findings: allowed.findings.sort(byPlace), allows: allowed.used, units, unreadable, texts, procedures };
+  return {
+    findings: allowed.findings.sort(byPlace),
+    allows: allowed.used,
+    units,
+    unreadable,
+    texts,
+    procedures,
+    ...(unknowns ? { unknowns: [...performed.values()].flatMap((models) => unknownsOfUnit(models) ?? []) } : {}),
+  };
 }

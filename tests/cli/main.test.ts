@@ -3,6 +3,7 @@
 import { execFileSync, spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { checkSchema, type CheckJson } from "../../language/outputs/findings/schema.ts";
 import { folderWith, stripdown } from "../support/command-line.ts";
 import { good, held } from "./machines.ts";
 
@@ -104,6 +105,26 @@ test("--unknowns lists what a charge is not waited for by", async () => {
   );
   expect(await list(`${known}  bleeder 22 kohm`)).not.toContain("the wait for the charge");
   expect(await list("bleeder 22 kohm")).toContain("capacitance not given for 1: Bus");
+});
+
+test("--unknowns names every thing that lacks a figure, in whatever build it is", async () => {
+  const many = Array.from({ length: 15 }, (_, i) => `  part seat-${i} "Seat ${i}" { rests on foot }\n`).join(""),
+    text = good.replace(
+      "  fastener",
+      `${many}  variants small "Small", large "Large"\n  if large { part fan "Fan\u001b" { rests on foot } }\n  fastener`,
+    ),
+    folder = folderWith({ "a.strip": text });
+  const { out } = await stripdown(folder, ["check", "--unknowns"]);
+  expect(out).toMatch(
+    /Box: mass not given for \d+: .*Seat 0, .*Seat 14, Fan\\u001b\. It would let the tool check lifts/,
+  );
+  const json = JSON.parse((await stripdown(folder, ["check", "--unknowns", "--json"])).out) as CheckJson;
+  expect(checkSchema.safeParse(json).success).toBe(true);
+  const [unit] = json.unknowns ?? [];
+  expect([unit?.unit, unit?.file]).toEqual(["box", "a.strip"]);
+  expect(unit?.figures.find(({ figure }) => figure === "mass")?.of).toContain("Seat 14");
+  expect(JSON.parse((await stripdown(folder, ["check", "--json"])).out)).not.toHaveProperty("unknowns");
+  expect((await stripdown(folder, ["check", "--unknowns", "--as", "sarif"])).status).toBe(2);
 });
 
 test("as a process: results, status and a pipe that closes early", () => {

@@ -29,11 +29,12 @@ export default command({
     const as = isOn(args, "json") ? "json" : (option(args, "as") ?? "text"),
       format = formats.find((one) => one === as);
     if (!format) throw new CannotRun(`--as ${as}: it is one of ${formats.join(", ")}`);
-    const unknowns: string[] = [],
-      { checked, show, texts } = await runSurvey(args, io, isOn(args, "unknowns") ? unknowns : undefined),
+    const unknowns = isOn(args, "unknowns");
+    if (unknowns && format !== "text" && format !== "json")
+      throw new CannotRun(`--unknowns goes with --as text or json, not with ${format}`);
+    const { checked, show, texts } = await runSurvey(args, io, unknowns),
       report = reportOf(checked, show, texts);
     io.out(written(report, format, { colour: io.colour, quiet: isOn(args, "quiet") }));
-    if (format === "text") for (const line of unknowns) io.out(`${line}\n`);
     return codeOf(report, isOn(args, "strict"));
   },
 });

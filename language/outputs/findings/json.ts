@@ -36,6 +36,16 @@ export function checkJson(report: Report): CheckJson {
       })),
       note: noAssessment,
     },
+    ...(report.unknowns
+      ? {
+          unknowns: report.unknowns.map(({ unit, title, file, figures }) => ({
+            unit,
+            title,
+            file,
+            figures: figures.map(({ figure, of, wouldCheck }) => ({ figure, of: [...of], wouldCheck })),
+          })),
+        }
+      : {}),
   };
 }
 

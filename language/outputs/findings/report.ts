@@ -1,7 +1,7 @@
 // Findings with their places as lines and columns: what every format below prints. Paths are as the caller shows them.
 
 import { severities, type Finding, type Span } from "../../findings/finding.ts";
-import type { Surveyed, UnitSummary } from "../../findings/surveyed.ts";
+import type { Surveyed, UnitSummary, UnitUnknowns } from "../../findings/surveyed.ts";
 import { linesOf, positionAt, type Lines } from "../../syntax/index.ts";
 
 /** Lines and columns from 1; columns count UTF-16 code units. The end is the first place after. */
@@ -32,6 +32,8 @@ export interface Report {
   readonly allows: readonly { readonly code: string; readonly reason: string; readonly at: Place }[];
   readonly unreadable: readonly { readonly file: string; readonly says: string }[];
   readonly units: readonly UnitSummary[];
+  /** Figures that nobody gave, where that was asked for. */
+  readonly unknowns?: readonly UnitUnknowns[];
   readonly procedures: number;
   readonly files: number;
   /** A line of a file by its shown path, counted from 1, for excerpts. */
@@ -84,6 +86,7 @@ export function reportOf(
     allows: checked.allows.map((allow) => ({ code: allow.code, reason: allow.reason, at: place(allow.at) })),
     unreadable: checked.unreadable.map(({ path, says }) => ({ file: shown(path), says })),
     units: checked.units.map((unit) => ({ ...unit, file: shown(unit.file) })),
+    ...(checked.unknowns ? { unknowns: checked.unknowns.map((unit) => ({ ...unit, file: shown(unit.file) })) } : {}),
     procedures: checked.procedures,
     files: checked.texts.size,
     lineAt: (file, line) => {

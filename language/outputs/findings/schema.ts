@@ -53,6 +53,23 @@ export const checkSchema = z
       ),
       note: z.string(),
     }),
+    unknowns: z
+      .array(
+        z.strictObject({
+          unit: z.string(),
+          title: z.string(),
+          file: z.string(),
+          figures: z.array(
+            z.strictObject({
+              figure: z.string().describe("mass, thread size, strength class, torque, voltage, …"),
+              of: z.array(z.string()).describe("Names of the things that lack it, one for each thing."),
+              wouldCheck: z.string().describe("What it would let the tool check."),
+            }),
+          ),
+        }),
+      )
+      .optional()
+      .describe("Figures that nobody gave, by unit; with `--unknowns` alone."),
   })
   .meta({ title: "Findings of stripdown check", description: "What `stripdown check --json` prints." });
 

@@ -19,6 +19,7 @@ export function findingsAsText(report: Report, options: TextOptions): string {
     out.push(`${visible(file)}: ${paint("31", "error")} cannot be read: ${says}`, "");
   for (const finding of report.findings) out.push(...one(finding, report, paint), "");
   if (!options.quiet) out.push(...summary(report));
+  out.push(...unknown(report).map(visible));
   return out.length === 0 ? "" : `${out.join("\n").trimEnd()}\n`;
 }
 
@@ -73,3 +74,12 @@ function summary(report: Report): string[] {
   out.push(noAssessment);
   return out;
 }
+
+/** What lacks a figure, and what that would let the tool check, a line each. */
+const unknown = ({ unknowns = [] }: Report): string[] =>
+  unknowns.flatMap(({ title, figures }) =>
+    figures.map(
+      ({ figure, of, wouldCheck }) =>
+        `${title}: ${figure} not given for ${of.length}: ${[...new Set(of)].join(", ")}. It would let the tool check ${wouldCheck}`,
+    ),
+  );

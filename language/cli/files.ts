@@ -14,6 +14,7 @@ import {
   rmSync,
   statSync,
   writeFileSync,
+  type Dirent,
 } from "node:fs";
 import { basename, dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
@@ -163,7 +164,7 @@ export function findFiles(given: readonly string[], cwd: string, ending = ".stri
         found.add(slashes(path));
         continue;
       }
-      const inside = below(path, ending);
+      const inside = below(path, ending, shownFrom(cwd));
       if (inside.length === 0) throw new CannotRun(`${one}: there is no ${ending} file in this folder`);
       for (const file of inside) found.add(slashes(file));
       continue;
@@ -182,7 +183,7 @@ export function findFiles(given: readonly string[], cwd: string, ending = ".stri
 
 const skipped = new Set(["node_modules", ".git"]);
 
-function below(folder: string, ending: string): string[] {
+function below(folder: string, ending: string, shown: (folder: string) => string): string[] {
   const found: string[] = [],
     seen = new Set<string>(),
     queue = [folder];
@@ -190,7 +191,7 @@ function below(folder: string, ending: string): string[] {
     const at = real(here);
     if (seen.has(at)) continue; // a link in a circle
     seen.add(at);
-    for (const entry of readdirSync(here, { withFileTypes: true })) {
+    for (const entry of entriesOf(here, shown)) {
       const path = join(here, entry.name);
       if (skipped.has(entry.name)) continue;
       if (entry.isDirectory() || (entry.isSymbolicLink() && isFolder(path))) queue.push(path);
@@ -198,6 +199,17 @@ function below(folder: string, ending: string): string[] {
     }
   }
   return found.sort();
+}
+/** What cannot be looked into ends the run: a procedure in it would be left out without a word. */
+function entriesOf(folder: string, shown: (folder: string) => string): Dirent[] {
+  try {
+    return readdirSync(folder, { withFileTypes: true });
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    throw new CannotRun(
+      `${shown(folder)}: ${code === "EACCES" || code === "EPERM" ? "no permission to look into this folder" : "this folder cannot be read"}`,
+    );
+  }
 }
 function isFolder(path: string): boolean {
   try {

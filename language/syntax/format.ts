@@ -3,7 +3,7 @@
 
 import { setColumns, type Placed } from "./columns.ts";
 import { parse } from "./parser.ts";
-import { LBrace, RBrace } from "./tokens.ts";
+import { Junk, LBrace, RBrace } from "./tokens.ts";
 import { eachItem, type SyntaxEdit, type Token, type Tree } from "./tree.ts";
 
 /** A token or a comment: what the formatter never touches. */
@@ -113,7 +113,8 @@ function piecesOf({ scan: { text, tokens, comments } }: Tree): Piece[] {
     commentsUpTo(token.index);
     pieces.push({
       start: token.startOffset,
-      end: token.endOffset! + 1,
+      // A dash that was meant as a bullet has the blank behind it.
+      end: token.startOffset + token.image.trimEnd().length,
       line: token.line,
       endLine: token.endLine,
       token,
@@ -153,6 +154,7 @@ function layoutOf({
 /** The blanks between two tokens of one line. What an author wrote without a blank (20mm, 1/4) stays so. */
 function blanks(a: Token, b: Token, begins: boolean): string {
   if (b.text === "," || b.text === ")" || a.text === "(" || a.text === ".." || b.text === "..") return "";
+  if (a.tokenType === Junk) return b.glued && a.image === a.image.trimEnd() ? "" : " ";
   const brace = a.tokenType === LBrace || a.tokenType === RBrace || b.tokenType === LBrace || b.tokenType === RBrace;
   if (begins && !brace) return "  ";
   if (b.glued && !brace && a.text !== "," && b.text !== "(") return "";

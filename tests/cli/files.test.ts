@@ -1,8 +1,8 @@
 // What a disk may hold: folders, globs, links in a circle, files that are no text. A clear word for each, never a trace, never a hang.
 
-import { lstatSync, mkdirSync, readFileSync, symlinkSync, truncateSync, writeFileSync } from "node:fs";
+import { chmodSync, lstatSync, mkdirSync, readFileSync, symlinkSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { expect, test } from "vitest";
+import { expect, onTestFinished, test } from "vitest";
 import { findFiles } from "../../language/cli/files.ts";
 import { folderWith, stripdown } from "../support/command-line.ts";
 import { good, held } from "./machines.ts";
@@ -261,3 +261,18 @@ test("a severity of the settings holds, off included", async () => {
   writeFileSync(join(folder, "stripdown.json"), '{ "severity": { "sequence/still-held": "off" } }');
   expect((await stripdown(folder, ["check", "--strict"])).status).toBe(0);
 });
+
+test.skipIf(process.platform === "win32" || process.getuid?.() === 0)(
+  "a folder that nobody may look into is said, and not passed over",
+  async () => {
+    const folder = folderWith({ "a.strip": good, "shut/b.strip": good });
+    chmodSync(join(folder, "shut"), 0);
+    onTestFinished(() => chmodSync(join(folder, "shut"), 0o755));
+    for (const given of [[], ["shut"]])
+      expect(await stripdown(folder, ["check", ...given])).toEqual({
+        status: 2,
+        out: "",
+        err: "stripdown: shut: no permission to look into this folder\n",
+      });
+  },
+);

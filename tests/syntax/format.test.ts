@@ -53,6 +53,12 @@ test("a damaged text is formatted the same way, or left alone", () => {
   }
 });
 
+test("lines that were begun as a list keep one blank behind the dash, however often they are formatted", () => {
+  const once = format('step "A" {\n- undo x\n-  remove y\n-undo z\n• work a\n}\n');
+  expect(once).toBe('step "A" {\n    - undo x\n    - remove y\n    -undo z\n    • work a\n}\n');
+  expect(format(once)).toBe(once);
+});
+
 test("indentation, blanks and empty lines", () => {
   expect(
     format(

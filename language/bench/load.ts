@@ -18,7 +18,7 @@ export function massKg(part: Part): number | undefined {
 export function massOf(model: Model, parts: Iterable<ThingIndex>): { readonly kg: number; readonly unknown: number } {
   const all = [...parts].map((index) => partOf(model, index));
   const weighed = all
-    .filter((part) => part.unit !== undefined && part.mass !== undefined && !part.massOfBase)
+    .filter((part) => part.unit !== undefined && part.mass !== undefined && part.massFrom !== "base")
     .map((part) => `${part.id}/`);
   let kg = 0,
     unknown = 0;

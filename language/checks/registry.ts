@@ -17,6 +17,7 @@ import fastenerTorqueOverYield from "./fastener/torque-over-yield.ts";
 import fastenerTorqueTooLow from "./fastener/torque-too-low.ts";
 import figureHeatLimit from "./figure/heat-limit.ts";
 import figureImplausible from "./figure/implausible.ts";
+import figureLoadDisagrees from "./figure/load-disagrees.ts";
 import figureOutOfScale from "./figure/out-of-scale.ts";
 import figurePairDisagrees from "./figure/pair-disagrees.ts";
 import figurePartsOutweigh from "./figure/parts-outweigh.ts";
@@ -165,6 +166,7 @@ export const checks: readonly Check[] = [
   fastenerTorqueTooLow,
   figureHeatLimit,
   figureImplausible,
+  figureLoadDisagrees,
   figureOutOfScale,
   figurePairDisagrees,
   figurePartsOutweigh,

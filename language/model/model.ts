@@ -82,8 +82,8 @@ export interface Part extends ThingBase {
   readonly liftPeople: number | undefined;
   readonly liftWith: readonly Name[];
   readonly mass: Quantity | undefined;
-  /** Of a part that is a unit: the mass is that of its base alone, and what is inside counts beside it. */
-  readonly massOfBase: boolean;
+  /** Of a part that is a unit: the part says its mass, its unit does, or it is that of its base alone and what is inside counts beside it. */
+  readonly massFrom: "part" | "unit" | "base";
   readonly size: ThreadSize | readonly Quantity[] | undefined;
   readonly supply: Quantity | undefined;
   /** Depth of the groove of an O-ring; how far from the body it is lifted. */

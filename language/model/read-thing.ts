@@ -198,7 +198,7 @@ export function readPart(r: Reading, draft: Draft): Part {
     liftPeople: lift?.people,
     liftWith: lift?.tools ?? [],
     mass: mass ?? inside?.mass,
-    massOfBase: mass === undefined && inside?.massOfBase === true,
+    massFrom: mass !== undefined || !inside ? "part" : inside.massFrom,
     size,
     supply: one(draft, "supply", takeVoltage) ?? inside?.supply,
     groove: one(draft, "groove", takeLength),

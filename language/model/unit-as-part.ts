@@ -5,17 +5,17 @@ import type { Quantity } from "../quantities/index.ts";
 import { firstOf, takeOf, wordOf, type Cursor } from "./cursor.ts";
 import { linesOf } from "./declared-thing.ts";
 import type { Draft, UnitDraft } from "./draft.ts";
+import type { Part } from "./model.ts";
 
 const takeMass = takeOf("mass"),
   takeVoltage = takeOf("voltage");
 
 export interface SaidInside {
   readonly mass: Quantity | undefined;
-  /** The mass is that of its base alone: what is inside counts beside it. */
-  readonly massOfBase: boolean;
+  readonly massFrom: Part["massFrom"];
   readonly supply: Quantity | undefined;
 }
-const nothing: SaidInside = { mass: undefined, massOfBase: false, supply: undefined };
+const nothing: SaidInside = { mass: undefined, massFrom: "base", supply: undefined };
 
 export function saidInside(units: readonly UnitDraft[], part: Draft): SaidInside {
   const unit = units.find(({ host }) => host === part);
@@ -29,7 +29,7 @@ export function saidInside(units: readonly UnitDraft[], part: Draft): SaidInside
   );
   return {
     mass: whole ?? ofBase("mass", takeMass),
-    massOfBase: whole === undefined,
+    massFrom: whole === undefined ? "base" : "unit",
     supply: ofBase("supply", takeVoltage),
   };
 }

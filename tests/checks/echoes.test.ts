@@ -78,6 +78,24 @@ test("an instrument is held against the limits that it has to show", () => {
   expect(all(text("0..600 V", "at least 5 Mohm"))).toEqual([]);
   expect(all(text("0.05..1 mm", "at least 5 Mohm"))).toEqual(["measure/tool-range"]);
   expect(all(text("10..500 Hz", "at most 4 mm"))).toEqual(["measure/tool-range"]);
+  // So little of a gauge's scale that its finger does not leave the stop.
+  expect(all(text("0..16 bar", "at most 2 mbar"))).toEqual(["measure/tool-range"]);
+  expect(all(text("0..16 bar", "at most 0.05 bar"))).toEqual([]);
+  expect(all(text("0..16 bar", "at most 0 bar"))).toEqual([]);
+  expect(all(text("0.01..1000 mbar", "at most 0.02 mbar"))).toEqual([]);
+});
+
+test("a proof that is made with another instrument than its hazard names is held against the limit of the hazard", () => {
+  const text = (limit: string, tool: string): string =>
+    `tool tester "Tester" { kind voltage-tester range 12..1000 V }\ntool gauge "Gauge" { range 0..16 bar }\n${stage(
+      `part lid "Lid" { rests on b }\n hazard mains electrical danger "Mains" { voltage 400 V ac on lid precaution isolate "Off." precaution prove-dead "Test." with tester ${limit} }`,
+      `step { isolate mains prove-dead mains with ${tool} remove lid }`,
+      "aim lid off",
+    )}`;
+  for (const limit of ["at most 25 V", ""]) {
+    expect(all(text(limit, "tester"))).not.toContain("measure/tool-range");
+    expect(all(text(limit, "gauge")).filter((code) => code === "measure/tool-range")).toHaveLength(1);
+  }
 });
 
 test("the instrument of a proof bears what may still stand there", () => {

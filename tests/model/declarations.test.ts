@@ -90,11 +90,11 @@ test("a part that is a unit has the mass of that unit, else of its base, and its
     `\nunit inner { base case\n${mass}\npart case { mass 60 kg  supply 400 V ac }\npart lid { mass 5 kg  rests on case } }`;
   const of = (own: string, mass: string) => {
     const gear = built(unit(`part gear { is unit inner ${own} }`) + inner(mass)).part("gear");
-    return [gear.mass?.low, gear.massOfBase, gear.supply?.low];
+    return [gear.mass?.low, gear.massFrom, gear.supply?.low];
   };
-  expect(of("", "mass 70 kg")).toEqual([70, false, 400]);
-  expect(of("", "")).toEqual([60, true, 400]);
-  expect(of("mass 80 kg  supply 230 V ac", "mass 70 kg")).toEqual([80, false, 230]);
+  expect(of("", "mass 70 kg")).toEqual([70, "unit", 400]);
+  expect(of("", "")).toEqual([60, "base", 400]);
+  expect(of("mass 80 kg  supply 230 V ac", "mass 70 kg")).toEqual([80, "part", 230]);
 });
 
 test("a ring of `like` ends", () => {

@@ -41,7 +41,7 @@ export default check({
     }
     for (const part of model.parts) {
       const whole = massKg(part);
-      if (part.unit === undefined || whole === undefined || part.massOfBase) continue;
+      if (part.unit === undefined || whole === undefined || part.massFrom !== "part") continue; // its unit is asked itself
       const inside = model.parts.filter(({ prefix }) => prefix.startsWith(`${part.id}/`)),
         { kg, unknown } = massOf(
           model,

@@ -3,7 +3,7 @@
 
 import { dimensionNames, si, type Dimension, type Quantity } from "../../quantities/index.ts";
 import type { Span } from "../../findings/finding.ts";
-import type { Name } from "../../model/act.ts";
+import type { Act, Name } from "../../model/act.ts";
 import type { Model } from "../../model/model.ts";
 import { kindIn, precautions } from "../../tables/index.ts";
 import { actsOf } from "../acts-of.ts";
@@ -20,7 +20,7 @@ export default check({
   title: "The tool cannot read this limit",
   severity: "warning",
   why: "The unit of the limit is a slip, or another instrument is meant: the hand at the bench holds one that cannot show what is asked.",
-  source: "common practice",
+  source: "EN 837-1 (accuracy classes of pressure gauges, from memory); else common practice",
   fails: `
     tool feeler "Feeler gauges" { range 0.05..1 mm }
     unit box "Box" {
@@ -54,7 +54,7 @@ export default check({
     // What may still stand there when the proof is made has to be within the instrument: a gauge bursts, a tester arcs over.
     for (const hazard of model.hazards)
       for (const proof of hazard.precautions)
-        for (const { text } of kindIn(precautions, proof.kind)?.provedWith === undefined ? [] : proof.tools) {
+        for (const { text } of isProof(proof.kind) ? proof.tools : []) {
           const tool = model.library.tools.get(text),
             full = [...hazard.figures.values()].find(({ dimension }) => dimension === tool?.range?.dimension);
           if (!tool?.range || !full || si(full).high <= si(tool.range).high) continue;
@@ -65,7 +65,11 @@ export default check({
           });
         }
     for (const { precautions } of model.hazards) for (const precaution of precautions) limitsOf(precaution, model, say);
-    for (const procedure of model.procedures.values()) for (const act of actsOf(procedure)) limitsOf(act, model, say);
+    for (const procedure of model.procedures.values())
+      for (const act of actsOf(procedure)) {
+        limitsOf(act, model, say);
+        for (const proof of proofsBy(model, act)) limitsOf(proof, model, say);
+      }
   },
 });
 
@@ -85,14 +89,35 @@ function limitsOf(reading: Reading, model: Model, say: Say): void {
       judged = apt.length > 0 ? apt : tools;
     if (judged.some(({ range }) => canRead(range, limit))) continue;
     const { of, range } = judged[0]!,
-      isOther = limit.dimension !== range.dimension;
+      isOther = limit.dimension !== range.dimension,
+      why = isOther
+        ? `, a figure of ${dimensionNames[limit.dimension].title}`
+        : isOutside(limit, range)
+          ? ""
+          : ": too little of its scale to be read";
     say({
       at,
-      says: `The range of ${of.name} is ${range.written}, and the limit is ${limit.written}${isOther ? `, a figure of ${dimensionNames[limit.dimension].title}` : ""}`,
+      says: `The range of ${of.name} is ${range.written}, and the limit is ${limit.written}${why}`,
       because: [{ says: `the range is said here`, at: of.at }],
     });
     return;
   }
+}
+
+const isProof = (kind: string): boolean => kindIn(precautions, kind)?.provedWith !== undefined;
+
+/** A proof by another instrument than the hazard names: it reads the limit that stands there, or what has to be gone. */
+function proofsBy({ hazards }: Model, act: Act): Reading[] {
+  if (!isProof(act.verb) || act.tools.length === 0 || act.limits) return [];
+  const found: Reading[] = [];
+  for (const { text } of act.names)
+    for (const hazard of hazards) {
+      const proof = hazard.declared === text && hazard.precautions.find(({ kind }) => kind === act.verb);
+      if (!proof || act.tools.every((tool) => proof.tools.some((other) => other.text === tool.text))) continue;
+      const full = hazard.figures.get(act.verb === "prove-dead" ? "voltage" : "pressure");
+      found.push({ tools: act.tools, limits: proof.limits ?? (full && { atMost: full }), at: act.at });
+    }
+  return found;
 }
 
 /**
@@ -121,9 +146,20 @@ const electric: ReadonlySet<Dimension> = new Set<Dimension>([
 /** Can an instrument of this range tell whether the limit is kept? */
 function canRead(range: Quantity, limit: Quantity): boolean {
   const [a, b] = [range.dimension, limit.dimension];
-  if (a === b) return !isOutside(limit, range);
+  if (a === b) return !isOutside(limit, range) && !isLostOnScale(limit, range);
   const apart = (electric.has(a) && mechanical.has(b)) || (mechanical.has(a) && electric.has(b));
   return !apart && !(plain.has(a) && plain.has(b));
+}
+
+/**
+ * A gauge that reads to the end of its scale shows nothing of a limit as small as this share of it. The finest class of EN 837-1 errs
+ * by 0.1 % of the span; a fifth of that leaves room for better ones. Zero is read at the stop.
+ */
+const leastShare = 0.0002;
+function isLostOnScale(limit: Quantity, range: Quantity): boolean {
+  const { high } = si(limit),
+    { low: from, high: to } = si(range);
+  return limit.dimension === "pressure" && from === 0 && high > 0 && high < to * leastShare;
 }
 
 /**

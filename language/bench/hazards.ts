@@ -6,10 +6,10 @@ import type { Hazard, ThingIndex, Tie } from "../model/model.ts";
 import { hazardKinds, kindIn, precautions as kinds } from "../tables/index.ts";
 import { isAside } from "./access.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
-import { isPart, isTie, tieOf } from "./machine.ts";
-import { A_AWAY, A_HAZARD, A_OUT, A_SLACK, LAPSED, NEVER, TIGHT } from "./state.ts";
+import { actsUnderPower, isPart, isTie, tieOf } from "./machine.ts";
+import { A_AWAY, A_DOUBT, A_HAZARD, A_OUT, A_SLACK, LAPSED, NEVER, TIGHT } from "./state.ts";
 import { holds, lumpOf, partingOf, together } from "./ties.ts";
-import type { Around } from "./trace.ts";
+import type { Around, Reason } from "./trace.ts";
 import { at, set, type Vector } from "./vector.ts";
 
 const isProof = (kind: string): boolean => kindIn(kinds, kind)?.isProof === true;
@@ -269,28 +269,49 @@ function lapse(bench: Bench, hazard: Hazard, standing: readonly number[], act: A
   };
 }
 
-/** A hazard that acts under power: electricity and what turns. */
+/** Under power every guard is on: in its place, and held there. */
 function guardsOn(bench: Bench, hazard: Hazard, act: Act, around: Around): void {
-  const proof = kindIn(hazardKinds, hazard.kind)?.proofBy ?? [];
-  if (!proof.includes("prove-dead") && !proof.includes("try-start")) return;
-  const base = bench.model.base[0];
-  const off = bench.machine.guards.filter(
-    (guard) =>
-      base !== undefined &&
-      !isAssumed(bench, guard.index, A_AWAY) &&
-      (lumpOf(bench.state, guard.index) !== lumpOf(bench.state, base) || isAside(bench.state, guard.index)),
-  );
-  if (off.length > 0) {
-    report(
-      bench,
-      act.at,
-      [hazard.index, ...off.map((g) => g.index)],
-      [reasonOf("hazard/guard-off", { thing: hazard.index, by: off.map((g) => g.index), at: off[0]!.at })],
-      act,
-      around,
+  if (!actsUnderPower(hazard)) return;
+  const { machine, state } = bench,
+    base = bench.model.base[0];
+  if (base === undefined) return;
+  const reasons: Reason[] = [];
+  for (const { index, at: declared } of machine.guards) {
+    if (isAssumed(bench, index, A_AWAY)) continue;
+    const isOff = lumpOf(state, index) !== lumpOf(state, base) || isAside(state, index);
+    if (!isOff && !isLoose(bench, index)) continue;
+    reasons.push(
+      reasonOf("hazard/guard-off", {
+        thing: hazard.index,
+        by: [index],
+        words: isOff ? [] : ["held by nothing"],
+        at: declared,
+      }),
     );
   }
+  if (reasons.length === 0) return;
+  // That its screws are not back in is the same slip.
+  for (const { by, words } of reasons)
+    if (words.length > 0) for (const tie of holding(bench, by[0]!)) assume(bench, tie.index, A_DOUBT);
+  report(bench, act.at, [hazard.index, ...reasons.flatMap(({ by }) => by)], joined(reasons), act, around);
 }
+
+/** All guards that are off are one reason, and so are all that lie in their place with nothing to hold them. */
+function joined(reasons: readonly Reason[]): Reason[] {
+  return [true, false].flatMap((isOff) => {
+    const of = reasons.filter(({ words }) => (words.length === 0) === isOff);
+    return of.length === 0 ? [] : [{ ...of[0]!, by: of.flatMap(({ by }) => by) }];
+  });
+}
+
+/** It hangs by what is undone by an act of its own, and all of that is out or backed out. */
+function isLoose(bench: Bench, part: ThingIndex): boolean {
+  const ties = holding(bench, part);
+  return ties.length > 0 && !ties.some((tie) => holds(bench.model, bench.state, tie.index));
+}
+
+const holding = ({ machine }: Bench, part: ThingIndex): Tie[] =>
+  machine.tiesOf[part]!.filter((tie) => !tie.passing && tie.lowers.includes(part));
 
 /** A generator that is turned, or freed to turn, feeds its leads: what was proved is no longer so. */
 export function turned(bench: Bench, parts: readonly ThingIndex[], act: Act, around: Around): void {

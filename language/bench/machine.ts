@@ -1,7 +1,7 @@
 // What the bench asks of a model again and again, worked out once for each model: who is tied to whom, which ties clamp what,
 // which hazards ask for something when a thing is touched. Facts of the declarations only, no state.
 
-import { kindIn, fastenerKinds, fluidKinds, partKinds } from "../tables/index.ts";
+import { kindIn, fastenerKinds, fluidKinds, hazardKinds, partKinds } from "../tables/index.ts";
 import { kept } from "../model/kept.ts";
 import type { Hazard, Model, Part, ThingIndex, Tie } from "../model/model.ts";
 
@@ -145,6 +145,12 @@ function make(model: Model): Machine {
     guards: model.parts.filter((part) => kindIn(partKinds, part.kind)?.guard === true),
     isBase: (thing) => base.has(thing),
   };
+}
+
+/** A hazard that acts under power: electricity and what turns. */
+export function actsUnderPower(hazard: Hazard): boolean {
+  const proof = kindIn(hazardKinds, hazard.kind)?.proofBy ?? [];
+  return proof.includes("prove-dead") || proof.includes("try-start");
 }
 
 export const isFlexible = (part: Part): boolean => kindIn(partKinds, part.kind)?.flexible === true;

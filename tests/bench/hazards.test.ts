@@ -311,6 +311,38 @@ test("a proof ends when a generator is turned", () => {
   ).toEqual(["hazard/lapsed"]);
 });
 
+test("under power a guard is held, not only in its place", () => {
+  const open = "isolate start lock-out start try-start start undo gs remove guard";
+  const strip = (more: string): string => stage(start, `step { ${open} fit guard ${more} }`, "aim none");
+  expect(says(strip("restore start fit gs"))).toEqual(["Fan can start is restored while Guard is held by nothing"]);
+  expect(says(strip("restore start"))).toEqual(["Fan can start is restored while Guard is held by nothing"]);
+  expect(codes(strip("fit gs restore start"))).toEqual([]);
+});
+
+test("on the way back every guard is on and held before there is power", () => {
+  // The screws of this guard are nothing that the hazard is on.
+  const facts = start.replace("on guard, gs", "on guard"),
+    steps = `step one { isolate start lock-out start try-start start } step two { undo gs remove guard }`;
+  const line = refit(stage(facts, steps));
+  expect(line.indexOf("fitting Guard screws")).toBeLessThan(
+    line.findIndex((act) => act.startsWith("taking the precaution away")),
+  );
+  expect(
+    codes(
+      stage(facts, steps.replace("remove guard }", "remove guard refit { fit guard restore start fit gs reverse } }")),
+    ),
+  ).toEqual(["refit/contradiction"]);
+});
+
+test("with a guard left off what stands against power is not taken back", () => {
+  const facts = `${start}\n part fan "Fan" { fits b }\n hazard live electrical danger "Mains" { on fan  precaution isolate "Open it." back "Close it." precaution prove-dead "Test." }`,
+    steps = "step { isolate start, live lock-out start try-start start prove-dead live undo gs remove guard }";
+  const taken = (head: string): string[] =>
+    refit(stage(facts, steps, head)).filter((act) => act.startsWith("taking the precaution away"));
+  expect(taken("")).toHaveLength(3);
+  expect(taken("leaves off guard")).toEqual([]);
+});
+
 test("under power every part of kind guard is on", () => {
   expect(codes(stage(start, `step { isolate start lock-out start try-start start ${off} restore start }`))).toContain(
     "hazard/guard-off",
@@ -394,7 +426,7 @@ test("what `finish` puts up, opens or takes off it puts right itself, since no w
   expect(codes(finish("isolate start lock-out start try-start start restore start"))).toEqual([]);
   const opened = "isolate start lock-out start try-start start undo gs remove guard";
   expect(says(finish(`${opened} fit guard restore start`))).toEqual([
-    "Guard screws: 4 of 4 are not back in at the end",
+    "Fan can start is restored while Guard is held by nothing",
   ]);
   expect(says(finish(`${opened} fit guard fit gs restore start`))).toEqual([]);
 });

@@ -4,6 +4,7 @@ import { kindIn, precautions as kinds } from "../../tables/index.ts";
 import type { Fluid, Model, ThingIndex } from "../../model/model.ts";
 import type { Event, EventKind, RefitVerb } from "../trace.ts";
 import type { Leaves } from "../leaves.ts";
+import { actsUnderPower, machineOf } from "../machine.ts";
 import { at } from "../vector.ts";
 
 const inverses: Readonly<Record<EventKind, RefitVerb>> = {
@@ -65,11 +66,16 @@ export function staysOff(model: Model, tie: ThingIndex, leaves: Leaves): boolean
   return first !== undefined && sides.some((side) => !leaves.together(first, side));
 }
 
-/** Something that this hazard is on is left off, out or finger-tight: what stands against it is not taken back. */
+/**
+ * Something that this hazard is on is left off, out or finger-tight, or it acts under power and a guard is left off: what stands against
+ * it is not taken back.
+ */
 export function staysOpen(model: Model, hazard: ThingIndex, leaves: Leaves): boolean {
   const of = model.things[hazard];
+  if (of?.is !== "hazard") return false;
+  const machine = machineOf(model);
   return (
-    of?.is === "hazard" &&
+    (machine.guards.some(({ index }) => leaves.off.has(index)) && actsUnderPower(of)) ||
     [...of.on, ...of.pushes].some(
       (thing) =>
         leaves.off.has(thing) ||

@@ -4,7 +4,7 @@ import type { Fluid, ThingIndex, Tie } from "../../model/model.ts";
 import { partsOf } from "../access.ts";
 import { holdersOf } from "../filler.ts";
 import { cannotReachPast, handledBy, openedBy } from "../handling.ts";
-import { isPart, isTie, machineOf, partOf, tieOf } from "../machine.ts";
+import { actsUnderPower, isPart, isTie, machineOf, partOf, tieOf, type Machine } from "../machine.ts";
 import { BACKED_OUT } from "../state.ts";
 import type { Event, RefitOp } from "../trace.ts";
 import { at } from "../vector.ts";
@@ -117,6 +117,7 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
       }
   }
 
+  if (machine.guards.length > 0) guardsBeforePower(strip, graph, opOf, machine);
   for (const op of graph.ops) {
     touchedBefore(strip, graph, opOf, op);
     workWhileOpen(strip, graph, opOf, op);
@@ -135,6 +136,28 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
 
 const isCapping = ({ kind }: Event): boolean => kind === "capped" || kind === "uncapped";
 const wasBackedOut = ({ before }: Event, tie: ThingIndex): boolean => at(before.slack, tie) === BACKED_OUT;
+
+/** Guards that came off under a precaution are on again, and held, before it is taken away: under power every guard is on. */
+function guardsBeforePower(
+  { model, events }: Stripped,
+  graph: Graph,
+  opOf: readonly (RefitOp | undefined)[],
+  { guards, tiesOf }: Machine,
+): void {
+  const guarding = new Set(
+    guards.flatMap(({ index }) => [
+      index,
+      ...tiesOf[index]!.filter(({ lowers }) => lowers.includes(index)).map((tie) => tie.index),
+    ]),
+  );
+  const powers: number[] = [];
+  for (const { kind, thing, things, index } of events) {
+    const of = model.things[thing];
+    if (kind === "stands" && of?.is === "hazard" && actsUnderPower(of)) powers.push(index);
+    else if (things.some((one) => guarding.has(one)))
+      for (const power of powers) edge(graph, opOf[index], opOf[power], "a guard is on before there is power");
+  }
+}
 
 /**
  * What the author has handled on the way back, and what a fluid is filled at, is handled while the precautions stand: before each is taken

@@ -62,6 +62,9 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: (reason, context) =>
-    `${context.name(reason.thing!)} is restored while ${listed(reason.by.map((g) => context.name(g)))} ${reason.by.length > 1 ? "are" : "is"} off`,
+  reason: (reason, context) => {
+    const isOne = reason.by.length === 1,
+      how = reason.words[0] === "held by nothing" ? "held by nothing" : "off";
+    return `${context.name(reason.thing!)} is restored while ${listed(reason.by.map((g) => context.name(g)))} ${isOne ? "is" : "are"} ${how}`;
+  },
 });

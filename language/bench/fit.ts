@@ -70,7 +70,7 @@ export function fit(
   }
   if (act.count !== undefined) bench.partial.set(index, (bench.partial.get(index) ?? 0) + act.count);
   else bench.partial.delete(index);
-  ofOneSet(bench, act, part, around, onto);
+  if (onto.length > 0 && (at(s.flags, index) & RENEWED) === 0) belongsThere(bench, act, part, around, onto);
   const target = whereTo(bench, part, own, hosts, onto, parted);
   if (target === undefined || target === own) {
     if (
@@ -147,16 +147,43 @@ export function fit(
   meet(bench, act, index, own, target, moving, needs, hazards, around);
 }
 
-/** What is matched goes back to its own: fitted to one of another set it is said. A new one is of no set yet. */
-function ofOneSet(bench: Bench, act: Act, part: Part, around: Around, onto: readonly ThingIndex[]): void {
-  const sets = matchedSets(bench.model),
-    own = sets.get(part.index);
-  if (!own || (at(bench.state.flags, part.index) & RENEWED) !== 0) return;
-  const other = onto.find((host) => sets.get(host) !== undefined && sets.get(host) !== own);
-  if (other === undefined || (at(bench.state.flags, other) & RENEWED) !== 0) return;
-  const mates = own.filter((one) => one !== part).map(({ index }) => index);
-  const reason = reasonOf("refit/mismatched", { thing: part.index, by: [other, ...mates], at: part.at });
-  report(bench, act.at, [part.index], [reason], act, around);
+/**
+ * What is matched goes back to its own, and one of several pieces to the piece of its own name, left to left: fitted to one of another set
+ * or place it is said. A new one has neither yet.
+ */
+function belongsThere(bench: Bench, act: Act, part: Part, around: Around, onto: readonly ThingIndex[]): void {
+  const { model, machine, state } = bench,
+    said = (other: ThingIndex, belongs: readonly ThingIndex[], words: readonly string[]): void =>
+      report(
+        bench,
+        act.at,
+        [part.index],
+        [reasonOf("refit/mismatched", { thing: part.index, by: [other, ...belongs], words, at: part.at })],
+        act,
+        around,
+      );
+  const sets = matchedSets(model),
+    own = sets.get(part.index),
+    ofOther = own && onto.find((host) => sets.get(host) !== undefined && sets.get(host) !== own);
+  if (own && ofOther !== undefined) {
+    if ((at(state.flags, ofOther) & RENEWED) === 0)
+      said(
+        ofOther,
+        own.filter((one) => one !== part).map(({ index }) => index),
+        [],
+      );
+    return;
+  }
+  const hosts = machine.hosts[part.index]!;
+  if (part.piece === "" || onto.some((one) => hosts.includes(one))) return;
+  for (const other of onto) {
+    const there = model.things[other]!,
+      place = hosts.find((host) => {
+        const { declared, prefix, piece } = partOf(model, host);
+        return declared === there.declared && prefix === there.prefix && piece !== "";
+      });
+    if (place !== undefined) return said(other, [place], ["place"]);
+  }
 }
 
 /** The sub-assembly that it goes to; undefined where it has nothing to go to. */

@@ -10,6 +10,7 @@ import fastenerLengthImplausible from "./fastener/length-implausible.ts";
 import fastenerOneTimeReused from "./fastener/one-time-reused.ts";
 import fastenerSequencePattern from "./fastener/sequence-pattern.ts";
 import fastenerSizeNotListed from "./fastener/size-not-listed.ts";
+import fastenerStagesFall from "./fastener/stages-fall.ts";
 import fastenerStrengthUnknown from "./fastener/strength-unknown.ts";
 import fastenerTorqueMissing from "./fastener/torque-missing.ts";
 import fastenerTorqueNotInTable from "./fastener/torque-not-in-table.ts";
@@ -159,6 +160,7 @@ export const checks: readonly Check[] = [
   fastenerOneTimeReused,
   fastenerSequencePattern,
   fastenerSizeNotListed,
+  fastenerStagesFall,
   fastenerStrengthUnknown,
   fastenerTorqueMissing,
   fastenerTorqueNotInTable,

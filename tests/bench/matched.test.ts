@@ -111,3 +111,17 @@ test("a set of several lines is one set in the bill: counted at the first line, 
     "Ring 4 off (1 set)",
   ]);
 });
+
+test("one of several pieces goes back to the piece of its own name", () => {
+  const facts = `part house "House" { pieces left, right }
+    fastener hs bolt "House bolts" { pieces left, right  joins house to b }
+    part cone bearing "Cone" { pieces left, right  fits house by press-fit }
+    part cap "Cap" { pieces left, right  fits b }`,
+    apart = (refit: string): string => `undo hs remove house remove cone refit { ${refit} reverse }`;
+  expect(says(facts, apart("fit cone.left to house.right"))).toEqual([
+    "refit/mismatched Cone left goes to House right, and belongs on House left",
+  ]);
+  expect(says(facts, apart("fit cone.left to house.left"))).toEqual([]);
+  // A new one has no place yet, and to what it has no name in common with it goes by another rule.
+  expect(says(facts, apart("renew cone.left  fit cone.left to house.right"))).toEqual([]);
+});

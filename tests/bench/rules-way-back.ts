@@ -351,9 +351,10 @@ export const wayBack: readonly Rule[] = [
     "said once, on whichever part, it holds for all; pieces of the same name pair up",
   ],
   [
-    "fit.ts#ofOneSet",
+    "fit.ts#belongsThere",
     "bench/matched",
     "fitted to a part of another set it is found; to its own, to one of no set, or new, it is not",
   ],
+  ["fit.ts#belongsThere", "bench/matched", "one of several pieces goes back to the piece of its own name"],
   ["renewed-sets.ts#isWhole", sets, "of pairs an even number, or both of two"],
 ];

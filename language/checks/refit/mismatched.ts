@@ -4,9 +4,9 @@ import { benchCheck, listed } from "../bench-check.ts";
 
 export default benchCheck({
   code: "refit/mismatched",
-  title: "Fitted to a part of another set",
+  title: "Fitted to a part of another set or place",
   severity: "error",
-  why: "Matched parts are run in, lapped or measured together: with one of another set the clearance, the contact or the seal is lost.",
+  why: "Matched parts are run in, lapped or measured together: with one of another set the clearance, the contact or the seal is lost. Pieces that are told apart by name go back where their name says.",
   source: "common practice",
   fails: `
     unit head "Head" {
@@ -44,6 +44,6 @@ export default benchCheck({
     }
   `,
   subject: () => "",
-  reason: ({ thing, by }, context) =>
-    `${context.name(thing!)} goes to ${context.name(by[0]!)}, and is matched with ${listed(by.slice(1).map((other) => context.name(other)))}`,
+  reason: ({ thing, by, words }, context) =>
+    `${context.name(thing!)} goes to ${context.name(by[0]!)}, and ${words[0] === "place" ? "belongs on" : "is matched with"} ${listed(by.slice(1).map((other) => context.name(other)))}`,
 });

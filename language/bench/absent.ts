@@ -3,8 +3,8 @@
 import { writtenCondition } from "../model/conditions.ts";
 import type { Act } from "../model/act.ts";
 import type { Absence } from "../model/model.ts";
-import { reasonOf, report, resolveName, type Bench } from "./bench.ts";
-import type { Around } from "./trace.ts";
+import { joins, reasonOf, report, resolveName, type Bench } from "./bench.ts";
+import type { Around, Problem, Reason } from "./trace.ts";
 
 /** A line about it would do nothing, silently: said once for each line, unless the author wrote a condition that keeps it out of here. */
 export function judgeAbsent(bench: Bench, act: Act, around: Around): boolean {
@@ -19,10 +19,26 @@ export function judgeAbsent(bench: Bench, act: Act, around: Around): boolean {
   const reasons = missing.map(({ of }) =>
     reasonOf("sequence/not-in-build", { words: [of.name, writtenCondition(of.condition)], at: of.at }),
   );
-  const isSaid = bench.problems.some(
-    ({ rule, at }) => rule === "sequence/not-in-build" && at.start === act.at.start && at.file === act.at.file,
-  );
-  if (!isSaid) report(bench, act.at, [], reasons, act, around);
+  // Said once for each line, and lines of one step about things of one condition lack one line: that condition, or the right one.
+  const told = bench.problems.filter((one) => one.reasons[0]?.rule === "sequence/not-in-build"),
+    isTold = ({ words, at }: Reason): boolean =>
+      told.some((one) => one.reasons.some((had) => had.words[0] === words[0] && had.at?.start === at?.start)),
+    sameLack = (list: readonly Reason[]): boolean => list.every(({ words }) => words[1] === reasons[0]!.words[1]);
+  const step = (one: Problem): boolean =>
+    told.includes(one) && one.phase === bench.phase && one.around?.step === around.step && sameLack(one.reasons);
+  const isSaid = told.some(({ at }) => at.start === act.at.start && at.file === act.at.file);
+  if (
+    !isSaid &&
+    !(
+      sameLack(reasons) &&
+      joins(
+        bench,
+        reasons.filter((one) => !isTold(one)),
+        step,
+      )
+    )
+  )
+    report(bench, act.at, [], reasons, act, around);
   return true;
 }
 

@@ -282,7 +282,8 @@ export function joinsWhole(bench: Bench, reasons: readonly Reason[]): boolean {
   );
 }
 
-function joins(bench: Bench, reasons: readonly Reason[], is: (problem: Problem) => boolean): boolean {
+/** These reasons go to the problem that this is true of, where there is one: one mistake, said once. */
+export function joins(bench: Bench, reasons: readonly Reason[], is: (problem: Problem) => boolean): boolean {
   const i = bench.quiet ? -1 : bench.problems.findIndex(is),
     first = bench.problems[i];
   if (!first) return false;

@@ -27,7 +27,7 @@ import { startState, type State } from "./state.ts";
 import { judgeTasks } from "./tasks.ts";
 import { judgeTurned } from "./turn.ts";
 import type { Entry } from "../model/model.ts";
-import type { Performance, Performed } from "./trace.ts";
+import type { Performance, Performed, Problem } from "./trace.ts";
 import { aroundOf, conditionHolds, run, walk } from "./walk.ts";
 
 export interface PerformOptions {
@@ -291,7 +291,11 @@ function performAfterStrip(bench: Bench, procedure: Procedure, start: State): Pe
     [...bench.problems, ...order.problems, ...refit.problems],
   );
   judgeSets(bench, [...strip, ...refit.performed]);
-  const wayBack = togetherLeftOut(refit, [...order.problems, ...refit.problems]);
+  // In a line whose place is wrong nothing else is judged, save what can hurt.
+  const misplaced = (one: Problem): boolean =>
+    one.rule.startsWith("refit/") &&
+    order.problems.some(({ at }) => at.start === one.at.start && at.file === one.at.file);
+  const wayBack = togetherLeftOut(refit, [...order.problems, ...refit.problems.filter((one) => !misplaced(one))]);
   judgeTasks(bench, procedure, [...bench.problems, ...wayBack]);
   return result({
     stripEnd,

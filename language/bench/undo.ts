@@ -256,7 +256,9 @@ function falls(bench: Bench, tie: Tie, needs: Set<number>): Obstacle[] {
         at: part.at,
       }),
       assume: () => {
-        bench.state = { ...bench.state, flags: set(bench.state.flags, id, at(bench.state.flags, id) | HELD) };
+        let { flags } = bench.state;
+        for (const one of falling) flags = set(flags, one, at(flags, one) | HELD);
+        bench.state = { ...bench.state, flags };
       },
     });
   }

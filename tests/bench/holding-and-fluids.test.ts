@@ -42,7 +42,7 @@ test("a light part falls with the heavy one that is on it", () => {
     fastener ms bolt "Motor bolts" { count 4 joins motor to bell }`;
   const found = findings(stage(facts, "step { undo bs lift bell with hoist }") + tools);
   expect(found.map((f) => f.says)).toEqual([
-    "Bell screws cannot be undone: nothing else holds Bell housing, which weighs 53 kg with its load: take its weight first, or, if it stands on something, say so: rests on",
+    "Bell screws cannot be undone: nothing else holds Bell housing, 53 kg with its load: take its weight first, or, if it stands on something, say so: rests on",
   ]);
   for (const held of ["bell", "motor"])
     expect(codes(stage(facts, `step { support ${held} with hoist undo bs lift bell with hoist }`) + tools)).toEqual([]);

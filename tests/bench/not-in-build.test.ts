@@ -27,6 +27,21 @@ test("what an act is done on counts as well, in both halves", () => {
   ).toEqual(["sequence/not-in-build"]);
 });
 
+test("lines of one step about things of one condition lack one line, and are one finding", () => {
+  const more = facts.replace(
+    'part coil "Heating coil" { fits b }',
+    'part coil "Heating coil" { fits b } part probe "Probe" { fits b }',
+  );
+  const codesOf = (steps: string): string[] => findings(stage(more, steps)).map(({ code, says }) => `${code} ${says}`);
+  expect(codesOf("step { undo ls remove lid remove coil remove probe }")).toEqual([
+    "sequence/not-in-build Heating coil is not there: it is declared if heater",
+  ]);
+  // In another step it is another line, and of another condition another mistake.
+  expect(codesOf("step { undo ls remove lid remove coil } step { remove probe }")).toHaveLength(2);
+  const jack = more.replace("variants short", 'if long { part jack "Jack" { fits b } } variants short');
+  expect(findings(stage(jack, "step { undo ls remove lid remove coil remove jack }"))).toHaveLength(2);
+});
+
 test("under a condition of the author's that keeps it out of the other builds nothing is said", () => {
   expect(said("step { undo ls remove lid if heater { remove coil } }")).toEqual([]);
   expect(said("if heater { step { remove coil } }")).toEqual([]);

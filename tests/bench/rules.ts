@@ -190,6 +190,11 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
       "bench/not-in-build",
       "an act on a thing that is not there in this build is a finding with the smallest condition",
     ],
+    [
+      "absent.ts#judgeAbsent",
+      "bench/not-in-build",
+      "lines of one step about things of one condition lack one line, and are one finding",
+    ],
   ],
   "What falls, and who lifts": [
     [

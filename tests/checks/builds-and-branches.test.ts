@@ -36,7 +36,7 @@ test("an option inside a variant: with both, and the act that forgets the varian
     "removal/never-undone Coil screws are never undone (with a and heater)",
   ]);
   expect(says(facts, `aim all apart ${open} if heater { step { undo cs remove coil } }`)).toContain(
-    "sequence/not-in-build Coil is not there: it is declared if a (with heater and c)",
+    "sequence/not-in-build Coil screws are not there: they are declared if a (with heater and c)",
   );
 });
 

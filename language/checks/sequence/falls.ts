@@ -52,7 +52,7 @@ export default benchCheck({
     if (mass === undefined) return `nothing else holds ${name}, and it hangs: take its weight first`;
     const weighs =
       reason.words[0] === "with what is on it"
-        ? `which weighs ${Math.round(mass)} kg with its load`
+        ? `${Math.round(mass)} kg with its load`
         : `and it weighs ${Math.round(mass)} kg`;
     // What stands on its base falls nowhere; nothing but a word of the author tells the bench so.
     return `nothing else holds ${name}, ${weighs}: take its weight first, or, if it stands on something, say so: rests on`;

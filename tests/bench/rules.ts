@@ -461,6 +461,7 @@ export const noRules: Readonly<Record<string, string>> = {
   "likeness.ts": "what an edit left the same: bench/rehearse",
   "lumps.ts": "sub-assemblies as a value: bench/rehearse",
   "machine.ts": "the declarations as tables of what is tied to what: bench/ties-and-removal",
+  "met.ts": "which hazards a procedure meets, for lists in print: outputs/hazards-met",
   "moved.ts": "a performance with new places: bench/rehearse",
   "placement.ts": "where warnings stand in print: outputs",
   "plain-act.ts": "an act that nobody wrote: bench/refit/lines",

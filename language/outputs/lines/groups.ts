@@ -1,6 +1,7 @@
 // The lines of a whole performance in order: strip, refit, finish, in runs of one step, each line with its number.
 
 import { endTurnBefore, placementOf, type Before } from "../../bench/placement.ts";
+import { hazardsMet } from "../../bench/met.ts";
 import type { Performance, Performed, RefitPerformed, StepRun } from "../../bench/trace.ts";
 import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
 import { at } from "../../bench/vector.ts";
@@ -24,6 +25,8 @@ import { someOfPart } from "./some-of-part.ts";
 
 export interface Lines {
   readonly context: LineContext;
+  /** Hazards that the procedure meets. */
+  readonly met: ReadonlySet<ThingIndex>;
   readonly strip: readonly LineGroup[];
   /** Of a computed refit, or of a written one. */
   readonly refit: readonly LineGroup[];
@@ -75,6 +78,7 @@ export function linesOf(performance: Performance, units: Units): Lines {
   const finished = [...said(finish, "finish", warnings.finish, false), ...place(undefined, afterLines(context))];
   return {
     context,
+    met: hazardsMet(performance, warnings),
     strip: groupsOf(context, stripped, "strip"),
     refit: groupsOf(context, back, "refit"),
     finish: groupsOf(context, finished, "finish"),

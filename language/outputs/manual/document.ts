@@ -9,6 +9,7 @@ import type { SignalName } from "../../tables/index.ts";
 import type { SheetTable } from "../sheet/sheet-data.ts";
 import type { SectionName } from "./sections.ts";
 import type { ChapterSheets } from "./sheets.ts";
+import type { Stores } from "./stores-hazards.ts";
 import type { Plan } from "./tablet/plan.ts";
 import type { ToolTables } from "./tool-tables.ts";
 
@@ -105,7 +106,7 @@ export interface ManualDocument {
     readonly messages: readonly SafetyMessage[];
     readonly hazards: readonly HazardText[];
     /** What the consumables of the bill bring with them, and which of them. */
-    readonly stores: readonly { readonly hazard: HazardText; readonly from: readonly string[] }[];
+    readonly stores: Stores;
     /** Findings set aside by the authors: what, where, why. */
     readonly allowed: readonly { readonly what: string; readonly where: string; readonly why: string }[];
     /** `unit`: whose author dismissed it, where there are several; a kind that one has not another may have. */

@@ -3,14 +3,15 @@
 import type { Model } from "../../model/model.ts";
 import type { BillRow } from "../bill/data.ts";
 import { wearName, type LineContext } from "../lines/context.ts";
+import type { HazardText } from "../lines/line.ts";
 import { byGravity } from "../lines/warnings.ts";
-import type { ManualDocument } from "./document.ts";
 
-type Stores = ManualDocument["safety"]["stores"];
+/** What consumables bring with them, and which of them. */
+export type Stores = readonly { readonly hazard: HazardText; readonly from: readonly string[] }[];
 
 export function storesHazards(
   models: readonly Model[],
-  bill: readonly BillRow[],
+  bill: readonly Pick<BillRow, "id" | "name">[],
   contextOf: (model: Model) => LineContext,
 ): Stores {
   const used = new Set(bill.flatMap(({ id, name }) => [id, name])),

@@ -207,10 +207,11 @@ function others(all: readonly Other[]): ToolRow[] {
   return [...found.values()].map((row) => ({ ...row, for: row.for.filter(Boolean) }));
 }
 
+/** Against what the procedures meet. */
 function wear(all: readonly Done[]): string[] {
   const found = new Set<string>();
   for (const { lines } of all)
     for (const hazard of lines.context.model.hazards)
-      for (const name of hazard.wear) found.add(wearName(lines.context, name.text));
+      if (lines.met.has(hazard.index)) for (const name of hazard.wear) found.add(wearName(lines.context, name.text));
   return [...found];
 }

@@ -4,6 +4,7 @@ import { hazardKinds } from "../../tables/index.ts";
 import { billName, supplyRows } from "../bill/data.ts";
 import { toolName } from "../lines/context.ts";
 import { neededBefore } from "../lines/ends.ts";
+import { storesHazards } from "../manual/stores-hazards.ts";
 import { toolsOf } from "../manual/tools.ts";
 import { lowerFirst } from "../wording/phrases.ts";
 import type { SheetKind } from "./sheet-data.ts";
@@ -19,10 +20,17 @@ export const preparationKind: SheetKind = {
       { model, procedure } = performance,
       { context } = lines,
       tools = toolsOf([{ performance, lines }], options),
-      supplies = supplyRows(performance, options, uses);
+      supplies = supplyRows(performance, options, uses),
+      // What the procedure does not meet is on the unit all the same.
+      met = model.hazards.filter(({ index }) => lines.met.has(index)),
+      others = model.hazards.filter(({ index }) => !lines.met.has(index)),
+      ofStores = storesHazards([model], supplies, () => context).map(({ hazard }) => hazard),
+      wear = new Set([...tools.wear, ...ofStores.flatMap((hazard) => hazard.wear)]),
+      names = (hazards: readonly { readonly name: string }[]): string =>
+        [...new Set(hazards.map(({ name }) => name))].join(", ");
     const crew = Math.max(1, procedure.crew, ...performance.strip.map(({ around }) => around.crew)),
       roles = new Set(
-        [procedure.role, ...model.hazards.map(({ role }) => role)].flatMap((role) =>
+        [procedure.role, ...met.map(({ role }) => role)].flatMap((role) =>
           role ? [toolName(context, role.text)] : [],
         ),
       );
@@ -46,16 +54,15 @@ export const preparationKind: SheetKind = {
         list(preparation.people, [
           [preparation.crew(crew), ""],
           ...[...roles].map((role) => [role, ""]),
-          ...tools.wear.map((thing) => [thing, manual.wear]),
+          ...[...wear].map((thing) => [thing, manual.wear]),
         ]),
         list(
           preparation.before,
           neededBefore(lines.context).map(({ words, alone }) => [words, alone]),
         ),
         list(preparation.know, [
-          ...(model.hazards.length > 0
-            ? [[preparation.hazards(model.hazards.map(({ name }) => name).join(", ")), ""]]
-            : []),
+          ...(met.length + ofStores.length > 0 ? [[preparation.hazards(names([...met, ...ofStores])), ""]] : []),
+          ...(others.length > 0 ? [[preparation.otherHazards(names(others)), ""]] : []),
           ...(open.length > 0 ? [[preparation.notConsidered(open.join(", ")), ""]] : []),
           [preparation.help, ""],
           ...[...model.plate.mishaps, ...procedure.issue.mishaps].map(({ what, then }) => [

@@ -33,6 +33,10 @@ export const benchSheets: Wording["benchSheets"] = {
     amount: "Wie viel, wofür",
     crew: (count) => sentence(`Mindestens ${people(count)}`),
     hazards: (names) => sentence(`Gefährdungen: ${names}`),
+    otherHazards: (names) =>
+      sentence(
+        `Außerdem an dieser Einheit, an Stellen, mit denen keine Zeile dieser Anleitung zu tun hat: ${names}. Sie bestehen trotzdem: Abstand halten`,
+      ),
     notConsidered: (kinds) =>
       sentence(`Zu diesen Arten von Gefährdung hat sich niemand geäußert: ${kinds}. Herausfinden`),
     help: "Wer gerufen wird, wenn jemand verletzt ist, und wo Verbandkasten und Feuerlöscher sind.",

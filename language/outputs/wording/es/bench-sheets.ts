@@ -33,6 +33,10 @@ export const benchSheets: Wording["benchSheets"] = {
     amount: "Cuánto, para qué",
     crew: (count) => sentence(`Al menos ${people(count)}`),
     hazards: (names) => sentence(titled("Peligros", names)),
+    otherHazards: (names) =>
+      sentence(
+        `${titled("También en esta unidad, donde ninguna línea de este procedimiento interviene", names)}. Esos peligros existen igualmente: mantenerse a distancia`,
+      ),
     notConsidered: (kinds) =>
       sentence(`${titled("Nadie se ha pronunciado sobre estos tipos de peligro", kinds)}. Averiguarlo`),
     help: "A quién se llama si alguien se lesiona, y dónde están el botiquín y el extintor.",

@@ -33,6 +33,10 @@ export const benchSheets: Wording["benchSheets"] = {
     amount: "Combien, pour quoi",
     crew: (count) => sentence(`Au moins ${people(count)}`),
     hazards: (names) => sentence(titled("Dangers", names)),
+    otherHazards: (names) =>
+      sentence(
+        `${titled("Aussi sur cette unité, là où aucune ligne de cette procédure n'intervient", names)}. Ces dangers existent malgré tout\u00a0: rester à distance`,
+      ),
     notConsidered: (kinds) =>
       sentence(`${titled("Personne ne s'est prononcé sur ces types de danger", kinds)}. Se renseigner`),
     help: "Qui appeler si quelqu'un est blessé, et où sont la trousse de secours et l'extincteur.",

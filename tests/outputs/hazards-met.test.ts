@@ -38,7 +38,7 @@ function sheetOf(
     text = write(preparationSheet, "text", { ...input, performances: [performance] }, options).replaceAll(/\s+/g, " ");
   return {
     met: /(?<!for these kinds of )Hazards: (.*?)\./.exec(text)?.[1] ?? "",
-    others: /met by no line of this procedure: (.*?)\./.exec(text)?.[1] ?? "",
+    others: /where no line of this procedure works: (.*?)\./.exec(text)?.[1] ?? "",
     people: text,
     manual: toolsOf([{ performance, lines: linesOf(performance, options) }], options).wear,
   };

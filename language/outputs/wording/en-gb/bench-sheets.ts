@@ -27,7 +27,7 @@ export const benchSheets = {
     hazards: (names: string) => sentence(`Hazards: ${names}`),
     otherHazards: (names: string) =>
       sentence(
-        `Also in this unit, and met by no line of this procedure: ${names}. Each is there all the same: keep away`,
+        `Also in this unit, where no line of this procedure works: ${names}. Each is there all the same: keep away`,
       ),
     notConsidered: (kinds: string) => sentence(`Nobody has answered for these kinds of hazard: ${kinds}. Find out`),
     help: "Who is called if somebody is hurt, and where first aid and extinguisher are.",

@@ -1,5 +1,6 @@
 // Removing: a parting of two sides. What hangs on the parts comes along; ties that part in passing let go.
 
+import { crewAt } from "./crew.ts";
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
 import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
@@ -291,7 +292,7 @@ function clampedBy(
 /** A part's own `lift by 2 people` binds every removal and fit of it, unless a holder carries it. */
 export function tooFewPeople(bench: Bench, act: Act, index: ThingIndex, around: Around): void {
   const part = partOf(bench.model, index),
-    here = Math.max(act.people ?? 0, around.crew);
+    here = Math.max(act.people ?? 0, crewAt(around));
   if (part.liftPeople === undefined || part.liftPeople <= here || bench.computed) return;
   report(
     bench,

@@ -30,7 +30,8 @@ export interface Around {
   readonly on: ThingIndex | undefined;
   /** Undefined outside any step. */
   readonly step: StepRun | undefined;
-  readonly crew: number;
+  /** The largest that a procedure around says; undefined where none does. */
+  readonly crew: number | undefined;
   /** The parting that put the unit part on the bench, for a procedure that `starts on bench`; else undefined. */
   readonly bench: number | undefined;
   /** Conditions that hold here by the blocks around, outermost first. For the reader: outputs word them. */

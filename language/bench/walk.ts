@@ -1,5 +1,6 @@
 // Walking through a procedure's text: blocks, conditions, pieces, calls. What each act does is not decided here.
 
+import { crewOfBoth } from "./crew.ts";
 import type { Act } from "../model/act.ts";
 import type { BlockEntry, Condition, Entry, Procedure, ThingIndex } from "../model/model.ts";
 import { judgeAbsent } from "./absent.ts";
@@ -252,7 +253,7 @@ function call(bench: Bench, act: Act, around: Around, atEnd?: AtEnd, inside?: re
       procedure,
       prefix,
       on: on ?? around.on,
-      crew: Math.max(around.crew, procedure.crew),
+      crew: crewOfBoth(around.crew, procedure.crew),
     },
     atEnd,
     on,

@@ -292,7 +292,7 @@ function byActs(performance: Performance, fitted: ReadonlySet<ThingIndex>, fresh
           pieces: [],
           on: undefined,
           step: undefined,
-          crew: 1,
+          crew: undefined,
           bench: undefined,
           given: [],
         },

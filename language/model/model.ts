@@ -329,7 +329,9 @@ export interface Procedure {
   readonly leaves: readonly Leave[];
   readonly tasks: readonly Task[];
   readonly bases: readonly Name[];
-  readonly crew: number;
+  /** As the author says it, and where; undefined where he does not: `bench/crew.ts` knows what holds then. */
+  readonly crew: number | undefined;
+  readonly crewAt: Span | undefined;
   readonly role: Name | undefined;
   readonly revision: string | undefined;
   /** Who wrote it and who answers for it. */

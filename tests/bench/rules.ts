@@ -457,6 +457,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
 
 /** Files of the bench that hold no rule: what they hold instead, each with the tests that would miss it. */
 export const noRules: Readonly<Record<string, string>> = {
+  "crew.ts": "how many people where nobody says it: checks/crew",
   "leaves.ts": "types of what is promised of the end",
   "likeness.ts": "what an edit left the same: bench/rehearse",
   "lumps.ts": "sub-assemblies as a value: bench/rehearse",

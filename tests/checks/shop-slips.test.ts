@@ -15,7 +15,7 @@ test("a crew that is smaller than its acts ask for is one finding, at the first 
       "step { lift lid by 2 people  lift hood by 2 people }",
       `aim none ${crew}`,
     );
-  expect(of(text("crew 1"), "lift/crew")).toEqual(["warning: by 2 people"]);
+  expect(of(text("crew 1"), "lift/crew")).toEqual(["warning: lift lid by 2 people"]);
   for (const crew of ["crew 2", "crew 3", ""]) expect(of(text(crew), "lift/crew"), crew).toEqual([]);
 });
 

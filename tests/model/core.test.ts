@@ -104,7 +104,7 @@ test("the procedure", () => {
   expect(procedure).toMatchObject({
     title: "Change the shaft seal",
     unit: "pump",
-    crew: 1,
+    crew: undefined,
     aims: [{ is: "off", names: [{ text: "face-seal" }] }],
   });
   expect(procedure.body.map((entry) => entry.is === "block" && [entry.kind, entry.title, entry.body.length])).toEqual([

@@ -3,6 +3,7 @@
 
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { crewAt } from "../../language/bench/crew.ts";
 import { massOf } from "../../language/bench/load.ts";
 import { waitOf } from "../../language/bench/placement.ts";
 import { judgedTorques } from "../../language/checks/torque-judged.ts";
@@ -35,7 +36,7 @@ for (let round = 0; round < 20; round++) {
       if (event.kind !== "off") continue;
       if (
         massOf(model, event.moved).kg > 0 &&
-        liftLimit(Math.max(event.act.people ?? 0, event.around.crew, 1)).kilograms > 0
+        liftLimit(Math.max(event.act.people ?? 0, crewAt(event.around))).kilograms > 0
       )
         lifts++;
     }

@@ -1,5 +1,6 @@
 // A load lifted by hand that is over the published guideline for the people at it.
 
+import { crewAt } from "../../bench/crew.ts";
 import { isUnknown } from "../../bench/access.ts";
 import { gearOf, massKg, massOf } from "../../bench/load.ts";
 import { machineOf, partOf } from "../../bench/machine.ts";
@@ -55,7 +56,7 @@ export default check({
         isLoad = (part: ThingIndex): boolean =>
           (at(event.before.assumed, part) & A_AWAY) === 0 && (event.things.includes(part) || !isUnknown(there, part));
       const { kg, unknown } = massOf(model, event.moved.filter(isLoad)),
-        people = Math.max(event.act.people ?? 0, event.around.crew, 1);
+        people = Math.max(event.act.people ?? 0, crewAt(event.around));
       // At or under what one may be asked to lift at best, only a far reach could make it too much.
       if (kg <= ONE_PERSON_BEST && !isFar(model, event)) continue;
       const reach = event.things.map((thing) => model.things[thing]!).find((t) => t.is === "part" && t.reach),

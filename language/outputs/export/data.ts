@@ -1,5 +1,6 @@
 // The whole model as plain values for other programs: what is declared, what each procedure takes off, renews and does.
 
+import { crewAt } from "../../bench/crew.ts";
 import { newThings } from "../../bill/new-things.ts";
 import { sizeText, threadText } from "../../bill/uses.ts";
 import type { Performance } from "../../bench/trace.ts";
@@ -450,7 +451,7 @@ function procedureData(performance: Performance, refit: RefitProcedure, context:
   }
   return {
     ...refit,
-    crew: procedure.crew,
+    crew: crewAt(procedure),
     about: procedure.about,
     ...given({ revision: procedure.revision, role: procedure.role && toolName(context, procedure.role.text) }),
     needs: procedure.needs.map(

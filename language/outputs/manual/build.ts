@@ -1,5 +1,6 @@
 // The manual's document from performed procedures. It asks the lines, the bill and the tables, and lays nothing out.
 
+import { peopleFor } from "../../bench/crew.ts";
 import type { Around, Performance } from "../../bench/trace.ts";
 import { isSigned, type Pair } from "../../model/instructions.ts";
 import type { Model, Procedure } from "../../model/model.ts";
@@ -205,12 +206,10 @@ function identification(
 function who(contexts: readonly LineContext[], { wording }: OutputOptions): string[] {
   const { manual: words, document } = wording,
     lines: string[] = [],
-    crewOf = ({ performance: { procedure, strip } }: LineContext): number =>
-      Math.max(1, ...strip.map(({ around }) => around.crew), procedure.crew),
-    areAlike = new Set(contexts.map(crewOf)).size === 1;
+    areAlike = new Set(contexts.map(({ performance }) => peopleFor(performance))).size === 1;
   for (const context of contexts) {
     const { procedure } = context.performance,
-      crew = words.crew(crewOf(context));
+      crew = words.crew(peopleFor(context.performance));
     // Where one procedure asks for more people than another, each number says which it is of.
     lines.push(areAlike ? crew : document.titled(procedure.title || procedure.id, crew));
     if (procedure.role) lines.push(words.role(toolName(context, procedure.role.text), procedure.title || procedure.id));
@@ -304,7 +303,7 @@ const outsideSteps = (procedure: Procedure): Around => ({
   pieces: [],
   on: undefined,
   step: undefined,
-  crew: 1,
+  crew: undefined,
   bench: undefined,
   given: [],
 });

@@ -1,5 +1,6 @@
 // Preparation: people, what was done before, tools, supplies, and what everybody has to know.
 
+import { peopleFor } from "../../bench/crew.ts";
 import { hazardKinds } from "../../tables/index.ts";
 import { billName, supplyRows } from "../bill/data.ts";
 import { toolName } from "../lines/context.ts";
@@ -28,12 +29,9 @@ export const preparationKind: SheetKind = {
       wear = new Set([...tools.wear, ...ofStores.flatMap((hazard) => hazard.wear)]),
       names = (hazards: readonly { readonly name: string }[]): string =>
         [...new Set(hazards.map(({ name }) => name))].join(", ");
-    const crew = Math.max(1, procedure.crew, ...performance.strip.map(({ around }) => around.crew)),
-      roles = new Set(
-        [procedure.role, ...met.map(({ role }) => role)].flatMap((role) =>
-          role ? [toolName(context, role.text)] : [],
-        ),
-      );
+    const roles = new Set(
+      [procedure.role, ...met.map(({ role }) => role)].flatMap((role) => (role ? [toolName(context, role.text)] : [])),
+    );
     const open = Object.keys(hazardKinds)
       .filter((kind) => !model.hazards.some((hazard) => hazard.kind === kind) && !model.dismissed.has(kind))
       .map((kind) => kinds.hazard(kind));
@@ -52,7 +50,7 @@ export const preparationKind: SheetKind = {
       notes: options.units !== undefined && options.units > 1 ? [options.wording.bill.forUnits(options.units)] : [],
       tables: [
         list(preparation.people, [
-          [preparation.crew(crew), ""],
+          [preparation.crew(peopleFor(performance)), ""],
           ...[...roles].map((role) => [role, ""]),
           ...[...wear].map((thing) => [thing, manual.wear]),
         ]),

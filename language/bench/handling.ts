@@ -2,9 +2,7 @@
 
 import type { Act, Name } from "../model/act.ts";
 import type { Model, ThingIndex } from "../model/model.ts";
-
-/** To `inspect` is to look and to `test` is to run, mostly under power: neither is a touch. */
-const handling = new Set(["measure", "set", "clean", "mark", "tag", "work", "apply", "heat", "put", "align", "rotate"]);
+import { actKind } from "../tables/index.ts";
 
 /** The things that such an act handles: those that it is done on, else those that it names. None for any other act. */
 export function handledBy(
@@ -12,7 +10,7 @@ export function handledBy(
   things: readonly ThingIndex[],
   resolve: (names: readonly Name[]) => readonly ThingIndex[],
 ): readonly ThingIndex[] {
-  if (!handling.has(act.verb)) return [];
+  if (!actKind(act.verb).touches) return [];
   return act.on.length > 0 ? resolve(act.on) : things;
 }
 

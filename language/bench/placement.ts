@@ -6,7 +6,7 @@
 import { requiredWait, type RequiredWait, type WaitQuestion } from "../figures/required-wait.ts";
 import type { Hazard, Message, Model, Precaution, ThingIndex } from "../model/model.ts";
 import { si } from "../quantities/index.ts";
-import { hazardKinds, kindIn } from "../tables/index.ts";
+import { actKind, hazardKinds, kindIn } from "../tables/index.ts";
 import { openedInPassing } from "./filler.ts";
 import { machineOf } from "./machine.ts";
 import type { State } from "./state.ts";
@@ -38,7 +38,7 @@ interface Touch {
   readonly hazards: readonly ThingIndex[];
   /** Things whose own messages are due. */
   readonly handled: readonly ThingIndex[];
-  /** It may move or free what it names, or take its weight: a heavy load is a hazard of these acts alone. */
+  /** It may move or free what it names, or take its weight (tables/act-kinds.ts): a heavy load is a hazard of these acts alone. */
   readonly moves: boolean;
   /** Hazards whose precautions end here: told again, however often they were. */
   readonly freed: readonly ThingIndex[];
@@ -56,54 +56,22 @@ export function placementOf(performance: Performance): Placement {
   return { strip: strip[0]!, refit: wayBack[0]!, written: wayBack[1]!, finish: finish[0]! };
 }
 
-/** Acts that leave a thing where it is and what holds it as it is. Any other may move it: one in the author's own words too. */
-const still: ReadonlySet<string> = new Set([
-  "mark",
-  "tag",
-  "measure",
-  "inspect",
-  "hold",
-  "put",
-  "take",
-  "cap",
-  "clean",
-  "apply",
-]);
-
-/** Acts that handle a thing as such: a reading or a mark does not. */
-const handling: ReadonlySet<string> = new Set([
-  "undo",
-  "loosen",
-  "back-out",
-  "remove",
-  "lift",
-  "slide",
-  "swing",
-  "open",
-  "fit",
-  "tighten",
-  "press",
-  "support",
-  "release",
-  "hold",
-  "rotate",
-]);
-
 function ofPerformed(
   model: Model,
   { act, things, handled, around, from, to, before }: Performed,
   events: readonly Event[],
 ): Touch {
   const own = events.slice(from, to).filter((event) => !event.assumed),
-    handles = handling.has(act.verb) || own.length > 0;
+    kind = actKind(act.verb),
+    handles = kind.handles || own.length > 0;
   const opened =
     act.verb === "fill" ? fillersOf(model, things, before) : act.verb === "bleed" ? bleedersOf(model, things) : [];
   const all = [...new Set([...things, ...own.flatMap((event) => event.things), ...opened])];
   return {
-    things: isToldOnly(act.verb) ? handled : [...all, ...handled],
+    things: kind.isTold ? handled : [...all, ...handled],
     hazards: own.flatMap((event) => event.hazards),
     handled: handles ? all : opened,
-    moves: !still.has(act.verb),
+    moves: kind.moves,
     freed: act.verb === "restore" ? things : [],
     step: around.step,
   };
@@ -125,7 +93,8 @@ const fillersOf = (model: Model, things: readonly ThingIndex[], before: State): 
 
 function ofRefit(model: Model, { op, handled, before }: RefitPerformed): Touch {
   const isAct = op.verb !== "written",
-    verb = op.act?.verb ?? "";
+    verb = op.act?.verb ?? "",
+    kind = actKind(isAct ? op.verb : verb);
   const opened =
     op.verb === "fill" || (!isAct && verb === "fill")
       ? fillersOf(model, op.things, before)
@@ -133,35 +102,14 @@ function ofRefit(model: Model, { op, handled, before }: RefitPerformed): Touch {
         ? bleedersOf(model, op.things)
         : [];
   return {
-    things: !isAct && isToldOnly(verb) ? handled : [...op.things, ...opened, ...handled],
+    things: !isAct && kind.isTold ? handled : [...op.things, ...opened, ...handled],
     hazards: op.event?.hazards ?? [],
-    handled: isAct || handling.has(verb) ? [...op.things, ...opened] : opened,
-    moves: !still.has(isAct ? op.verb : verb),
+    handled: isAct || kind.handles ? [...op.things, ...opened] : opened,
+    moves: kind.moves,
     freed: !isAct && verb === "restore" ? op.things : [],
     step: op.around.step,
   };
 }
-
-/** Readings, words and pictures name things without touching them; what one of them handles is said by the act as performed. */
-export const isToldOnly = (verb: string): boolean =>
-  [
-    "measure",
-    "inspect",
-    "test",
-    "note",
-    "photo",
-    "video",
-    "time",
-    "people",
-    "second-check",
-    "hold-point",
-    "danger",
-    "warning",
-    "caution",
-    "notice",
-    "do",
-    "wait",
-  ].includes(verb);
 
 function place(model: Model, sequences: readonly (readonly Touch[])[]): Before[][] {
   const machine = machineOf(model),

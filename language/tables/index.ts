@@ -1,5 +1,6 @@
 // The door to the tables: kinds and their behaviour, as data.
 
+export * from "./act-kinds.ts";
 export * from "./part-kinds.ts";
 export * from "./fastener-kinds.ts";
 export * from "./joint-kinds.ts";

@@ -2,6 +2,8 @@
 
 import { expect, test } from "vitest";
 import {
+  actKind,
+  actKinds,
   fastenerKinds,
   fluidKinds,
   hazardKinds,
@@ -107,4 +109,45 @@ test("a name is looked up without being trusted", () => {
   expect(kindIn(partKinds, "toString")).toBeUndefined();
   expect(kindIn(partKinds, undefined)).toBeUndefined();
   expect(isKindOf(jointKinds, "__proto__")).toBe(false);
+});
+
+test("every act says what the hands do in it, and why; what only tells may move and handle nothing", () => {
+  const acts = vocabulary
+    .filter(({ place, word }) => place === "step" && !isKindOf(precautions, word) && word !== "otherwise")
+    .map(({ word }) => word);
+  const verbs = Object.keys(actKinds);
+  expect(verbs.filter((verb) => !acts.includes(verb))).toEqual([]);
+  // What is no act: blocks, conditions, facts of the step.
+  expect(acts.filter((word) => !verbs.includes(word)).sort()).toEqual([
+    "either",
+    "if",
+    "optional",
+    "or",
+    "refit",
+    "repeat",
+    "unless",
+  ]);
+  for (const verb of verbs) {
+    const { why, isTold, handles } = actKinds[verb]!;
+    expect(why, verb).not.toBe("");
+    if (isTold) expect(handles, verb).toBe(false);
+  }
+  // What is not listed may move what it names.
+  for (const name of ["lock-out", "no-such-verb", "constructor"])
+    expect(actKind(name), name).toMatchObject({ moves: true, touches: false });
+  // The language's page: to look and to run is no touch; measuring, marking and coating is.
+  expect(["inspect", "test"].map((verb) => actKind(verb).touches)).toEqual([false, false]);
+  expect(verbs.filter((verb) => actKind(verb).touches).sort()).toEqual([
+    "align",
+    "apply",
+    "clean",
+    "heat",
+    "mark",
+    "measure",
+    "put",
+    "rotate",
+    "set",
+    "tag",
+    "work",
+  ]);
 });

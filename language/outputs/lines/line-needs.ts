@@ -3,7 +3,7 @@
 // strip is still known on the way back, and one that has lapsed or was taken back no longer counts.
 
 import { machineOf } from "../../bench/machine.ts";
-import { isToldOnly } from "../../bench/placement.ts";
+import { actKind } from "../../tables/index.ts";
 import type { Event, Performed } from "../../bench/trace.ts";
 import type { ThingIndex } from "../../model/model.ts";
 import { isKindOf, kindIn, precautions as precautionKinds } from "../../tables/index.ts";
@@ -74,7 +74,7 @@ export function lineNeeds({ context, strip, refit, finish }: Lines): ReadonlyMap
         for (const hazard of event.hazards) hazards.add(hazard);
         if (event.kind === "lapses") end.push(...event.precautions);
       }
-      for (const hazard of hazardsOn(isToldOnly(act.verb) ? handled : [...things, ...handled])) hazards.add(hazard);
+      for (const hazard of hazardsOn(actKind(act.verb).isTold ? handled : [...things, ...handled])) hazards.add(hazard);
     }
     return { hazards, stand, end, earlier: [] };
   }
@@ -89,7 +89,7 @@ export function lineNeeds({ context, strip, refit, finish }: Lines): ReadonlyMap
       if (!op) continue;
       for (const hazard of [
         ...(op.event?.hazards ?? []),
-        ...(op.verb === "written" && isToldOnly(op.act?.verb ?? "") ? [] : hazardsOn(op.things)),
+        ...(op.verb === "written" && actKind(op.act?.verb ?? "").isTold ? [] : hazardsOn(op.things)),
         ...hazardsOn(handledByOp.get(number) ?? []),
       ])
         hazards.add(hazard);

@@ -1,6 +1,7 @@
 // What every published procedure must show, whatever it is about: clean, its facts reproduced, its printed refit a line of the order.
 
 import { describe, expect, test } from "vitest";
+import { crewAt } from "../../language/bench/crew.ts";
 import { machineOf } from "../../language/bench/machine.ts";
 import { placementOf } from "../../language/bench/placement.ts";
 import type { Performance } from "../../language/bench/trace.ts";
@@ -103,7 +104,7 @@ export function testPublished(of: Case): Published {
       );
     });
     test("names its people, its stores, and what is new only if it is bad", () => {
-      expect(apart.procedure.crew).toBe(facts.people);
+      expect(crewAt(apart.procedure)).toBe(facts.people);
       const isTwo = facts.strip_order.some(({ people }) => people === 2);
       expect(apart.strip.some(({ act }) => act.verb === "people" || act.people === 2)).toBe(isTwo);
       for (const { id } of facts.consumables) expect([...apart.model.library.consumables.keys()]).toContain(id);

@@ -28,7 +28,7 @@ const usual: ActKind = {
 const apart = { ...usual, handles: true, why: "it takes apart, moves or puts together" },
   onIt = { ...usual, moves: false, touches: true, why: "a hand is on it, and it stays where it is, held as it is" },
   atWork = { ...usual, touches: true, why: "a hand or a tool works on it, and it may give" },
-  closing = { ...usual, moves: false, why: "an end is closed or opened where it is; the bench tells what was handled" },
+  closing = { ...apart, moves: false, why: "an end is closed or opened where it is" },
   told = { ...usual, isTold: true, why: "it is for the reader or the record" };
 
 const table = {

@@ -11,7 +11,7 @@ export function generate(): { readonly path: string; readonly text: string } {
     "",
     "# Checks",
     "",
-    `There are ${sorted.length}. A finding weighs error, warning, question or hint; clean means that none of the first three is found. Weights can be set by code in \`stripdown.json\`, those of \`hazard/\` and \`lift/\` only stricter. The line of marks under an example shows where the finding stands and what it says.`,
+    `There are ${sorted.length}. A finding weighs error, warning, question or hint; clean means that none of the first three is found. Weights can be set by code in \`stripdown.json\`, those of \`hazard/\`, \`lift/\` and \`syntax/\` only stricter. The line of marks under an example shows where the finding stands and what it says.`,
     "",
     "| code | weight | title |",
     "| --- | --- | --- |",

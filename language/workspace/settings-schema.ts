@@ -19,7 +19,7 @@ export const settingsSchema = z
     severity: z
       .record(z.string().regex(/^[a-z][a-z-]*\/[a-z][a-z-]*$/, "a code such as sequence/blocked"), severity)
       .optional()
-      .describe("Weight of a check by its code. Those of hazard/ and lift/ can be made stricter only."),
+      .describe("Weight of a check by its code. Those of hazard/, lift/ and syntax/ can be made stricter only."),
     assumptions: z
       .record(z.string(), z.union([z.number(), z.string()]))
       .optional()

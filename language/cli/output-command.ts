@@ -220,15 +220,16 @@ function chosen({ checked, roots }: ProjectRun, args: ParsedArgs): Performance[]
     if (build === undefined || model.build === "" ? !picked.has(key) : model.build === build)
       picked.set(key, performance);
   }
-  if (picked.size === 0) {
+  const found = [...picked.values()];
+  // A unit of one build is printed beside the one whose build was named, and not in its place.
+  if (build !== undefined && found.every(({ model }) => model.build !== build)) {
     const builds = [...new Set(mine.map(({ model }) => model.build).filter((name) => name !== ""))];
     throw new CannotRun(
-      builds.length === 0 || build === undefined
-        ? "no procedure is left to write"
-        : `there is no build ${build}: it is one of ${builds.join("; ")}`,
+      `there is no build ${build}: ${builds.length === 0 ? "these units have one build each, and are printed without --build" : `it is one of ${builds.join("; ")}`}`,
     );
   }
-  return [...picked.values()];
+  if (found.length === 0) throw new CannotRun("no procedure is left to write");
+  return found;
 }
 
 /** The task asked for, done alone, of every procedure that has one by that name. */

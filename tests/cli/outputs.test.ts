@@ -1,7 +1,8 @@
 // The commands that write outputs: their JSON by its published schema for every example, the procedures and builds asked for, and
 // the same bytes whatever the order of the files.
 
-import { globSync, readFileSync } from "node:fs";
+import { globSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { expect, test } from "vitest";
 import { folderWith, stripdown } from "../support/command-line.ts";
@@ -84,6 +85,17 @@ test("--build asks for one build of the unit", async () => {
   expect((await stripdown(folder, ["export", "--build", "cooler"])).err).toMatch(
     /^stripdown: there is no build cooler: it is one of plain; heater\n$/,
   );
+  // Of a unit that has one build alone it is not passed over either; beside one that has it, that unit is printed as well.
+  writeFileSync(
+    join(folder, "b.strip"),
+    good.replaceAll("box", "case").replaceAll("procedure strip", "procedure bare"),
+  );
+  expect(await stripdown(folder, ["export", "b.strip", "--build", "heater"])).toEqual({
+    status: 2,
+    out: "",
+    err: "stripdown: there is no build heater: these units have one build each, and are printed without --build\n",
+  });
+  expect(await builds("--build", "heater")).toEqual(["heater", ""]);
 });
 
 test("the bill counts units, and refuses what is no number of them", async () => {

@@ -1,6 +1,7 @@
 // The output "bill": consumables and spares as text, CSV and JSON.
 
 import { output } from "../output.ts";
+import { asJson } from "../text/json.ts";
 import { billAsCsv } from "./csv.ts";
 import { billData, type BillData } from "./data.ts";
 import { billAsText } from "./text.ts";
@@ -15,7 +16,7 @@ export const bill = output<BillData>({
     json: {
       extension: "json",
       title: "Lines with their uses, for programs",
-      write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+      write: asJson,
     },
   },
 });

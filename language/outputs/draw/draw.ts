@@ -7,6 +7,7 @@ import { provenanceOf, type Provenance } from "../draft.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
 import { output, type Output, type OutputInput, type OutputOptions } from "../output.ts";
 import { headLines, htmlPage, pageHead } from "../page.ts";
+import { asJson } from "../text/json.ts";
 import { html } from "../text/markup.ts";
 import { torqueData, type TorqueData } from "../torque-data.ts";
 import { svg, svgFile, type Drawing } from "./drawing.ts";
@@ -202,7 +203,7 @@ ${drawings.length === 0 && html`<p>${options.wording.draw.nothing[of]}</p>`}${dr
       json: {
         extension: "json",
         title: "What the drawings show, for programs",
-        write: ({ drawings: _, ...data }) => `${JSON.stringify(data, undefined, 2)}\n`,
+        write: ({ drawings: _, ...data }) => asJson(data),
       },
     },
   });

@@ -1,6 +1,7 @@
 // The output "export": the whole model as one JSON text.
 
 import { output } from "../output.ts";
+import { asJson } from "../text/json.ts";
 import { exportData, type ExportData } from "./data.ts";
 
 export const modelExport = output<ExportData>({
@@ -8,6 +9,6 @@ export const modelExport = output<ExportData>({
   title: "The whole model",
   data: exportData,
   formats: {
-    json: { extension: "json", title: "For programs", write: (data) => `${JSON.stringify(data, undefined, 2)}\n` },
+    json: { extension: "json", title: "For programs", write: asJson },
   },
 });

@@ -3,6 +3,7 @@
 import { output } from "../output.ts";
 import { labelsPrint } from "../pdf/sheets-print.ts";
 import { csv } from "../text/csv.ts";
+import { asJson } from "../text/json.ts";
 import { labelData, type LabelData } from "./data.ts";
 import { labelsAsHtml } from "./html.ts";
 
@@ -38,7 +39,7 @@ export const labels = output<LabelData>({
     json: {
       extension: "json",
       title: "What lies where, for programs",
-      write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+      write: asJson,
     },
   },
   print: labelsPrint,

@@ -5,11 +5,11 @@ import { massOf } from "../../bench/load.ts";
 import { provenanceOf, type Provenance } from "../draft.ts";
 import { stepText, toolName } from "../lines/context.ts";
 import { massText } from "../lines/figures.ts";
-import { buildText } from "../lines/build-text.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
 import { actionsIn } from "../sheet/actions.ts";
+import { procedureHead, type ProcedureHead } from "../sheet/of-procedures.ts";
 
 export interface LayoutRow {
   /** From 1, in the order of coming off. */
@@ -32,15 +32,7 @@ export interface LayoutData {
   readonly format: "stripdown-layout-sheet";
   readonly version: 1;
   readonly provenance: Provenance;
-  readonly procedures: readonly {
-    readonly id: string;
-    readonly title: string;
-    readonly unit: string;
-    readonly build: string;
-    /** As printed. */
-    readonly buildText: string;
-    readonly rows: readonly LayoutRow[];
-  }[];
+  readonly procedures: readonly (ProcedureHead & { readonly id: string; readonly rows: readonly LayoutRow[] })[];
 }
 
 export function layoutData(input: OutputInput, options: OutputOptions): LayoutData {
@@ -107,10 +99,7 @@ export function layoutOf(
   });
   return {
     id: procedure.id,
-    title: procedure.title || procedure.id,
-    unit: model.title || model.unit,
-    build: model.build,
-    buildText: buildText(model, options.wording),
+    ...procedureHead(performance, options),
     rows,
   };
 }

@@ -1,17 +1,15 @@
 // The output "layout sheet": a place for each part, in the order in which they come off, to lay them on or to go by.
 
 import { output, type OutputOptions } from "../output.ts";
-import { headLines, htmlPage, pageHead } from "../page.ts";
 import { layoutSheetPrint } from "../pdf/sheets-print.ts";
 import { csv } from "../text/csv.ts";
+import { asJson } from "../text/json.ts";
 import { html, type Markup } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
+import { ownPages, sheetPage, sheetText } from "../sheet/of-procedures.ts";
 import { factsOf } from "./facts.ts";
 import { layoutData, type LayoutData } from "./data.ts";
-
-const titleOf = ({ unit, title, buildText }: LayoutData["procedures"][number], { wording }: OutputOptions): string =>
-  wording.document.titles([unit, title, buildText].filter(Boolean));
 
 export const layoutSheet = output<LayoutData>({
   name: "sheet layout",
@@ -47,7 +45,7 @@ export const layoutSheet = output<LayoutData>({
     json: {
       extension: "json",
       title: "Rows, for programs",
-      write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+      write: asJson,
     },
   },
   print: layoutSheetPrint,
@@ -74,44 +72,35 @@ export const layoutStyle = `.places{list-style:none;margin:.6rem 0;padding:0;dis
 `;
 
 function asHtml({ procedures, provenance }: LayoutData, options: OutputOptions): string {
-  const { layoutSheet: words } = options.wording;
-  return htmlPage(
-    {
-      title: words.title,
-      style: `
-${layoutStyle}main section{break-after:page}main section:last-child{break-after:auto}
+  const { title, note } = options.wording.layoutSheet;
+  return sheetPage(
+    { title, note, provenance, procedures },
+    `
+${layoutStyle}${ownPages}
 `,
-      body: html`${pageHead(words.title, provenance, options)}
-<main><p>${words.note}</p>${procedures.map(
-        (procedure) => html`<section><h2>${titleOf(procedure, options)}</h2>
-${layoutHtml(procedure, options)}</section>
-`,
-      )}</main>`,
-    },
-    provenance,
+    (procedure) => layoutHtml(procedure, options),
     options,
   );
 }
 
 function asText({ procedures, provenance }: LayoutData, options: OutputOptions): string {
   const {
-      layoutSheet: words,
-      document: { parts },
-    } = options.wording,
-    out = [words.title, "=".repeat(words.title.length), ...headLines(provenance, options), words.note];
-  for (const procedure of procedures) {
-    out.push("", ...wrap(shownOnOneLine(titleOf(procedure, options)), "", "  "));
-    if (procedure.rows.length === 0) out.push(`  ${words.nothing}`);
-    for (const row of procedure.rows) {
-      out.push(
-        ...wrap(shownOnOneLine(row.name), `${String(row.place).padStart(4)}  `, "      "),
-        ...wrap(
-          shownOnOneLine(parts(factsOf(row, options).map((fact) => fact.replace(/\.$/, "")))),
-          "      - ",
-          "        ",
-        ),
-      );
-    }
-  }
-  return `${out.join("\n")}\n`;
+    layoutSheet: { title, note, nothing },
+    document: { parts },
+  } = options.wording;
+  return sheetText(
+    { title, note, provenance, procedures },
+    ({ rows }) =>
+      rows.length === 0
+        ? [`  ${nothing}`]
+        : rows.flatMap((row) => [
+            ...wrap(shownOnOneLine(row.name), `${String(row.place).padStart(4)}  `, "      "),
+            ...wrap(
+              shownOnOneLine(parts(factsOf(row, options).map((fact) => fact.replace(/\.$/, "")))),
+              "      - ",
+              "        ",
+            ),
+          ]),
+    options,
+  );
 }

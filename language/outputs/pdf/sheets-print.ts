@@ -7,6 +7,7 @@ import type { LayoutData, LayoutRow } from "../layout-sheet/data.ts";
 import { factsOf } from "../layout-sheet/facts.ts";
 import type { OutputOptions } from "../output.ts";
 import type { SheetData, SheetOf, SheetTable } from "../sheet/sheet-data.ts";
+import { titleOf } from "../sheet/of-procedures.ts";
 import type { TorqueRow, TorqueSheetData } from "../torque-sheet/data.ts";
 import { dateOf, pageOf } from "./paper.ts";
 import { heading, par, when } from "./pieces.ts";
@@ -46,11 +47,6 @@ function sheet(
     files: [],
   };
 }
-
-const titleOf = (
-  { unit, title, buildText: build }: { unit: string; title: string; buildText: string },
-  { wording }: OutputOptions,
-): string => wording.document.titles([unit, title, build].filter(Boolean));
 
 /** The table of what is tightened. @param width mm. */
 export function torqueBlocks(rows: readonly TorqueRow[], options: OutputOptions, width: number): readonly Block[] {

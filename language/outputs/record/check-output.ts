@@ -5,6 +5,7 @@ import { linesOf } from "../lines/groups.ts";
 import { output, type Output, type OutputInput, type OutputOptions } from "../output.ts";
 import { headLines } from "../page.ts";
 import { csv } from "../text/csv.ts";
+import { asJson } from "../text/json.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
 import { checkedRecord, type Made, type Remark } from "./check.ts";
@@ -105,7 +106,7 @@ export function recordCheck(
       json: {
         extension: "json",
         title: "Remarks, for programs",
-        write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+        write: asJson,
       },
     },
   });

@@ -8,6 +8,7 @@ import { table, type Column } from "../manual/html-table.ts";
 import { svg, svgFile } from "../draw/drawing.ts";
 import { headLines, htmlPage, pageHead } from "../page.ts";
 import { csv } from "../text/csv.ts";
+import { asJson } from "../text/json.ts";
 import { html } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
@@ -128,7 +129,7 @@ export function recordSummary(records: readonly ReadRecord[]): Output<RecordSumm
       json: {
         extension: "json",
         title: "Figures, for programs",
-        write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+        write: asJson,
       },
       svg: {
         extension: "svg",

@@ -7,6 +7,7 @@ import { headLines } from "../page.ts";
 import { hazardFacts, hazardHead, mustStand } from "../lines/hazard-facts.ts";
 import { draftMark, rowsOf } from "../refit/csv.ts";
 import { csv } from "../text/csv.ts";
+import { asJson } from "../text/json.ts";
 import { linesText } from "../text/lines-text.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
@@ -102,7 +103,7 @@ export function bookAsJson(
       rows,
     })),
   };
-  return `${JSON.stringify(data, undefined, 2)}\n`;
+  return asJson(data);
 }
 
 /** As it reads: what kind of line it is, its number where it is an action, its sentence, and what stands under it. */

@@ -1,6 +1,7 @@
 // The output "refit": strip and the way back as text, CSV and JSON.
 
 import { output } from "../output.ts";
+import { asJson } from "../text/json.ts";
 import { refitAsCsv } from "./csv.ts";
 import { refitData, type RefitData } from "./data.ts";
 import { refitAsText } from "./text.ts";
@@ -15,7 +16,7 @@ export const refit = output<RefitData>({
     json: {
       extension: "json",
       title: "Acts with their needs, for programs",
-      write: ({ printed: _, ...data }) => `${JSON.stringify(data, undefined, 2)}\n`,
+      write: ({ printed: _, ...data }) => asJson(data),
     },
   },
 });

@@ -3,9 +3,9 @@
 import type { Performance } from "../../bench/trace.ts";
 import type { UsesOf } from "../../bill/bill.ts";
 import type { Provenance } from "../draft.ts";
-import { buildText } from "../lines/build-text.ts";
 import type { Lines } from "../lines/groups.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
+import { procedureHead, type ProcedureHead } from "./of-procedures.ts";
 
 export interface SheetTable {
   readonly title: string;
@@ -17,13 +17,8 @@ export interface SheetTable {
   readonly empty: string;
 }
 
-export interface SheetOf {
+export interface SheetOf extends ProcedureHead {
   readonly procedure: string;
-  readonly title: string;
-  readonly unit: string;
-  readonly build: string;
-  /** As printed. */
-  readonly buildText: string;
   readonly notes: readonly string[];
   readonly tables: readonly SheetTable[];
 }
@@ -61,13 +56,10 @@ export interface SheetKind {
 /** What a sheet says of one procedure. */
 export function sheetOf({ make }: SheetKind, made: Made): SheetOf {
   const { notes = [], tables } = make(made),
-    { model, procedure } = made.performance;
+    { performance, options } = made;
   return {
-    procedure: procedure.id,
-    title: procedure.title || procedure.id,
-    unit: model.title || model.unit,
-    build: model.build,
-    buildText: buildText(model, made.options.wording),
+    procedure: performance.procedure.id,
+    ...procedureHead(performance, options),
     notes,
     tables,
   };

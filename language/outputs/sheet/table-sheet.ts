@@ -4,13 +4,13 @@
 import { provenanceOf } from "../draft.ts";
 import { linesOf } from "../lines/groups.ts";
 import { output, type Output, type OutputOptions } from "../output.ts";
-import { headLines, htmlPage, pageHead } from "../page.ts";
 import { tableSheetPrint } from "../pdf/sheets-print.ts";
 import { csv } from "../text/csv.ts";
-import { html } from "../text/markup.ts";
+import { asJson } from "../text/json.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
-import { sheetOf, type SheetData, type SheetKind, type SheetOf } from "./sheet-data.ts";
+import { ownPages, sheetPage, sheetText } from "./of-procedures.ts";
+import { sheetOf, type SheetData, type SheetKind, type SheetTable } from "./sheet-data.ts";
 import { penStyle, sheetHtml } from "./table-html.ts";
 
 export const tableSheet = (kind: SheetKind): Output<SheetData> => {
@@ -36,29 +36,18 @@ export const tableSheet = (kind: SheetKind): Output<SheetData> => {
       json: {
         extension: "json",
         title: "Tables, for programs",
-        write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+        write: asJson,
       },
     },
     print: (data, options) => tableSheetPrint(data, options, landscape),
   });
 };
 
-const titleOf = ({ unit, title, buildText: build }: SheetOf, { wording }: OutputOptions): string =>
-  wording.document.titles([unit, title, build].filter(Boolean));
-
 function asHtml(data: SheetData, options: OutputOptions, landscape: boolean): string {
-  return htmlPage(
-    {
-      title: data.title,
-      style: `h3{font-size:1rem;margin:1rem 0 .2rem}${penStyle}main section{break-after:page}main section:last-child{break-after:auto}@media print{h3{break-after:avoid}}${landscape ? "@page{size:landscape;margin:10mm}" : ""}`,
-      body: html`${pageHead(data.title, data.provenance, options)}
-<main><p>${data.note}</p>${data.procedures.map(
-        (procedure) => html`<section><h2>${titleOf(procedure, options)}</h2>
-${sheetHtml(procedure)}</section>
-`,
-      )}</main>`,
-    },
-    data.provenance,
+  return sheetPage(
+    data,
+    `h3{font-size:1rem;margin:1rem 0 .2rem}${penStyle}${ownPages}@media print{h3{break-after:avoid}}${landscape ? "@page{size:landscape;margin:10mm}" : ""}`,
+    sheetHtml,
     options,
   );
 }
@@ -88,25 +77,24 @@ function asCsv(
 }
 
 function asText(data: SheetData, options: OutputOptions): string {
-  const out = [
-    data.title,
-    "=".repeat(data.title.length),
-    ...headLines(data.provenance, options),
-    ...wrap(data.note, "", ""),
+  const { titled, parts } = options.wording.document;
+  const tableAsText = ({ title, columns, rows, empty }: SheetTable): string[] => [
+    "",
+    ...wrap(shownOnOneLine(title), "  ", "    "),
+    ...(rows.length === 0 ? wrap(empty, "    ", "    ") : []),
+    ...rows.flatMap((row) => {
+      const cells = row.flatMap((value, i) =>
+        value === "" ? [] : [i === 0 ? value : titled(columns[i] ?? "", value)],
+      );
+      return wrap(shownOnOneLine(parts(cells)), "    [ ] ", "        ");
+    }),
   ];
-  for (const procedure of data.procedures) {
-    out.push("", ...wrap(shownOnOneLine(titleOf(procedure, options)), "", "  "));
-    for (const note of procedure.notes) out.push(...wrap(shownOnOneLine(note), "  ", "  "));
-    for (const { title, columns, rows, empty } of procedure.tables) {
-      out.push("", ...wrap(shownOnOneLine(title), "  ", "    "));
-      if (rows.length === 0) out.push(...wrap(empty, "    ", "    "));
-      for (const row of rows) {
-        const cells = row.flatMap((value, i) =>
-          value === "" ? [] : [i === 0 ? value : options.wording.document.titled(columns[i] ?? "", value)],
-        );
-        out.push(...wrap(shownOnOneLine(options.wording.document.parts(cells)), "    [ ] ", "        "));
-      }
-    }
-  }
-  return `${out.join("\n")}\n`;
+  return sheetText(
+    data,
+    ({ notes, tables }) => [
+      ...notes.flatMap((note) => wrap(shownOnOneLine(note), "  ", "  ")),
+      ...tables.flatMap(tableAsText),
+    ],
+    options,
+  );
 }

@@ -9,12 +9,12 @@ import { format, quantityOf, si, type Quantity } from "../../quantities/index.ts
 import { provenanceOf, type Provenance } from "../draft.ts";
 import { toolName, type LineContext } from "../lines/context.ts";
 import { figureText, shareText, writtenText } from "../lines/figures.ts";
-import { buildText } from "../lines/build-text.ts";
 import { linesOf, type Lines } from "../lines/groups.ts";
 import type { ActionLine } from "../lines/line.ts";
 import { spannerOf } from "../lines/spanner.ts";
 import { isTurned, sequenceText } from "../lines/torque.ts";
 import type { OutputInput, OutputOptions } from "../output.ts";
+import { procedureHead, type ProcedureHead } from "../sheet/of-procedures.ts";
 import { figureData } from "../torque-data.ts";
 import { turnsOf } from "../draw/places.ts";
 import { wrenchesIn, wrenchFor, type Wrench } from "./wrench.ts";
@@ -44,15 +44,7 @@ export interface TorqueSheetData {
   readonly format: "stripdown-torque-sheet";
   readonly version: 1;
   readonly provenance: Provenance;
-  readonly procedures: readonly {
-    readonly id: string;
-    readonly title: string;
-    readonly unit: string;
-    readonly build: string;
-    /** As printed. */
-    readonly buildText: string;
-    readonly rows: readonly TorqueRow[];
-  }[];
+  readonly procedures: readonly (ProcedureHead & { readonly id: string; readonly rows: readonly TorqueRow[] })[];
 }
 
 export function torqueSheetData(input: OutputInput, options: OutputOptions): TorqueSheetData {
@@ -78,10 +70,7 @@ export function torqueSheetOf(
     ties = new Map(model.ties.map((tie) => [tie.id, tie]));
   return {
     id: procedure.id,
-    title: procedure.title || procedure.id,
-    unit: model.title || model.unit,
-    build: model.build,
-    buildText: buildText(model, options.wording),
+    ...procedureHead(performance, options),
     rows: [...refit, ...finish].flatMap((group) =>
       group.lines.flatMap((line) =>
         line.is !== "action" || !line.torque

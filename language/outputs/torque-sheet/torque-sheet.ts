@@ -2,18 +2,14 @@
 
 import { table, type Column } from "../manual/html-table.ts";
 import { output, type OutputOptions } from "../output.ts";
-import { headLines, htmlPage, pageHead } from "../page.ts";
 import { torqueSheetPrint } from "../pdf/sheets-print.ts";
+import { ownPages, sheetPage, sheetText, titleOf } from "../sheet/of-procedures.ts";
 import { csv } from "../text/csv.ts";
+import { asJson } from "../text/json.ts";
 import { html, type Markup } from "../text/markup.ts";
 import { shownOnOneLine } from "../text/shown.ts";
 import { wrap } from "../text/wrap.ts";
 import { torqueSheetData, type TorqueRow, type TorqueSheetData } from "./data.ts";
-
-const titleOf = (
-  { unit, title, buildText }: TorqueSheetData["procedures"][number],
-  { wording }: OutputOptions,
-): string => wording.document.titles([unit, title, buildText].filter(Boolean));
 
 export const torqueSheet = output<TorqueSheetData>({
   name: "sheet torque",
@@ -57,7 +53,7 @@ export const torqueSheet = output<TorqueSheetData>({
     json: {
       extension: "json",
       title: "Rows, for programs",
-      write: (data) => `${JSON.stringify(data, undefined, 2)}\n`,
+      write: asJson,
     },
   },
   print: torqueSheetPrint,
@@ -107,59 +103,39 @@ export const torqueStyle =
   ".torques td.n{white-space:normal;min-width:4.6rem}.torques td.n:nth-child(3){min-width:0}.torques td:nth-child(8){min-width:10rem}.torques .pen{min-width:2.6rem;min-height:1.4rem}@media print{.torques table{font-size:8.5pt}.torques th,.torques td{padding:.15rem .3rem}.torques td:nth-child(8){min-width:7.5rem}}";
 
 function asHtml({ procedures, provenance }: TorqueSheetData, options: OutputOptions): string {
-  const { torqueSheet: words } = options.wording;
-  return htmlPage(
-    {
-      title: words.title,
-      style: `body{max-width:84rem}.pen{display:inline-block}${torqueStyle}main section{break-after:page}main section:last-child{break-after:auto}@page{size:landscape;margin:10mm}`,
-      body: html`${pageHead(words.title, provenance, options)}
-<main><p>${words.note}</p>${procedures.map(
-        (procedure) => html`<section><h2>${titleOf(procedure, options)}</h2>
-${torqueHtml(procedure, options)}</section>
-`,
-      )}</main>`,
-    },
-    provenance,
+  const { title, note } = options.wording.torqueSheet;
+  return sheetPage(
+    { title, note, provenance, procedures },
+    `body{max-width:84rem}.pen{display:inline-block}${torqueStyle}${ownPages}@page{size:landscape;margin:10mm}`,
+    (procedure) => torqueHtml(procedure, options),
     options,
   );
 }
 
 function asText({ procedures, provenance }: TorqueSheetData, options: OutputOptions): string {
-  const { torqueSheet: words, document } = options.wording,
-    out = [words.title, "=".repeat(words.title.length), ...headLines(provenance, options), ...wrap(words.note, "", "")];
-  for (const procedure of procedures) {
-    out.push("", ...wrap(shownOnOneLine(titleOf(procedure, options)), "", "  "));
-    if (procedure.rows.length === 0) out.push(`  ${words.nothing}`);
-    for (const row of procedure.rows) {
-      const first = options.system === "us" ? row.us : row.metric,
-        second = options.system === "us" ? row.metric : row.us,
-        values = first.map((value, i) => (second[i] === value ? value : `${value} (${second[i]})`));
-      out.push(
-        ...wrap(
-          shownOnOneLine(
-            [
-              `${row.name}${row.count === undefined || row.count > 1 ? ` (${row.count ?? words.notGiven})` : ""}`,
-              row.thread,
-              row.class,
-              document.parts(values),
-            ]
-              .filter(Boolean)
-              .join(", "),
-          ),
-          `  ${row.line}`.padEnd(9),
-          "         ",
-        ),
-      );
-      const more = [
-        ...row.passes,
-        row.sequence,
-        row.order.length > 0 ? words.order(row.order.join(" ")) : "",
-        row.tool,
-        ...row.wrenches,
-        ...row.notes,
-      ].filter(Boolean);
-      if (more.length > 0) out.push(...wrap(shownOnOneLine(document.parts(more)), "         - ", "           "));
-    }
-  }
-  return `${out.join("\n")}\n`;
+  const { title, note, nothing } = options.wording.torqueSheet;
+  return sheetText(
+    { title, note, provenance, procedures },
+    ({ rows }) => (rows.length === 0 ? [`  ${nothing}`] : rows.flatMap((row) => rowAsText(row, options))),
+    options,
+  );
+}
+
+function rowAsText(row: TorqueRow, { wording: { torqueSheet: words, document }, system }: OutputOptions): string[] {
+  const [first, second] = system === "us" ? [row.us, row.metric] : [row.metric, row.us],
+    values = first.map((value, i) => (second[i] === value ? value : `${value} (${second[i]})`)),
+    count = row.count === undefined || row.count > 1 ? ` (${row.count ?? words.notGiven})` : "";
+  const said = [`${row.name}${count}`, row.thread, row.class, document.parts(values)].filter(Boolean),
+    more = [
+      ...row.passes,
+      row.sequence,
+      row.order.length > 0 ? words.order(row.order.join(" ")) : "",
+      row.tool,
+      ...row.wrenches,
+      ...row.notes,
+    ].filter(Boolean);
+  return [
+    ...wrap(shownOnOneLine(said.join(", ")), `  ${row.line}`.padEnd(9), "         "),
+    ...(more.length > 0 ? wrap(shownOnOneLine(document.parts(more)), "         - ", "           ") : []),
+  ];
 }

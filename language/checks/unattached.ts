@@ -24,9 +24,10 @@ export function unattached(project: Project, model: Model): readonly Loose[] {
 }
 
 function find(project: Project, model: Model): readonly Loose[] {
+  const loose = offBase(model);
   // A group of fasteners that joins nothing, or that nothing declares, may be what holds it: that is said there.
-  if (tiesOfNothing(project, model).length > 0 || lostThing(project, model)) return [];
-  return offBase(model).filter(([first, ...others]) => {
+  if (loose.length === 0 || tiesOfNothing(project, model).length > 0 || lostThing(project, model)) return [];
+  return loose.filter(([first, ...others]) => {
     const source = project.files.get(first.at.file);
     // A misspelt name elsewhere may be what holds it: that is said there.
     return (

@@ -50,8 +50,10 @@ export default check({
     const isLibrary = !file.declarations.some((one) => one.word === "procedure");
     if (isLibrary) return;
     // A line that could not be read, or that speaks of a name that nothing has, may be the one that should use it: that is said there.
-    if (file.tree.errors.length > 0 || surveyOf(project, file).unknown.length > 0) return;
-    const isUsed = (one: string): boolean => usedInProject(project).has(one);
+    const { unknown, used } = surveyOf(project, file);
+    if (file.tree.errors.length > 0 || unknown.length > 0) return;
+    // Mostly by this very file: then no other has to be looked through.
+    const isUsed = (one: string): boolean => used.includes(one) || usedInProject(project).has(one);
     for (const { word, id, item, at, name } of file.declarations) {
       if (asked.has(word)) {
         // Torque wrenches and meters are chosen by their kind and range, not by their names.

@@ -47,7 +47,8 @@ export default check({
     for (const { text, start, end, word } of textsBesideHazards(file)) {
       // Names of hazards and reasons why one is not there are no instructions.
       if (word === "hazard" || word === "no" || (word === "warn" && isSignal(text))) continue;
-      if (text.length < 2 * longest) continue; // a word and a blank are two signs
+      // No sentence of a text has more words than stand between the blanks of the whole; a word and a blank are two signs.
+      if (text.length < 2 * longest || text.split(/\s+/).length <= longest) continue;
       const most = Math.max(...sentencesOf(text).map(wordsIn));
       if (most <= longest) continue;
       say({

@@ -70,11 +70,11 @@ export function decode(bytes: Uint8Array): ReturnType<World["read"]> {
   }
 }
 
-/** The folder of the nearest `stripdown.json` above, else the folder itself. */
-export function projectFolder(from: string): string {
+/** The nearest folder with a `stripdown.json`, this one or one above; undefined where there is none. */
+export function settingsFolder(from: string): string | undefined {
   for (let folder = resolve(from); ; folder = dirname(folder)) {
     if (existsSync(join(folder, "stripdown.json"))) return folder;
-    if (dirname(folder) === folder) return resolve(from);
+    if (dirname(folder) === folder) return undefined;
   }
 }
 
@@ -119,7 +119,7 @@ export const linkOut = {
 /** The file is reached by a link that leads out of its project: what was never meant to be shown is not read. */
 export function leadsOut(path: string): boolean {
   const at = slashes(real(path)),
-    root = slashes(real(projectFolder(dirname(path))));
+    root = slashes(real(settingsFolder(dirname(path)) ?? dirname(path)));
   return isLink(path) && !at.startsWith(root.endsWith("/") ? root : `${root}/`);
 }
 

@@ -9,7 +9,16 @@ import type { Surveyed } from "../findings/surveyed.ts";
 import { defaultSettings, type Settings } from "../world/settings.ts";
 import type { World } from "../world/world.ts";
 import { CannotRun, type Io, type ParsedArgs } from "./command.ts";
-import { diskWorld, emptyPatterns, findFiles, folderOf, projectFolder, readText, shownFrom, slashes } from "./files.ts";
+import {
+  diskWorld,
+  emptyPatterns,
+  findFiles,
+  folderOf,
+  readText,
+  settingsFolder,
+  shownFrom,
+  slashes,
+} from "./files.ts";
 
 export interface ProjectRun {
   readonly checked: Checked;
@@ -47,15 +56,34 @@ async function prepare(args: ParsedArgs, io: Io): Promise<Prepared> {
       ...overlay.keys(),
     ]),
   ].sort();
-  const folders = new Set(
-    given.map((one) => {
-      const path = folderOf(one === "-" ? "." : one, cwd);
-      return projectFolder(existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path));
-    }),
+  const show = shownFrom(cwd),
+    project = projectOf(roots, show),
+    folders = project === undefined ? given.map((one) => folderNamed(one, cwd)) : [project];
+  const { settings, findings: ofSettings, texts } = await settingsIn(project),
+    world = diskWorld(boundaries(folders, roots), overlay, emptyPatterns(given, cwd));
+  return { ofSettings, texts, settings, world, roots, cwd, show };
+}
+
+/** Of one that the user named, the folder itself, or that which a file or a pattern lies in. */
+function folderNamed(given: string, cwd: string): string {
+  const path = folderOf(given === "-" ? "." : given, cwd);
+  return existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path);
+}
+
+/** The folder with the `stripdown.json` that holds for all of these files; undefined where none does. */
+function projectOf(roots: readonly string[], show: (path: string) => string): string | undefined {
+  const of = new Map(
+      [...new Set(roots.map((root) => dirname(root)))].map((folder) => [folder, settingsFolder(folder)]),
+    ),
+    [first, ...others] = [...new Set(of.values())];
+  if (others.length === 0) return first;
+  // Which of them holds must not hang on what was named first, and one of none could be milder than the project's own.
+  const named = [first, ...others].flatMap((folder) =>
+    folder === undefined ? [] : show(join(folder, "stripdown.json")),
   );
-  const { settings, findings: ofSettings, texts } = await settingsOf([...folders]),
-    world = diskWorld(boundaries([...folders], roots), overlay, emptyPatterns(given, cwd));
-  return { ofSettings, texts, settings, world, roots, cwd, show: shownFrom(cwd) };
+  throw new CannotRun(
+    `these files have not one and the same settings: ${named.sort().join(", ")}${named.length > others.length ? "" : ", and some have none"}. Name the files of one project at a time`,
+  );
 }
 
 /** The whole project checked, with its models and performances, for commands that make something of them. */
@@ -107,29 +135,34 @@ function boundaries(folders: readonly string[], roots: readonly string[]): strin
   return [...all];
 }
 
-/** The settings that hold in a folder: those of the nearest `stripdown.json` above, else the defaults. */
-export const settingsIn = async (folder: string): Promise<Settings> =>
-  (await settingsOf([projectFolder(folder)])).settings;
+const noSettings: SettingsRead = { settings: defaultSettings, findings: [], texts: new Map() };
 
-/** The settings of the first folder that has some, with what is odd about them and the text that those findings speak of. */
-async function settingsOf(
-  folders: readonly string[],
-): Promise<{ settings: Settings; findings: readonly Finding[]; texts: ReadonlyMap<string, string> }> {
-  for (const folder of folders) {
-    const path = slashes(join(folder, "stripdown.json")),
-      text = readText(path);
-    if (!("text" in text)) {
-      if (text.problem === "unreadable") throw new CannotRun(`${path}: ${text.says}`);
-      continue;
-    }
-    // Loaded only where there are settings: a single file mostly has none, and start-up time is felt.
-    const { readSettings } = await import("../workspace/settings-schema.ts"),
-      read = readSettings(text.text, path);
-    if ("problem" in read) throw new CannotRun(`${path}: ${read.problem}`);
-    return { ...read, texts: new Map([[path, text.text]]) };
-  }
-  return { settings: defaultSettings, findings: [], texts: new Map() };
+/** Settings with what is odd about them, and the text that those findings speak of. */
+interface SettingsRead {
+  readonly settings: Settings;
+  readonly findings: readonly Finding[];
+  readonly texts: ReadonlyMap<string, string>;
 }
+
+/** Those of the `stripdown.json` of a folder, else the defaults. */
+async function settingsIn(folder: string | undefined): Promise<SettingsRead> {
+  if (folder === undefined) return noSettings;
+  const path = slashes(join(folder, "stripdown.json")),
+    text = readText(path);
+  if (!("text" in text)) {
+    if (text.problem === "unreadable") throw new CannotRun(`${path}: ${text.says}`);
+    return noSettings;
+  }
+  // Loaded only where there are settings: a single file mostly has none, and start-up time is felt.
+  const { readSettings } = await import("../workspace/settings-schema.ts"),
+    read = readSettings(text.text, path);
+  if ("problem" in read) throw new CannotRun(`${path}: ${read.problem}`);
+  return { ...read, texts: new Map([[path, text.text]]) };
+}
+
+/** The settings that hold in a folder: those of the nearest `stripdown.json` in it or above, else the defaults. */
+export const settingsHolding = async (folder: string): Promise<Settings> =>
+  (await settingsIn(settingsFolder(folder))).settings;
 
 /** Shown for long work only, and only to a person. */
 function progress(show: (text: string) => void): (done: number, of: number) => void {

@@ -252,6 +252,38 @@ test.each([
   expect(err.slice(err.indexOf("stripdown.json: ") + 16)).toBe(`${says}\n`);
 });
 
+test("settings hold for all files of a run, in whatever order they are named, or the run ends", async () => {
+  const hint = '{ "severity": { "sequence/still-held": "hint" } }',
+    folder = folderWith({
+      "a/stripdown.json": hint,
+      "a/sub/a.strip": held,
+      "b/stripdown.json": "{}",
+      "b/b.strip": rename(held, "case"),
+      "c/c.strip": rename(held, "chest"),
+    });
+  // Those of the files, also where a folder above is named.
+  for (const [cwd, given] of [
+    [folder, "a"],
+    [folder, "a/sub/*.strip"],
+    [join(folder, "a"), "."],
+  ] as const)
+    expect((await stripdown(cwd, ["check", given])).status).toBe(0);
+  for (const given of [
+    ["a", "b"],
+    ["b", "a"],
+  ])
+    expect(await stripdown(folder, ["check", ...given])).toEqual({
+      status: 2,
+      out: "",
+      err: "stripdown: these files have not one and the same settings: a/stripdown.json, b/stripdown.json. Name the files of one project at a time\n",
+    });
+  for (const given of [[], ["."], ["c", "a", "b"]])
+    expect((await stripdown(folder, ["check", ...given])).err).toContain(
+      "a/stripdown.json, b/stripdown.json, and some have none.",
+    );
+  expect((await stripdown(folder, ["check", "c"])).status).toBe(1);
+});
+
 test("a severity of the settings holds, off included", async () => {
   const folder = folderWith({ "stripdown.json": '{ "severity": { "sequence/still-held": "hint" } }', "a.strip": held });
   expect(await stripdown(folder, ["check"])).toMatchObject({

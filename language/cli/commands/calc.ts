@@ -47,8 +47,8 @@ export const calc: Command = command({
     const heading = io.colour ? boldHeading : plainHeading;
     if (args.options.get("list") !== undefined) return list(io, json, heading);
     // What the project assumes, and over it what this question does.
-    const { settingsIn } = await import("../project-run.ts"),
-      ofProject = (await settingsIn(io.cwd ?? process.cwd())).assumptions,
+    const { settingsHolding } = await import("../project-run.ts"),
+      ofProject = (await settingsHolding(io.cwd ?? process.cwd())).assumptions,
       wishes = { assumptions: { ...ofProject, ...assumptionsOf(args) }, system: systemOf(args) };
     const [name, ...words] = args.positionals;
     if (name === undefined || (json && words.length === 0 && isFile(name))) {

@@ -92,8 +92,10 @@ export const beadFigure: Figure = {
     const count = numberIn(inputs, "count") ?? 1,
       waste = siIn(inputs, "waste") ?? assumptions["bead-waste"],
       pack = siIn(inputs, "pack");
-    if (!(width > 0) || !(length > 0) || !(count > 0)) return { says: "width, length and count are above 0" };
-    const section = beadSection((textIn(inputs, "shape") ?? "round") as BeadShape, width, siIn(inputs, "depth")),
+    const depth = siIn(inputs, "depth");
+    if (!(width > 0) || !(length > 0) || !(count > 0) || depth === 0)
+      return { says: "width, length, depth and count are above 0" };
+    const section = beadSection((textIn(inputs, "shape") ?? "round") as BeadShape, width, depth),
       volume = beadVolume(section, length) * count;
     const packs = pack === undefined ? undefined : packsFor(volume, pack, waste);
     if (pack !== undefined && packs === undefined) return { says: "pack: a volume above 0 is due" };

@@ -2,6 +2,7 @@
 
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { answerWords, isAnswer } from "../../language/calc/answer.ts";
 import { beadSection, beadVolume, packLength, packsFor, threadGapVolume } from "../../language/figures/bead.ts";
 import { expectNear, thread } from "./printed.ts";
 
@@ -19,6 +20,12 @@ test("round beads and packs (computed on the page)", () => {
   expectNear(packLength(310e-6, three), 43.86, 1e-4, "cartridge");
   expectNear(packLength(310e-6, three, 0.1), 39.87, 1e-4, "cartridge with waste");
   expect(packsFor(12 * 4.524e-6, 50e-6, 0.1)).toBe(2);
+});
+
+// Geometry: a bead without depth has no content, and no pack is ever used up.
+test("a bead without depth is asked for its depth", () => {
+  const answer = answerWords("bead", ["3 mm 640 mm shape rectangle depth 0 mm pack 50 ml"]);
+  expect(!isAnswer(answer) && answer.error.says).toBe("width, length, depth and count are above 0");
 });
 
 test("inch cartridges: 24.3 ft from the formula; the coverage table of S34c prints twice that and is not used", () => {

@@ -70,16 +70,16 @@ export interface Check extends CheckFacts {
   readonly mended: string;
   /** Where the rule comes from, when it is published: a standard, a handbook; else "common practice". */
   readonly source?: string;
-  /** One of the following is given. */
-  readonly file?: (file: SourceFile, say: Say, context: CheckContext) => void;
-  readonly model?: (model: Model, say: Say, context: BenchContext) => void;
+  /** One of the following is given. They return nothing at all: a generator in their place would never run, and is refused by its type. */
+  readonly file?: (file: SourceFile, say: Say, context: CheckContext) => undefined;
+  readonly model?: (model: Model, say: Say, context: BenchContext) => undefined;
   /** What it says of a model hangs on files that the model was not made of: it is asked again whenever any file changed. */
   readonly asksAllFiles?: boolean;
   /** Words a problem that the bench found under this code. */
   readonly problem?: (problem: Problem, context: BenchContext) => Draft;
   /** Words one reason of this rule, as a link of the chain; needed where other problems may give it as a further reason. */
   readonly reason?: (reason: Reason, context: BenchContext) => string;
-  readonly performance?: (performance: Performance, say: Say, context: BenchContext) => void;
+  readonly performance?: (performance: Performance, say: Say, context: BenchContext) => undefined;
 }
 
 /** Identity, for the types: `export default check({ … })`. */

@@ -37,5 +37,7 @@ export default check({
       }
     }
   `,
-  file: (file, say, { project }) => missingFrom(project, file, "stores", "consumable", say),
+  file(file, say, { project }) {
+    missingFrom(project, file, "stores", "consumable", say);
+  },
 });

@@ -26,15 +26,15 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  size M8x20  stages 10 N·m, 22 N·m  joins lid to foot }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const { stages, name, at } of model.ties) {
       const torques = stages.length > 1 ? stages.filter(({ dimension }) => dimension === "torque") : [],
         fallen = torques.findIndex((stage, i) => i > 0 && si(stage).high < si(torques[i - 1]!).low);
       if (fallen < 0) continue;
-      yield {
+      say({
         at,
         says: `${name}: the stage of ${torques[fallen]!.written} comes after ${torques[fallen - 1]!.written}, where nothing moves any more`,
-      };
+      });
     }
   },
 });

@@ -37,18 +37,18 @@ export default check({
       }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const hazard of model.hazards) {
       const mass = hazard.figures.get("mass");
       if (mass?.dimension !== "mass") continue;
       for (const thing of hazard.on) {
         const part = model.things[thing];
         if (part?.is !== "part" || (massKg(part) ?? 0) <= si(mass).high * rounding) continue;
-        yield {
+        say({
           at: hazard.at,
           says: `${hazard.name} speaks of ${mass.written}, and ${part.name} weighs ${part.mass!.written}: look at both`,
           because: [{ says: `the mass of ${part.name} is given here`, at: part.at }],
-        };
+        });
         break;
       }
     }

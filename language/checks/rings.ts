@@ -2,7 +2,7 @@
 
 import type { Problem } from "../bench/trace.ts";
 import { kept } from "../model/kept.ts";
-import type { Model, ThingIndex } from "../model/model.ts";
+import type { Model, Part, ThingIndex, Tie } from "../model/model.ts";
 import { kindIn, partKinds } from "../tables/index.ts";
 import type { Met } from "./check.ts";
 import { onlyReasons } from "./only-reasons.ts";
@@ -56,7 +56,8 @@ function edgesOf(model: Model): Edges {
 
 /** Linear, without recursion. Every ring goes through something that is behind: nothing else is begun from, and of most models that is little. */
 function ringsOf(model: Model): ThingIndex[][] {
-  const begins = [...model.parts, ...model.ties].filter(({ behind }) => behind.length > 0),
+  const isBehind = ({ behind }: Part | Tie): boolean => behind.length > 0,
+    begins = [...model.parts.filter(isBehind), ...model.ties.filter(isBehind)],
     rings: ThingIndex[][] = [];
   if (begins.length === 0) return rings;
   const edges = edgesOf(model),

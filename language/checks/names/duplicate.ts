@@ -90,7 +90,7 @@ function inProcedure(file: SourceFile, item: Item, things: UnitNames["things"] |
     for (let i = 0; i < items.length; i++) {
       const one = items[i]!,
         word = one.entry?.word ?? "",
-        argument = named[word] === undefined ? undefined : one.arguments.find(({ declares }) => declares),
+        argument = sortOf(word) === undefined ? undefined : one.arguments.find(({ declares }) => declares),
         token = argument && tokens[argument.first]!,
         thing = token && things?.get(token.text)?.[0];
       // Another word that is read as one of ours, and a line with an error, have been told already.
@@ -110,7 +110,7 @@ function inProcedure(file: SourceFile, item: Item, things: UnitNames["things"] |
 
   function saidOf({ word, token, under }: Named): Said {
     return {
-      what: named[word]!,
+      what: sortOf(word)!,
       at: { file: file.path, start: token.startOffset, end: token.endOffset! + 1 },
       under,
     };
@@ -131,7 +131,18 @@ interface Named {
 }
 
 /** What is named in a procedure, by the word that names it. */
-const named: Readonly<Record<string, string>> = { step: "step", task: "task", measure: "reading", test: "reading" };
+function sortOf(word: string): string | undefined {
+  switch (word) {
+    case "step":
+    case "task":
+      return word;
+    case "measure":
+    case "test":
+      return "reading";
+    default:
+      return undefined;
+  }
+}
 
 const branches: ReadonlySet<string> = new Set([
   "if",

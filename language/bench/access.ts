@@ -7,6 +7,7 @@ import { isPart, isTie, tieOf } from "./machine.ts";
 import { A_AWAY, A_OFF, A_ON, A_OUT, A_SLACK, ASIDE, BACKED_OUT, NEVER, ON_BASE, TIGHT, type State } from "./state.ts";
 import { anchorsOf, isOut, left, lumpOf, partingOf, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
+import { frameOf, wrongInside } from "./turned-inside.ts";
 import { at, set } from "./vector.ts";
 
 const nothing: ReadonlySet<ThingIndex> = new Set();
@@ -209,9 +210,11 @@ const noTies: readonly Tie[] = [];
 
 /** `needs POSITION` binds while the item is on the base's assembly; in a computed refit the unit is turned. */
 export function wrongPosition(bench: Bench, item: Part | Tie, lump: number): Obstacle[] {
-  const { state: s } = bench;
-  if (item.positions.length === 0 || lump !== ON_BASE || item.positions.includes(s.position) || s.position === "?")
-    return [];
+  if (item.positions.length === 0) return [];
+  const { state: s } = bench,
+    frame = frameOf(bench, item.prefix);
+  if (frame) return wrongInside(bench, item, frame, lump);
+  if (lump !== ON_BASE || item.positions.includes(s.position) || s.position === "?") return [];
   if (bench.computed) {
     bench.state = { ...s, position: item.positions[0]! };
     bench.turnedTo = item.positions[0]!;

@@ -9,7 +9,17 @@ import { machineOf, type Machine } from "./machine.ts";
 import { A_DOUBT, NEVER, type State } from "./state.ts";
 import type { Trail } from "./stages.ts";
 import { joinsSlip, noteAstray, noteNever, type Slip } from "./slips.ts";
-import type { Around, Event, EventKind, Performed, Problem, Reason, RefitNote, StepRun } from "./trace.ts";
+import type {
+  Around,
+  Event,
+  EventKind,
+  Performed,
+  Problem,
+  Reason,
+  RefitNote,
+  StepRun,
+  TurnedInside,
+} from "./trace.ts";
 import { at, set } from "./vector.ts";
 
 export interface Bench {
@@ -62,6 +72,8 @@ export interface Bench {
   callAt: Span | undefined;
   /** The position that the unit was last turned to for a computed act. */
   turnedTo: string | undefined;
+  /** The part that is a unit of its own and was last turned for a computed act. */
+  turnedInside: TurnedInside | undefined;
   steps: number;
   /** Keeps the bench between the entries of procedures; undefined where nobody goes on from there. */
   trail: Trail | undefined;
@@ -106,6 +118,7 @@ export function benchOf(model: Model, state: State, work: Work = { acts: 0 }): B
     turnedLoose: [],
     callAt: undefined,
     turnedTo: undefined,
+    turnedInside: undefined,
     steps: 0,
     trail: undefined,
     work,

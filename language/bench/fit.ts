@@ -34,6 +34,7 @@ import { tooFewPeople } from "./remove.ts";
 import { A_AWAY, A_DOUBT, A_ON, NEVER, ON_BASE, RENEWED } from "./state.ts";
 import { holds, hostsTogether, lumpOf, nameOf, together } from "./ties.ts";
 import type { Around, Event } from "./trace.ts";
+import { turnedBack } from "./turned-inside.ts";
 import { at, set, setAll } from "./vector.ts";
 
 /** `parted`: the parting that this is the way back of; what came off `together` there goes on together, as one side. */
@@ -93,6 +94,7 @@ export function fit(
   const needs = new Set<number>(),
     hazards = new Set<ThingIndex>(),
     moving = model.parts.filter((p) => at(s.lump, p.index) === own).map((p) => p.index);
+  if (target === ON_BASE) turnedBack(bench, moving, act, around);
   const obstacles = inTheWay(bench, index, part, target, hosts);
   for (const other of moving) {
     if (other === index) continue;

@@ -31,9 +31,10 @@ export function performRefit(bench: Bench, order: RefitOrder, line: readonly num
       before = bench.state,
       acts = bench.performed.length;
     bench.turnedTo = undefined;
+    bench.turnedInside = undefined;
     performOp(bench, op);
     const handled = bench.performed.slice(acts).flatMap((each) => each.handled);
-    done.push({ op, handled, turn: bench.turnedTo, before, after: bench.state });
+    done.push({ op, handled, turn: bench.turnedTo, turnInside: bench.turnedInside, before, after: bench.state });
   }
   return done;
 }

@@ -52,6 +52,8 @@ export interface State {
   readonly assumptions: number;
   /** Name of the position, "?" once it is assumed. */
   readonly position: string;
+  /** Of parts that are units with positions of their own: where they were turned by themselves. */
+  readonly inside: ReadonlyMap<ThingIndex, string>;
   /** Precaution number -> the event that made it stand + 1, 0 where it does not stand. Since the start: -1. */
   readonly standing: Vector;
   readonly temporaries: ReadonlyMap<string, { readonly on: readonly ThingIndex[]; readonly event: number }>;
@@ -81,6 +83,7 @@ export function startState(model: Model): State {
     assumed: zero,
     assumptions: 0,
     position: model.positions[0] ?? "",
+    inside: new Map(),
     standing: vector(model.precautions.length, 0),
     temporaries: new Map(),
     marks: new Map(),

@@ -217,12 +217,19 @@ export interface RefitOrder {
   readonly line: readonly number[];
 }
 
+export interface TurnedInside {
+  readonly part: ThingIndex;
+  readonly to: string;
+}
+
 export interface RefitPerformed {
   readonly op: RefitOp;
   /** As in `Performed`. */
   readonly handled: readonly ThingIndex[];
   /** The unit is turned to this position before it. */
   readonly turn: string | undefined;
+  /** So is this part, which is a unit of its own. */
+  readonly turnInside: TurnedInside | undefined;
   readonly before: State;
   readonly after: State;
 }

@@ -7,6 +7,7 @@ import { hiders, isAside } from "./access.ts";
 import { assume, isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import { anchorsOf, holds, isLive, left, lumpOf, reach } from "./ties.ts";
 import { A_AWAY, A_DOUBT, A_OFF, A_OUT, A_SLACK, BACKED_OUT, HELD, ON_BASE } from "./state.ts";
+import { frameOf, turnInside } from "./turned-inside.ts";
 import { runsOutWhenTurned } from "./fluids.ts";
 import { partOf } from "./machine.ts";
 import type { Around, Reason } from "./trace.ts";
@@ -17,7 +18,9 @@ import { at } from "./vector.ts";
  * piece of its ties, and what would run out is a finding.
  */
 export function turn(bench: Bench, act: Act, around: Around): void {
-  const to = (act.on[0] ?? act.names[0])?.text ?? "";
+  const to = (act.on[0] ?? act.names[0])?.text ?? "",
+    frame = frameOf(bench, around.prefix);
+  if (frame) return turnInside(bench, frame, to, act, around);
   if (to === bench.state.position || to === "") return;
   if (!bench.model.positions.includes(to)) {
     // No position of this unit: told at its name, and what rests on it is not.

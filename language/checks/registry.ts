@@ -108,6 +108,7 @@ import sequenceReadLater from "./sequence/read-later.ts";
 import sequenceRepeat from "./sequence/repeat.ts";
 import sequenceStillHeld from "./sequence/still-held.ts";
 import sequenceTask from "./sequence/task.ts";
+import sequenceTurnedInPlace from "./sequence/turned-in-place.ts";
 import sequenceWrongPosition from "./sequence/wrong-position.ts";
 import settingsAssumption from "./settings/assumption.ts";
 import settingsOnlyStricter from "./settings/only-stricter.ts";
@@ -258,6 +259,7 @@ export const checks: readonly Check[] = [
   sequenceRepeat,
   sequenceStillHeld,
   sequenceTask,
+  sequenceTurnedInPlace,
   sequenceWrongPosition,
   settingsAssumption,
   settingsOnlyStricter,

@@ -17,11 +17,11 @@ import {
   takeString,
   wordOf,
 } from "./cursor.ts";
-import type { Cursor } from "./cursor.ts";
+import type { Cursor, Line } from "./cursor.ts";
 import { draftThings, indexesOf } from "./draft.ts";
 import type { UnitDraft } from "./draft.ts";
 import { readPlate } from "./instructions.ts";
-import type { Model, Precaution, Procedure, Scope, Thing, ThingIndex } from "./model.ts";
+import type { Frame, Model, Precaution, Procedure, Scope, Thing, ThingIndex } from "./model.ts";
 import { proceduresSeen } from "./procedures-seen.ts";
 import { readLibrary } from "./read-library.ts";
 import { readProcedure } from "./read-procedure.ts";
@@ -68,7 +68,8 @@ export function buildModel(project: Project, file: string, unitId: string, build
       .flatMap((l) => takeNames(cursorOf(l)))
       .flatMap((name) => indexesOf(top, name.text, ""))
       .filter((index) => things[index]?.is === "part"), // anything else is told as a wrong name
-    positions: of("positions").flatMap((l) => takeNames(cursorOf(l)).map((n) => n.text)),
+    positions: of("positions").flatMap(positionsOf),
+    frames: framesOf(units),
     mass: first("mass", takeOf("mass")),
     revision: first("revision", takeLabel),
     plate: readPlate(top.lines),
@@ -96,6 +97,19 @@ export const withProcedures = (model: Model, project: Project, file: string): Mo
   ...model,
   procedures: proceduresIn(project, file, { chosen: model.chosen, variant: "" }),
 });
+
+const positionsOf = (line: Line): string[] => takeNames(cursorOf(line)).map((name) => name.text);
+
+/** The units inside parts that can be turned by themselves. */
+function framesOf(units: readonly UnitDraft[]): ReadonlyMap<string, Frame> {
+  const frames = new Map<string, Frame>();
+  for (const { prefix, host, lines } of units) {
+    if (!host) continue;
+    const positions = lines.filter((line) => wordOf(line) === "positions").flatMap(positionsOf);
+    if (positions.length > 0) frames.set(prefix, { host: host.index, positions });
+  }
+  return frames;
+}
 
 function choicesOf(units: readonly UnitDraft[]): ReadonlyMap<string, string> {
   const titles = new Map<string, string>();

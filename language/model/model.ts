@@ -353,6 +353,12 @@ export interface Procedure {
   readonly refitByAt: Span | undefined;
 }
 
+/** A part that is a unit with positions of its own; the first is how it is mounted. */
+export interface Frame {
+  readonly host: ThingIndex;
+  readonly positions: readonly string[];
+}
+
 /** Names of one unit as seen from inside it: every name and `name.piece` to the things that it stands for, in declared order. */
 export type Scope = ReadonlyMap<string, readonly ThingIndex[]>;
 
@@ -378,6 +384,8 @@ export interface Model {
   readonly base: readonly ThingIndex[];
   /** The first is how it arrives; empty where the author names none. */
   readonly positions: readonly string[];
+  /** By prefix: the units inside parts that have positions of their own. */
+  readonly frames: ReadonlyMap<string, Frame>;
   readonly mass: Quantity | undefined;
   readonly revision: string | undefined;
   /** Maker, serial numbers, what it is for, what to do when it goes wrong. */

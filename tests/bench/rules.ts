@@ -23,6 +23,8 @@ import { wayBack } from "./rules-way-back.ts";
 
 export { rulePath } from "./rule.ts";
 
+const inside = "bench/turned-inside";
+
 export const rules: Readonly<Record<string, readonly Rule[]>> = {
   "What holds a part": [
     ["ties.ts#holds", ties, "a tie holds while one of its fasteners is in"],
@@ -133,6 +135,9 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["remove.ts#removeAtOnce", access, "before a sub-assembly leaves, no member may be behind something that stays"],
     ["perform.ts#inReach", access, "mark and work ask access"],
     ["turn.ts#turn", access, "turn to the position that it is in does nothing"],
+    ["turn.ts#turn", inside, "on the bench it is turned by itself, whatever position the unit around it is in"],
+    ["turned-inside.ts#turnInside", inside, "on its machine it is not turned by itself"],
+    ["turned-inside.ts#turnedBack", inside, "the way back turns it where an act needs it, and before it goes back on"],
     ["access.ts#wrongPosition", access, "needs POSITION binds each act on the item while it is on the base's assembly"],
     [
       "access.ts#wrongPosition",

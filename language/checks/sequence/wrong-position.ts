@@ -48,5 +48,6 @@ export default benchCheck({
       ? insertFix(problem, context, `Insert: turn to ${reason.words[1]}`, [`turn to ${reason.words[1]}`])
       : [];
   },
-  reason: (reason) => `it needs ${listed(reason.words.slice(1), "or")}, and the unit is ${reason.words[0]}`,
+  reason: (reason, context) =>
+    `it needs ${listed(reason.words.slice(1), "or")}, and ${reason.by[0] === undefined ? "the unit" : context.name(reason.by[0])} is ${reason.words[0]}`,
 });

@@ -164,7 +164,7 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[], warn
     const says = opLines(context, run);
     i += run.length;
     // What prints nothing, since nobody has to take it back, asks for nothing either.
-    if (says.length === 0 && first.turn === undefined) continue;
+    if (says.length === 0 && first.turn === undefined && first.turnInside === undefined) continue;
     // All that one line asks stands before it, also where it prints several acts.
     const before = joined(warnings.slice(i - run.length, i));
     placed.push(
@@ -182,6 +182,8 @@ function refitLines(context: LineContext, refit: readonly RefitPerformed[], warn
       ),
     );
     if (first.turn !== undefined) placed.push(...place(step, [turnLine(context, first, first.turn, false)]));
+    if (first.turnInside)
+      placed.push(...place(step, [turnLine(context, first, first.turnInside.to, false, first.turnInside.part)]));
     placed.push(...place(step, says));
   }
   return placed;
@@ -204,7 +206,14 @@ function joined(all: readonly Before[]): Before {
   };
 }
 
-function turnLine(context: LineContext, { op }: RefitPerformed, position: string, isBack: boolean): LineDraft {
+/** `part`: a unit of its own that is turned by itself; undefined: the whole. */
+function turnLine(
+  context: LineContext,
+  { op }: RefitPerformed,
+  position: string,
+  isBack: boolean,
+  part?: ThingIndex,
+): LineDraft {
   const { acts, kinds } = context.wording,
     to = kinds.position(position),
     doing: Doing = {
@@ -214,10 +223,15 @@ function turnLine(context: LineContext, { op }: RefitPerformed, position: string
       of: op.number,
       refused: false,
     };
-  return action(doing, "turn", isBack ? acts.turnBack(to) : acts.turn(to), {
-    of: [],
-    details: turnedWith(context),
-  });
+  return action(
+    doing,
+    "turn",
+    isBack ? acts.turnBack(to) : acts.turn(to, part === undefined ? undefined : phrase(context, [part])),
+    {
+      of: part === undefined ? [] : [part],
+      details: part === undefined ? turnedWith(context) : [],
+    },
+  );
 }
 
 /** What turned the unit in the strip turns it again, with as many people: nobody writes a turn of the way back. */

@@ -9,9 +9,10 @@ import { torqueText } from "./torque.ts";
 /** Two ops that answer one act of the strip and read alike are one line: pieces, or a list of plain joints. */
 export function isOneLine(context: LineContext, { op: a }: RefitPerformed, next: RefitPerformed): boolean {
   const b = next.op;
-  if (next.turn === undefined && isRestOf(context, a, b)) return true;
+  if (next.turn === undefined && next.turnInside === undefined && isRestOf(context, a, b)) return true;
   if (
     next.turn !== undefined ||
+    next.turnInside !== undefined ||
     a.verb !== "fit" ||
     b.verb !== "fit" ||
     a.around.step !== b.around.step ||

@@ -2,6 +2,7 @@
 
 import { renewedTogether } from "../../bench/renewed-sets.ts";
 import { openedInPassing } from "../../bench/filler.ts";
+import { frameOf } from "../../bench/turned-inside.ts";
 import { at } from "../../bench/vector.ts";
 import type { Doing, LineDraft } from "./draft.ts";
 import { action } from "./draft.ts";
@@ -18,6 +19,12 @@ import { limitsText, readingOf, stepTitle } from "./reading.ts";
 import { makeLine } from "./say-refit.ts";
 import { discards, fastenerDetails, holdLines } from "./say-strip.ts";
 import { waitOf } from "../../bench/placement.ts";
+
+/** The part that is turned by itself: a unit of its own, in a procedure that is done on it. */
+function turnedPart(context: LineContext, { prefix }: Around): string | undefined {
+  const frame = frameOf(context, prefix);
+  return frame && phrase(context, [frame.host]);
+}
 
 /** Undefined for a verb that is said elsewhere; no lines for one that prints nothing. */
 export function plainLines(
@@ -82,7 +89,7 @@ export function plainLines(
     case "open":
       return holdLines(context, doing, things);
     case "turn":
-      return one(acts.turn(kinds.position(act.on[0]?.text ?? act.names[0]?.text ?? "")));
+      return one(acts.turn(kinds.position(act.on[0]?.text ?? act.names[0]?.text ?? ""), turnedPart(context, around)));
     case "rotate":
       return one(acts.rotate(what, amount));
     case "drain":

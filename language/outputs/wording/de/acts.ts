@@ -43,7 +43,7 @@ export const acts: Wording["acts"] = {
         ? `${what} schließen`
         : `${what} an den Platz zurück${verb === "swing" ? "schwenken" : "schieben"}`,
     ),
-  turn: (position) => sentence(`Einheit drehen: ${position}`),
+  turn: (position, part) => sentence(`${part ?? "Einheit"} drehen: ${position}`),
   turnBack: (position) => sentence(`Einheit zurückdrehen: ${position}`),
   rotate: (what, amount) => sentence(`${what} von Hand drehen${ifAny(", ", amount)}`),
   drain: (what, volume, into) => sentence(`${what} (${volume}) ablassen${ifAny(" in: ", into)}`),

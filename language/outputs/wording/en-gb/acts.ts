@@ -52,7 +52,7 @@ export const acts = {
     ),
   back: (verb: "slide" | "swing" | "open", what: string) =>
     sentence(verb === "open" ? `Close ${what}` : `${verb === "swing" ? "Swing" : "Slide"} ${what} back into place`),
-  turn: (position: string) => sentence(`Turn the unit: ${position}`),
+  turn: (position: string, part?: string) => sentence(`Turn ${part ?? "the unit"}: ${position}`),
   turnBack: (position: string) => sentence(`Turn the unit back: ${position}`),
   rotate: (what: string, amount?: string) => sentence(`Turn ${what} by hand${ifAny(" by ", amount)}`),
   drain: (what: string, volume: string, into?: string) =>

@@ -32,7 +32,7 @@ export const acts: Wording["acts"] = {
     told({ open: "Abrir", swing: "Girar a un lado", slide: "Deslizar a un lado" }[verb], what, amount, "no separar"),
   back: (verb, what) =>
     told({ open: "Cerrar", swing: "Girar de vuelta a su sitio", slide: "Deslizar de vuelta a su sitio" }[verb], what),
-  turn: (position) => told("Girar la unidad", position),
+  turn: (position, part) => (part === undefined ? told("Girar la unidad", position) : told("Girar", part, position)),
   turnBack: (position) => told("Volver a girar la unidad", position),
   rotate: (what, amount) => told("Girar a mano", what, amount),
   drain: (what, volume, into) => told("Vaciar", `${what} (${volume})`, under("en", into && the(into))),

@@ -39,7 +39,7 @@ export const acts: Wording["acts"] = {
     ),
   back: (verb, what) =>
     told({ open: "Fermer", swing: "Faire pivoter en place", slide: "Faire glisser en place" }[verb], what),
-  turn: (position) => told("Tourner l'unité", position),
+  turn: (position, part) => (part === undefined ? told("Tourner l'unité", position) : told("Tourner", part, position)),
   turnBack: (position) => told("Remettre l'unité en position", position),
   rotate: (what, amount) => told("Tourner à la main", what, under("de", amount)),
   drain: (what, volume, into) => told("Vidanger", `${what} (${volume})`, under("dans", into && the(into))),

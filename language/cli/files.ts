@@ -1,4 +1,4 @@
-// The disk: the only place that reads and writes files. Texts come in decoded, outputs go out whole or not at all.
+// The disk: the only place that reads texts and writes files. Texts come in decoded, outputs go out whole or not at all.
 
 import {
   accessSync,
@@ -264,14 +264,17 @@ function takes(held: string): boolean {
 
 /**
  * Writes an output whole or not at all: beside it first, then renamed. A file that this tool did not make, or that was changed
- * since, is not written over unless `force`.
+ * since, is not written over unless `force`; one of the `sources`, by their paths, never.
  */
 export async function writeOutput(
   path: string,
   content: string | Uint8Array,
   force: boolean,
   shown: string,
+  sources: ReadonlyMap<string, unknown> = new Map(),
 ): Promise<void> {
+  if (sources.has(slashes(path)) || sources.has(slashes(real(path))))
+    throw new CannotRun(`${shown} is what this is made from, and is not written over: give another name`);
   const folder = dirname(path),
     name = basename(path),
     there = existsSync(path) ? statSync(path) : undefined;

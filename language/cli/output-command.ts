@@ -153,7 +153,7 @@ async function run(of: OutputCommand, args: ParsedArgs, io: Io): Promise<number>
     else throw new CannotRun("a PDF is not for a screen of text: --to FILE.pdf says where to write it");
   } else {
     const path = resolve(project.cwd, to);
-    await writeOutput(path, made, isOn(args, "force"), show(path));
+    await writeOutput(path, made, isOn(args, "force"), show(path), checked.project.files);
     if (!isOn(args, "quiet")) io.out(`Written: ${show(path)}\n`);
   }
   if (inOther !== undefined && !isOn(args, "quiet")) io.err(inOther.says);

@@ -1,6 +1,15 @@
 // Files that the tool writes: whole or not at all, and never over what somebody else made.
 
-import { chmodSync, mkdirSync, readdirSync, readFileSync, statSync, utimesSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { writeOutput } from "../../language/cli/files.ts";
@@ -67,6 +76,22 @@ test("an output is written beside and renamed; a file of somebody else stays, un
   writeFileSync(join(folder, "out/refit.txt"), "changed by hand\n");
   expect((await stripdown(folder, ["refit", "a.strip", "--to", "out/refit.txt"])).status).toBe(2);
   expect(readdirSync(join(folder, "out")).sort()).toEqual([".stripdown-made.json", "refit.txt"]);
+});
+
+test("what a paper is made from is never written over, forced or not, by its name or by a link", async () => {
+  const folder = folderWith({ "a.strip": good });
+  symlinkSync("a.strip", join(folder, "link.txt"));
+  for (const argv of [
+    ["refit", "a.strip", "--to", "a.strip"],
+    ["refit", "a.strip", "--to", "link.txt"],
+    ["text", "export", "a.strip", "--lang", "de", "--to", "a.strip"],
+  ])
+    expect(await stripdown(folder, [...argv, "--force"])).toMatchObject({
+      status: 2,
+      out: "",
+      err: `stripdown: ${argv.at(-1)!} is what this is made from, and is not written over: give another name\n`,
+    });
+  expect(readFileSync(join(folder, "a.strip"), "utf8")).toBe(good);
 });
 
 test("what cannot be written is said, and nothing is left behind", async () => {

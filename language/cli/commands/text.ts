@@ -69,7 +69,7 @@ async function exported(args: ParsedArgs, io: Io): Promise<number> {
   if (file === undefined) io.out(text);
   else {
     const path = resolve(project.cwd, file);
-    await writeOutput(path, text, isOn(args, "force"), project.show(path));
+    await writeOutput(path, text, isOn(args, "force"), project.show(path), project.checked.project.files);
     const count = files.reduce((sum, { texts }) => sum + texts.length, 0),
       open = files.reduce((sum, { texts }) => sum + texts.filter((each) => each.target === undefined).length, 0);
     if (!isOn(args, "quiet")) io.out(`Written: ${project.show(path)}: ${count} texts, ${open} of them to translate\n`);

@@ -151,7 +151,10 @@ test("property classes (ISO 898-1 cl. 5): the first figure is a hundredth of the
     const [strength, share] = [Number(figures[1]), Number(figures[2])];
     expect(tensileNominal! / 1e8, name).toBeCloseTo(strength, 9);
     expect(tensile).toBeGreaterThanOrEqual(tensileNominal!);
-    expect(yielding! / 1e7 / (strength * share), name).toBeCloseTo(1, 0);
+    // The least yield of Table 3 is the nominal one or a little above it: 340 for 320 at 4.8 is the most.
+    const overNominal = yielding! / 1e7 / (strength * share);
+    expect(overNominal, name).toBeGreaterThanOrEqual(1 - 1e-9);
+    expect(overNominal, name).toBeLessThan(1.063);
     expect(proof! / yielding!, `${name}: ISO 898-1 Table 3, Sp at 0.88 to 0.94 of the yield`).toBeGreaterThan(0.875);
     expect(proof! / yielding!).toBeLessThan(0.945);
   }

@@ -13,13 +13,14 @@ import {
   siIn,
   sizeIn,
   step,
-  textIn,
   type Figure,
   type FigureError,
+  wordIn,
 } from "./figure.ts";
 import { threadOf } from "./threads.ts";
 
-export type BeadShape = "round" | "half-round" | "rectangle" | "triangle";
+export type BeadShape = (typeof beadShapes)[number];
+const beadShapes = ["round", "half-round", "rectangle", "triangle"] as const;
 
 /**
  * Cross-section of a bead: round pi d²/4, half-round pi/8 W², rectangle W D, triangle W D / 2. Units: m, m -> m².
@@ -73,7 +74,7 @@ export const beadFigure: Figure = {
     argument("shape", "word", "cross-section", {
       optional: true,
       default: "round",
-      words: ["round", "half-round", "rectangle", "triangle"],
+      words: beadShapes,
     }),
     argument("depth", "length", "of a rectangle or triangle", { optional: true, default: "the width" }),
     argument("count", "number", "joints like it", { optional: true, default: "1", whole: true }),
@@ -95,7 +96,7 @@ export const beadFigure: Figure = {
     const depth = siIn(inputs, "depth");
     if (!(width > 0) || !(length > 0) || !(count > 0) || depth === 0)
       return { says: "width, length, depth and count are above 0" };
-    const section = beadSection((textIn(inputs, "shape") ?? "round") as BeadShape, width, depth),
+    const section = beadSection(wordIn(inputs, "shape", beadShapes) ?? "round", width, depth),
       volume = beadVolume(section, length) * count;
     const packs = pack === undefined ? undefined : packsFor(volume, pack, waste);
     if (pack !== undefined && packs === undefined) return { says: "pack: a volume above 0 is due" };

@@ -12,11 +12,15 @@ import {
   step,
   textIn,
   type Figure,
+  wordIn,
 } from "./figure.ts";
+import { tappedIn, type TappedName } from "../tables/index.ts";
 import { selfLockingLimits } from "./self-locking-nuts.ts";
 import { threadOf } from "./threads.ts";
 
-export type TappedMaterial = "steel" | "cast-iron" | "brass" | "aluminium";
+export type TappedMaterial = Exclude<TappedName, "nut">;
+const threadCarriers = Object.keys(tappedIn) as TappedName[];
+export const tappedMaterials = threadCarriers.filter((name): name is TappedMaterial => name !== "nut");
 
 /**
  * Least engaged length in diameters. Steel 1.0 (read; makers ask up to 1.25), aluminium 2.0 (read; others 1.5 to 2.0), cast iron and brass 1.5
@@ -82,7 +86,7 @@ export const engagementFigure: Figure = {
     argument("into", "word", "what the thread is cut in, or a nut", {
       optional: true,
       default: "steel",
-      words: ["steel", "cast-iron", "brass", "aluminium", "nut"],
+      words: threadCarriers,
     }),
   ],
   validity: "standard threads, full profile; chamfers and countersinks add to the length",
@@ -95,10 +99,10 @@ export const engagementFigure: Figure = {
     if (lacking || !size) return lacking ?? { says: "engagement needs a thread size" };
     const thread = threadOf(size);
     if (isFigureError(thread)) return thread;
-    const into = textIn(inputs, "into") ?? "steel",
+    const into = wordIn(inputs, "into", threadCarriers) ?? "steel",
       grip = siIn(inputs, "grip"),
       { diameter, pitch } = thread;
-    const material = into === "nut" ? undefined : (into as TappedMaterial);
+    const material = into === "nut" ? undefined : into;
     // It holds for two materials of one strength; in a softer one it would be short, so that it is not shown there.
     const alike = into === "steel" || into === "nut";
     const values = alike ? [result("equal-strength engagement", engagementLength(diameter, pitch), "mm")] : [];

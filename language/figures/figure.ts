@@ -159,6 +159,15 @@ export function textIn(inputs: FigureInputs, name: string): string | undefined {
   const value = inputs[name];
   return typeof value === "string" ? value : undefined;
 }
+/** The argument as one of the words that it takes; `undefined` when it was left out or is none of them. */
+export function wordIn<Word extends string>(
+  inputs: FigureInputs,
+  name: string,
+  words: readonly Word[],
+): Word | undefined {
+  const text = textIn(inputs, name);
+  return words.find((word) => word === text);
+}
 export function numberIn(inputs: FigureInputs, name: string): number | undefined {
   const value = inputs[name];
   return typeof value === "number" ? value : undefined;

@@ -10,6 +10,7 @@ import {
   type Figure,
   type FigureError,
   type FigureInputs,
+  wordIn,
 } from "./figure.ts";
 import { hazardFigure, highest, lowest, shown, writtenKind } from "./hazard-figure.ts";
 import { GLOVE_CLASSES, GLOVE_RETEST, gloveClass } from "./insulating-gloves.ts";
@@ -22,9 +23,9 @@ import {
   polarisationIndex,
   windingMinimum,
   windingTestVoltage,
-  type InsulationClass,
-  type IsolationKind,
-  type WindingKind,
+  insulationClasses,
+  isolationKinds,
+  windingKinds,
 } from "./insulation-resistance.ts";
 import { VOLTAGE_CLASS_LIMITS, crestVoltage, voltageClass, type SupplyKind } from "./voltage-limits.ts";
 
@@ -86,7 +87,7 @@ export const isolation: Figure = hazardFigure({
   arguments: [
     argument("voltage", "voltage", "highest working voltage"),
     argument("circuit", "word", "dc, ac, or combined where a converter joins the two", {
-      words: ["dc", "ac", "combined"],
+      words: isolationKinds,
       optional: true,
       default: "as the voltage says",
     }),
@@ -100,9 +101,9 @@ export const isolation: Figure = hazardFigure({
   source: "UN R100 cl. 5.1.3 as quoted; ISO 6469-4:2015 extract (read)",
   examples: ["350 V dc", "350 V combined"],
   answer(inputs) {
-    const circuit = (textIn(inputs, "circuit") as IsolationKind | undefined) ?? kindOf(inputs);
+    const circuit = wordIn(inputs, "circuit", isolationKinds) ?? kindOf(inputs);
     if (typeof circuit !== "string")
-      return { says: "isolation: say whether the circuit is dc, ac or combined", nearest: ["dc", "ac", "combined"] };
+      return { says: "isolation: say whether the circuit is dc, ac or combined", nearest: isolationKinds };
     const double = textIn(inputs, "protection") === "double";
     const volts = highest(inputs, "voltage");
     const perVolt =
@@ -149,14 +150,14 @@ export const winding: Figure = hazardFigure({
   topic: "electrical",
   arguments: [
     argument("voltage", "voltage", "rated voltage, line to line"),
-    argument("winding", "word", "kind of winding", { words: ["before-1970", "form-wound", "random-wound"] }),
+    argument("winding", "word", "kind of winding", { words: windingKinds }),
   ],
   validity: "after one minute, corrected to 40 °C",
   source: "IEEE 43 through a field testing page and a tester's guide (read)",
   examples: ["480 V before-1970"],
   answer(inputs) {
     const volts = highest(inputs, "voltage");
-    const kind = textIn(inputs, "winding") as WindingKind;
+    const kind = wordIn(inputs, "winding", windingKinds)!;
     const least = windingMinimum(volts, kind);
     const test = windingTestVoltage(volts);
     return {
@@ -185,7 +186,7 @@ export const polarisation: Figure = hazardFigure({
     argument("one-minute", "resistance", "reading after one minute"),
     argument("ten-minutes", "resistance", "reading after ten minutes"),
     argument("class", "word", "thermal class of the insulation", {
-      words: ["A", "B", "F", "H"],
+      words: insulationClasses,
       optional: true,
       default: "no comparison",
     }),
@@ -196,7 +197,7 @@ export const polarisation: Figure = hazardFigure({
   answer(inputs) {
     const [r1, r10] = [lowest(inputs, "one-minute"), lowest(inputs, "ten-minutes")];
     const index = polarisationIndex(r1, r10);
-    const insulation = textIn(inputs, "class") as InsulationClass | undefined;
+    const insulation = wordIn(inputs, "class", insulationClasses);
     const steps = [step(`${shown(r10 / 1e6)} MΩ / ${shown(r1 / 1e6)} MΩ = ${shown(index)}`)];
     if (r1 > POLARISATION_INDEX_VALID_TO)
       steps.push(step("The one-minute reading is above 5000 MΩ: the index says nothing"));

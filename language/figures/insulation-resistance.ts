@@ -2,7 +2,8 @@
 // A reading above a minimum shows no more than that; it is no proof of absence of voltage.
 
 /** Which sides of a circuit are joined while the resistance is measured; "combined" is direct and alternating joined by a converter. */
-export type IsolationKind = "dc" | "ac" | "combined";
+export type IsolationKind = (typeof isolationKinds)[number];
+export const isolationKinds = ["dc", "ac", "combined"] as const;
 
 /**
  * Least isolation resistance per volt of the highest working voltage, ohm/V. Source: UN R100 cl. 5.1.3 as quoted in contracts; ISO 6469-4:2015
@@ -56,7 +57,8 @@ export function installationInsulation(volts: number, extraLow = false): Insulat
 }
 
 /** Kind of winding in the IEEE 43 table of least resistances. */
-export type WindingKind = "before-1970" | "form-wound" | "random-wound";
+export type WindingKind = (typeof windingKinds)[number];
+export const windingKinds = ["before-1970", "form-wound", "random-wound"] as const;
 
 /**
  * Least insulation resistance of a machine winding after one minute, corrected to 40 °C: kV + 1 Mohm for windings made before about 1970,
@@ -104,7 +106,8 @@ export function windingTestVoltage(volts: number): TestVoltageBand {
 }
 
 /** Thermal class of the insulation, for the least polarisation index. */
-export type InsulationClass = "A" | "B" | "F" | "H";
+export type InsulationClass = (typeof insulationClasses)[number];
+export const insulationClasses = ["A", "B", "F", "H"] as const;
 
 /**
  * Least polarisation index by insulation class, and the resistance after one minute above which the index says nothing, ohm. Source: IEEE 43 (read

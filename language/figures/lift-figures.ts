@@ -11,6 +11,7 @@ import {
   textIn,
   type Figure,
   type FigureInputs,
+  wordIn,
 } from "./figure.ts";
 import {
   FILTER_ROWS,
@@ -19,12 +20,11 @@ import {
   filterWeight,
   repetitionReduction,
   twistReduction,
-  type HandHeight,
 } from "./handling-filter.ts";
 import { hazardFigure, highest, highestIn, shown } from "./hazard-figure.ts";
 import { liftLimit, teamLimit, TEAM_SOURCE, type LiftSituation } from "./lift-limit.ts";
 import { NIOSH_NOT_FOR, NIOSH_SOURCE, liftingIndex } from "./niosh-lift.ts";
-import type { Coupling, LiftDuration, NioshConstants } from "./niosh-multipliers.ts";
+import { couplings, liftDurations, type NioshConstants } from "./niosh-multipliers.ts";
 import { STANDARD_GRAVITY } from "./stored-energy.ts";
 import { si } from "../quantities/quantity.ts";
 
@@ -43,8 +43,8 @@ function situations(inputs: FigureInputs): {
     travel,
     twist: highestIn(inputs, "twist"),
     perMinute: numberIn(inputs, "rate"),
-    duration: textIn(inputs, "duration") as LiftDuration | undefined,
-    coupling: textIn(inputs, "grip") as Coupling | undefined,
+    duration: wordIn(inputs, "duration", liftDurations),
+    coupling: wordIn(inputs, "grip", couplings),
   });
   const origin = { ...shared, ...given({ reach, height }) };
   if (toHeight === undefined && toReach === undefined) return { origin, destination: undefined };
@@ -81,12 +81,12 @@ export const lift: Figure = hazardFigure({
     argument("twist", "angle", "twist of the body", { optional: true, default: "none" }),
     argument("rate", "number", "lifts a minute", { optional: true, default: "now and then" }),
     argument("duration", "word", "short up to 1 h, moderate up to 2 h, long up to 8 h", {
-      words: ["short", "moderate", "long"],
+      words: liftDurations,
       optional: true,
       default: "short",
     }),
     argument("grip", "word", "quality of the grip; in doubt the worse", {
-      words: ["good", "fair", "poor"],
+      words: couplings,
       optional: true,
       default: "good",
     }),
@@ -198,7 +198,7 @@ export const liftFilter: Figure = hazardFigure({
     "HSE manual handling guide, pp. 59 and 65, and filter drawing (read through copies); that both reductions multiply is our reading",
   examples: ["knuckle to elbow extended", "elbow to shoulder close 1.5 mass 18 kg"],
   answer(inputs) {
-    const height = textIn(inputs, "hands") as HandHeight;
+    const height = textIn(inputs, "hands");
     const arms = textIn(inputs, "arms") === "extended" ? "extended" : "close";
     const row = FILTER_ROWS.find((one) => one.height === height)!;
     const [rate, twist] = [numberIn(inputs, "rate") ?? 0, highestIn(inputs, "twist") ?? 0];

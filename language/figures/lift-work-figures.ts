@@ -1,11 +1,24 @@
 // Figures on lifting as a job: duration class of a pattern of work, rate with breaks, reach from the width of a box, composite index of several tasks.
 
-import { argument, listIn, numberIn, plain, result, step, textIn, type Figure, type FigureInputs } from "./figure.ts";
+import {
+  argument,
+  listIn,
+  numberIn,
+  plain,
+  result,
+  step,
+  textIn,
+  type Figure,
+  type FigureInputs,
+  wordIn,
+} from "./figure.ts";
 import { hazardFigure, highest, highestIn, shown } from "./hazard-figure.ts";
 import { GOOD_HANDLE, gripCoupling } from "./niosh-coupling.ts";
 import { NIOSH_SOURCE, compositeLiftingIndex, estimatedReach, liftDuration, type WorkStretch } from "./niosh-lift.ts";
-import { adjustedFrequency, type LiftDuration } from "./niosh-multipliers.ts";
+import { adjustedFrequency, liftDurations } from "./niosh-multipliers.ts";
 import { si } from "../quantities/quantity.ts";
+
+const holds = ["good", "fingers flexed", "fingers not flexed"] as const;
 
 /** Upper ends in SI of an argument that may stand several times. */
 const highs = (inputs: FigureInputs, name: string): readonly number[] =>
@@ -100,7 +113,7 @@ export const liftGrip: Figure = hazardFigure({
       words: ["container", "loose object", "bulky object"],
     }),
     argument("hold", "word", "good handles or a hand right round, fingers bent 90° under it, or neither", {
-      words: ["good", "fingers flexed", "fingers not flexed"],
+      words: holds,
     }),
     argument("length", "length", "length of a container along the body", { optional: true, default: "up to 40 cm" }),
     argument("height", "length", "height of a container", { optional: true, default: "up to 30 cm" }),
@@ -112,10 +125,8 @@ export const liftGrip: Figure = hazardFigure({
   examples: ["container good", "container fingers flexed length 60 cm", "loose object fingers not flexed"],
   answer(inputs) {
     const object = textIn(inputs, "object");
-    const hold =
-      textIn(inputs, "hold") === "fingers flexed"
-        ? "fingers flexed 90°"
-        : (textIn(inputs, "hold") as "good" | "fingers not flexed");
+    const said = wordIn(inputs, "hold", holds)!,
+      hold = said === "fingers flexed" ? "fingers flexed 90°" : said;
     const [length, height] = [highestIn(inputs, "length"), highestIn(inputs, "height")];
     const grip = gripCoupling({
       object: object === "container" ? "container" : "loose object",
@@ -144,7 +155,7 @@ export const liftJobs: Figure = hazardFigure({
     argument("rate", "number", "lifts a minute of that task", { many: true }),
     argument("limit", "mass", "its limit without the frequency multiplier", { many: true }),
     argument("duration", "word", "short up to 1 h, moderate up to 2 h, long up to 8 h", {
-      words: ["short", "moderate", "long"],
+      words: liftDurations,
       optional: true,
       default: "short",
     }),
@@ -167,7 +178,7 @@ export const liftJobs: Figure = hazardFigure({
       perMinute: rates[at]!,
       frequencyIndependentLimit: limits[at]!,
     }));
-    const { index, order } = compositeLiftingIndex(tasks, (textIn(inputs, "duration") ?? "short") as LiftDuration);
+    const { index, order } = compositeLiftingIndex(tasks, wordIn(inputs, "duration", liftDurations) ?? "short");
     if (index === undefined)
       return { says: "lift-jobs: the rates together are above the table: no load is recommended at that pace" };
     return {

@@ -5,10 +5,12 @@
 export type NioshConstants = "metric" | "us";
 
 /** How long the lifting goes on: up to 1 h, up to 2 h, up to 8 h, with the recovery times of the manual. */
-export type LiftDuration = "short" | "moderate" | "long";
+export type LiftDuration = (typeof liftDurations)[number];
+export const liftDurations = ["short", "moderate", "long"] as const;
 
 /** Quality of the grip by the manual's decision tree; in doubt the worse. */
-export type Coupling = "good" | "fair" | "poor";
+export type Coupling = (typeof couplings)[number];
+export const couplings = ["good", "fair", "poor"] as const;
 
 const INCH = 0.0254;
 const POUND = 0.45359237;

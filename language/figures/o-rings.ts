@@ -1,7 +1,7 @@
 // O-rings: the standard ring nearest to measured sizes, and how much a groove squeezes it. Lengths in m at the door, mm in the tables.
 
 import { rounded } from "../quantities/quantity.ts";
-import { aidCaution, argument, missing, plain, result, siIn, step, textIn, type Figure } from "./figure.ts";
+import { aidCaution, argument, missing, plain, result, siIn, step, textIn, type Figure, wordIn } from "./figure.ts";
 import { oRings, type ORing } from "./o-ring-table.ts";
 
 /**
@@ -47,7 +47,8 @@ export function nearestORings(inside: number, section: number, count = 3): reado
     .map(({ ring, insideOff, sectionOff, withinTolerance }) => ({ ring, insideOff, sectionOff, withinTolerance }));
 }
 
-export type GlandKind = "static-radial" | "static-face" | "dynamic-radial";
+export type GlandKind = (typeof glandKinds)[number];
+const glandKinds = ["static-radial", "static-face", "dynamic-radial"] as const;
 
 export interface Gland {
   readonly section: number;
@@ -173,7 +174,7 @@ export const squeezeFigure: Figure = {
     argument("gland", "word", "how it seals", {
       optional: true,
       default: "static-radial",
-      words: ["static-radial", "static-face", "dynamic-radial"],
+      words: glandKinds,
     }),
   ],
   validity: "standard sections, nominal sizes, elastomer rings, no swell",
@@ -183,7 +184,7 @@ export const squeezeFigure: Figure = {
     const lacking = missing(squeezeFigure, inputs),
       section = siIn(inputs, "section"),
       depth = siIn(inputs, "depth"),
-      kind = (textIn(inputs, "gland") ?? "static-radial") as GlandKind;
+      kind = wordIn(inputs, "gland", glandKinds) ?? "static-radial";
     if (lacking || section === undefined || depth === undefined)
       return lacking ?? { says: "o-ring-squeeze needs a section and a depth" };
     if (section <= 0 || depth <= 0) return { says: "section and depth are above 0" };

@@ -11,6 +11,7 @@ import {
   type FigureError,
   type FigureInputs,
   type FigureResult,
+  wordIn,
 } from "./figure.ts";
 import { hazardFigure, highest, highestIn, lowest, nearestSizes, outsideTable, shown } from "./hazard-figure.ts";
 import {
@@ -30,7 +31,7 @@ import {
   slingTension,
   twoLegsUnderHook,
   twoPointShare,
-  type AngleConvention,
+  angleConventions,
 } from "./slings.ts";
 import { STANDARD_GRAVITY } from "./stored-energy.ts";
 
@@ -38,13 +39,13 @@ const load = argument("load", "mass", "mass of the load with its lifting gear");
 const legs = argument("legs", "number", "legs of the sling, 1 to 4", { whole: true });
 const angle = argument("angle", "angle", "angle of the legs");
 const measured = argument("measured", "word", "what the angle is measured from: there are three conventions", {
-  words: ["from horizontal", "from vertical", "between legs"],
+  words: angleConventions,
 });
 
 const legAngle = (inputs: FigureInputs, end: "high" | "low"): number =>
   angleFromHorizontal(
     end === "high" ? highest(inputs, "angle") : lowest(inputs, "angle"),
-    textIn(inputs, "measured") as AngleConvention,
+    wordIn(inputs, "measured", angleConventions)!,
   );
 
 /** The flattest leg of a range of angles, which pulls hardest. */

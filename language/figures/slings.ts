@@ -8,7 +8,8 @@
 export const LEAST_LEG_ANGLE = Math.PI / 6;
 
 /** How an angle of a sling was measured: from the horizontal (US factor tables), from the vertical (EN, beta) or between two legs (shackles). */
-export type AngleConvention = "from horizontal" | "from vertical" | "between legs";
+export type AngleConvention = (typeof angleConventions)[number];
+export const angleConventions = ["from horizontal", "from vertical", "between legs"] as const;
 
 /** Angle of a leg from the horizontal, rad. Throws RangeError outside 0 to 90° (0 to 180° between legs). Source: geometry. */
 export function angleFromHorizontal(angle: number, convention: AngleConvention): number {

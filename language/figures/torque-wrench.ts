@@ -1,7 +1,19 @@
 // The torque wrench: setting with an adapter, permissible deviation, the range it may be used in, and the drag of locking nuts. SI, angles in rad.
 
 import { si } from "../quantities/quantity.ts";
-import { aidCaution, argument, missing, plain, quantityIn, result, siIn, step, textIn, type Figure } from "./figure.ts";
+import {
+  aidCaution,
+  argument,
+  missing,
+  plain,
+  quantityIn,
+  result,
+  siIn,
+  step,
+  textIn,
+  type Figure,
+  wordIn,
+} from "./figure.ts";
 
 /**
  * Setting of the wrench with an adapter, set = wanted x L / (L + E cos a). Units: N·m, m, m, rad -> N·m.
@@ -151,7 +163,7 @@ export const wrenchFigure: Figure = {
       maximum = siIn(inputs, "maximum");
     if (lacking || setting === undefined || maximum === undefined)
       return lacking ?? { says: "torque-wrench needs a setting and a highest value" };
-    const wrench = (textIn(inputs, "class") ?? "II-A") as WrenchClass,
+    const wrench = wordIn(inputs, "class", classWords) ?? "II-A",
       share = wrenchDeviation(wrench, setting),
       unit = quantityIn(inputs, "torque")!.unit;
     const finding = wrenchFinding(setting, { low: undefined, high: maximum });

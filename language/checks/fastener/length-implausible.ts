@@ -1,13 +1,11 @@
 // A screw too short to hold, or so long that it bottoms, for what it clamps.
 
-import { boltLength, lengthFinding, screwLength, type TappedMaterial } from "../../figures/engagement.ts";
+import { boltLength, lengthFinding, screwLength, tappedMaterials } from "../../figures/engagement.ts";
 import { isFigureError } from "../../figures/figure.ts";
 import { rounded, si } from "../../quantities/index.ts";
 import { check } from "../check.ts";
 import { knownThread } from "../known-threads.ts";
 import { sumLines } from "../sums.ts";
-
-const materials: readonly TappedMaterial[] = ["steel", "cast-iron", "brass", "aluminium"];
 
 export default check({
   code: "fastener/length-implausible",
@@ -39,7 +37,7 @@ export default check({
       if (typeof grip !== "object" || size?.length === undefined) continue;
       const thread = knownThread(size),
         into = tie.figures.get("tapped"),
-        material = materials.find((m) => m === into) ?? "steel";
+        material = tappedMaterials.find((m) => m === into) ?? "steel";
       if (isFigureError(thread)) continue;
       const range =
         into === "nut"

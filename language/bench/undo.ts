@@ -236,7 +236,8 @@ function falls(bench: Bench, tie: Tie, needs: Set<number>): Obstacle[] {
       // What hangs on it falls with it: a light bracket with a motor on it is no light thing.
       const { moved } = lookAt(bench, [id]);
       if (tie.uppers.length > 0 && tie.uppers.every((upper) => moved.has(upper))) continue; // it ties nothing to what stays
-      falling = [...moved];
+      // What was taken as out of the way is said where it was in the way, and weighs nothing here.
+      falling = [...moved].filter((one) => !isAssumed(bench, one, A_AWAY | A_OFF));
       mass = falling.length > 1 ? massOf(model, falling).kg : own;
       if (mass === undefined || mass <= bareHandsKg) continue;
     }

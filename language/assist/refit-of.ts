@@ -3,6 +3,7 @@
 import { allowedOf } from "../workspace/allowed.ts";
 import type { Performance } from "../bench/trace.ts";
 import type { Span } from "../findings/finding.ts";
+import { kept } from "../model/kept.ts";
 import { linesOf } from "../outputs/lines/groups.ts";
 import type { LineGroup } from "../outputs/lines/line.ts";
 import { refit } from "../outputs/refit/refit.ts";
@@ -25,15 +26,21 @@ export interface StepRefit {
   readonly lines: readonly RefitLine[];
 }
 
-const known = new WeakMap<Performance, readonly StepRefit[]>();
+const known = kept<Performance, Map<string, readonly StepRefit[]>>();
 
-/** Each step of the strip with what undoes it, in the order of the strip. */
+/** Each step of the strip with what undoes it, in the order of the strip: worked out once for a language and a system of units. */
 export function stepRefits(performance: Performance, units: Units): readonly StepRefit[] {
-  const had = known.get(performance);
-  if (had) return had;
+  const all = known(performance, () => new Map()),
+    key = `${units.wording.tag} ${units.system}`;
+  let found = all.get(key);
+  if (!found) all.set(key, (found = findStepRefits(performance, units)));
+  return found;
+}
+
+function findStepRefits(performance: Performance, units: Units): StepRefit[] {
   const lines = linesOf(performance, units),
     steps = new Map(performance.strip.flatMap(({ around: { step } }) => (step ? [[step.number, step] as const] : [])));
-  const found = [...steps.values()].map((step): StepRefit => {
+  return [...steps.values()].map((step): StepRefit => {
     const groups = lines.refit.filter((group) => group.step === step.number);
     return {
       number: step.number,
@@ -43,8 +50,6 @@ export function stepRefits(performance: Performance, units: Units): readonly Ste
       lines: groups.flatMap(saidIn),
     };
   });
-  known.set(performance, found);
-  return found;
 }
 
 const saidIn = (group: LineGroup): RefitLine[] =>

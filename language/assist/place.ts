@@ -3,6 +3,7 @@
 import { positionAt } from "../syntax/lines.ts";
 import { startOf, step, type Leaf } from "../syntax/shapes.ts";
 import { Str } from "../syntax/tokens.ts";
+import { kept } from "../model/kept.ts";
 import type { Item, Token, Tree } from "../syntax/tree.ts";
 import { linesOf, type Lines } from "../syntax/lines.ts";
 
@@ -230,14 +231,10 @@ function wordsBefore(item: Item, tokens: readonly Token[], to: number): Pick<Slo
   return { context, earlier, listed };
 }
 
-const known = new WeakMap<Tree, Lines>();
+const known = kept<Tree, Lines>();
 
 /** Line starts of a tree's text, worked out once. */
-function linesOfTree(tree: Tree): Lines {
-  let lines = known.get(tree);
-  if (!lines) known.set(tree, (lines = linesOf(tree.scan.text)));
-  return lines;
-}
+const linesOfTree = (tree: Tree): Lines => known(tree, () => linesOf(tree.scan.text));
 
 /** The line of an offset, from 1, as people count. */
 export const lineNumber = (tree: Tree, offset: number): number => positionAt(linesOfTree(tree), offset).line + 1;

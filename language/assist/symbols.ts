@@ -9,6 +9,7 @@ import {
   type Named,
   type UnitNames,
 } from "../checks/space-of-names.ts";
+import { kept } from "../model/kept.ts";
 import type { Declaration, Project, SourceFile } from "../names/project.ts";
 import { eachItem, type Item, type Token } from "../syntax/index.ts";
 
@@ -33,12 +34,12 @@ export interface Mention {
   readonly token: Token;
 }
 
-const mentions = new WeakMap<Project, Map<string, readonly Mention[]>>();
+const mentions = kept<Project, Map<string, readonly Mention[]>>();
+const mentionsByFile = (project: Project): Map<string, readonly Mention[]> => mentions(project, () => new Map());
 
 /** The mentions of a file in the order of its text. */
 export function mentionsIn(project: Project, file: SourceFile): readonly Mention[] {
-  let byFile = mentions.get(project);
-  if (!byFile) mentions.set(project, (byFile = new Map()));
+  const byFile = mentionsByFile(project);
   let found = byFile.get(file.path);
   if (!found) byFile.set(file.path, (found = read(project, file)));
   return found;
@@ -46,7 +47,7 @@ export function mentionsIn(project: Project, file: SourceFile): readonly Mention
 
 /** The mention that an offset touches; where the whole file was not asked for yet, only what is around it is looked through. */
 export function mentionAt(project: Project, file: SourceFile, offset: number): Mention | undefined {
-  const near = mentions.get(project)?.get(file.path) ?? read(project, file, offset);
+  const near = mentionsByFile(project).get(file.path) ?? read(project, file, offset);
   return near.find((mention) => mention.start <= offset && offset <= mention.end);
 }
 
@@ -229,12 +230,11 @@ function read(project: Project, file: SourceFile, around?: number): readonly Men
   }
 }
 
-const steps = new WeakMap<Project, Map<string, ReadonlySet<string>>>();
+const steps = kept<Project, Map<string, ReadonlySet<string>>>();
 
 /** Ids of the steps and tasks of every procedure for a unit. */
 function stepsOf(project: Project, unit: string): ReadonlySet<string> {
-  let byUnit = steps.get(project);
-  if (!byUnit) {
+  const byUnit = steps(project, () => {
     const all = new Map<string, Set<string>>();
     for (const file of project.files.values())
       for (const { word, item } of file.declarations) {
@@ -248,8 +248,8 @@ function stepsOf(project: Project, unit: string): ReadonlySet<string> {
           if (name) ids.add(name.text);
         });
       }
-    steps.set(project, (byUnit = all));
-  }
+    return all;
+  });
   return byUnit.get(unit) ?? none;
 }
 const none: ReadonlySet<string> = new Set();

@@ -1,5 +1,6 @@
 // What each token is, for colours beyond the grammar's: declared or named, hazards and precautions, lifting, parts that are used once.
 
+import { kept } from "../model/kept.ts";
 import { isKindOf, kindIn, partKinds, precautions, signals } from "../tables/index.ts";
 import { eachItem, type Item } from "../syntax/index.ts";
 import { Num, Str, Unit } from "../syntax/tokens.ts";
@@ -102,15 +103,14 @@ export function colouredTokens(project: Project, file: SourceFile, from = 0, to 
   return found.sort((a, b) => a.start - b.start);
 }
 
-const known = new WeakMap<SourceFile["tree"], ReadonlySet<string>>();
+const known = kept<SourceFile["tree"], ReadonlySet<string>>();
 
 /** Ids of the parts of this file that are used once by their kind, or that it says are always renewed. */
-function oneTimeParts(file: SourceFile): ReadonlySet<string> {
-  let ids = known.get(file.tree);
-  if (!ids) {
+const oneTimeParts = ({ tree }: SourceFile): ReadonlySet<string> =>
+  known(tree, () => {
     const all = new Set<string>(),
-      { tokens } = file.tree.scan;
-    eachItem(file.tree.items, (item: Item) => {
+      { tokens } = tree.scan;
+    eachItem(tree.items, (item: Item) => {
       if (item.entry?.word !== "part") return;
       const name = item.arguments.find((one) => one.declares),
         kind = item.arguments.find((one) => one.slot === "kind:part");
@@ -119,7 +119,5 @@ function oneTimeParts(file: SourceFile): ReadonlySet<string> {
         item.block?.items.some((one) => one.entry?.word === "renew" && tokens[one.first + 1]?.text === "always");
       if (name && once) all.add(tokens[name.first]!.text);
     });
-    known.set(file.tree, (ids = all));
-  }
-  return ids;
-}
+    return all;
+  });

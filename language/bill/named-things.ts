@@ -1,5 +1,6 @@
 // The things that a name stands for at a place of a procedure: by the scope of its unit part and the pieces at hand.
 
+import { kept } from "../model/kept.ts";
 import type { Around } from "../bench/trace.ts";
 import { benchOf, resolve } from "../bench/bench.ts";
 import { startState } from "../bench/state.ts";
@@ -12,12 +13,5 @@ export function namedThings(model: Model, names: readonly Name[], around: Around
 }
 
 /** Resolving a name asks the model alone; a bench of it is made once. */
-const benches = new WeakMap<Model, ReturnType<typeof benchOf>>();
-
-function benchFor(model: Model): ReturnType<typeof benchOf> {
-  const had = benches.get(model);
-  if (had) return had;
-  const made = benchOf(model, startState(model));
-  benches.set(model, made);
-  return made;
-}
+const benches = kept<Model, ReturnType<typeof benchOf>>();
+const benchFor = (model: Model): ReturnType<typeof benchOf> => benches(model, () => benchOf(model, startState(model)));

@@ -1,6 +1,7 @@
 // A reading as a line prints it: what, its limits in words, what follows outside them, and the figures that a typed value is held
 // against. It judges no value.
 
+import { kept } from "../../model/kept.ts";
 import type { Around } from "../../bench/trace.ts";
 import { namedThings } from "../../bill/named-things.ts";
 import type { Act, Consequence, Limits } from "../../model/act.ts";
@@ -45,19 +46,19 @@ function furtherText({ performance, model, wording }: LineContext, { id }: Act):
   ];
 }
 
-const branches = new WeakMap<Model["procedures"], ReadonlySet<string>>();
+const branches = kept<Model["procedures"], ReadonlySet<string>>();
 
 /** `if READING fails`, or an `otherwise` behind it, stands in the procedure or in one that it may do. */
 function hasBranch(procedure: Procedure, { procedures }: Model, reading: string): boolean {
-  let found = branches.get(procedures);
-  if (!found) {
-    found = new Set(
-      [procedure, ...procedures.values()]
-        .flatMap((each) => [...each.body, ...each.finish, ...each.refit])
-        .flatMap(failing),
-    );
-    branches.set(procedures, found);
-  }
+  const found = branches(
+    procedures,
+    () =>
+      new Set(
+        [procedure, ...procedures.values()]
+          .flatMap((each) => [...each.body, ...each.finish, ...each.refit])
+          .flatMap(failing),
+      ),
+  );
   return found.has(reading);
 }
 

@@ -3,6 +3,7 @@
 import { gearOf, massOf } from "../../bench/load.ts";
 import { lumpOf } from "../../bench/ties.ts";
 import { ON_BASE, type State } from "../../bench/state.ts";
+import { kept } from "../../model/kept.ts";
 import type { Performance, Performed } from "../../bench/trace.ts";
 import type { Act } from "../../model/act.ts";
 import type { Model, Part, ThingIndex, Tool } from "../../model/model.ts";
@@ -23,13 +24,9 @@ interface Load {
 }
 
 /** A manual asks for its table of lifts and for its sheet. */
-const reckoned = new WeakMap<Lines, readonly LiftRow[]>();
+const reckoned = kept<Lines, readonly LiftRow[]>();
 
-export function liftsOf(lines: Lines): readonly LiftRow[] {
-  const rows = reckoned.get(lines) ?? reckon(lines);
-  reckoned.set(lines, rows);
-  return rows;
-}
+export const liftsOf = (lines: Lines): readonly LiftRow[] => reckoned(lines, () => reckon(lines));
 
 function reckon({ context, strip, refit, finish }: Lines): LiftRow[] {
   const { performance } = context,

@@ -2,6 +2,7 @@
 // what the acts name. What is lifted with them stands in lifts.ts.
 
 import { gearOf } from "../../bench/load.ts";
+import { kept } from "../../model/kept.ts";
 import type { Performance } from "../../bench/trace.ts";
 import type { Tie, Tool } from "../../model/model.ts";
 import { si } from "../../quantities/index.ts";
@@ -39,16 +40,13 @@ interface Asked {
 }
 
 /** A manual asks for the tools of all of its procedures, and for those of each on the sheet of its preparation; lines are made for one set of options. */
-const asked = new WeakMap<Lines, Asked>();
+const asked = kept<Lines, Asked>();
 
-function askedBy({ performance, lines }: Done, options: OutputOptions): Asked {
-  const found = asked.get(lines) ?? {
+const askedBy = ({ performance, lines }: Done, options: OutputOptions): Asked =>
+  asked(lines, () => ({
     turned: turnedOf(performance, lines.context, options),
     others: othersOf(performance, lines, options),
-  };
-  asked.set(lines, found);
-  return found;
-}
+  }));
 
 interface Turned {
   readonly tie: Tie;

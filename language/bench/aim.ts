@@ -52,7 +52,7 @@ function isWhole(bench: Bench, part: ThingIndex): boolean {
   return bench.machine.edges[part]!.some((e) => !e.hangs && lumpOf(bench.state, e.to) === lumpOf(bench.state, part));
 }
 
-/** Not of a part that was refused, or found amiss, before: its own end is not judged again. */
+/** Nothing is said of a part that was refused, or that something was found amiss with: where it ends follows from that. */
 function missing(bench: Bench, aim: Aim, part: Part, around: Around): void {
   if (isAssumed(bench, part.index, A_DOUBT)) return;
   report(

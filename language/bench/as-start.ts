@@ -45,7 +45,7 @@ export function settle(bench: Bench, procedure: Procedure): void {
       if (start.is === "drained") bench.state = { ...s, flags: set(s.flags, thing, at(s.flags, thing) | DRAINED) };
       else if (isPart(bench.model, thing)) bench.state = without(bench.model, s, thing);
       else if (isTie(bench.model, thing))
-        // Of what was taken apart before, these are some.
+        // Work before this procedure may have taken out more of them already: the larger count holds.
         bench.state = {
           ...s,
           out: set(s.out, thing, Math.max(at(s.out, thing), start.count ?? tieOf(bench.model, thing).count)),

@@ -157,7 +157,10 @@ function outside(bench: Bench, act: Act, around: Around): void {
       renew(bench, resolve(bench, then.names, around), then.is === "scrap");
 }
 
-/** What is handled or looked at is in reach, in a refit block too, where the author has put it behind what covers it. */
+/**
+ * What hides a part or tie that hands or eyes have to get at. Asked in a refit block too: there the author may have put the act after
+ * what covers the part is back.
+ */
 function inReach(bench: Bench, act: Act, thing: ThingIndex, around: Around): readonly Obstacle[] {
   const item = bench.model.things[thing];
   return item?.is === "part" || item?.is === "tie" ? hidden(bench, item, lumpOfItem(bench, item), act, around) : [];

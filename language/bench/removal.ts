@@ -140,7 +140,7 @@ export function freeing(bench: Bench, parts: readonly ThingIndex[], look: Look):
     if (still.size === 0) break;
     least.push(...still);
   }
-  // What was asked for on the way and is not needed after all: the cut counts ties to the anchors, some of which come along.
+  // Rounds before may have put ties on the list that the last ones made needless: each is left out if the parts come free without it.
   for (const tie of [...least]) {
     if (least.length === 1) break;
     const rest = least.filter((other) => other !== tie);

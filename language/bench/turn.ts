@@ -38,7 +38,7 @@ export function turn(bench: Bench, act: Act, around: Around): void {
   bench.state = { ...bench.state, position: to };
 }
 
-/** What was turned with nothing, or too little, to hold it: said at the end of its half, where nothing else was found. */
+/** Says, at the end of a half, what was turned over with nothing, or too little, to hold it; if anything else was found, it may come from that. */
 export function judgeTurned(bench: Bench): void {
   const [first] = bench.turnedLoose;
   if (!first || bench.problems.length > 0) return;

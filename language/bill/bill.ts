@@ -36,7 +36,7 @@ export interface BillLine {
   readonly size: string | undefined;
   readonly perUnit: Need;
   readonly total: Need;
-  /** It is bought in whole pairs, or whole sets of so many pieces. */
+  /** It is bought by the pair or by the set, so that its count is rounded up to whole ones; undefined where it is bought by the piece. */
   readonly lot: Use["lot"];
   readonly pack: { readonly pieces: number } | Amount | undefined;
   /** `atLeast`: some uses name no amount, or one that cannot be held against the pack. Undefined without a pack. */

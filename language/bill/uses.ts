@@ -134,7 +134,7 @@ function lotOf({ model }: Performance, item: Part | Tie): Use["lot"] {
   const lines = [...new Set(group.things.map(lineId))],
     key = `${model.unit} ${lines.join(" ")}`;
   if (group.when === "by-pairs") return { is: "pair", of: 2, lines, key };
-  // Of a set of several declarations each is a line of the bill: so many of this one go to a set.
+  // A set may be made of several declarations, each of which is a line of the bill: counted here is how many of this one a set holds.
   const own = group.things.filter((one) => lineId(one) === lineId(item));
   return group.pieces === undefined
     ? undefined

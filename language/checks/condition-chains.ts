@@ -53,7 +53,7 @@ export function canHold(chain: readonly Condition[], variants: readonly Readonly
     .map((group) => ({ group, named: keys.filter((key) => group.has(key)) }))
     .filter(({ named }) => named.length > 0);
   const free = keys.filter((key) => !exclusive.some(({ named }) => named.includes(key)));
-  // A variant that no condition names is one more way for its group to come out.
+  // Where the conditions leave a variant of the group unnamed, it may be the one chosen: then none of the named ones holds.
   const choices: (readonly (readonly string[])[])[] = [
     ...exclusive.map(({ group, named }) => [
       ...named.map((name) => [name]),

@@ -41,7 +41,7 @@ function saidElsewhere(raw: readonly Raw[], isAllowed: IsAllowed): (one: Raw) =>
     said = new Set(raw.filter((one) => !one.within && !isAllowed(one)).map(({ at }) => placeOf(at))),
     // What belongs to a finding that is itself a reason of another one belongs to that other one.
     further = new Map(raw.flatMap(({ at, within }) => (within ? [[placeOf(at), within] as const] : []))),
-    // Where parts of a unit are in the way on its own bench. Around it the same ones are so again.
+    // What was found on a unit's own bench because its parts are in each other's way: on the bench of a unit around it they are so again.
     met = raw.flatMap(({ inTheWay, at }) => (inTheWay && !inTheWay.isInside ? [{ ...inTheWay, at }] : [])),
     metBefore = (inTheWay: Raw["inTheWay"]): Span | undefined =>
       inTheWay?.isInside
@@ -87,9 +87,9 @@ function gravestFirst(group: Group): Group {
 
 const isOfHazard = ({ code }: Raw): boolean => code.startsWith("hazard/");
 
-/** Not what only follows from what another group says. */
+/** Leaves out what only follows from what another group says. */
 function speaks(groups: readonly Group[], isAllowed: IsAllowed): (group: Group) => boolean {
-  // The line that is missing at the bench, or in a hazard, may be the one that would speak of what no line speaks of.
+  // A line is missing somewhere. It may be the one that would have named what the two codes below say no line names.
   const isMissing = groups.some(([one]) => !isAllowed(one) && (one.code === "hazard/no-tester" || mayMissALine(one)));
   // A question about the hazard, or what the author allows there, says nothing of what it lacks.
   const saysLack = (one: Raw, { severity }: Raw): boolean =>

@@ -23,7 +23,10 @@ export interface Raw extends Finding {
   readonly about: readonly string[];
   /** What the bench missed, in one text for equal lacks, and the procedures that it performed on the way: of related procedures it is one mistake. */
   readonly lack: { readonly what: ReadonlySet<string>; readonly performed: ReadonlySet<string> } | undefined;
-  /** What is in whose way, where it is nothing else: on the bench of the unit that they belong to they are so too. */
+  /**
+   * Set where every reason is that things are in each other's way. The bench of the unit that these things belong to finds the same, so that
+   * it is said there and not again for each unit around it.
+   */
   readonly inTheWay: InTheWay | undefined;
   /** The declaration that it finds something missing in: what is said there speaks for it. */
   readonly restsOn: Span | undefined;

@@ -29,7 +29,7 @@ const noMatter: ReadonlySet<Due> = new Set<Due>([
 ]);
 const code = "names/unknown";
 
-/** `from` is the offset that doubt begins at; what the refit and the end of the procedure show is in doubt wherever it stands. */
+/** A procedure, from `start` to `end`, in which what is found behind `from` is in doubt. What the refit and the end of it show is so at any place. */
 interface Doubt {
   readonly file: string;
   readonly start: number;

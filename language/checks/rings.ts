@@ -11,7 +11,7 @@ const found = kept<Model, readonly (readonly ThingIndex[])[]>();
 /** One ring, the shortest through its first thing, of each knot of things that go round. Worked out once a model. */
 export const ringsIn = (model: Model): readonly (readonly ThingIndex[])[] => found(model, () => ringsOf(model));
 
-/** Of two things that are each behind the other, that ring is said; that the one is in front of the other is the same again. */
+/** Without the reasons that one thing is in front of another where the two are in a ring, each behind the next: `sequence/cycle` reports that ring. */
 export function withoutRings(problem: Problem, { settings, performance: { model } }: Met): Problem | undefined {
   const rings = settings.severity["sequence/cycle"] === "off" ? [] : ringsIn(model);
   if (rings.length === 0) return problem;

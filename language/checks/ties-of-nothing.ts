@@ -12,7 +12,7 @@ export const tiesOfNothing = (project: Project, model: Model): readonly Tie[] =>
   known(model, () =>
     model.ties.filter((tie) => {
       if (tie.lowers.length > 0 || tie.uppers.length > 0 || tie.into !== undefined) return false;
-      // Where it says so and the names are not found, that is what is wrong.
+      // It may say what it holds by names that nothing has: then those names are what is wrong, and are reported there.
       const source = project.files.get(tie.at.file);
       return source !== undefined && wasReadWhole(project, tie.whole) && !saysWord(source, tie.whole, joining);
     }),

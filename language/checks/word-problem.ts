@@ -96,7 +96,7 @@ function inTheWayOf({ reasons, about }: Problem, { parts, things, unit }: Model)
   return {
     unit: inside?.unit ?? unit,
     isInside: inside !== undefined,
-    // On its own bench what was to come off as well: around it that may be what is in the way.
+    // On a unit's own bench the thing that was to come off is counted too: on the bench around it, that one may be what is in the way.
     things: new Set(
       inside ? all.map((id) => id.slice(inside.id.length + 1)) : [...all, ...about.map((thing) => things[thing]!.id)],
     ),

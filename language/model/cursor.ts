@@ -161,7 +161,7 @@ export function takeQuantity(c: Cursor): Quantity | undefined {
   return isProblem(made) ? undefined : made;
 }
 
-/** The same, if it is of this dimension: another one is reported by the checks and stands for nothing here. */
+/** A quantity of one of these dimensions. One of another dimension gives undefined: the checks report it. */
 export const takeOf =
   (...dimensions: readonly Dimension[]) =>
   (c: Cursor): Quantity | undefined => {

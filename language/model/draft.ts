@@ -203,7 +203,7 @@ function nameFromOutside(unit: UnitDraft, part: Draft, opened: UnitDraft): void 
   }
 }
 
-/** Things by name; pieces of the same name pair up with the piece at hand. */
+/** All things of that name; where things of one name have pieces, only the one with the piece that the line is for. */
 export function indexesOf(unit: UnitDraft, name: string, piece: string): ThingIndex[] {
   const found = (piece === "" ? undefined : atPiece(unit.names, name, piece)) ?? unit.names.get(name);
   return found ? found.map((draft) => draft.index) : [];

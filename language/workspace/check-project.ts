@@ -63,7 +63,7 @@ export const newMemo = (): CheckMemo => ({
 export interface CheckOptions {
   readonly settings?: Settings;
   readonly memo?: CheckMemo;
-  /** Of these files nothing is held but what was found: what their procedures do is performed again when it is asked for. */
+  /** Is only what was found to be held of this file? What its procedures do is then performed again when it is asked for. */
   readonly resting?: ((path: string) => boolean) | undefined;
   /** Called between steps of long work; may throw to end it. */
   readonly between?: (done: number, of: number) => void;

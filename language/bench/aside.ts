@@ -1,7 +1,7 @@
 // Aside: slid, swung or opened, still attached. There it hides nothing; it must be back at the end.
 
 import type { Act } from "../model/act.ts";
-import type { ThingIndex } from "../model/model.ts";
+import type { Part, ThingIndex } from "../model/model.ts";
 import { assume, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
 import { cleared, hidden, isAside, leftOf, wrongPosition } from "./access.ts";
 import { touch } from "./hazards.ts";
@@ -22,17 +22,8 @@ export function moveAside(bench: Bench, act: Act, thing: ThingIndex, around: Aro
     needs = new Set<number>(),
     hazards = new Set<ThingIndex>();
   if (isOffAlready(bench, act, thing, around)) return;
-  const slack = (tie: ThingIndex): boolean => at(bench.state.slack, tie) !== TIGHT;
-  const fixed = reach(
-    bench,
-    s,
-    [thing],
-    nothing,
-    (edge, from) =>
-      !(edge.tie >= 0 && slack(edge.tie)) &&
-      !isFlexible(partOf(model, edge.to)) &&
-      (from !== thing || (edge.undone && edge.tie >= 0 && !givesWay(bench, edge.tie))),
-  );
+  const slack = (tie: ThingIndex): boolean => at(bench.state.slack, tie) !== TIGHT,
+    fixed = fixedTo(bench, thing);
   const obstacles: Obstacle[] = [];
   if (anchorsOf(bench, s, lump, nothing).some((anchor) => anchor !== thing && fixed.has(anchor))) {
     const ties = machine.tiesOf[thing]!.filter(
@@ -70,13 +61,7 @@ export function moveAside(bench: Bench, act: Act, thing: ThingIndex, around: Aro
   refuse(bench, act, around, thing, obstacles);
   // Further aside: it is moved back once.
   if (isAside(bench.state, thing)) return;
-  cleared(bench, part, needs);
-  // What no longer holds it, or what it takes along.
-  for (const moved of new Set([thing, ...fixed]))
-    for (const tie of machine.tiesOf[moved]!)
-      if (moved === thing || !holds(model, bench.state, tie.index) || slack(tie.index))
-        for (const by of [at(bench.state.outBy, tie.index), at(bench.state.slackBy, tie.index)])
-          if (by !== NEVER) needs.add(by);
+  freedBy(bench, part, fixed, needs);
   const event = happen(bench, "aside", thing, act, around, needs, { hazards: [...hazards] }),
     now = bench.state;
   bench.state = {
@@ -84,6 +69,29 @@ export function moveAside(bench: Bench, act: Act, thing: ThingIndex, around: Aro
     flags: set(now.flags, thing, at(now.flags, thing) | ASIDE),
     asideBy: set(now.asideBy, thing, event),
   };
+}
+
+/** What it takes along: all that it is tied to by what is tight and does not give way. */
+const fixedTo = (bench: Bench, thing: ThingIndex): ReadonlySet<ThingIndex> =>
+  reach(
+    bench,
+    bench.state,
+    [thing],
+    nothing,
+    (edge, from) =>
+      !(edge.tie >= 0 && at(bench.state.slack, edge.tie) !== TIGHT) &&
+      !isFlexible(partOf(bench.model, edge.to)) &&
+      (from !== thing || (edge.undone && edge.tie >= 0 && !givesWay(bench, edge.tie))),
+  );
+
+/** What made it free to be moved: what was in front of it, what no longer holds it or what it takes along. */
+function freedBy(bench: Bench, part: Part, fixed: ReadonlySet<ThingIndex>, needs: Set<number>): void {
+  cleared(bench, part, needs);
+  const { model, machine, state: s } = bench;
+  for (const moved of new Set([part.index, ...fixed]))
+    for (const tie of machine.tiesOf[moved]!)
+      if (moved === part.index || !holds(model, s, tie.index) || at(s.slack, tie.index) !== TIGHT)
+        for (const by of [at(s.outBy, tie.index), at(s.slackBy, tie.index)]) if (by !== NEVER) needs.add(by);
 }
 
 /** It is off, or carries what it came off with: there is nothing left that it could be moved aside from. */
@@ -125,8 +133,11 @@ export function moveBack(bench: Bench, act: Act, thing: ThingIndex, around: Arou
       );
     return;
   }
-  const by = at(bench.state.asideBy, thing);
-  const event = bench.phase === "strip" ? happen(bench, "back", thing, act, around, by === NEVER ? [] : [by]) : by;
+  const by = at(bench.state.asideBy, thing),
+    // Moved aside again on the way back, it has to be as free as it is now.
+    needs = new Set(by === NEVER ? [] : [by]);
+  if (bench.phase === "strip") freedBy(bench, partOf(bench.model, thing), fixedTo(bench, thing), needs);
+  const event = bench.phase === "strip" ? happen(bench, "back", thing, act, around, needs) : by;
   bench.state = {
     ...bench.state,
     flags: set(bench.state.flags, thing, at(bench.state.flags, thing) & ~ASIDE),

@@ -29,6 +29,11 @@ export const wayBack: readonly Rule[] = [
     order,
     "aside and back in the strip: what was done while it was aside stays between the two",
   ],
+  [
+    "aside.ts#moveBack",
+    order,
+    "moved back in the strip, it is moved aside on the way back while it is as free as it was then",
+  ],
   ["perform-refit.ts#performOp", order, "aside goes back, and its loose tie is tightened"],
   ["hold.ts#release", mirrored, "support and release mirror each other"],
   ["fluids.ts#cap", mirrored, "cap and uncap mirror each other"],

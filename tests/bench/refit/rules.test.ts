@@ -122,6 +122,18 @@ test("aside and back in the strip: what was done while it was aside stays betwee
   anyLine(text);
 });
 
+test("moved back in the strip, it is moved aside on the way back while it is as free as it was then", () => {
+  const facts = `part arm "Arm"\n joint seat press-fit "Seat" { joins arm to b }\n part plate "Plate"\n fastener screws screw "Screws" { joins plate to arm }`;
+  const text = stage(
+    facts,
+    "step { undo seat slide plate slide plate back fit seat back-out seat support arm with jack undo screws }",
+  );
+  const back = refit(text);
+  // The seat is open again before the plate goes aside with its arm.
+  expect(back.indexOf("undoing Seat")).toBeLessThan(back.indexOf("moving aside Plate"));
+  anyLine(text);
+});
+
 test("undo after loosen: finger-tight, the torque with the inverse of loosen", () => {
   const text = stage(
     `part lid "Lid"\n fastener screws screw "Screws" { count 4 joins lid to b }`,

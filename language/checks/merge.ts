@@ -15,12 +15,20 @@ type BuildsOf = (unit: string) => readonly Build[];
 /** What becomes one finding, the one that speaks in front. */
 type Group = readonly [Raw, ...Raw[]];
 
+/** One that is said at the place of another, as a reason of it. */
+interface Further {
+  readonly one: Raw;
+  readonly within: Span;
+}
+
+const placeOf = ({ file, start }: Span): string => `${file} ${start}`;
+
 /** What the author allows at its line stands for itself, unless all that belong together say the same. */
 export function mergeFindings(raw: readonly Raw[], buildsOf: BuildsOf, isAllowed: IsAllowed): Finding[] {
   const sorted = [...raw].sort(byPlace),
     saidIn = saidElsewhere(sorted, isAllowed),
     own: Raw[] = [],
-    reasons: { readonly one: Raw; readonly within: Span }[] = [];
+    reasons: Further[] = [];
   for (const one of sorted) {
     const within = saidIn(one);
     if (within) reasons.push({ one, within });
@@ -28,17 +36,18 @@ export function mergeFindings(raw: readonly Raw[], buildsOf: BuildsOf, isAllowed
   }
   const groups = grouped(own, isAllowed),
     spoken = groups.map(gravestFirst).filter(speaks(groups, isAllowed)).filter(missedFirst(isAllowed)),
-    findings = findingsOf(spoken, buildsOf, isAllowed);
-  for (const { one, within } of reasons)
-    if (!addReason(findings, one, within, isAllowed)) findings.push(merged([one], buildsOf));
+    findings = findingsOf(spoken, reasons, buildsOf, isAllowed);
+  // What they belong to is told elsewhere, or not at all: then they stand for themselves.
+  const left = reasons.filter(({ one, within }) => !addReason(findings, one, within, isAllowed)).map(({ one }) => one);
+  for (const [first, ...rest] of Map.groupBy(left, ({ code, at }) => `${code} ${placeOf(at)}`).values())
+    findings.push(merged([first!, ...rest], buildsOf));
   return sameCause(findings, isAllowed);
 }
 
 /** For each the place of the finding that says it already, if that one is said itself; undefined where it stands for itself. */
 function saidElsewhere(raw: readonly Raw[], isAllowed: IsAllowed): (one: Raw) => Span | undefined {
-  const placeOf = ({ file, start }: Span): string => `${file} ${start}`,
-    // A hint that the author has allowed says nothing; else what belongs to it makes it as grave as that.
-    said = new Set(raw.filter((one) => !one.within && !isAllowed(one)).map(({ at }) => placeOf(at))),
+  // A hint that the author has allowed says nothing; else what belongs to it makes it as grave as that.
+  const said = new Set(raw.filter((one) => !one.within && !isAllowed(one)).map(({ at }) => placeOf(at))),
     // What belongs to a finding that is itself a reason of another one belongs to that other one.
     further = new Map(raw.flatMap(({ at, within }) => (within ? [[placeOf(at), within] as const] : []))),
     // What was found on a unit's own bench because its parts are in each other's way: on the bench of a unit around it they are so again.
@@ -87,10 +96,23 @@ function gravestFirst(group: Group): Group {
 
 const isOfHazard = ({ code }: Raw): boolean => code.startsWith("hazard/");
 
+/** What no line speaks of, by code, and what else tells that the line which would is missing. */
+const missingFor: ReadonlyMap<string, ReadonlySet<string>> = new Map([
+  ["names/unused", new Set(["hazard/no-tester", "hazard/never-touched", "removal/never-undone"])],
+  ["hazard/never-touched", new Set(["hazard/no-tester", "removal/never-undone"])],
+]);
+
 /** Leaves out what only follows from what another group says. */
 function speaks(groups: readonly Group[], isAllowed: IsAllowed): (group: Group) => boolean {
-  // A line is missing somewhere. It may be the one that would have named what the two codes below say no line names.
-  const isMissing = groups.some(([one]) => !isAllowed(one) && (one.code === "hazard/no-tester" || mayMissALine(one)));
+  // A line is missing somewhere, at the bench or in a hazard. It may be the one that would have named what these codes say no line names;
+  // and what no procedure touches or undoes may be what an unused name was for.
+  const unspoken = new Set(groups.map(([{ code }]) => code).filter((code) => missingFor.has(code))),
+    isMissing = new Map(
+      [...unspoken].map((code) => {
+        const tellers = missingFor.get(code)!;
+        return [code, groups.some(([one]) => !isAllowed(one) && (tellers.has(one.code) || mayMissALine(one)))] as const;
+      }),
+    );
   // A question about the hazard, or what the author allows there, says nothing of what it lacks.
   const saysLack = (one: Raw, { severity }: Raw): boolean =>
     isOfHazard(one) && weight(one.severity) >= weight(severity) && !isAllowed(one);
@@ -98,7 +120,7 @@ function speaks(groups: readonly Group[], isAllowed: IsAllowed): (group: Group) 
     at.file === whole.file && at.start >= whole.start && at.end <= whole.end;
   return ([first]) => {
     const { restsOn, code } = first;
-    if (isMissing && (code === "names/unused" || code === "hazard/never-touched")) return false;
+    if (isMissing.get(code) === true) return false;
     // What a declaration lacks is said at the declaration, and not again at each line that asks for it.
     return (
       restsOn === undefined ||
@@ -124,19 +146,23 @@ function missedFirst(isAllowed: IsAllowed): (group: Group) => boolean {
   };
 }
 
-/** A finding of each group; where the same was missing in a procedure that it shares acts with, it is a reason of what is said there. */
-function findingsOf(groups: readonly Group[], buildsOf: BuildsOf, isAllowed: IsAllowed): Finding[] {
+/** The same, or a part of it, missing in a procedure that shares acts with the other. */
+const isLackOf = (lack: NonNullable<Raw["lack"]>, other: NonNullable<Raw["lack"]>): boolean =>
+  lack.what.isSubsetOf(other.what) && other.performed.values().some((id) => lack.performed.has(id));
+
+/**
+ * A finding of each group; where the same was missing in a procedure that it shares acts with, it is a reason of what is said there. What a
+ * related procedure misses as a reason of another finding joins `reasons`, to be one of that finding's, too.
+ */
+function findingsOf(groups: readonly Group[], reasons: Further[], buildsOf: BuildsOf, isAllowed: IsAllowed): Finding[] {
   const findings: Finding[] = [],
-    lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [];
+    lacks: { readonly lack: NonNullable<Raw["lack"]>; readonly place: number }[] = [],
+    further = reasons.flatMap(({ one: { lack }, within }) => (lack ? [{ lack, within }] : [])),
+    joined = new Set<string>();
   for (const group of groups) {
     const [first] = group,
-      { lack } = first;
-    const before =
-      lack &&
-      lacks.find(
-        (one) =>
-          lack.what.isSubsetOf(one.lack.what) && one.lack.performed.values().some((id) => lack.performed.has(id)),
-      );
+      { lack } = first,
+      before = lack && lacks.find((one) => isLackOf(lack, one.lack));
     if (before) {
       const had = findings[before.place]!;
       findings[before.place] = {
@@ -144,6 +170,16 @@ function findingsOf(groups: readonly Group[], buildsOf: BuildsOf, isAllowed: IsA
         severity: graver(had.severity, first.severity),
         because: [...had.because, { says: first.says, at: first.at }],
       };
+      continue;
+    }
+    const place = placeOf(first.at),
+      other =
+        lack && !isAllowed(first) && !joined.has(place)
+          ? further.find((one) => isLackOf(lack, one.lack) && placeOf(one.within) !== place)
+          : undefined;
+    if (other) {
+      joined.add(placeOf(other.within));
+      for (const one of group) reasons.push({ one, within: other.within });
       continue;
     }
     if (lack && !isAllowed(first)) lacks.push({ lack, place: findings.length });

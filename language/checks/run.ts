@@ -11,6 +11,7 @@ import { hiddenByAllow } from "./allowed-once.ts";
 import { benchContext, type Asked, type CheckTable } from "./check-table.ts";
 import type { BenchContext, Check, CheckContext, Draft, Say } from "./check.ts";
 import { leftToSay, saidAlready } from "./one-slip.ts";
+import { ofMissingStep } from "./missing-step.ts";
 import { rawFinding, type Raw } from "./raw.ts";
 import { severityOf } from "./severity.ts";
 import { unreadDeclaration } from "./unread-declaration.ts";
@@ -95,10 +96,15 @@ export function checkPerformance(table: CheckTable, performance: Performance, co
     { model, problems } = performance,
     { build, unit } = model,
     bench = benchContext(table, context, model),
-    met = { ...context, performance };
-  for (const problem of [...problems, ...hiddenByAllow(performance, allowedIn(context.project.files))]) {
-    const left = leftToSay(problem, met);
-    if (left) push(found, wordProblem(table, left, bench, { within: saidAlready(left, met), performance }));
+    met = { ...context, performance },
+    isAllowed = allowedIn(context.project.files),
+    ofStep = ofMissingStep(performance, isAllowed);
+  for (const problem of [...problems, ...hiddenByAllow(performance, isAllowed)]) {
+    const left = leftToSay(problem, met),
+      raw = left && wordProblem(table, left, bench, { within: saidAlready(left, met), performance }),
+      // One call that does all of it answers it already.
+      within = raw?.answer === undefined ? (raw?.within ?? ofStep.get(problem)) : undefined;
+    push(found, raw && within ? { ...raw, within } : raw);
   }
   ask(
     table.ofPerformance,

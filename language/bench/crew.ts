@@ -1,7 +1,7 @@
 // How many people a procedure is for: as it says so, else as its acts ask, else one. The one home of that default.
 
 import type { Act } from "../model/act.ts";
-import type { Around, Performance } from "./trace.ts";
+import type { Around, Performance, RefitOp } from "./trace.ts";
 
 /** Where nobody says anything, somebody works alone. */
 export const crewAt = ({ crew }: Pick<Around, "crew">): number => crew ?? 1;
@@ -10,19 +10,23 @@ export const crewAt = ({ crew }: Pick<Around, "crew">): number => crew ?? 1;
 export const crewOfBoth = (outer: number | undefined, inner: number | undefined): number | undefined =>
   outer === undefined || inner === undefined ? (outer ?? inner) : Math.max(outer, inner);
 
-/** An act that somebody wrote, in whatever half of a performance. */
-type Written = { readonly act: Act; readonly around: Around };
+/** Acts that somebody wrote, in whatever half of a performance, as they stand there. */
+export function* writtenActs({ strip, refit, written, finish }: Performance): Generator<Written> {
+  yield* strip;
+  for (const { op } of refit) if (isWritten(op)) yield op;
+  yield* written;
+  yield* finish;
+}
 
-export const writtenActs = ({ strip, refit, written, finish }: Performance): readonly Written[] => [
-  ...strip,
-  ...refit.flatMap(({ op }) => (op.act ? [{ act: op.act, around: op.around }] : [])),
-  ...written,
-  ...finish,
-];
+interface Written {
+  readonly act: Act;
+  readonly around: Around;
+}
+const isWritten = (op: RefitOp): op is RefitOp & Written => op.act !== undefined;
 
 /** People that have to be there at least: the largest crew said, and what any line asks for. */
-export const peopleFor = (performance: Performance): number =>
-  writtenActs(performance).reduce(
-    (most, { act, around }) => Math.max(most, crewAt(around), act.people ?? 0),
-    crewAt(performance.procedure),
-  );
+export function peopleFor(performance: Performance): number {
+  let most = crewAt(performance.procedure);
+  for (const { act, around } of writtenActs(performance)) most = Math.max(most, crewAt(around), act.people ?? 0);
+  return most;
+}

@@ -183,6 +183,8 @@ export function cleared(
     } else if (!isPart(model, hider) || seat === undefined) continue;
     else if (together(s, hider, seat) && lumpOf(s, seat) !== ON_BASE && carries(bench, hider, hosts))
       add(at(s.lumpBy, seat));
+    // Behind a side of its own it is made once they are together again, on the bench.
+    else if (item.is === "tie" && item.uppers.includes(hider) && !together(s, hider, seat)) add(at(s.lumpBy, hider));
     else if (isAside(s, hider) && at(s.asideBy, hider) !== NEVER) add(at(s.asideBy, hider));
     else add(partingOf(s, hider, seat));
   }

@@ -12,6 +12,7 @@ import type { Due } from "./due-names.ts";
 import { doubledIn } from "./doubled-names.ts";
 import { nearestName } from "./near-names.ts";
 import { onlyReasons } from "./only-reasons.ts";
+import { fallsByItself } from "./rests-on-fault.ts";
 import { isAnError } from "./severity.ts";
 import { unitOfProcedure } from "./space-of-names.ts";
 import { surveyOf, type Unknown } from "./survey-of-names.ts";
@@ -49,8 +50,9 @@ export function withoutDoubt(problem: Problem, { project, settings, performance 
     { whole } = performance.procedure,
     isIn = (place: Span, doubt: Doubt): boolean =>
       doubt.file === place.file && place.start >= doubt.start && place.end <= doubt.end;
-  const isDoubtful = ({ rule }: Reason): boolean => {
-    if (rule === "sequence/falls" || !/^(?:sequence|removal|refit)\//.test(rule)) return false;
+  const isDoubtful = (reason: Reason): boolean => {
+    const { rule } = reason;
+    if (fallsByItself(reason) || !/^(?:sequence|removal|refit)\//.test(rule)) return false;
     const isLater = !rule.startsWith("sequence/");
     return doubts.some(
       (doubt) =>

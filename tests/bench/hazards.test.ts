@@ -152,8 +152,8 @@ test("what is handled on the way back is handled while the precautions stand", (
   );
   expect(codes(text)).toEqual([]);
   const line = refit(text);
-  expect(line.findIndex((l) => l.startsWith("work "))).toBeGreaterThan(line.indexOf("fitting Guard Screws"));
-  expect(line.findIndex((l) => l.startsWith("work "))).toBeLessThan(
+  expect(line.findIndex((l) => l.startsWith("working on "))).toBeGreaterThan(line.indexOf("fitting Guard Screws"));
+  expect(line.findIndex((l) => l.startsWith("working on "))).toBeLessThan(
     line.indexOf("taking the precaution away for Fan can start"),
   );
 });

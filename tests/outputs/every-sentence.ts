@@ -124,7 +124,7 @@ procedure u-first "First" for u-a {
       reverse
     }
   }
-  finish { test "x" 1200 rpm  set u-lid "x" 1 mm with u-meter  press u-lid onto u-frame  measure on u-frame "x" }
+  finish { test "x" 1200 rpm  set u-lid "x" 1 mm with u-meter  press u-lid onto u-frame  measure on u-frame "x"  fill u-oil "x" }
 }
 procedure u-second "Second" for u-a { about "x" }
 unit u-b "Other" {

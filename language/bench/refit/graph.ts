@@ -4,6 +4,7 @@
 import type { Problem, RefitOp } from "../trace.ts";
 import type { Span } from "../../findings/finding.ts";
 import type { Model } from "../../model/model.ts";
+import { isKindOf, precautions } from "../../tables/index.ts";
 import { reasonOf } from "../bench.ts";
 
 export interface Graph {
@@ -157,5 +158,16 @@ const verbs: Readonly<Record<string, string>> = {
 export function named(graph: Pick<Graph, "model">, op: RefitOp): string {
   const things = op.things.map((thing) => graph.model.things[thing]!.name).join(", ");
   if (op.verb !== "written") return `${verbs[op.verb]} ${things}`;
-  return things === "" ? `"${op.act?.text || op.act?.verb}"` : `${op.act!.verb} ${things}`;
+  return things === "" ? `"${op.act?.text || op.act?.verb}"` : `${doing(op.act!.verb)} ${things}`;
 }
+
+/** "setting", "working on", "proving dead": a verb of the language as what is done. */
+function doing(verb: string): string {
+  if (isKindOf(precautions, verb)) return `the precaution ${verb} for`;
+  if (verb === "work") return "working on";
+  if (verb === "apply") return "applying to";
+  const [first = "", ...rest] = verb.split("-"),
+    stem = doubled.has(first) ? first + first.slice(-1) : first.replace(/(?<=[^aeiou])e$|(?<=[ai][^aeiou])e$/, "");
+  return [`${stem}ing`, ...rest].join(" ");
+}
+const doubled: ReadonlySet<string> = new Set(["set", "put", "fit", "let", "cap", "uncap", "tag", "scrap", "shut"]);

@@ -3,6 +3,7 @@
 import { renewedTogether } from "../../bench/renewed-sets.ts";
 import { openedInPassing } from "../../bench/filler.ts";
 import { frameOf } from "../../bench/turned-inside.ts";
+import { DRAINED } from "../../bench/state.ts";
 import { at } from "../../bench/vector.ts";
 import type { Doing, LineDraft } from "./draft.ts";
 import { action } from "./draft.ts";
@@ -322,6 +323,9 @@ function drainLine(context: LineContext, doing: Doing, fluid: Fluid, tool: strin
   return action(doing, act.verb, says, { items: itemsOf(context, [fluid.index, ...opened], undefined), details });
 }
 
+const isAboard = ({ before }: Doing, fluid: Fluid): boolean =>
+  before !== undefined && (at(before.flags, fluid.index) & DRAINED) === 0;
+
 export function fillLine(context: LineContext, doing: Doing, fluid: Fluid, amount: string | undefined): LineDraft {
   const { acts } = context.wording,
     places = doing.act.verb === "bleed" ? fluid.bleedsAt : fluid.fillsAt,
@@ -344,7 +348,12 @@ export function fillLine(context: LineContext, doing: Doing, fluid: Fluid, amoun
       ...closed.details.filter(({ sort }) => !["tool", "thread"].includes(sort)),
     );
   }
-  return action(doing, "fill", acts.fill(what, amount ?? volumeText(context, fluid), at), {
+  // Aboard already it is topped up, to what the words say: its whole volume would be too much.
+  const says =
+    amount === undefined && doing.act.text !== "" && isAboard(doing, fluid)
+      ? acts.topUp(what, at)
+      : acts.fill(what, amount ?? volumeText(context, fluid), at);
+  return action(doing, "fill", says, {
     items: itemsOf(context, [fluid.index, ...opened.map((tie) => tie.index)], undefined),
     details,
     torque: torqueOfAll(context, closings),

@@ -24,14 +24,14 @@ const two = `part x "X" { rests on b }\n part y "Y" { rests on b }`,
 test("under a condition only in the builds in which it holds", () => {
   const text = (condition: string): string =>
     `unit u "U" {\n base b\n variants long, short\n part b "Base"\n ${two} }\nprocedure p "P" for u { aim none ${off(`${condition} { clean b } reverse`)} }`;
-  expect(wayBack(text("if long"))).toEqual([["clean Base", ...reversed], reversed]);
-  expect(wayBack(text("unless long"))).toEqual([reversed, ["clean Base", ...reversed]]);
+  expect(wayBack(text("if long"))).toEqual([["cleaning Base", ...reversed], reversed]);
+  expect(wayBack(text("unless long"))).toEqual([reversed, ["cleaning Base", ...reversed]]);
 });
 
 test("an optional block and a choice are performed each way", () => {
   expect(wayBack(stage(two, off('optional "if wanted" { clean b } reverse'), "aim none"))).toEqual([
     reversed,
-    ["clean Base", ...reversed],
+    ["cleaning Base", ...reversed],
   ]);
   expect(wayBack(stage(two, off("either { fit x } or { fit y } reverse"), "aim none"))).toEqual([
     ["fitting X", "fitting Y"],
@@ -42,14 +42,14 @@ test("an optional block and a choice are performed each way", () => {
 test("repeated for each piece, with the piece at hand", () => {
   const pieces = `part c "C" { pieces 1..3 rests on b }`;
   const [line] = wayBack(stage(pieces, "step { remove c refit { repeat for 1..3 { clean c } reverse } }", "aim none"));
-  expect(line).toEqual(["clean C 1", "clean C 2", "clean C 3", "fitting C 3", "fitting C 2", "fitting C 1"]);
+  expect(line).toEqual(["cleaning C 1", "cleaning C 2", "cleaning C 3", "fitting C 3", "fitting C 2", "fitting C 1"]);
 });
 
 test("a procedure that is called there stands there, with the names of the part that it is done on", () => {
   const called = (q: string, block: string): string =>
     `${stage(two, off(block), "aim none")}procedure q "Q" for u { aim none step { ${q} } }`;
-  expect(wayBack(called("clean b", "do q reverse"))).toEqual([["clean Base", ...reversed]]);
-  expect(wayBack(called("clean b", "reverse do q"))).toEqual([[...reversed, "clean Base"]]);
+  expect(wayBack(called("clean b", "do q reverse"))).toEqual([["cleaning Base", ...reversed]]);
+  expect(wayBack(called("clean b", "reverse do q"))).toEqual([[...reversed, "cleaning Base"]]);
   const inner = `unit v "V" { base w part w "Wheel" part t "Tyre" { rests on w } }\nprocedure q "Q" for v { aim none step { clean t } }\n`;
   const outer = stage(
     `part wheel "Left" { is unit v  rests on b }`,
@@ -57,7 +57,7 @@ test("a procedure that is called there stands there, with the names of the part 
     "aim none",
   );
   const [line] = wayBack(inner + outer);
-  expect(line).toEqual(["clean Tyre", "fitting Left"]);
+  expect(line).toEqual(["cleaning Tyre", "fitting Left"]);
 });
 
 test("names of one act go on in the order in which they are written, pieces of one name as the rest allows", () => {
@@ -70,7 +70,7 @@ test("names of one act go on in the order in which they are written, pieces of o
   const rings = `part ring "Ring" { pieces 1, 2 rests on b  piece 1 { behind ring.2 } }`;
   expect(
     wayBack(stage(rings, "step { remove ring.2 remove ring.1 refit { clean b fit ring reverse } }", "aim none")),
-  ).toEqual([["clean Base", "fitting Ring 1", "fitting Ring 2"]]);
+  ).toEqual([["cleaning Base", "fitting Ring 1", "fitting Ring 2"]]);
 });
 
 test("`restore` there takes away what stands, the last taken first, and the proof is nothing to take away", () => {
@@ -99,7 +99,7 @@ test("what is written of a thing that nothing answers stands for itself", () => 
   ]);
   const brake = `part tank "Tank" { rests on b }\n fluid oil brake-fluid "Oil" { volume 1 L path tank }`;
   expect(wayBack(stage(brake, "step { drain oil remove tank refit { bleed oil } }", "aim none"))).toEqual([
-    ["fitting Tank", "filling Oil", "bleed Oil"],
+    ["fitting Tank", "filling Oil", "bleeding Oil"],
   ]);
 });
 
@@ -121,7 +121,7 @@ test("some of several in an `instead` leave the rest to nobody: that is missing"
 test("precautions taken in two blocks for work between do not mix, in any line", () => {
   const facts = `${two}\n part fan "Fan" { rests on b }\n hazard h rotating danger "H" { on fan precaution isolate "I" back "i" precaution try-start "T" }`,
     block = "refit { isolate h try-start h clean fan restore h reverse }",
-    once = ["isolate H", "try-start H", "clean Fan", "restore H"];
+    once = ["the precaution isolate for H", "the precaution try-start for H", "cleaning Fan", "restoring H"];
   expect(wayBack(stage(facts, `step { remove x ${block} } step { remove y ${block} }`, "aim none"))).toEqual([
     [...once, "fitting Y", ...once, "fitting X"],
   ]);

@@ -24,7 +24,7 @@ test("the others that go in beside those that are finger-tight tighten none of t
   expect(refit(whole).slice(-3)).toEqual([
     "fitting finger-tight Screws",
     "fitting finger-tight Screws",
-    "tighten Screws",
+    "tightening Screws",
   ]);
   expect(codes(block("fit lid  fit screws finger-tight  tighten screws last"))).toEqual([]);
   const text = block("fit lid  fit 2 of screws finger-tight"),

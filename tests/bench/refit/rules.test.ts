@@ -269,7 +269,7 @@ test("a claimed act is there once, with what is written", () => {
 
 test("before and after the reverse: before or after every reversed event of that step", () => {
   const text = stage(two, `step { remove x remove y refit { clean b reverse test "It turns." } }`);
-  expect(refit(text)).toEqual(["clean Base", "fitting Y", "fitting X", `"It turns."`]);
+  expect(refit(text)).toEqual(["cleaning Base", "fitting Y", "fitting X", `"It turns."`]);
   const performance = perform(text),
     { later, ops } = performance.order!;
   const written = (verb: string): number => ops.find((op) => op.act?.verb === verb)!.number;
@@ -285,7 +285,7 @@ test("what ends the block of a step comes before what begins that of the step be
     two,
     `step { remove x refit { clean b reverse } } step { remove y refit { reverse test "Y turns." } } step { refit { reverse test "Looked at." } }`,
   );
-  expect(refit(text)).toEqual([`"Looked at."`, "fitting Y", `"Y turns."`, "clean Base", "fitting X"]);
+  expect(refit(text)).toEqual([`"Looked at."`, "fitting Y", `"Y turns."`, "cleaning Base", "fitting X"]);
 });
 
 test("a joint that was capped as it was opened is uncapped before it is made, a capped part as the strip had it", () => {
@@ -361,7 +361,7 @@ test("a ring through an assumed event is silent", () => {
 
 test("`instead`: the step's own reverse is dropped, what is written stands for it", () => {
   const text = stage(two, `step { remove x remove y refit { instead { fit x clean b fit y } } }`);
-  expect(refit(text)).toEqual(["fitting X", "clean Base", "fitting Y"]);
+  expect(refit(text)).toEqual(["fitting X", "cleaning Base", "fitting Y"]);
   expect(codes(stage(two, `step { remove x remove y refit { instead { fit y } } }`))).toEqual(["refit/missing"]);
 });
 
@@ -394,7 +394,7 @@ test("one undo fitted in two written parts", () => {
   expect(refit(text)).toEqual([
     "fitting Lid",
     "fitting Screws",
-    "clean Base",
+    "cleaning Base",
     expect.stringMatching(/^fit(ting)? Screws$/),
   ]);
 });

@@ -52,6 +52,7 @@ export const acts: Wording["acts"] = {
       `${withTool(`${what} (${volume})`, tool)} zurückgewinnen${ifAny(" in: ", into)}; nichts entweichen lassen`,
     ),
   fill: (what, volume, at) => sentence(`${what} (${volume}) einfüllen${ifAny(" bei: ", at)}`),
+  topUp: (what, at) => sentence(`${what} nachfüllen${ifAny(" bei: ", at)}`),
   bleed: (what, at) => sentence(`${what} entlüften${ifAny(" bei: ", at)}`),
   evacuate: (what, tool) => sentence(`Kreislauf ${withTool("", tool).trim()}${tool ? " " : ""}evakuieren: ${what}`),
   purge: (what, tool) => sentence(`Kreislauf ${withTool("", tool).trim()}${tool ? " " : ""}spülen: ${what}`),

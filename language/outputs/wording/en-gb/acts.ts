@@ -60,6 +60,7 @@ export const acts = {
   recover: (what: string, volume: string, into?: string, tool?: string) =>
     sentence(`Recover ${what} (${volume})${ifAny(" into ", into && the(into))}${withTool(tool)}. Let nothing out`),
   fill: (what: string, volume: string, at?: string) => sentence(`Fill ${what} (${volume})${ifAny(" at ", at)}`),
+  topUp: (what: string, at?: string) => sentence(`Top up ${what}${ifAny(" at ", at)}`),
   bleed: (what: string, at?: string) => sentence(`Bleed ${what}${ifAny(" at ", at)}`),
   evacuate: (what: string, tool?: string) => sentence(`Evacuate the circuit of ${what}${withTool(tool)}`),
   purge: (what: string, tool?: string) => sentence(`Purge the circuit of ${what}${withTool(tool)}`),

@@ -39,6 +39,7 @@ export const acts: Wording["acts"] = {
   recover: (what, volume, into, tool) =>
     told("Recuperar", `${what} (${volume})`, under("en", into && the(into)), withTool(tool), "no dejar escapar nada"),
   fill: (what, volume, at) => told("Llenar", `${what} (${volume})`, under("por", at)),
+  topUp: (what, at) => told("Completar el nivel", what, under("por", at)),
   bleed: (what, at) => told("Purgar el aire", what, under("por", at)),
   evacuate: (what, tool) => told("Hacer el vacío en el circuito", what, withTool(tool)),
   purge: (what, tool) => told("Barrer el circuito", what, withTool(tool)),

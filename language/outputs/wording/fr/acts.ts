@@ -52,6 +52,7 @@ export const acts: Wording["acts"] = {
       "ne rien laisser échapper",
     ),
   fill: (what, volume, at) => told("Remplir", `${what} (${volume})`, under("par", at)),
+  topUp: (what, at) => told("Faire l'appoint", what, under("par", at)),
   bleed: (what, at) => told("Purger l'air", what, under("par", at)),
   evacuate: (what, tool) => told("Tirer le circuit au vide", what, withTool(tool)),
   purge: (what, tool) => told("Balayer le circuit", what, withTool(tool)),

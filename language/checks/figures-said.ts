@@ -1,7 +1,5 @@
-// Every figure with a unit that a file states, read once: what the checks of the family `figure` judge. The model leaves out what
-// cannot be read; here it is kept with the reason.
-
-// What a file says in figures: with a unit, as a count, as the size of a thread.
+// What a file says in figures: with a unit, as a count, as the size of a thread. Read once for all checks that judge them. The model
+// leaves out what cannot be read; here it is kept with the reason.
 
 import type { SourceFile } from "../names/project.ts";
 import type { Span } from "../findings/finding.ts";

@@ -8,6 +8,7 @@ import consumablePackUnknown from "./consumable/pack-unknown.ts";
 import fastenerDriveMismatch from "./fastener/drive-mismatch.ts";
 import fastenerLengthImplausible from "./fastener/length-implausible.ts";
 import fastenerOneTimeReused from "./fastener/one-time-reused.ts";
+import fastenerSequenceListed from "./fastener/sequence-listed.ts";
 import fastenerSequencePattern from "./fastener/sequence-pattern.ts";
 import fastenerSizeNotListed from "./fastener/size-not-listed.ts";
 import fastenerStagesFall from "./fastener/stages-fall.ts";
@@ -16,6 +17,7 @@ import fastenerTorqueMissing from "./fastener/torque-missing.ts";
 import fastenerTorqueNotInTable from "./fastener/torque-not-in-table.ts";
 import fastenerTorqueOverYield from "./fastener/torque-over-yield.ts";
 import fastenerTorqueTooLow from "./fastener/torque-too-low.ts";
+import figureAtOdds from "./figure/at-odds.ts";
 import figureHeatLimit from "./figure/heat-limit.ts";
 import figureImplausible from "./figure/implausible.ts";
 import figureLoadDisagrees from "./figure/load-disagrees.ts";
@@ -159,6 +161,7 @@ export const checks: readonly Check[] = [
   fastenerDriveMismatch,
   fastenerLengthImplausible,
   fastenerOneTimeReused,
+  fastenerSequenceListed,
   fastenerSequencePattern,
   fastenerSizeNotListed,
   fastenerStagesFall,
@@ -167,6 +170,7 @@ export const checks: readonly Check[] = [
   fastenerTorqueNotInTable,
   fastenerTorqueOverYield,
   fastenerTorqueTooLow,
+  figureAtOdds,
   figureHeatLimit,
   figureImplausible,
   figureLoadDisagrees,

@@ -12,8 +12,8 @@ import { itemsWith } from "../items-of.ts";
 const largest: Partial<Readonly<Record<Dimension, number>>> = { torque: 1e6, mass: 1e6, volume: 1e3 };
 /** What exists only above nothing. Others, such as a length, may be 0 as a limit. */
 const positive: ReadonlySet<string> = new Set<Dimension>(["torque", "mass", "volume", "capacitance"]);
-/** Words whose figure exists only above nothing, though others of its kind may be 0 as a limit: a wait is worked out from them, or is not. */
-const positiveWords: ReadonlySet<string> = new Set(["voltage", "bleeder"]);
+/** Words in front of a figure that exists only above nothing, though others of its kind may be 0: a wait is worked out from it, or is it. */
+const positiveWords: ReadonlySet<string> = new Set(["voltage", "bleeder", "wait", "circle"]);
 /** No group of fasteners has more pieces than this. */
 const mostPieces = 100_000;
 
@@ -41,7 +41,8 @@ export default check({
     }
   `,
   file(file, say) {
-    for (const { item, made, due, dimension, text, at } of figuresIn(file)) {
+    const { tokens } = file.tree.scan;
+    for (const { item, argument, made, due, dimension, text, at } of figuresIn(file)) {
       if (dimension === undefined || (due.length > 0 && !due.includes(dimension))) continue;
       if (isProblem(made)) {
         say({ at, says: made.problem });
@@ -50,12 +51,16 @@ export default check({
       if (due.length !== 1) continue;
       const { low, high } = si(made),
         most = largest[dimension],
-        above = positive.has(dimension) || positiveWords.has(item.entry!.word);
+        lead = tokens[argument.first - 1]!.text,
+        above = positive.has(dimension) || positiveWords.has(lead);
       if (above && high <= 0)
         say({ at, says: `${text} cannot be meant: write the figure, or leave the line out where it is not known` });
       else if (above && low < 0) say({ at, says: `${text} goes below nothing` });
       else if (most !== undefined && high > most)
         say({ at, says: `${text} is more than any shop meets: look at the unit` });
+      else if (dimension === "temperature" && low < 0) say({ at, says: `${text} is colder than anything can be` });
+      else if (item.entry!.word === "point" && (low < 0 || high > 1))
+        say({ at, says: `${text} lies outside the picture: across and down go from 0 to 100 %` });
     }
     counts(file, say);
     frictions(file, say);

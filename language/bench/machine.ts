@@ -85,8 +85,11 @@ function make(model: Model): Machine {
   };
   for (const tie of model.ties) {
     for (const a of tie.lowers) {
-      for (const b of tie.uppers) link(a, b, tie.index, !tie.passing);
-      hosts[a]!.push(...tie.uppers);
+      for (const b of tie.uppers) {
+        link(a, b, tie.index, !tie.passing);
+        // What is said to hang on itself is told by itself, and hangs on nothing by that.
+        if (a !== b) hosts[a]!.push(b);
+      }
     }
     for (const id of tie.lowers) if (!tiesOf[id]!.includes(tie)) tiesOf[id]!.push(tie);
     for (const id of tie.uppers) if (!tiesOf[id]!.includes(tie)) tiesOf[id]!.push(tie);

@@ -13,6 +13,7 @@ import fastenerSequencePattern from "./fastener/sequence-pattern.ts";
 import fastenerSizeNotListed from "./fastener/size-not-listed.ts";
 import fastenerStagesFall from "./fastener/stages-fall.ts";
 import fastenerStrengthUnknown from "./fastener/strength-unknown.ts";
+import fastenerTorqueAtOdds from "./fastener/torque-at-odds.ts";
 import fastenerTorqueMissing from "./fastener/torque-missing.ts";
 import fastenerTorqueNotInTable from "./fastener/torque-not-in-table.ts";
 import fastenerTorqueOverYield from "./fastener/torque-over-yield.ts";
@@ -33,6 +34,7 @@ import hazardNeverTouched from "./hazard/never-touched.ts";
 import hazardNoPrecaution from "./hazard/no-precaution.ts";
 import hazardNoProof from "./hazard/no-proof.ts";
 import hazardNoTester from "./hazard/no-tester.ts";
+import hazardNoWords from "./hazard/no-words.ts";
 import hazardNotRecovered from "./hazard/not-recovered.ts";
 import hazardNotYet from "./hazard/not-yet.ts";
 import hazardOnMissing from "./hazard/on-missing.ts";
@@ -67,6 +69,7 @@ import namesMisspelt from "./names/misspelt.ts";
 import namesNeverHolds from "./names/never-holds.ts";
 import namesPartUnattached from "./names/part-unattached.ts";
 import namesSaidTwice from "./names/said-twice.ts";
+import namesToItself from "./names/to-itself.ts";
 import namesUnknown from "./names/unknown.ts";
 import namesUnused from "./names/unused.ts";
 import refitContradiction from "./refit/contradiction.ts";
@@ -166,6 +169,7 @@ export const checks: readonly Check[] = [
   fastenerSizeNotListed,
   fastenerStagesFall,
   fastenerStrengthUnknown,
+  fastenerTorqueAtOdds,
   fastenerTorqueMissing,
   fastenerTorqueNotInTable,
   fastenerTorqueOverYield,
@@ -186,6 +190,7 @@ export const checks: readonly Check[] = [
   hazardNoPrecaution,
   hazardNoProof,
   hazardNoTester,
+  hazardNoWords,
   hazardNotRecovered,
   hazardNotYet,
   hazardOnMissing,
@@ -220,6 +225,7 @@ export const checks: readonly Check[] = [
   namesNeverHolds,
   namesPartUnattached,
   namesSaidTwice,
+  namesToItself,
   namesUnknown,
   namesUnused,
   refitContradiction,

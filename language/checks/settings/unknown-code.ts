@@ -9,8 +9,8 @@ export default check({
   why: "A mistyped code changes nothing, and the shop believes that it does.",
   fails: `
     #- stripdown.json
-    { "severity": { "fastener/torque-mising": "error" } }
-    #               ^^^^^^^^^^^^^^^^^^^^^^^^ fastener/torque-mising is no check: did you mean fastener/torque-missing or fastener/torque-too-low?
+    { "severity": { "fastener/drive-mismach": "error" } }
+    #               ^^^^^^^^^^^^^^^^^^^^^^^^ fastener/drive-mismach is no check: did you mean fastener/drive-mismatch?
   `,
   mended: `
     #- stripdown.json

@@ -26,6 +26,7 @@ test.each([
   ['part card "Card" { rests on card }', "Card is said to rest on itself"],
   ['part card "Card" { between card and lid }', "Card is said to lie between itself and another"],
   ['part card "Card" { between lid and lid }', "Card is said to lie between Lid and the same once more"],
+  ["order lid before lid", "lid is said to come before or after itself"],
   ['fastener pin screw "Pin" { joins lid to lid }', "Pin is said to join Lid to itself"],
 ])("%s", (line, says) => {
   expect(codes(box(line))).toEqual([`names/to-itself: ${says}`]);

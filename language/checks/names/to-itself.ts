@@ -1,11 +1,11 @@
-// A thing that is said to hold on to itself.
+// A thing that is said to hold on to itself, or to come before itself.
 
 import type { Model, ThingIndex } from "../../model/model.ts";
 import { check } from "../check.ts";
 
 export default check({
   code: "names/to-itself",
-  title: "Something that holds on to itself",
+  title: "Something that holds on to itself, or comes before itself",
   severity: "error",
   why: "One of the two names is a slip, and what the line was to say is said nowhere: the part counts as held by nothing else.",
   source: "common practice",
@@ -40,6 +40,12 @@ export default check({
     for (const { name, at, uppers, lowers } of model.ties) {
       const both = common(uppers, lowers);
       if (both !== undefined) yield { at, says: `${name} is said to join ${nameOf(model, both)} to itself` };
+    }
+    for (const { names, after, before, at } of model.orders) {
+      const text = names
+        .map((one) => one.text)
+        .find((one) => [...after, ...before].some((other) => other.text === one));
+      if (text !== undefined) yield { at, says: `${text} is said to come before or after itself` };
     }
   },
 });

@@ -14,6 +14,6 @@ export default check({
   `,
   mended: `
     #- stripdown.json
-    { "severity": { "fastener/one-time-reused": "error" } }
+    { "severity": { "fastener/drive-mismatch": "error" } }
   `,
 });

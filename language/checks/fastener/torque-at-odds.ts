@@ -33,25 +33,24 @@ export default check({
       }
     }
   `,
-  *model(model) {
-    for (const tie of model.ties) if (tie.torques.length > 0) yield* atOdds(tie);
+  model(model, say) {
+    for (const tie of model.ties) if (tie.torques.length > 0) yield * atOdds(tie);
   },
 });
 
 function* atOdds({ name, count, countUnknown, torques, stages }: Tie): Iterable<Draft> {
   const whole = torques.find(({ is, forCount, while: during }) => is === "value" && forCount === undefined && !during);
   if (whole && stages.length > 0)
-    yield { at: whole.at, says: `${name}: a torque stands beside stages, which end at one of their own` };
+    say({ at: whole.at, says: `${name}: a torque stands beside stages, which end at one of their own` });
   if (countUnknown || torques.some(({ forCount }) => forCount === undefined)) return;
   const rest = torques.filter(({ forCount }) => forCount === "rest"),
     counted = torques.flatMap(({ forCount }) => (typeof forCount === "number" ? [forCount] : [])),
     given = counted.reduce((sum, one) => sum + one, 0),
     last = torques.at(-1)!;
-  if (rest.length > 1) yield { at: rest[1]!.at, says: `${name}: the rest has a torque already` };
-  else if (given > count)
-    yield { at: last.at, says: `${name}: a torque is given for ${given}, and there are ${count}` };
+  if (rest.length > 1) say({ at: rest[1]!.at, says: `${name}: the rest has a torque already` });
+  else if (given > count) say({ at: last.at, says: `${name}: a torque is given for ${given}, and there are ${count}` });
   else if (rest.length === 0 && given < count)
-    yield { at: last.at, says: `${name}: a torque is given for ${given} of ${count}: say what the rest takes` };
+    say({ at: last.at, says: `${name}: a torque is given for ${given} of ${count}: say what the rest takes` });
   else if (rest.length === 1 && given === count)
-    yield { at: rest[0]!.at, says: `${name}: no rest is left, since a torque is given for all ${count}` };
+    say({ at: rest[0]!.at, says: `${name}: no rest is left, since a torque is given for all ${count}` });
 }

@@ -2,9 +2,10 @@
 
 import { signals } from "../../tables/index.ts";
 import { check } from "../check.ts";
-import { allTexts } from "../texts-beside.ts";
+import { itemsWith } from "../items-of.ts";
+import { textsOf } from "../texts-beside.ts";
 
-const spoken: ReadonlySet<string> = new Set(["no", "precaution", "warn", ...Object.keys(signals)]);
+const spoken: readonly string[] = ["no", "precaution", "warn", ...Object.keys(signals)];
 
 export default check({
   code: "hazard/no-words",
@@ -27,12 +28,14 @@ export default check({
       part foot "Foot"
     }
   `,
-  *file(file) {
-    for (const { text, word, start, end } of allTexts(file))
-      if (spoken.has(word) && text.trim() === "")
-        yield {
-          at: { file: file.path, start, end },
-          says: "This text is empty: say what the reader has to know, or take the line out",
-        };
+  file(file, say) {
+    for (const word of spoken)
+      for (const item of itemsWith(file, word))
+        for (const { text, start, end } of textsOf(file, item))
+          if (text.trim() === "")
+            say({
+              at: { file: file.path, start, end },
+              says: "This text is empty: say what the reader has to know, or take the line out",
+            });
   },
 });

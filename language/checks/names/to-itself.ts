@@ -28,24 +28,24 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
   `,
-  *model(model) {
+  model(model, say) {
     for (const { index, name, at, hosts, rests, between } of model.parts) {
-      if (hosts.includes(index)) yield { at, says: `${name} is said to fit itself` };
-      if (rests.includes(index)) yield { at, says: `${name} is said to rest on itself` };
-      if (between?.flat().includes(index)) yield { at, says: `${name} is said to lie between itself and another` };
+      if (hosts.includes(index)) say({ at, says: `${name} is said to fit itself` });
+      if (rests.includes(index)) say({ at, says: `${name} is said to rest on itself` });
+      if (between?.flat().includes(index)) say({ at, says: `${name} is said to lie between itself and another` });
       const both = between && common(between[0], between[1]);
       if (both !== undefined && both !== index)
-        yield { at, says: `${name} is said to lie between ${nameOf(model, both)} and the same once more` };
+        say({ at, says: `${name} is said to lie between ${nameOf(model, both)} and the same once more` });
     }
     for (const { name, at, uppers, lowers } of model.ties) {
       const both = common(uppers, lowers);
-      if (both !== undefined) yield { at, says: `${name} is said to join ${nameOf(model, both)} to itself` };
+      if (both !== undefined) say({ at, says: `${name} is said to join ${nameOf(model, both)} to itself` });
     }
     for (const { names, after, before, at } of model.orders) {
       const text = names
         .map((one) => one.text)
         .find((one) => [...after, ...before].some((other) => other.text === one));
-      if (text !== undefined) yield { at, says: `${text} is said to come before or after itself` };
+      if (text !== undefined) say({ at, says: `${text} is said to come before or after itself` });
     }
   },
 });

@@ -32,15 +32,19 @@ export function hostsOf({ machine }: Bench, item: Part | Tie): readonly ThingInd
 }
 const nowhere: readonly ThingIndex[] = [];
 
-/** The hider is one of these hosts, or they sit on it, through however many, in one sub-assembly. */
+/**
+ * The hider is one of these hosts, or they are fixed to it, through however many, in one sub-assembly. What only slides on it may as well
+ * have it in its bore: a seal in the gland on a rod is behind that rod wherever they lie.
+ */
 function carries(bench: Bench, hider: ThingIndex, hosts: readonly ThingIndex[]): boolean {
   if (hosts.includes(hider)) return true;
   const { machine, state } = bench,
     seen = new Set(hosts);
   for (const host of seen)
-    for (const under of machine.hosts[host] ?? nowhere) {
-      if (under === hider && together(state, under, host)) return true;
-      if (together(state, under, host)) seen.add(under);
+    for (const { hangs, undone, to } of machine.edges[host] ?? []) {
+      if (!hangs || !undone || !together(state, to, host)) continue;
+      if (to === hider) return true;
+      seen.add(to);
     }
   return false;
 }

@@ -141,7 +141,7 @@ function stepOf(bench: Bench, entry: BlockEntry, around: Around): StepRun {
     : undefined;
   if (before?.around.step) return before.around.step;
   return {
-    number: ++bench.steps,
+    number: onlyCalls(bench, entry) ? bench.steps + 1 : ++bench.steps,
     procedure: around.procedure,
     name: entry.name,
     title: entry.title,
@@ -150,6 +150,13 @@ function stepOf(bench: Bench, entry: BlockEntry, around: Around): StepRun {
     at: entry.at,
   };
 }
+
+/** It prints nothing of its own, and has the number of the first step that it does: on paper none is missing. */
+const onlyCalls = ({ model }: Bench, { body }: BlockEntry): boolean =>
+  body.length > 0 &&
+  body.every(
+    (entry) => entry.is === "act" && entry.act.verb === "do" && model.procedures.has(entry.act.names[0]?.text ?? ""),
+  );
 
 const isSameStep = (step: StepRun | undefined, entry: BlockEntry, around: Around): boolean =>
   step !== undefined && step.at.start === entry.at.start && step.pieces.join() === around.pieces.join();

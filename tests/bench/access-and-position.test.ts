@@ -50,6 +50,16 @@ test("behind what carries it, an item can be worked on once that is off the unit
   ]);
 });
 
+test("what its host only slides on hides it on the bench as well", () => {
+  const facts = `part rod "Rod"
+    part gland "Gland"
+    part packing seal "Packing" { fits gland behind rod renew always }
+    fastener rs screw "Rod screws" { joins rod to b }
+    joint slide slide-fit "Gland on the rod" { joins gland to rod }`;
+  expect(codes(stage(facts, "step { undo rs remove rod } step { remove packing }"))).toEqual(["sequence/blocked"]);
+  expect(codes(stage(facts, "step { undo rs remove rod } step { remove gland remove packing }"))).toEqual([]);
+});
+
 test("before a sub-assembly leaves, no member may be behind something that stays", () => {
   const facts = `part box "Box"\n part pin pin "Pin" { fits box behind bar }\n part bar "Bar" { fits b by slide-fit }\n fastener bs screw "Box screws" { joins box to b }`;
   expect(says(stage(facts, "step { undo bs remove box }"))).toEqual([

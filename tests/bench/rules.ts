@@ -132,6 +132,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["access.ts#hiders", access, "a part in front is away when it is aside"],
     ["access.ts#hiders", access, "behind its own host, an item can be worked on once the host is off the unit"],
     ["access.ts#carries", access, "behind what carries it, an item can be worked on once that is off the unit"],
+    ["access.ts#carries", access, "what its host only slides on hides it on the bench as well"],
     ["remove.ts#removeAtOnce", access, "before a sub-assembly leaves, no member may be behind something that stays"],
     ["perform.ts#inReach", access, "mark and work ask access"],
     ["turn.ts#turn", access, "turn to the position that it is in does nothing"],

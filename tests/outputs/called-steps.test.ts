@@ -82,3 +82,22 @@ test("what a procedure that is done leaves is printed where its caller ends, wit
   expect(text).not.toContain("could not be worked out");
   expect(text).toContain("For the fitter.");
 });
+
+test("a step that only does another procedure takes no number of its own", () => {
+  const numbered = (calls: string): string[] => {
+    const { strip, refit: back } = linesOf(performanceOf(machine(calls, "is unit gear")).performance, options);
+    return [...strip, ...back].map(({ number, title }) => `${number} ${title}`);
+  };
+  const look = 'step "Look" { inspect box "Clean" }';
+  expect(numbered(`${look} step "Open" { do open-it on box } step "Again" { inspect box "Dry" }`)).toEqual([
+    "1 Look",
+    "2 Open the gear: Lid off (Gearbox)",
+    "3 Again",
+    "R1 Refit of step 2: Open the gear: Lid off (Gearbox)",
+  ]);
+  expect(numbered(`${look} step "Open" { note "Mind the lid."  do open-it on box }`).slice(0, 3)).toEqual([
+    "1 Look",
+    "2 Open",
+    "3 Open the gear: Lid off (Gearbox)",
+  ]);
+});

@@ -3,25 +3,18 @@
 import { endTurnBefore, placementOf, type Before } from "../../bench/placement.ts";
 import { hazardsMet } from "../../bench/met.ts";
 import type { Performance, Performed, RefitPerformed, StepRun } from "../../bench/trace.ts";
-import type { Fluid, Part, ThingIndex, Tie } from "../../model/model.ts";
+import type { ThingIndex } from "../../model/model.ts";
 import { at } from "../../bench/vector.ts";
-import { lineContext, phrase, stepText, thingOf, toolName, type LineContext } from "./context.ts";
-import { builtOn } from "./built-on.ts";
+import { lineContext, stepText, toolName, type LineContext } from "./context.ts";
+import { actLines } from "./act-lines.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
 import { givenTexts } from "./given.ts";
-import { fluidKinds, kindIn } from "../../tables/index.ts";
 import { afterLines, leaveLines, standingLines, startLines } from "./ends.ts";
 import type { Units } from "./figures.ts";
-import { heldWith } from "./held-with.ts";
-import { itemsOf } from "./items.ts";
 import type { Detail, Line, LineGroup } from "./line.ts";
-import { withMeans } from "./means.ts";
 import { isOneLine } from "./one-line.ts";
+import { opLines } from "./op-lines.ts";
 import { warningLines } from "./warnings.ts";
-import { fillLine, plainLines } from "./say-plain.ts";
-import { fitLine, makeLine } from "./say-refit.ts";
-import { removeLines, undoLines } from "./say-strip.ts";
-import { someOfPart } from "./some-of-part.ts";
 
 export interface Lines {
   readonly context: LineContext;
@@ -57,7 +50,7 @@ export function linesOf(performance: Performance, units: Units): Lines {
           before[of],
           half === "finish" ? givenUp(context, performed) : undefined,
         ),
-        ...stripLines(context, performed, of, half, half === "strip" ? events.slice(performed.from, performed.to) : []),
+        ...actLines(context, performed, of, half, half === "strip" ? events.slice(performed.from, performed.to) : []),
       ]),
     );
   // Turned back it stands alone, before what is taken away last.
@@ -97,57 +90,6 @@ const givenUp = (
 
 const place = (step: StepRun | undefined, drafts: readonly LineDraft[]): Placed[] =>
   drafts.map((draft) => ({ draft, step }));
-
-/** Lines of an act that somebody wrote. */
-function stripLines(
-  context: LineContext,
-  performed: Performed,
-  of: number,
-  half: Doing["half"],
-  events: Performance["events"],
-): readonly LineDraft[] {
-  const { act, around, refused, before } = performed,
-    doing: Doing = { act, around, half, of, refused, before };
-  const lines = (): readonly LineDraft[] => {
-    switch (act.verb) {
-      case "undo":
-      case "loosen":
-      case "back-out":
-        return undoLines(context, doing, performed, events);
-      case "remove":
-      case "lift":
-        return removeLines(context, doing, performed, events);
-      case "fit":
-      case "tighten":
-      case "press":
-        return writtenFit(context, doing, performed);
-      default:
-        return plainLines(context, doing, performed.things) ?? [];
-    }
-  };
-  return withMeans(context, act, lines());
-}
-
-/** `fit`, `tighten`, `press` as acts: parts in one line, fasteners by their torque. */
-function writtenFit(
-  context: LineContext,
-  doing: Doing,
-  { act, things, before, after }: Pick<Performed, "act" | "things" | "before" | "after">,
-): readonly LineDraft[] {
-  const parts = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Part => thing.is === "part");
-  const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie"),
-    lines: LineDraft[] = [];
-  if (parts.length > 0) lines.push(fitLine(context, doing, parts, { before, after, moved: [], lifted: undefined }));
-  for (const tie of ties)
-    lines.push(
-      makeLine(context, doing, [tie], {
-        how: act.verb === "tighten" ? "tighten" : act.fingerTight ? "finger-tight" : "fit",
-        count: act.count ?? tie.count,
-        stage: act.stage,
-      }),
-    );
-  return lines;
-}
 
 // --- the computed refit ----------------------------------------------------------------------------------------------------------
 
@@ -250,183 +192,6 @@ function turnedWith(context: LineContext): Detail[] {
     ...(by.people === undefined ? [] : [{ sort: "with" as const, says: acts.people(by.people) }]),
   ];
 }
-
-function opLines(context: LineContext, run: readonly RefitPerformed[]): readonly LineDraft[] {
-  const { op, before } = run[0]!,
-    after = run[run.length - 1]!.after,
-    { acts, kinds } = context.wording,
-    { event, around } = op;
-  const things = run.flatMap((each) => each.op.things),
-    numbers = run.map((each) => each.op.number);
-  // The author's words of the strip act stay in the strip; those of a refit act print here.
-  const held = event && heldWith(context, event);
-  const base =
-    op.act ??
-    (event
-      ? {
-          ...event.act,
-          text: "",
-          verb: op.verb,
-          tools: held!.tools,
-          into: undefined,
-          passes: undefined,
-          count: someOfPart(context, op),
-          rest: false,
-        }
-      : undefined);
-  if (!base) return [];
-  const doing: Doing = { act: { ...base, at: op.at }, around, half: "refit", of: op.number, refused: false, before },
-    items = () => itemsOf(context, things, undefined);
-  const all = (drafts: readonly LineDraft[]): readonly LineDraft[] =>
-    (op.act && op.event ? withMeans(context, op.act, drafts) : drafts).map((draft) =>
-      draft.is === "action" ? { ...draft, of: numbers } : draft,
-    );
-  const parts = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Part => thing.is === "part");
-  const ties = things.map((thing) => thingOf(context, thing)).filter((thing): thing is Tie => thing.is === "tie");
-  switch (op.verb) {
-    case "fit":
-    case "finger-tighten":
-    case "tighten": {
-      const same = ties.length > 1 && ties.every((tie) => tie === ties[0]);
-      if (same)
-        return all([
-          makeLine(context, doing, [ties[0]!], {
-            how: "fit",
-            count: run.reduce((sum, each) => sum + each.op.count, 0),
-            stage: undefined,
-          }),
-        ]);
-      if (ties.length > 0)
-        return all([
-          makeLine(context, doing, ties, {
-            how: op.verb === "tighten" ? "tighten" : op.verb === "finger-tighten" ? "finger-tight" : "fit",
-            count: op.count,
-            stage: op.act?.stage,
-          }),
-        ]);
-      if (parts.length === 0) return [];
-      const built = builtOn(context, run);
-      if (built)
-        return all([
-          fitLine(context, { ...doing, act: { ...doing.act, verb: "fit", names: [], tools: [] } }, built.parts, {
-            before,
-            after,
-            moved: built.moved,
-            lifted: undefined,
-            onto: built.onto,
-          }),
-        ]);
-      return all([
-        fitLine(context, doing, parts, {
-          before,
-          after,
-          moved: run.flatMap((each) => each.op.event?.moved ?? []),
-          lifted: event?.act.verb === "lift" ? event.act : undefined,
-        }),
-      ]);
-    }
-    case "back":
-    case "aside": {
-      const verb = event?.act.verb === "swing" || event?.act.verb === "open" ? event.act.verb : "slide",
-        what = phrase(context, things);
-      return all([
-        action(doing, op.verb, op.verb === "back" ? acts.back(verb, what) : acts.aside(verb, what), { items: items() }),
-      ]);
-    }
-    case "fill":
-      return all(
-        things
-          .map((thing) => thingOf(context, thing))
-          .flatMap((thing) => (thing.is === "fluid" ? filling(context, doing, thing) : [])),
-      );
-    case "undo":
-      return all(
-        undoLines(
-          context,
-          { ...doing, act: { ...doing.act, count: event?.count } },
-          { ...emptyPerformed(doing, before, after), things },
-          [],
-        ),
-      );
-    case "remove":
-      return all(removeLines(context, doing, { ...emptyPerformed(doing, before, after), things }, []));
-    case "cap":
-    case "uncap":
-    case "hold":
-    case "support":
-    case "release":
-      return all(plainLines(context, { ...doing, act: { ...doing.act, verb: op.verb } }, things) ?? []);
-    case "lift":
-    case "stand": {
-      const precautions = (event?.precautions ?? []).map((number) => context.model.precautions[number]!);
-      return all(
-        precautions.flatMap((precaution): LineDraft[] => {
-          const hazard = thingOf(context, precaution.hazard),
-            asWritten = op.act?.text ?? "",
-            back = [precaution.back || kinds.precautionBack(precaution.kind), asWritten].filter(Boolean).join(" "),
-            against = [{ sort: "hazard" as const, says: acts.against(hazard.name) }];
-          if (op.verb === "stand")
-            return [
-              action(
-                { ...doing, act: { ...doing.act, text: [precaution.text, asWritten].filter(Boolean).join(" ") } },
-                op.verb,
-                acts.standAgain(kinds.precautionShort(precaution.kind), hazard.name),
-                { items: items() },
-              ),
-            ];
-          // What nobody has to take back prints nothing.
-          return back
-            ? [
-                action(
-                  { ...doing, act: { ...doing.act, text: back } },
-                  op.verb,
-                  acts.precautionBackTitle(kinds.precautionShort(precaution.kind)),
-                  { items: items(), details: against },
-                ),
-              ]
-            : [];
-        }),
-      );
-    }
-    case "written":
-      return all(writtenOp(context, doing, run));
-  }
-}
-
-/** What its kind asks before and after the fill, where no line of the author's says it. */
-function filling(context: LineContext, doing: Doing, fluid: Fluid): LineDraft[] {
-  const kind = kindIn(fluidKinds, fluid.kind),
-    own = { ...doing.act, text: "", tool: undefined };
-  const isWritten = (verb: string): boolean =>
-    [
-      ...context.performance.refit.map(({ op }) => ({ verb: op.event ? "" : op.act?.verb, things: op.things })),
-      ...context.performance.finish.map(({ act, things }) => ({ verb: act.verb, things })),
-    ].some((each) => each.verb === verb && each.things.includes(fluid.index));
-  const plain = (verb: string): readonly LineDraft[] =>
-    isWritten(verb) ? [] : (plainLines(context, { ...doing, act: { ...own, verb } }, [fluid.index]) ?? []);
-  return [
-    ...(kind?.evacuate ? plain("evacuate") : []),
-    fillLine(context, doing, fluid, undefined),
-    ...(kind?.bleed || fluid.bleedsAt.length > 0 ? plain("bleed") : []),
-  ];
-}
-
-function writtenOp(context: LineContext, doing: Doing, run: readonly RefitPerformed[]): readonly LineDraft[] {
-  const { op, before, after } = run[0]!;
-  return stripLines(context, { ...emptyPerformed(doing, before, after), things: op.things }, op.number, "refit", []);
-}
-
-const emptyPerformed = ({ act, around }: Doing, before: Performed["before"], after: Performed["after"]): Performed => ({
-  act,
-  around,
-  things: [],
-  handled: [],
-  from: 0,
-  to: 0,
-  before,
-  after,
-  refused: false,
-});
 
 // --- runs of one step ----------------------------------------------------------------------------------------------------------------
 

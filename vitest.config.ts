@@ -1,4 +1,4 @@
-// How the tests run. Nothing here depends on the clock, on the order of files, or on the machine's number of cores.
+// How the tests run. No result depends on the clock, on the order of files, or on the machine's number of cores; how long they take does.
 
 import { relative } from "node:path";
 import { defineConfig } from "vitest/config";

@@ -1,11 +1,10 @@
 // What stands at an offset of a file: the item, the block, the token, and what may follow there. It decides nothing about names.
 
-import { positionAt } from "../syntax/lines.ts";
+import { linesOf, positionAt, type Lines } from "../syntax/lines.ts";
 import { startOf, step, type Leaf } from "../syntax/shapes.ts";
 import { Str } from "../syntax/tokens.ts";
 import { kept } from "../model/kept.ts";
 import type { Item, Token, Tree } from "../syntax/tree.ts";
-import { linesOf, type Lines } from "../syntax/lines.ts";
 
 export interface Place {
   /** The items that hold the offset, outermost first: each with its head or its block around it. */
@@ -90,38 +89,9 @@ export function slotAt(tree: Tree, offset: number): Slot | undefined {
     here = at && at.startOffset < offset && offset <= endOf(at) ? at : undefined;
   // A text that is not closed yet reaches to the end of its line, with the blanks that were typed last.
   const open = !here && at ? openText(text, tokens[endOf(at) <= offset ? index : index - 1], offset) : undefined;
-  if (open) {
-    const { path, block } = placeAt(tree, endOf(open));
-    return {
-      prefix: "",
-      from: offset,
-      block,
-      opens: false,
-      item: path[path.length - 1],
-      next: [],
-      context: "",
-      earlier: "",
-      listed: new Set(),
-      text: open,
-      path,
-    };
-  }
-  if (here?.tokenType === Str && (offset < endOf(here) || !here.image.endsWith('"') || here.image === '"')) {
-    const { path, block } = placeAt(tree, offset);
-    return {
-      prefix: "",
-      from: offset,
-      block,
-      opens: false,
-      item: path[path.length - 1],
-      next: [],
-      context: "",
-      earlier: "",
-      listed: new Set(),
-      text: here,
-      path,
-    };
-  }
+  if (open) return slotInText(open, placeAt(tree, endOf(open)), offset);
+  if (here?.tokenType === Str && (offset < endOf(here) || !here.image.endsWith('"') || here.image === '"'))
+    return slotInText(here, placeAt(tree, offset), offset);
   const isWord = here !== undefined && /^[\p{L}\p{N}·°µΩ%.-]+$/u.test(here.image),
     from = isWord ? here.startOffset : offset,
     prefix = text.slice(from, offset);
@@ -147,6 +117,21 @@ export function slotAt(tree: Tree, offset: number): Slot | undefined {
     ...(goesOn ? wordsBefore(head!, tokens, before) : { context: "", earlier: "", listed: new Set<string>() }),
   };
 }
+
+/** Inside a text no word, name or kind is due. */
+const slotInText = (text: Token, { path, block }: Place, offset: number): Slot => ({
+  prefix: "",
+  from: offset,
+  block,
+  opens: false,
+  item: path[path.length - 1],
+  next: [],
+  context: "",
+  earlier: "",
+  listed: new Set(),
+  text,
+  path,
+});
 
 function openText(text: string, token: Token | undefined, offset: number): Token | undefined {
   return token?.tokenType === Str &&

@@ -8,6 +8,7 @@ import type { Span } from "../findings/finding.ts";
 import { machineOf, type Machine } from "./machine.ts";
 import { A_DOUBT, NEVER, type State } from "./state.ts";
 import type { Trail } from "./stages.ts";
+import type { ReasonFacts } from "./how.ts";
 import { joinsSlip, noteAstray, noteNever, type Slip } from "./slips.ts";
 import type {
   Around,
@@ -159,7 +160,7 @@ export interface Obstacle {
 
 const none: readonly never[] = [];
 
-export function reasonOf(rule: string, of: Partial<Omit<Reason, "rule">>): Reason {
+export function reasonOf<Rule extends string>(rule: Rule, of: ReasonFacts<Rule>): Reason {
   return {
     rule,
     thing: of.thing,

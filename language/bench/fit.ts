@@ -83,7 +83,7 @@ export function fit(
         (!bench.computed && !(bench.metIn.has(index) && bench.metIn.get(index) === around.step)))
     ) {
       const aside = isAside(s, index),
-        words = aside ? ["aside"] : ["already on", ...wholeSoFar(bench)],
+        words = aside ? (["aside"] as const) : (["already on", ...wholeSoFar(bench)] as const),
         reasons = [reasonOf("refit/impossible", { thing: index, words, at: part.at })];
       if (!joinsSameLack(bench, reasons, around)) report(bench, act.at, [index], reasons, act, around);
       // That it is not moved back is the same mistake.

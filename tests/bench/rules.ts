@@ -466,6 +466,7 @@ export const noRules: Readonly<Record<string, string>> = {
   "crew.ts": "how many people where nobody says it: checks/crew",
   "leaves.ts": "types of what is promised of the end",
   "likeness.ts": "what an edit left the same: bench/rehearse",
+  "how.ts": "the ways in which a rule is broken, as types: the checks that word them",
   "lumps.ts": "sub-assemblies as a value: bench/rehearse",
   "machine.ts": "the declarations as tables of what is tied to what: bench/ties-and-removal",
   "met.ts": "which hazards a procedure meets, for lists in print: outputs/hazards-met",

@@ -1,5 +1,6 @@
 // A precaution is done, or declared, before one that has to come first.
 
+import { howOf } from "../../bench/how.ts";
 import { benchCheck } from "../bench-check.ts";
 import { precautionsSaid } from "../precautions-said.ts";
 
@@ -63,9 +64,14 @@ export default benchCheck({
   subject: () => "",
   reason: (reason, context) => {
     const name = context.name(reason.thing!),
-      [how, ...words] = reason.words;
-    if (how === "undeclared") return `${name} declares no ${words[0]}`;
-    if (how === "declared") return `${name} declares ${words[1]} after ${words[0]}, and it belongs before it`;
-    return `${precautionsSaid(words)} of ${name} ${words.length > 1 ? "come" : "comes"} before this`;
+      words = reason.words.slice(1);
+    switch (howOf("hazard/order", reason)) {
+      case "undeclared":
+        return `${name} declares no ${words[0]}`;
+      case "declared":
+        return `${name} declares ${words[1]} after ${words[0]}, and it belongs before it`;
+      case "before":
+        return `${precautionsSaid(words)} of ${name} ${words.length > 1 ? "come" : "comes"} before this`;
+    }
   },
 });

@@ -1,5 +1,6 @@
 // An act of a written or corrected refit that the bench does not allow.
 
+import { howOf } from "../../bench/how.ts";
 import { benchCheck, listed, stillIn } from "../bench-check.ts";
 
 export default benchCheck({
@@ -72,7 +73,7 @@ export default benchCheck({
           ? ", since nothing was taken off before: a line needs says which procedure does that"
           : "",
       behind = `belongs behind ${by}, which is on already`;
-    switch (reason.words[0]) {
+    switch (howOf("refit/impossible", reason)) {
       case "behind":
         return `${name} ${behind}`;
       case "comes along":
@@ -103,8 +104,6 @@ export default benchCheck({
         return `it has ${reason.numbers[1]} stages, not ${reason.numbers[0]}`;
       case "starts on bench":
         return `${reason.words[1]} starts on the bench, and it is on the unit`;
-      default:
-        return "the bench does not allow it";
     }
   },
 });

@@ -1,5 +1,6 @@
 // An act on something that is out, off, loose or empty already.
 
+import { howOf } from "../../bench/how.ts";
 import { benchCheck } from "../bench-check.ts";
 
 export default benchCheck({
@@ -48,7 +49,7 @@ export default benchCheck({
       reason.thing === undefined
         ? (context.model.temporaries.get(reason.words[1] ?? "")?.name ?? reason.words[1] ?? "it")
         : context.name(reason.thing);
-    switch (reason.words[0]) {
+    switch (howOf("sequence/already-undone", reason)) {
       case "off":
         return `${name} is off already`;
       case "apart":
@@ -73,7 +74,7 @@ export default benchCheck({
         return `${name} is moved aside already, and parts are marked while they are together`;
       case "tag":
         return `${name} is undone already, and an end is tagged while still made`;
-      default:
+      case "undone":
         return `${name} is undone already`;
     }
   },

@@ -20,6 +20,8 @@ export interface HowOf {
     | "open"
     | "stage"
     | "starts on bench";
+  "sequence/blocked":
+    "behind" | "between" | "comes along" | "covered" | "filler off" | "not together" | "starts on bench";
   "sequence/already-undone":
     | "apart"
     | "backed out"

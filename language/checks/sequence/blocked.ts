@@ -1,5 +1,6 @@
 // A thing is worked on while what it is behind is not away.
 
+import { howOf } from "../../bench/how.ts";
 import { benchCheck, listed, stillIn } from "../bench-check.ts";
 import { callAnswer } from "../one-call.ts";
 
@@ -46,18 +47,25 @@ export default benchCheck({
   `,
   answer: callAnswer,
   reason: (reason, context) => {
-    if (reason.words[0] === "starts on bench")
-      return `${reason.words[1]} starts on the bench, and it is still on the unit`;
-    if (reason.words[0] === "not together")
-      return `${listed(reason.by.map((thing) => context.name(thing)))} ${reason.by.length > 1 ? "are" : "is"} not in one sub-assembly with it, so they cannot come off together`;
-    if (reason.words[0] === "between")
-      return `it lies between ${context.name(reason.by[0]!)} and ${context.name(reason.by[1]!)}, which are still together`;
-    if (reason.words[0] === "filler off")
-      return `${context.name(reason.thing!)} is off with ${listed(reason.by.map((thing) => context.name(thing)))}`;
-    if (reason.words[0] === "covered")
-      return `${stillIn(reason, context)} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of ${context.name(reason.thing!)}`;
-    const hider = stillIn(reason, context),
-      who = reason.words[0] === "comes along" ? `${context.name(reason.thing!)}, which comes along, is behind` : "";
-    return who === "" ? `${hider} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of it` : `${who} ${hider}`;
+    const name = (): string => context.name(reason.thing!),
+      by = stillIn(reason, context),
+      named = reason.by.map((thing) => context.name(thing)),
+      areInFront = `${by} ${(reason.left[0] ?? 0) > 1 ? "are" : "is"} in front of`;
+    switch (howOf("sequence/blocked", reason)) {
+      case "starts on bench":
+        return `${reason.words[1]} starts on the bench, and it is still on the unit`;
+      case "not together":
+        return `${listed(named)} ${named.length > 1 ? "are" : "is"} not in one sub-assembly with it, so they cannot come off together`;
+      case "between":
+        return `it lies between ${named[0]} and ${named[1]}, which are still together`;
+      case "filler off":
+        return `${name()} is off with ${listed(named)}`;
+      case "covered":
+        return `${areInFront} ${name()}`;
+      case "comes along":
+        return `${name()}, which comes along, is behind ${by}`;
+      case "behind":
+        return `${areInFront} it`;
+    }
   },
 });

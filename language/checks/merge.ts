@@ -53,9 +53,7 @@ function saidElsewhere(raw: readonly Raw[], isAllowed: IsAllowed): (one: Raw) =>
     // What was found on a unit's own bench because its parts are in each other's way: on the bench of a unit around it they are so again.
     met = raw.flatMap(({ inTheWay, at }) => (inTheWay && !inTheWay.isInside ? [{ ...inTheWay, at }] : [])),
     metBefore = (inTheWay: Raw["inTheWay"]): Span | undefined =>
-      inTheWay?.isInside
-        ? met.find(({ unit, things }) => unit === inTheWay.unit && !things.isDisjointFrom(inTheWay.things))?.at
-        : undefined;
+      inTheWay?.isInside ? met.find(({ things }) => !things.isDisjointFrom(inTheWay.things))?.at : undefined;
   return ({ within, inTheWay }) => {
     const own = within ?? metBefore(inTheWay),
       whole = own && (said.has(placeOf(own)) ? own : further.get(placeOf(own)));

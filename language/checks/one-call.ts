@@ -6,6 +6,7 @@ import type { Act } from "../model/act.ts";
 import { kept } from "../model/kept.ts";
 import type { Entry, Model, Procedure, ThingIndex } from "../model/model.ts";
 import type { Answer, BenchContext } from "./check.ts";
+import { unitKey } from "./unit-key.ts";
 
 /** A call that could be written: `do PROCEDURE`, or `do PROCEDURE on PART`, the unit inside being that part. */
 interface Call {
@@ -41,7 +42,7 @@ export function callAnswer({ reasons, around }: Problem, { model }: BenchContext
       })
     )
       return {
-        key: `do ${procedure.id} on ${prefix} in ${around.procedure.id} of ${model.unit}`,
+        key: `do ${procedure.id} on ${prefix} in ${around.procedure.id} of ${unitKey(model)}`,
         across: true,
         because: { says: `${procedure.title} does all of this, and is not called before`, at: procedure.at },
       };

@@ -7,16 +7,16 @@ import { severityOf } from "./severity.ts";
 
 /** Things of one unit that are in each other's way. */
 export interface InTheWay {
-  readonly unit: string;
   /** Found on the bench of a unit around it. */
   readonly isInside: boolean;
-  /** Their ids, as that unit itself calls them. */
+  /** By declaration and piece: on each bench they are the same. */
   readonly things: ReadonlySet<string>;
 }
 
 export interface Raw extends Finding {
   /** Build that it was found in; undefined where it does not depend on one. */
   readonly build: string | undefined;
+  /** Of which unit, by `unitKey`; "" where of none. */
   readonly unit: string;
   /** What it is about, as the author calls it, for pieces that share a line; and by id, for what several procedures miss. */
   readonly who: string;

@@ -14,6 +14,7 @@ import { leftToSay, saidAlready } from "./one-slip.ts";
 import { ofMissingStep } from "./missing-step.ts";
 import { rawFinding, type Raw } from "./raw.ts";
 import { severityOf } from "./severity.ts";
+import { unitKey } from "./unit-key.ts";
 import { unreadDeclaration } from "./unread-declaration.ts";
 import { wordProblem } from "./word-problem.ts";
 import type { Settings } from "../world/settings.ts";
@@ -81,7 +82,8 @@ export function checkModelAmongAll(table: CheckTable, model: Model, context: Che
 }
 
 function pushOfModel(found: Raw[], checks: readonly Asked<"model">[], model: Model, bench: BenchContext): void {
-  const { build, unit } = model;
+  const { build } = model,
+    unit = unitKey(model);
   ask(
     checks,
     bench.settings,
@@ -94,7 +96,8 @@ function pushOfModel(found: Raw[], checks: readonly Asked<"model">[], model: Mod
 export function checkPerformance(table: CheckTable, performance: Performance, context: CheckContext): Raw[] {
   const found: Raw[] = [],
     { model, problems } = performance,
-    { build, unit } = model,
+    { build } = model,
+    unit = unitKey(model),
     bench = benchContext(table, context, model),
     met = { ...context, performance },
     isAllowed = allowedIn(context.project.files),

@@ -5,6 +5,7 @@ import { allowedIn, allowsOf, applyAllows } from "../checks/allow.ts";
 import { mergeFindings } from "../checks/merge.ts";
 import type { Raw } from "../checks/raw.ts";
 import { severityOf } from "../checks/severity.ts";
+import { unitKey } from "../checks/unit-key.ts";
 import type { Surveyed, UnitSummary } from "../findings/surveyed.ts";
 import type { Build } from "../model/builds.ts";
 import type { Model } from "../model/model.ts";
@@ -65,7 +66,7 @@ export function checkMany(world: World, roots: readonly string[], options: ManyO
     procedures += new Set(result.rehearsals.map(({ performance }) => performance.procedure.id)).size;
     if (unknowns)
       for (const { performance } of result.rehearsals) {
-        const key = `${performance.model.at.file} ${performance.model.unit}`,
+        const key = unitKey(performance.model),
           models = performed.get(key);
         if (!models) performed.set(key, [performance.model]);
         else if (!models.includes(performance.model)) models.push(performance.model);

@@ -13,6 +13,7 @@ import type { Raw } from "../checks/raw.ts";
 import { checks } from "../checks/registry.ts";
 import { checkFile, checkModel, checkModelAmongAll, checkPerformance } from "../checks/run.ts";
 import { severityOf } from "../checks/severity.ts";
+import { unitKey } from "../checks/unit-key.ts";
 import type { Finding } from "../findings/finding.ts";
 import type { Surveyed, UnitSummary } from "../findings/surveyed.ts";
 import { buildModel, withProcedures } from "../model/build-model.ts";
@@ -73,6 +74,7 @@ export interface CheckOptions {
 interface FileResult {
   /** The files that it was made from. */
   readonly from: readonly SourceFile[];
+  /** By `unitKey`. */
   readonly builds: ReadonlyMap<string, readonly Build[]>;
   /** What there is to judge, in the order of the text: each build of a unit that it declares, each of its procedures in each build. */
   readonly toJudge: readonly (
@@ -238,23 +240,24 @@ function performFile(
     like = likeness(),
     units: UnitSummary[] = [];
   const builds = new Map<string, readonly Build[]>(),
+    ofUnit = new Map<string, readonly Build[]>(),
     models = new Map<string, Model | undefined>(),
     declaredBefore = earlier && sameDeclared(earlier.from, from) ? earlier.models : undefined;
   const buildsIn = (unit: string): readonly Build[] => {
-    let list = builds.get(unit);
-    if (!list) builds.set(unit, (list = buildsOf(project, file.path, unit)));
+    let list = ofUnit.get(unit);
+    if (!list) ofUnit.set(unit, (list = buildsOf(project, file.path, unit)));
     return list;
   };
   const modelIn = (unit: string, build: Build): Model | undefined => {
     const key = `${unit}\n${build.name}`;
     if (!models.has(key)) {
-      const had = declaredBefore?.get(key);
-      models.set(
-        key,
-        had && sameChoices(had, build)
-          ? withProcedures(had, project, file.path)
-          : buildModel(project, file.path, unit, build),
-      );
+      const had = declaredBefore?.get(key),
+        model =
+          had && sameChoices(had, build)
+            ? withProcedures(had, project, file.path)
+            : buildModel(project, file.path, unit, build);
+      models.set(key, model);
+      if (model) builds.set(unitKey(model), buildsIn(unit));
     }
     return models.get(key);
   };

@@ -1,7 +1,7 @@
 // Torques of one group of fasteners that do not go with each other, or with how many they are.
 
 import type { Tie } from "../../model/model.ts";
-import { check, type Draft } from "../check.ts";
+import { check, type Say } from "../check.ts";
 
 export default check({
   code: "fastener/torque-at-odds",
@@ -34,11 +34,11 @@ export default check({
     }
   `,
   model(model, say) {
-    for (const tie of model.ties) if (tie.torques.length > 0) yield * atOdds(tie);
+    for (const tie of model.ties) if (tie.torques.length > 0) atOdds(tie, say);
   },
 });
 
-function* atOdds({ name, count, countUnknown, torques, stages }: Tie): Iterable<Draft> {
+function atOdds({ name, count, countUnknown, torques, stages }: Tie, say: Say): void {
   const whole = torques.find(({ is, forCount, while: during }) => is === "value" && forCount === undefined && !during);
   if (whole && stages.length > 0)
     say({ at: whole.at, says: `${name}: a torque stands beside stages, which end at one of their own` });

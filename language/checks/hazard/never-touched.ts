@@ -9,6 +9,7 @@ import { actsOf } from "../acts-of.ts";
 import { check } from "../check.ts";
 import { unitOfProcedure } from "../space-of-names.ts";
 import { surveyOf } from "../survey-of-names.ts";
+import { unitKey } from "../unit-key.ts";
 
 export default check({
   code: "hazard/never-touched",
@@ -64,7 +65,7 @@ export default check({
       say({
         at: hazard.at,
         // The procedure that is missing would touch them all.
-        answer: { key: `no procedure touches it: ${model.unit}` },
+        answer: { key: `no procedure touches it: ${unitKey(model)}` },
         says: `${hazard.name} is on ${name(first!)}, and no line of a procedure touches ${hazard.on.length > 1 ? "any of its things" : "it"}: its precautions are asked for nowhere`,
       });
     }

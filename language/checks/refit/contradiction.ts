@@ -1,6 +1,7 @@
 // Order statements that contradict the bench or each other, found before performing, with the ring of links.
 
 import { benchCheck } from "../bench-check.ts";
+import { unitKey } from "../unit-key.ts";
 
 export default benchCheck({
   code: "refit/contradiction",
@@ -60,7 +61,7 @@ export default benchCheck({
   answer: ({ reasons, around }, { model }) => {
     const [first, link] = reasons;
     return first!.words[0] === "order" && link && around
-      ? { key: `${link.words.join(" ")} in ${around.procedure.id} of ${model.unit}`, again: "said here too" }
+      ? { key: `${link.words.join(" ")} in ${around.procedure.id} of ${unitKey(model)}`, again: "said here too" }
       : undefined;
   },
 });

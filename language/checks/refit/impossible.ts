@@ -2,6 +2,7 @@
 
 import { howOf } from "../../bench/how.ts";
 import { benchCheck, listed, stillIn } from "../bench-check.ts";
+import { unitKey } from "../unit-key.ts";
 
 export default benchCheck({
   code: "refit/impossible",
@@ -64,7 +65,7 @@ export default benchCheck({
   `,
   // One line says what took it apart, in whichever builds it shows.
   answer: ({ reasons: [first], around }, { model }) =>
-    first!.words[1] === "nothing apart" ? { key: `needs ${around?.procedure.id} of ${model.unit}` } : undefined,
+    first!.words[1] === "nothing apart" ? { key: `needs ${around?.procedure.id} of ${unitKey(model)}` } : undefined,
   reason: (reason, context) => {
     const name = reason.thing === undefined ? "it" : context.name(reason.thing),
       by = stillIn(reason, context),

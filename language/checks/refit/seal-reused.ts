@@ -3,6 +3,7 @@
 import type { Span } from "../../findings/finding.ts";
 import type { Declaration, Project } from "../../names/project.ts";
 import { benchCheck, listed } from "../bench-check.ts";
+import { unitKey } from "../unit-key.ts";
 
 export default benchCheck({
   code: "refit/seal-reused",
@@ -51,7 +52,7 @@ export default benchCheck({
     if (first!.words[1] !== undefined) return undefined;
     const unit = unitAround(project, model.things[first!.thing!]!.at);
     return {
-      key: unit ? `${unit.file} ${unit.id}` : `${model.at.file} ${model.unit}`,
+      key: unit ? `${unit.file} ${unit.id}` : unitKey(model),
       because: {
         says: `a standing rule of ${unit?.name || model.title} would answer for each kind: renew always ${first!.words[0]}`,
         at: unit?.at ?? model.at,

@@ -1,9 +1,9 @@
-// What every command on procedures begins with: which files, which project, which settings; then the whole project checked.
+// What every command on procedures begins with: which files, of which projects, under which settings; then the whole of them checked.
 
 import { existsSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { checkMany } from "../workspace/check-many.ts";
 import { checkProject, newMemo, type Checked, type CheckMemo } from "../workspace/check-project.ts";
+import { checkProjects, type Asked } from "../workspace/check-projects.ts";
 import type { Finding } from "../findings/finding.ts";
 import type { Surveyed } from "../findings/surveyed.ts";
 import { defaultSettings, type Settings } from "../world/settings.ts";
@@ -37,12 +37,16 @@ export interface ProjectRun {
 /** The name under which standard input is read. */
 const standardInput = "standard-input.strip";
 
-/** Where the files are and what bounds them, before anything is checked. */
-interface Prepared extends Omit<ProjectRun, "checked" | "trees"> {
-  readonly ofSettings: readonly Finding[];
+/** What a command was given: the files, and what bounds them. */
+interface Given {
+  readonly given: readonly string[];
+  readonly overlay: ReadonlyMap<string, string>;
+  readonly roots: readonly string[];
+  readonly cwd: string;
+  readonly show: (path: string) => string;
 }
 
-async function prepare(args: ParsedArgs, io: Io): Promise<Prepared> {
+async function givenBy(args: ParsedArgs, io: Io): Promise<Given> {
   const cwd = io.cwd ?? process.cwd(),
     given = args.positionals.length > 0 ? args.positionals : ["."],
     overlay = new Map<string, string>();
@@ -56,12 +60,7 @@ async function prepare(args: ParsedArgs, io: Io): Promise<Prepared> {
       ...overlay.keys(),
     ]),
   ].sort();
-  const show = shownFrom(cwd),
-    project = projectOf(roots, show),
-    folders = project === undefined ? given.map((one) => folderNamed(one, cwd)) : [project];
-  const { settings, findings: ofSettings, texts } = await settingsIn(project),
-    world = diskWorld(boundaries(folders, roots), overlay, emptyPatterns(given, cwd));
-  return { ofSettings, texts, settings, world, roots, cwd, show };
+  return { given, overlay, roots, cwd, show: shownFrom(cwd) };
 }
 
 /** Of one that the user named, the folder itself, or that which a file or a pattern lies in. */
@@ -70,41 +69,81 @@ function folderNamed(given: string, cwd: string): string {
   return existsSync(path) && statSync(path).isDirectory() ? path : nearestFolder(path);
 }
 
-/** The folder with the `stripdown.json` that holds for all of these files; undefined where none does. */
-function projectOf(roots: readonly string[], show: (path: string) => string): string | undefined {
-  const of = new Map(
-      [...new Set(roots.map((root) => dirname(root)))].map((folder) => [folder, settingsFolder(folder)]),
-    ),
-    [first, ...others] = [...new Set(of.values())];
-  if (others.length === 0) return first;
-  // Which of them holds must not hang on what was named first, and one of none could be milder than the project's own.
-  const named = [first, ...others].flatMap((folder) =>
-    folder === undefined ? [] : show(join(folder, "stripdown.json")),
-  );
+/** The files by the folder with the `stripdown.json` that holds for them; undefined for those that none holds for. */
+function byProject(roots: readonly string[]): ReadonlyMap<string | undefined, readonly string[]> {
+  const folders = new Map<string, string | undefined>();
+  return Map.groupBy(roots, (root) => {
+    const folder = dirname(root);
+    if (!folders.has(folder)) folders.set(folder, settingsFolder(folder));
+    return folders.get(folder);
+  });
+}
+
+/** Settings of a project, what is odd about them, and the world that its files come from. */
+async function projectIn(
+  folder: string | undefined,
+  roots: readonly string[],
+  { given, overlay, cwd }: Given,
+): Promise<SettingsRead & { readonly world: World }> {
+  const folders =
+    folder === undefined
+      ? given.map((one) => folderNamed(one, cwd)).filter((one) => settingsFolder(one) === undefined)
+      : [folder];
+  return {
+    ...(await settingsIn(folder)),
+    world: diskWorld(boundaries(folders, roots), overlay, emptyPatterns(given, cwd)),
+  };
+}
+
+/** The one project that all files belong to, for what is made of them together: which settings hold must not hang on what was named first. */
+function oneProject(projects: ReturnType<typeof byProject>, show: Given["show"]): string | undefined {
+  const folders = [...projects.keys()],
+    named = folders.flatMap((folder) => (folder === undefined ? [] : show(join(folder, "stripdown.json"))));
+  if (folders.length < 2) return folders[0];
   throw new CannotRun(
-    `these files have not one and the same settings: ${named.sort().join(", ")}${named.length > others.length ? "" : ", and some have none"}. Name the files of one project at a time`,
+    `these files have not one and the same settings: ${named.sort().join(", ")}${named.length === folders.length ? "" : ", and some have none"}. Name the files of one project at a time`,
   );
 }
 
 /** The whole project checked, with its models and performances, for commands that make something of them. */
 export async function runProject(args: ParsedArgs, io: Io): Promise<ProjectRun> {
-  const { ofSettings, ...prepared } = await prepare(args, io),
-    { settings, world, roots } = prepared,
+  const given = await givenBy(args, io),
+    { roots, cwd, show } = given,
+    folder = oneProject(byProject(roots), show),
+    { settings, findings: ofSettings, texts, world } = await projectIn(folder, roots, given),
     memo = newMemo();
   const checked = withProgress(io, (between) => checkProject(world, roots, { settings, memo, ...between }));
-  return { ...prepared, trees: memo.trees, checked: { ...checked, findings: [...ofSettings, ...checked.findings] } };
+  return {
+    checked: { ...checked, findings: [...ofSettings, ...checked.findings] },
+    trees: memo.trees,
+    settings,
+    texts,
+    world,
+    roots,
+    cwd,
+    show,
+  };
 }
 
-export interface SurveyRun extends Omit<ProjectRun, "checked" | "trees"> {
+export interface SurveyRun extends Pick<ProjectRun, "texts" | "show"> {
   readonly checked: Surveyed;
 }
 
-/** The findings alone: any number of files, one after the other. `unknowns` tells the figures that nobody gave as well. */
+/**
+ * The findings alone: any number of files, one after the other, and of several projects each under its own settings. `unknowns` tells the
+ * figures that nobody gave as well.
+ */
 export async function runSurvey(args: ParsedArgs, io: Io, unknowns: boolean): Promise<SurveyRun> {
-  const { ofSettings, ...prepared } = await prepare(args, io),
-    { settings, world, roots } = prepared;
-  const checked = withProgress(io, (between) => checkMany(world, roots, { settings, ...between, unknowns }));
-  return { ...prepared, checked: { ...checked, findings: [...ofSettings, ...checked.findings] } };
+  const given = await givenBy(args, io),
+    projects: (SettingsRead & Asked)[] = [];
+  for (const [folder, roots] of byProject(given.roots))
+    projects.push({ ...(await projectIn(folder, roots, given)), roots });
+  const checked = withProgress(io, (between) => checkProjects(projects, { ...between, unknowns }));
+  return {
+    checked: { ...checked, findings: [...projects.flatMap(({ findings }) => findings), ...checked.findings] },
+    texts: new Map(projects.flatMap(({ texts }) => [...texts])),
+    show: given.show,
+  };
 }
 
 function withProgress<T>(io: Io, run: (options: { between?: (done: number, of: number) => void }) => T): T {

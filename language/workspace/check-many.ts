@@ -21,10 +21,12 @@ export interface ManyOptions {
   readonly between?: (done: number, of: number) => void;
   /** Tell the figures that nobody gave as well. */
   readonly unknowns?: boolean;
+  /** Files that another run judges: of them only what the files here use is asked, and what their authors allow. */
+  readonly elsewhere?: ReadonlySet<string>;
 }
 
 export function checkMany(world: World, roots: readonly string[], options: ManyOptions = {}): Surveyed {
-  const { settings = defaultSettings, between, unknowns } = options,
+  const { settings = defaultSettings, between, unknowns, elsewhere } = options,
     sorted = [...new Set(roots)].sort(),
     asked = new Set(sorted);
   const raw: Raw[] = [],
@@ -52,10 +54,10 @@ export function checkMany(world: World, roots: readonly string[], options: ManyO
       if (other === path) continue;
       const tree = read.get(other);
       if (tree) trees.set(other, tree);
-      if (!queued.has(other)) {
-        queued.add(other);
-        queue.push(other);
-      }
+      if (queued.has(other)) continue;
+      queued.add(other);
+      if (elsewhere?.has(other) !== true) queue.push(other);
+      else if (allowsOf(project.files.get(other)!).length > 0) allowing.set(other, project.files.get(other)!);
     }
     if (!file) continue;
     texts.set(path, file.text);

@@ -252,13 +252,13 @@ test.each([
   expect(err.slice(err.indexOf("stripdown.json: ") + 16)).toBe(`${says}\n`);
 });
 
-test("settings hold for all files of a run, in whatever order they are named, or the run ends", async () => {
+test("each file is checked under the settings of its own project, whatever is named and in whatever order", async () => {
   const hint = '{ "severity": { "sequence/still-held": "hint" } }',
     folder = folderWith({
       "a/stripdown.json": hint,
       "a/sub/a.strip": held,
       "b/stripdown.json": "{}",
-      "b/b.strip": rename(held, "case"),
+      "b/b.strip": held,
       "c/c.strip": rename(held, "chest"),
     });
   // Those of the files, also where a folder above is named.
@@ -268,20 +268,70 @@ test("settings hold for all files of a run, in whatever order they are named, or
     [join(folder, "a"), "."],
   ] as const)
     expect((await stripdown(cwd, ["check", given])).status).toBe(0);
+  // The same slip in two projects is two: the first one must not take the other with it.
+  const all = await stripdown(folder, ["check", "--quiet"]),
+    heads = all.out.split("\n").filter((line) => /^[abc]\//.test(line));
+  expect(heads.map((line) => line.replace(/:\d+:\d+: (\w+) .* {2}/, " $1 "))).toEqual([
+    "a/sub/a.strip hint sequence/still-held",
+    "b/b.strip error sequence/still-held",
+    "c/c.strip error sequence/still-held",
+  ]);
+  expect([all.status, all.err]).toEqual([1, ""]);
+  for (const given of [["."], ["c", "a", "b"], ["b", "**/c.strip", "a/sub/a.strip"]])
+    expect(await stripdown(folder, ["check", "--quiet", ...given])).toEqual(all);
+  expect((await stripdown(folder, ["check"])).out).toContain(
+    "3 procedures performed, 3 files read: 2 errors, 1 hint\n",
+  );
+  expect((await stripdown(folder, ["check", "c"])).status).toBe(1);
+});
+
+test("odd settings of one project are said, and those that cannot be read end the run", async () => {
+  const folder = folderWith({
+    "a/stripdown.json": '{ "severity": { "hazard/not-yet": "hint" } }',
+    "a/a.strip": good,
+    "b/b.strip": good,
+  });
+  expect((await stripdown(folder, ["check"])).out).toMatch(
+    /^a\/stripdown\.json:1:17: warning .*settings\/only-stricter$/m,
+  );
+  writeFileSync(join(folder, "b/stripdown.json"), "{");
+  expect(await stripdown(folder, ["check"])).toMatchObject({ status: 2, out: "" });
+});
+
+test("a file that two projects use is judged once, under the settings of its own, and what is allowed in it is", async () => {
+  const folder = folderWith({
+    "stripdown.json": "{}",
+    "pump.strip": `use "inside/lib.strip"\n${rename(good, "pump")}`,
+    "inside/stripdown.json": '{ "severity": { "sequence/still-held": "hint" } }',
+    "inside/lib.strip": held,
+  });
+  const { out, status } = await stripdown(folder, ["check"]);
+  expect(out.match(/sequence\/still-held/g)).toHaveLength(1);
+  expect(out).toContain("2 procedures performed, 2 files read");
+  expect([status, /inside\/lib\.strip:.* hint /.test(out)]).toEqual([0, true]);
+});
+
+test("a paper is made of the files of one project, or the run ends", async () => {
+  const folder = folderWith({
+    "a/stripdown.json": "{}",
+    "a/a.strip": good,
+    "b/stripdown.json": "{}",
+    "b/b.strip": rename(good, "case"),
+    "c/c.strip": rename(good, "chest"),
+  });
   for (const given of [
     ["a", "b"],
     ["b", "a"],
   ])
-    expect(await stripdown(folder, ["check", ...given])).toEqual({
+    expect(await stripdown(folder, ["export", ...given])).toEqual({
       status: 2,
       out: "",
       err: "stripdown: these files have not one and the same settings: a/stripdown.json, b/stripdown.json. Name the files of one project at a time\n",
     });
   for (const given of [[], ["."], ["c", "a", "b"]])
-    expect((await stripdown(folder, ["check", ...given])).err).toContain(
+    expect((await stripdown(folder, ["export", ...given])).err).toContain(
       "a/stripdown.json, b/stripdown.json, and some have none.",
     );
-  expect((await stripdown(folder, ["check", "c"])).status).toBe(1);
 });
 
 test("a severity of the settings holds, off included", async () => {

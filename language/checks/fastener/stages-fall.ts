@@ -15,7 +15,7 @@ export default check({
       part foot "Foot"
       part lid "Lid"
       fastener lid-screws screw "Lid screws" { count 4  size M8x20  stages 22 N·m, 10 N·m  joins lid to foot }
-    #          ^^^^^^^^^^ Lid screws: the stage of 10 N·m comes after 22 N·m, where nothing moves any more
+    #          ^^^^^^^^^^ Lid screws: the stage of 10 N·m comes after 22 N·m, where nothing moves any more: let the stages go up
     }
   `,
   mended: `
@@ -33,7 +33,7 @@ export default check({
       if (fallen < 0) continue;
       say({
         at,
-        says: `${name}: the stage of ${torques[fallen]!.written} comes after ${torques[fallen - 1]!.written}, where nothing moves any more`,
+        says: `${name}: the stage of ${torques[fallen]!.written} comes after ${torques[fallen - 1]!.written}, where nothing moves any more: let the stages go up`,
       });
     }
   },

@@ -1,8 +1,9 @@
-// A hazard that speaks of less mass than a part that it is on is said to have. More is no slip: what falls may be another thing than what
-// must not be touched under it.
+// A hazard of a weight that speaks of less mass than a part that it is on is said to have. More is no slip: what falls may be another
+// thing than what must not be touched under it. Of another hazard the mass is that of what it comes from: 2 kg of gas in a compressor.
 
 import { massKg } from "../../bench/load.ts";
 import { si } from "../../quantities/index.ts";
+import { hazardKinds, kindIn } from "../../tables/index.ts";
 import { check } from "../check.ts";
 
 /** Masses on a plate are rounded: so much more is no contradiction. Common practice. */
@@ -40,7 +41,7 @@ export default check({
   model(model, say) {
     for (const hazard of model.hazards) {
       const mass = hazard.figures.get("mass");
-      if (mass?.dimension !== "mass") continue;
+      if (mass?.dimension !== "mass" || kindIn(hazardKinds, hazard.kind)?.isWeight !== true) continue;
       for (const thing of hazard.on) {
         const part = model.things[thing];
         if (part?.is !== "part" || (massKg(part) ?? 0) <= si(mass).high * rounding) continue;

@@ -4,7 +4,7 @@
 import { dimensionNames, si, type Dimension, type Quantity } from "../../quantities/index.ts";
 import type { Span } from "../../findings/finding.ts";
 import type { Act, Name } from "../../model/act.ts";
-import type { Model } from "../../model/model.ts";
+import type { Hazard, Model } from "../../model/model.ts";
 import { kindIn, precautions } from "../../tables/index.ts";
 import { actsOf } from "../acts-of.ts";
 import { check, type Say } from "../check.ts";
@@ -51,27 +51,36 @@ export default check({
     }
   `,
   model(model, say) {
-    // What may still stand there when the proof is made has to be within the instrument: a gauge bursts, a tester arcs over.
     for (const hazard of model.hazards)
-      for (const proof of hazard.precautions)
-        for (const { text } of isProof(proof.kind) ? proof.tools : []) {
-          const tool = model.library.tools.get(text),
-            full = [...hazard.figures.values()].find(({ dimension }) => dimension === tool?.range?.dimension);
-          if (!tool?.range || !full || si(full).high <= si(tool.range).high) continue;
-          say({
-            at: proof.at,
-            says: `${hazard.name}: up to ${full.written} may still stand where this is proved, and the range of ${tool.name} is ${tool.range.written}`,
-            because: [{ says: `the range is said here`, at: tool.at }],
-          });
-        }
-    for (const { precautions } of model.hazards) for (const precaution of precautions) limitsOf(precaution, model, say);
+      for (const precaution of hazard.precautions) {
+        if (isProof(precaution.kind)) tooSmall(hazard, precaution, model, say);
+        limitsOf(precaution, model, say);
+      }
     for (const procedure of model.procedures.values())
       for (const act of actsOf(procedure)) {
         limitsOf(act, model, say);
-        for (const proof of proofsBy(model, act)) limitsOf(proof, model, say);
+        for (const proof of proofsBy(model, act))
+          if (!tooSmall(proof.hazard, proof, model, say)) limitsOf(proof, model, say);
       }
   },
 });
+
+/** What may still stand there when the proof is made has to be within the instrument: a gauge bursts, a tester arcs over. */
+function tooSmall(hazard: Hazard, { tools, at }: Pick<Reading, "tools" | "at">, model: Model, say: Say): boolean {
+  let found = false;
+  for (const { text } of tools) {
+    const tool = model.library.tools.get(text),
+      full = [...hazard.figures.values()].find(({ dimension }) => dimension === tool?.range?.dimension);
+    if (!tool?.range || !full || si(full).high <= si(tool.range).high) continue;
+    found = true;
+    say({
+      at,
+      says: `${hazard.name}: up to ${full.written} may still stand where this is proved, and the range of ${tool.name} is ${tool.range.written}`,
+      because: [{ says: `the range is said here`, at: tool.at }],
+    });
+  }
+  return found;
+}
 
 function limitsOf(reading: Reading, model: Model, say: Say): void {
   const { limits, at } = reading;
@@ -107,15 +116,15 @@ function limitsOf(reading: Reading, model: Model, say: Say): void {
 const isProof = (kind: string): boolean => kindIn(precautions, kind)?.provedWith !== undefined;
 
 /** A proof by another instrument than the hazard names: it reads the limit that stands there, or what has to be gone. */
-function proofsBy({ hazards }: Model, act: Act): Reading[] {
+function proofsBy({ hazards }: Model, act: Act): (Reading & { readonly hazard: Hazard })[] {
   if (!isProof(act.verb) || act.tools.length === 0 || act.limits) return [];
-  const found: Reading[] = [];
+  const found: (Reading & { readonly hazard: Hazard })[] = [];
   for (const { text } of act.names)
     for (const hazard of hazards) {
       const proof = hazard.declared === text && hazard.precautions.find(({ kind }) => kind === act.verb);
       if (!proof || act.tools.every((tool) => proof.tools.some((other) => other.text === tool.text))) continue;
       const full = hazard.figures.get(act.verb === "prove-dead" ? "voltage" : "pressure");
-      found.push({ tools: act.tools, limits: proof.limits ?? (full && { atMost: full }), at: act.at });
+      found.push({ hazard, tools: act.tools, limits: proof.limits ?? (full && { atMost: full }), at: act.at });
     }
   return found;
 }

@@ -5,7 +5,7 @@ import { hazardsMet } from "../../bench/met.ts";
 import type { Performance, Performed, RefitPerformed, StepRun } from "../../bench/trace.ts";
 import type { ThingIndex } from "../../model/model.ts";
 import { at } from "../../bench/vector.ts";
-import { lineContext, stepText, toolName, type LineContext } from "./context.ts";
+import { lineContext, phrase, stepText, toolName, type LineContext } from "./context.ts";
 import { actLines } from "./act-lines.ts";
 import { action, type Doing, type LineDraft } from "./draft.ts";
 import { givenTexts } from "./given.ts";

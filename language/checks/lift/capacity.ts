@@ -68,7 +68,17 @@ export default check({
           legs = tool.legs ?? 0;
         if (legs > 1 && tool.angle) {
           const angle = si(tool.angle).low;
-          if (!(angle > 0 && angle <= Math.PI / 2) || !Number.isInteger(legs)) continue;
+          if (!Number.isInteger(legs)) continue;
+          // Others count the angle between the legs, or from the plumb line: taken for ours it would hide what pulls at them.
+          if (!(angle > 0 && angle <= Math.PI / 2)) {
+            yield {
+              at: event.act.at,
+              answer: { key: tool.id },
+              says: `${name}: the legs of ${tool.name} cannot stand at ${tool.angle.written} to the horizontal, so that their pull is not checked: write how far each leg is above it`,
+              because: [{ says: `${tool.name} is declared here`, at: tool.at }],
+            };
+            continue;
+          }
           const { tension, tooFlat, formula, steps, source } = slingTension(kg, legs, angle),
             sum = { name: "tension in each leg of a sling", formula, steps, source };
           if (tooFlat)

@@ -71,12 +71,12 @@ export default check({
           if (!Number.isInteger(legs)) continue;
           // Others count the angle between the legs, or from the plumb line: taken for ours it would hide what pulls at them.
           if (!(angle > 0 && angle <= Math.PI / 2)) {
-            yield {
+            say({
               at: event.act.at,
               answer: { key: tool.id },
               says: `${name}: the legs of ${tool.name} cannot stand at ${tool.angle.written} to the horizontal, so that their pull is not checked: write how far each leg is above it`,
               because: [{ says: `${tool.name} is declared here`, at: tool.at }],
-            };
+            });
             continue;
           }
           const { tension, tooFlat, formula, steps, source } = slingTension(kg, legs, angle),

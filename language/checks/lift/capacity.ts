@@ -2,7 +2,8 @@
 
 import { gearOf, massOf } from "../../bench/load.ts";
 import { slingTension } from "../../figures/slings.ts";
-import { rounded, si } from "../../quantities/index.ts";
+import { STANDARD_GRAVITY } from "../../figures/stored-energy.ts";
+import { rounded, si, type Quantity } from "../../quantities/index.ts";
 import { check } from "../check.ts";
 import { sumLines } from "../sums.ts";
 
@@ -63,9 +64,18 @@ export default check({
       for (const { text } of gear) {
         const tool = model.library.tools.get(text),
           capacity = tool?.capacity;
-        if (!tool || capacity?.dimension !== "mass") continue;
-        const limit = si(capacity).low,
+        if (!tool || !capacity) continue;
+        const limit = massCarried(capacity),
           legs = tool.legs ?? 0;
+        if (limit === undefined) {
+          yield {
+            at: event.act.at,
+            answer: { key: tool.id },
+            says: `${name}: ${capacity.written} of ${tool.name} is no load that a lifting gear carries, so that its load is not checked: write a mass`,
+            because: [{ says: `${tool.name} is declared here`, at: tool.at }],
+          };
+          continue;
+        }
         if (legs > 1 && tool.angle) {
           const angle = si(tool.angle).low;
           if (!Number.isInteger(legs)) continue;
@@ -114,3 +124,10 @@ export default check({
     }
   },
 });
+
+/** What a gear carries, in kg: shackles and slings are often stamped with a force. Undefined where it is neither. */
+function massCarried(capacity: Quantity): number | undefined {
+  const { low } = si(capacity);
+  if (capacity.dimension === "mass") return low;
+  return capacity.dimension === "force" ? low / STANDARD_GRAVITY : undefined;
+}

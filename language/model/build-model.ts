@@ -72,7 +72,7 @@ export function buildModel(project: Project, file: string, unitId: string, build
     frames: framesOf(units),
     mass: first("mass", takeOf("mass")),
     revision: first("revision", takeLabel),
-    plate: readPlate(top.lines),
+    plate: readPlate(of),
     about: first("about", takeString) ?? "",
     temporaries: temporariesOf(project, file, units),
     orders: of("order").map(readStatement),

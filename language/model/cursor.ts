@@ -32,11 +32,8 @@ export interface Cursor {
 
 const numberOf = bySpelling(parseNumber),
   threadOf = bySpelling(parseThreadSize);
-/** A figure and its unit with one blank between: no number holds one. */
-const figureOf = bySpelling((text) => {
-  const blank = text.indexOf(" ");
-  return makeQuantity({ first: text.slice(0, blank), form: "single", unit: text.slice(blank + 1) });
-});
+/** A figure with a unit behind it, by the unit and then by the figure: put together the two would be a new string for each. */
+const figuresIn = bySpelling((unit) => bySpelling((first) => makeQuantity({ first, form: "single", unit })));
 
 export const wordOf = (line: Line): string => line.item.entry?.word ?? "";
 
@@ -54,8 +51,10 @@ export function linesIn(line: Line): Line[] {
   return lines;
 }
 
+export type LinesByWord = (word: string) => readonly Line[];
+
 /** The lines by their word, those of one word in order: for who asks for many words, most of which no line has. */
-export function linesByWord(lines: readonly Line[]): (word: string) => readonly Line[] {
+export function linesByWord(lines: readonly Line[]): LinesByWord {
   const words = new Map<string, Line[]>();
   for (const line of lines) {
     const word = wordOf(line),
@@ -156,7 +155,7 @@ export function takeQuantity(c: Cursor): Quantity | undefined {
   const pair = takePair(c),
     isPlain = second === undefined && pair === undefined;
   const made = isPlain
-    ? figureOf(`${first!.image} ${unit.image}`)
+    ? figuresIn(unit.image)(first!.image)
     : makeQuantity({ first: first!.image, second, form, unit: unit.image, pair });
   return isProblem(made) ? undefined : made;
 }

@@ -2,7 +2,7 @@
 // machine is for, what to do when it goes wrong, where waste goes. The bench reads none of it.
 
 import type { Span } from "../findings/finding.ts";
-import { accept, cursorOf, headSpan, takeLabel, takeString, wordOf, type Line } from "./cursor.ts";
+import { accept, cursorOf, headSpan, takeLabel, takeString, type Line, type LinesByWord } from "./cursor.ts";
 
 /** Two texts that belong together: name and address, what happens and what to do, what it is and where it goes. */
 export interface Pair {
@@ -55,8 +55,6 @@ export const issueWords = [
   "waste",
 ] as const;
 
-const of = (lines: readonly Line[], word: string): Line[] => lines.filter((line) => wordOf(line) === word);
-
 function pair(line: Line): Pair {
   const c = cursorOf(line);
   return { what: takeString(c) ?? "", then: takeString(c) ?? "", at: headSpan(line) };
@@ -64,32 +62,33 @@ function pair(line: Line): Pair {
 
 const text = (line: Line | undefined): string | undefined => line && takeString(cursorOf(line));
 const texts = (lines: readonly Line[]): string[] => lines.flatMap((line) => text(line) ?? []);
-const first = (lines: readonly Line[], word: string): Line | undefined => of(lines, word)[0];
 
-export function readPlate(lines: readonly Line[]): Plate {
-  const maker = first(lines, "maker");
+/** `of`: the lines of the unit by their word. */
+export function readPlate(of: LinesByWord): Plate {
+  const [maker] = of("maker");
   return {
     maker: maker && pair(maker),
-    serial: text(first(lines, "serial")),
-    intendedUse: texts(of(lines, "intended-use")),
-    wrongUse: texts(of(lines, "wrong-use")),
-    mishaps: of(lines, "mishap").map(pair),
-    waste: of(lines, "waste").map(pair),
+    serial: text(of("serial")[0]),
+    intendedUse: texts(of("intended-use")),
+    wrongUse: texts(of("wrong-use")),
+    mishaps: of("mishap").map(pair),
+    waste: of("waste").map(pair),
   };
 }
 
-export function readIssue(lines: readonly Line[]): Issue {
-  const author = first(lines, "author"),
-    translated = first(lines, "translated");
+/** `of`: the lines of the head of the procedure by their word. */
+export function readIssue(of: LinesByWord): Issue {
+  const [author] = of("author"),
+    [translated] = of("translated");
   return {
     author: author && pair(author),
-    date: text(first(lines, "date")),
-    translatedFrom: translated ? (from(translated) ?? "") : first(lines, "original") ? "" : undefined,
-    prepared: signed(first(lines, "prepared")),
-    checked: signed(first(lines, "checked")),
-    approved: signed(first(lines, "approved")),
-    mishaps: of(lines, "mishap").map(pair),
-    waste: of(lines, "waste").map(pair),
+    date: text(of("date")[0]),
+    translatedFrom: translated ? (from(translated) ?? "") : of("original").length > 0 ? "" : undefined,
+    prepared: signed(of("prepared")[0]),
+    checked: signed(of("checked")[0]),
+    approved: signed(of("approved")[0]),
+    mishaps: of("mishap").map(pair),
+    waste: of("waste").map(pair),
   };
 }
 

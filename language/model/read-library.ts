@@ -2,7 +2,7 @@
 
 import type { Declaration, Project } from "../names/project.ts";
 import type { Quantity, ThreadSize } from "../quantities/index.ts";
-import type { Consumable, Library, Tool } from "./model.ts";
+import type { Consumable, HazardType, Library, Tool } from "./model.ts";
 import { readHazardType } from "./read-hazard-type.ts";
 import { kept } from "./kept.ts";
 import {
@@ -29,29 +29,50 @@ export function readLibrary(project: Project, file: string): Library {
   return library;
 }
 
+type TorqueTable = Library["torqueTables"] extends ReadonlyMap<string, infer Table> ? Table : never;
+
+// Whatever file sees it, a declaration says the same: of a library that many files use each is read once.
+const toolOf = kept<Declaration, Tool>(),
+  consumableOf = kept<Declaration, Consumable>(),
+  tableOf = kept<Declaration, TorqueTable>();
+
 function read(project: Project, file: string): Library {
-  const tools = new Map<string, Tool>(),
+  const hazards = new Map<string, HazardType>(),
+    tools = new Map<string, Tool>(),
     consumables = new Map<string, Consumable>(),
-    roles: [string, { name: string; at: Declaration["at"] }][] = [];
-  const tables: [string, Library["torqueTables"] extends ReadonlyMap<string, infer V> ? V : never][] = [];
+    roles = new Map<string, { name: string; at: Declaration["at"] }>(),
+    torqueTables = new Map<string, TorqueTable>();
   for (const list of project.seen(file).values())
     for (const declaration of list) {
-      const source = project.files.get(declaration.file)!,
-        lines = linesIn({ item: declaration.item, source });
-      if (declaration.word === "tool") tools.set(declaration.id, readTool(declaration, lines));
-      else if (declaration.word === "consumable") consumables.set(declaration.id, readConsumable(declaration, lines));
-      else if (declaration.word === "role")
-        roles.push([declaration.id, { name: declaration.name, at: declaration.at }]);
-      else if (declaration.word === "torque-table")
-        tables.push([declaration.id, { name: declaration.name, rows: lines.flatMap(readRow), at: declaration.at }]);
+      const { id, item, name, at } = declaration,
+        lines = (): readonly Line[] => linesIn({ item, source: project.files.get(declaration.file)! });
+      switch (declaration.word) {
+        case "hazard":
+          hazards.set(id, readHazardType(project, file, declaration));
+          break;
+        case "tool":
+          tools.set(
+            id,
+            toolOf(declaration, () => readTool(declaration, lines())),
+          );
+          break;
+        case "consumable":
+          consumables.set(
+            id,
+            consumableOf(declaration, () => readConsumable(declaration, lines())),
+          );
+          break;
+        case "role":
+          roles.set(id, { name, at });
+          break;
+        case "torque-table":
+          torqueTables.set(
+            id,
+            tableOf(declaration, () => ({ name, rows: lines().flatMap(readRow), at })),
+          );
+      }
     }
-  const hazards = new Map(
-    [...project.seen(file).values()]
-      .flat()
-      .filter(({ word }) => word === "hazard")
-      .map((declaration) => [declaration.id, readHazardType(project, file, declaration)] as const),
-  );
-  return { hazards, tools, consumables, roles: new Map(roles), torqueTables: new Map(tables) };
+  return { hazards, tools, consumables, roles, torqueTables };
 }
 
 /** The value of the first line with this word. */

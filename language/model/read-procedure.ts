@@ -120,7 +120,7 @@ function read(declaration: Declaration, source: SourceFile, choice: Choice): Pro
     crewAt: crew && wholeSpan(crew),
     role: role && takeName(cursorOf(role)),
     revision: text("revision"),
-    issue: readIssue(head),
+    issue: readIssue(of),
     video: text("video"),
     about: text("about") ?? "",
     messages: readMessages(lines),

@@ -22,6 +22,7 @@ import { indexesOf } from "./draft.ts";
 import type { Draft, Drafts, UnitDraft } from "./draft.ts";
 import type { Fluid, Hazard, Library, Part, Precaution, RenewRule, ThingIndex, Tie } from "./model.ts";
 import { hazardFigures, readPrecaution } from "./read-hazard.ts";
+import { readBetween, readFits, readLift } from "./read-part.ts";
 import { readPhoto } from "./read-procedure.ts";
 import type { StandingMessage } from "./read-statement.ts";
 import {
@@ -104,6 +105,13 @@ function partRefs(r: Reading, draft: Draft, word: string, take?: (c: Cursor) => 
   return found.length === 0 ? found : found.filter((index) => isPartIndex(r, index));
 }
 
+function partsNamed(r: Reading, { unit, piece }: Draft, names: readonly string[]): ThingIndex[] {
+  const found: ThingIndex[] = [];
+  for (const name of names)
+    for (const index of indexesOf(unit, name, piece)) if (isPartIndex(r, index)) found.push(index);
+  return found;
+}
+
 /**
  * What all things have. A part or a tie takes it field by field: an object that begins with a spread has no room for the forty fields
  * behind it, and moves them all to a larger place for every three that are added.
@@ -165,9 +173,7 @@ export function readPart(r: Reading, draft: Draft): Part {
     is = one(draft, "is", takeUnit),
     inside = is === undefined ? undefined : saidInside(r.units, draft),
     between = line(draft, "between", readBetween);
-  const side = (name: string | undefined): ThingIndex[] =>
-    name === undefined ? [] : indexesOf(draft.unit, name, piece).filter((index) => isPartIndex(r, index));
-  const sides = between && ([side(between[0]), side(between[1])] as const);
+  const sides = between && ([partsNamed(r, draft, between[0]), partsNamed(r, draft, between[1])] as const);
   const of = base(r, draft);
   return {
     index: of.index,
@@ -185,7 +191,7 @@ export function readPart(r: Reading, draft: Draft): Part {
     count: count?.count ?? 1,
     countUnknown: count?.unknown ?? false,
     ownPlace: pieces !== undefined && headText(pieces).endsWith("own-place"),
-    hosts: fits ? fits.hosts.flatMap((name) => side(name)) : [],
+    hosts: fits ? partsNamed(r, draft, fits.hosts) : [],
     fitsBy: fits?.by,
     rests: partRefs(r, draft, "rests", takeRests),
     matched: partRefs(r, draft, "matched", takeMatched),
@@ -220,14 +226,12 @@ export function readTie(r: Reading, draft: Draft): Tie {
     joins = line(draft, "joins", readJoins),
     joint = fastener ? undefined : kindIn(jointKinds, kind),
     pieces = count?.count ?? 1;
-  const near = (names: readonly string[]): ThingIndex[] =>
-    names.flatMap((name) => indexesOf(unit, name, piece)).filter((index) => isPartIndex(r, index));
-  let lowers = joins ? near(joins.lowers) : [];
-  const uppers = joins ? near(joins.uppers) : [];
+  let lowers = joins ? partsNamed(r, draft, joins.lowers) : [];
+  const uppers = joins ? partsNamed(r, draft, joins.uppers) : [];
   // As many pieces as names: one each, in order.
   const labels = unit.labels.get(thing.id) ?? [];
   if (joins?.each && joins.lowers.length > 1 && joins.lowers.length === labels.length)
-    lowers = near([joins.lowers[labels.indexOf(piece)]!]);
+    lowers = partsNamed(r, draft, [joins.lowers[labels.indexOf(piece)]!]);
   const into = refs(draft, "into")[0],
     size = line(draft, "size", readSize),
     thread: ThreadSize | undefined = size && !Array.isArray(size) ? (size as ThreadSize) : undefined;
@@ -468,30 +472,4 @@ const headText = ({ item, source }: Line): string =>
 function names(draft: Draft, word: string): string[] {
   const lines = linesOf(draft.thing, word, draft.piece);
   return lines.length === 0 ? [] : lines.flatMap((l) => takeNames(cursorOf(l)).map((n) => n.text));
-}
-function readFits(line: Line): { hosts: string[]; by: string | undefined } {
-  const c = cursorOf(line),
-    hosts = takeNames(c).map((n) => n.text);
-  return { hosts, by: accept(c, "by") ? takeLabel(c) : undefined };
-}
-function readBetween(line: Line): [string | undefined, string | undefined] {
-  const c = cursorOf(line),
-    a = takeName(c)?.text;
-  accept(c, "and");
-  return [a, takeName(c)?.text];
-}
-function readLift(line: Line): { people: number | undefined; tools: readonly Name[] } {
-  const c = cursorOf(line),
-    tools: Name[] = [];
-  let people: number | undefined;
-  while (c.at < c.stop) {
-    if (accept(c, "by")) {
-      people = takeNumber(c);
-      accept(c, "people");
-    } else if (accept(c, "with")) {
-      const tool = takeName(c);
-      if (tool) tools.push(tool);
-    } else c.at++;
-  }
-  return { people, tools };
 }

@@ -2,10 +2,10 @@
 
 import type { Act } from "../model/act.ts";
 import type { Part, ThingIndex, Tie } from "../model/model.ts";
-import { assume, happen, isAssumed, reasonOf, type Bench, type Obstacle } from "./bench.ts";
+import { assume, happen, isAssumed, noObstacles, reasonOf, type Bench, type Obstacle } from "./bench.ts";
 import { isPart, isTie, tieOf } from "./machine.ts";
 import { A_AWAY, A_OFF, A_ON, A_OUT, A_SLACK, ASIDE, BACKED_OUT, NEVER, ON_BASE, TIGHT, type State } from "./state.ts";
-import { anchorsOf, isOut, left, lumpOf, partingOf, together } from "./ties.ts";
+import { anchorsOf, isOut, left, lumpOf, partingOf, partsIn, together } from "./ties.ts";
 import type { Around } from "./trace.ts";
 import { frameOf, wrongInside } from "./turned-inside.ts";
 import { at, set } from "./vector.ts";
@@ -82,8 +82,8 @@ export const leftOf = ({ model, state }: Bench, things: readonly ThingIndex[]): 
   things.map((thing) => (isTie(model, thing) ? left(model, state, thing) : 0));
 
 /** What hides the item, as obstacles to an act of the strip or the refit. */
-export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, around: Around): Obstacle[] {
-  if (isWhereUnknown(bench, item)) return [];
+export function hidden(bench: Bench, item: Part | Tie, lump: number, act: Act, around: Around): readonly Obstacle[] {
+  if (item.behind.length === 0 || isWhereUnknown(bench, item)) return noObstacles;
   const list = hiders(bench, item.behind, lump, hostsOf(bench, item));
   return list.map((hider) => ({
     reason: reasonOf(bench.phase === "strip" ? "sequence/blocked" : "refit/impossible", {
@@ -107,8 +107,8 @@ export function inTheWay(
   lump: number,
   hosts: readonly ThingIndex[],
   moving: ReadonlySet<ThingIndex> = nothing,
-): Obstacle[] {
-  if (item.behind.length === 0 || isWhereUnknown(bench, item)) return [];
+): readonly Obstacle[] {
+  if (item.behind.length === 0 || isWhereUnknown(bench, item)) return noObstacles;
   return hiders(bench, item.behind, lump, hosts, moving)
     .filter((hider) => !isAssumed(bench, hider, A_ON))
     .map((hider) => ({
@@ -215,16 +215,16 @@ export function inPassing(bench: Bench, moved: ReadonlySet<ThingIndex>, lump: nu
 const noTies: readonly Tie[] = [];
 
 /** `needs POSITION` binds while the item is on the base's assembly; in a computed refit the unit is turned. */
-export function wrongPosition(bench: Bench, item: Part | Tie, lump: number): Obstacle[] {
-  if (item.positions.length === 0) return [];
+export function wrongPosition(bench: Bench, item: Part | Tie, lump: number): readonly Obstacle[] {
+  if (item.positions.length === 0) return noObstacles;
   const { state: s } = bench,
     frame = frameOf(bench, item.prefix);
   if (frame) return wrongInside(bench, item, frame, lump);
-  if (lump !== ON_BASE || item.positions.includes(s.position) || s.position === "?") return [];
+  if (lump !== ON_BASE || item.positions.includes(s.position) || s.position === "?") return noObstacles;
   if (bench.computed) {
     bench.state = { ...s, position: item.positions[0]! };
     bench.turnedTo = item.positions[0]!;
-    return [];
+    return noObstacles;
   }
   return [
     {
@@ -267,9 +267,9 @@ export function assumeOn(bench: Bench, part: ThingIndex, beside: readonly ThingI
     near = beside.find((p) => p !== part && lumpOf(s, p) !== from);
   const to = near === undefined ? ON_BASE : lumpOf(s, near);
   let lump = s.lump;
-  const along = bench.model.parts.filter((p) => at(s.lump, p.index) === from);
-  for (const p of along) lump = set(lump, p.index, to);
+  const along = partsIn(bench.model, s, from);
+  for (const p of along) lump = set(lump, p, to);
   bench.state = { ...s, lump };
-  if (from !== ON_BASE) for (const p of along) assume(bench, p.index, A_ON);
+  if (from !== ON_BASE) for (const p of along) assume(bench, p, A_ON);
   assume(bench, part, A_ON);
 }

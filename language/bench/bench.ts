@@ -159,6 +159,8 @@ export interface Obstacle {
 }
 
 const none: readonly never[] = [];
+/** What most acts meet. */
+export const noObstacles: readonly Obstacle[] = none;
 
 export function reasonOf<Rule extends string>(rule: Rule, of: ReasonFacts<Rule>): Reason {
   return {

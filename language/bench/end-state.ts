@@ -40,6 +40,8 @@ function lastPartings(events: readonly Event[], thing: ThingIndex): number[] {
   return last < 0 ? found : [...found, last];
 }
 
+const allTogether = (): boolean => true;
+
 /** What is promised of the end; asked when the strip is done, by what came off what. */
 export function leavesOf(bench: Bench, promised: readonly Promised[]): Leaves {
   const of = (is: string): ThingIndex[] => promised.flatMap(({ leave, things }) => (leave.is === is ? things : []));
@@ -52,7 +54,10 @@ export function leavesOf(bench: Bench, promised: readonly Promised[]): Leaves {
   return {
     off,
     partings,
-    together: togetherAtLast(bench.model, bench.events, bench.state, ({ index }) => partings.has(index)),
+    together:
+      off.size === 0
+        ? allTogether
+        : togetherAtLast(bench.model, bench.events, bench.state, ({ index }) => partings.has(index)),
     out,
     fingerTight: new Set(of("finger-tight")),
     drained: new Set(of("drained")),

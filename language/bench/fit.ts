@@ -32,7 +32,7 @@ import { matchedSets } from "./matched.ts";
 import { partOf } from "./machine.ts";
 import { tooFewPeople } from "./remove.ts";
 import { A_AWAY, A_DOUBT, A_ON, NEVER, ON_BASE, RENEWED } from "./state.ts";
-import { holds, hostsTogether, lumpOf, nameOf, together } from "./ties.ts";
+import { holds, hostsTogether, lumpOf, nameOf, partsIn, together } from "./ties.ts";
 import type { Around, Event } from "./trace.ts";
 import { turnedBack } from "./turned-inside.ts";
 import { at, set, setAll } from "./vector.ts";
@@ -93,9 +93,9 @@ export function fit(
   }
   const needs = new Set<number>(),
     hazards = new Set<ThingIndex>(),
-    moving = model.parts.filter((p) => at(s.lump, p.index) === own).map((p) => p.index);
+    moving = partsIn(model, s, own);
   if (target === ON_BASE) turnedBack(bench, moving, act, around);
-  const obstacles = inTheWay(bench, index, part, target, hosts);
+  const obstacles = [...inTheWay(bench, index, part, target, hosts)];
   for (const other of moving) {
     if (other === index) continue;
     const its = partOf(model, other);
@@ -307,11 +307,7 @@ function meet(
   // The base keeps its name, whichever side moves.
   const into = own === ON_BASE ? own : target,
     from = own === ON_BASE ? target : own;
-  const relabelled = alone
-    ? [index]
-    : from === own
-      ? moving
-      : bench.model.parts.filter((p) => at(s.lump, p.index) === from).map((p) => p.index);
+  const relabelled = alone ? [index] : from === own ? moving : partsIn(bench.model, s, from);
   for (const part of relabelled) bench.metIn.set(part, around.step);
   const event =
     bench.phase === "strip"

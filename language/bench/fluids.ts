@@ -9,6 +9,7 @@ import {
   forget,
   happen,
   isAssumed,
+  noObstacles,
   reasonOf,
   refuse,
   report,
@@ -41,7 +42,8 @@ export function spills(
   opened: ThingIndex,
   fluids: readonly ThingIndex[],
   needs: Set<number>,
-): Obstacle[] {
+): readonly Obstacle[] {
+  if (fluids.length === 0) return noObstacles;
   const obstacles: Obstacle[] = [];
   for (const fluid of fluids) {
     const by = at(bench.state.drainedBy, fluid);
@@ -152,7 +154,7 @@ export function drain(bench: Bench, act: Act, thing: ThingIndex, around: Around)
   }
   const needs = new Set<number>(),
     hazards = new Set<ThingIndex>(),
-    obstacles: Obstacle[] = touch(bench, [thing], act, around, needs, hazards);
+    obstacles: Obstacle[] = [...touch(bench, [thing], act, around, needs, hazards)];
   for (const plug of fluid.drainsAt) {
     if (!isTie(model, plug) || isOut(model, bench.state, plug)) {
       if (isTie(model, plug) && at(bench.state.outBy, plug) !== NEVER) needs.add(at(bench.state.outBy, plug));

@@ -5,7 +5,18 @@ import type { Act } from "../model/act.ts";
 import type { Hazard, ThingIndex, Tie } from "../model/model.ts";
 import { hazardKinds, kindIn, precautions as kinds } from "../tables/index.ts";
 import { isAside } from "./access.ts";
-import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import {
+  assume,
+  forget,
+  happen,
+  isAssumed,
+  noObstacles,
+  reasonOf,
+  refuse,
+  report,
+  type Bench,
+  type Obstacle,
+} from "./bench.ts";
 import { actsUnderPower, isPart, isTie, tieOf } from "./machine.ts";
 import { A_AWAY, A_DOUBT, A_HAZARD, A_OUT, A_SLACK, LAPSED, NEVER, TIGHT } from "./state.ts";
 import { holds, lumpOf, partingOf, together } from "./ties.ts";
@@ -25,10 +36,10 @@ export function touch(
   needs: Set<number>,
   hazards: Set<ThingIndex>,
   ignored: (hazard: Hazard) => boolean = () => false,
-): Obstacle[] {
-  const { machine } = bench,
-    obstacles: Obstacle[] = [];
-  if (!things.some((thing) => machine.isHazardous[thing])) return obstacles;
+): readonly Obstacle[] {
+  const { machine } = bench;
+  if (!isAnyOf(things, machine.isHazardous)) return noObstacles;
+  const obstacles: Obstacle[] = [];
   const due = new Map<Hazard, number>(); // hazard -> how many of its precautions, from the first
   for (const thing of things) {
     for (const hazard of machine.hazardsOn[thing] ?? [])
@@ -67,6 +78,11 @@ export function touch(
   return obstacles;
 }
 
+function isAnyOf(things: readonly ThingIndex[], is: readonly boolean[]): boolean {
+  for (const thing of things) if (is[thing]) return true;
+  return false;
+}
+
 /** What rides along with the parts that are moved is not touched, but its weight is moved with theirs. */
 export function weightAlong(
   bench: Bench,
@@ -75,7 +91,7 @@ export function weightAlong(
   around: Around,
   needs: Set<number>,
   hazards: Set<ThingIndex>,
-): Obstacle[] {
+): readonly Obstacle[] {
   return touch(bench, along, act, around, needs, hazards, (hazard) => !isWeight(hazard));
 }
 

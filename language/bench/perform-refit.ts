@@ -33,11 +33,22 @@ export function performRefit(bench: Bench, order: RefitOrder, line: readonly num
     bench.turnedTo = undefined;
     bench.turnedInside = undefined;
     performOp(bench, op);
-    const handled = bench.performed.slice(acts).flatMap((each) => each.handled);
-    done.push({ op, handled, turn: bench.turnedTo, turnInside: bench.turnedInside, before, after: bench.state });
+    done.push({
+      op,
+      handled: handledSince(bench, acts),
+      turn: bench.turnedTo,
+      turnInside: bench.turnedInside,
+      before,
+      after: bench.state,
+    });
   }
   return done;
 }
+
+/** What the acts from this one on have handled: most lines of the way back are no acts of an author. */
+const handledSince = ({ performed }: Bench, from: number): readonly ThingIndex[] =>
+  performed.length === from ? nothing : performed.slice(from).flatMap(({ handled }) => handled);
+const nothing: readonly ThingIndex[] = [];
 
 function performOp(bench: Bench, op: RefitOp): void {
   const { event, around } = op,

@@ -72,6 +72,10 @@ function comesAlong(
   return true;
 }
 
+/** Does anything hang on this part? Else nothing but itself comes along. */
+export const carriesAny = ({ machine, model, state }: Bench, part: ThingIndex): boolean =>
+  machine.edges[part]!.some((edge) => !edge.hangs && isLive(model, state, part, edge));
+
 /** These and all that hangs on them, level by level, save what is barred. */
 function dependents(
   bench: Bench,

@@ -9,6 +9,13 @@ import { at } from "./vector.ts";
 export const lumpOf = (s: State, part: ThingIndex): number => at(s.lump, part);
 export const together = (s: State, a: ThingIndex, b: ThingIndex): boolean => at(s.lump, a) === at(s.lump, b);
 
+/** The parts that are in this sub-assembly, by ascending number. */
+export function partsIn({ parts }: Model, s: State, lump: number): ThingIndex[] {
+  const found: ThingIndex[] = [];
+  for (let part = 0; part < parts.length; part++) if (at(s.lump, part) === lump) found.push(part);
+  return found;
+}
+
 export const left = (model: Model, s: State, tie: ThingIndex): number => tieOf(model, tie).count - at(s.out, tie);
 export const isOut = (model: Model, s: State, tie: ThingIndex): boolean => at(s.out, tie) >= tieOf(model, tie).count;
 

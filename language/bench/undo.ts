@@ -8,7 +8,7 @@ import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench
 import { spills } from "./fluids.ts";
 import { touch } from "./hazards.ts";
 import { isCaptive, isPart, isTie, partOf, tieOf } from "./machine.ts";
-import { lookAt } from "./removal.ts";
+import { carriesAny, lookAt } from "./removal.ts";
 import { remove } from "./remove.ts";
 import { A_AWAY, A_DOUBT, A_OFF, A_ON, A_OUT, BACKED_OUT, HELD, LOOSE, NEVER, TIGHT } from "./state.ts";
 import { reportTwice } from "./slips.ts";
@@ -233,6 +233,7 @@ function falls(bench: Bench, tie: Tie, needs: Set<number>): Obstacle[] {
     let falling: readonly ThingIndex[] = [id],
       mass = own;
     if (!part.hangs && (own === undefined || own <= bareHandsKg)) {
+      if (!carriesAny(bench, id)) continue;
       // What hangs on it falls with it: a light bracket with a motor on it is no light thing.
       const { moved } = lookAt(bench, [id]);
       if (tie.uppers.length > 0 && tie.uppers.every((upper) => moved.has(upper))) continue; // it ties nothing to what stays

@@ -12,13 +12,18 @@ export function lineOf(ops: readonly RefitOp[], later: readonly (readonly number
     line: number[] = [];
   for (const list of later) for (const next of list) waits[next]!++;
   const ready: number[] = [];
+  const swap = (i: number, k: number): void => {
+    const one = ready[i]!;
+    ready[i] = ready[k]!;
+    ready[k] = one;
+  };
   const push = (n: number): void => {
     ready.push(n);
     if (die) return;
     for (let i = ready.length - 1; i > 0;) {
       const parent = (i - 1) >> 1;
       if (!isBefore(ready[i]!, ready[parent]!)) break;
-      [ready[i], ready[parent]] = [ready[parent]!, ready[i]!];
+      swap(i, parent);
       i = parent;
     }
   };
@@ -35,7 +40,7 @@ export function lineOf(ops: readonly RefitOp[], later: readonly (readonly number
       let best = i;
       for (let child = 2 * i + 1; child < end; child++) if (isBefore(ready[child]!, ready[best]!)) best = child;
       if (best === i) return top;
-      [ready[i], ready[best]] = [ready[best]!, ready[i]!];
+      swap(i, best);
       i = best;
     }
   };

@@ -65,12 +65,13 @@ export function addRules(strip: Stripped, graph: Graph, opOf: readonly (RefitOp 
     // What asked for a thing as it was stays between the same two changes of it. A change without a line of its own parts nothing.
     if (opOf[event.index])
       for (const thing of event.things) {
-        const others = asked.get(thing) ?? [],
-          // Backed out it was as good as out: what was done then is done again before it is in, since it goes in finger-tight at once.
-          still =
-            event.kind === "out" || event.kind === "slack"
-              ? others.filter((other) => wasBackedOut(events[other]!, thing))
-              : [];
+        const others = asked.get(thing);
+        if (!others) continue;
+        // Backed out it was as good as out: what was done then is done again before it is in, since it goes in finger-tight at once.
+        const still =
+          event.kind === "out" || event.kind === "slack"
+            ? others.filter((other) => wasBackedOut(events[other]!, thing))
+            : [];
         for (const other of others)
           if (still.includes(other)) edge(graph, opOf[other], opOf[event.index], "it is in its place before this is");
           else mirrored(event.index, other, "it was done before this changed");

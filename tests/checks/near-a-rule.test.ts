@@ -245,7 +245,7 @@ unit head "Head" {
 `,
     slips: [
       slip("stages 30 N·m, 60 N·m, 90 deg", "stages 60 N·m, 90 deg, 30 N·m", "fastener/stages-fall"),
-      slip("listed 4, 2, 3, 1", "listed 4, 2, 3, 3", "fastener/sequence-pattern"),
+      slip("listed 4, 2, 3, 1", "listed 4, 2, 3, 3", "fastener/sequence-listed"),
     ],
   },
   {

@@ -1,7 +1,6 @@
 // An order of tightening that the way the fasteners stand does not have.
 
 import { kindIn, sequences } from "../../tables/index.ts";
-import { listed } from "../bench-check.ts";
 import { check } from "../check.ts";
 
 export default check({

@@ -68,12 +68,12 @@ export default check({
         const limit = massCarried(capacity),
           legs = tool.legs ?? 0;
         if (limit === undefined) {
-          yield {
+          say({
             at: event.act.at,
             answer: { key: tool.id },
             says: `${name}: ${capacity.written} of ${tool.name} is no load that a lifting gear carries, so that its load is not checked: write a mass`,
             because: [{ says: `${tool.name} is declared here`, at: tool.at }],
-          };
+          });
           continue;
         }
         if (legs > 1 && tool.angle) {

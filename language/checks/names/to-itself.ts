@@ -1,7 +1,8 @@
 // A thing that is said to hold on to itself, or to come before itself.
 
-import type { Model, ThingIndex } from "../../model/model.ts";
+import type { Model, Part, ThingIndex, Tie } from "../../model/model.ts";
 import { check } from "../check.ts";
+import { unreadIn } from "../read-whole.ts";
 
 export default check({
   code: "names/to-itself",
@@ -28,18 +29,22 @@ export default check({
       fastener lid-screws screw "Lid screws" { count 4  joins lid to foot }
     }
   `,
-  model(model, say) {
-    for (const { index, name, at, hosts, rests, between } of model.parts) {
-      if (hosts.includes(index)) say({ at, says: `${name} is said to fit itself` });
-      if (rests.includes(index)) say({ at, says: `${name} is said to rest on itself` });
-      if (between?.flat().includes(index)) say({ at, says: `${name} is said to lie between itself and another` });
-      const both = between && common(between[0], between[1]);
+  model(model, say, { project }) {
+    // Where the declaration could not be read to its end the line may be that of another thing: what is wrong with its text says so.
+    const about = ({ at, whole }: Part | Tie, says: string): void =>
+      say({ at, says, within: unreadIn(project, whole) });
+    for (const part of model.parts) {
+      const { index, name, hosts, rests, between } = part,
+        both = between && common(between[0], between[1]);
+      if (hosts.includes(index)) about(part, `${name} is said to fit itself`);
+      if (rests.includes(index)) about(part, `${name} is said to rest on itself`);
+      if (between?.flat().includes(index)) about(part, `${name} is said to lie between itself and another`);
       if (both !== undefined && both !== index)
-        say({ at, says: `${name} is said to lie between ${nameOf(model, both)} and the same once more` });
+        about(part, `${name} is said to lie between ${nameOf(model, both)} and the same once more`);
     }
-    for (const { name, at, uppers, lowers } of model.ties) {
-      const both = common(uppers, lowers);
-      if (both !== undefined) say({ at, says: `${name} is said to join ${nameOf(model, both)} to itself` });
+    for (const tie of model.ties) {
+      const both = common(tie.uppers, tie.lowers);
+      if (both !== undefined) about(tie, `${tie.name} is said to join ${nameOf(model, both)} to itself`);
     }
     for (const { names, after, before, at } of model.orders) {
       const text = names

@@ -199,7 +199,7 @@ export function cleared(
  * for themselves what they are behind or in which position they let go.
  */
 export function inPassing(bench: Bench, moved: ReadonlySet<ThingIndex>, lump: number): readonly Tie[] {
-  const found = new Set<Tie>();
+  let found: Set<Tie> | undefined;
   for (const part of moved)
     for (const tie of bench.machine.tiesOf[part]!)
       if (
@@ -208,9 +208,10 @@ export function inPassing(bench: Bench, moved: ReadonlySet<ThingIndex>, lump: nu
         !isOut(bench.model, bench.state, tie.index)
       ) {
         const others = tie.lowers.includes(part) ? tie.uppers : tie.lowers;
-        if (others.some((other) => !moved.has(other) && lumpOf(bench.state, other) === lump)) found.add(tie);
+        if (others.some((other) => !moved.has(other) && lumpOf(bench.state, other) === lump))
+          (found ??= new Set()).add(tie);
       }
-  return found.size === 0 ? noTies : [...found];
+  return found ? [...found] : noTies;
 }
 const noTies: readonly Tie[] = [];
 

@@ -8,6 +8,7 @@ import {
   isAssumed,
   isPuttingBack,
   joinsSameLack,
+  noObstacles,
   reasonOf,
   refuse,
   report,
@@ -135,14 +136,16 @@ export function fit(
   obstacles.push(
     ...wrongPosition(bench, part, target === ON_BASE || own === ON_BASE ? ON_BASE : target),
     ...touch(bench, [index], act, around, needs, hazards),
-    ...weightAlong(
-      bench,
-      moving.filter((other) => other !== index),
-      act,
-      around,
-      needs,
-      hazards,
-    ),
+    ...(moving.length > 1
+      ? weightAlong(
+          bench,
+          moving.filter((other) => other !== index),
+          act,
+          around,
+          needs,
+          hazards,
+        )
+      : noObstacles),
   );
   tooFewPeople(bench, act, index, around);
   refuse(bench, act, around, index, obstacles);

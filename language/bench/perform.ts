@@ -46,7 +46,7 @@ export function perform(bench: Bench, act: Act, around: Around): void {
     to: bench.events.length,
     before,
     after: bench.state,
-    refused: bench.problems.slice(problems).some((p) => p.act === act),
+    refused: bench.problems.length > problems && bench.problems.slice(problems).some((p) => p.act === act),
   });
 }
 

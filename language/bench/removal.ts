@@ -23,8 +23,8 @@ export function lookAt(bench: Bench, parts: readonly ThingIndex[], s: State = be
   const named = new Set(parts),
     lump = lumpOf(s, parts[0]!),
     anchors = anchorsOf(bench, s, lump, named);
-  const fixed = fixedTo(bench, s, anchors, named);
-  const moved = dependents(bench, s, named, (part) => fixed(part));
+  let fixed: ((part: ThingIndex) => boolean) | undefined; // asked only where something hangs on them
+  const moved = dependents(bench, s, named, (part) => (fixed ??= fixedTo(bench, s, anchors, named))(part));
   const held = new Set<ThingIndex>();
   for (let again = true; again;) {
     again = false;

@@ -3,7 +3,18 @@
 import { crewAt } from "./crew.ts";
 import type { Act } from "../model/act.ts";
 import type { ThingIndex } from "../model/model.ts";
-import { assume, forget, happen, isAssumed, reasonOf, refuse, report, type Bench, type Obstacle } from "./bench.ts";
+import {
+  assume,
+  forget,
+  happen,
+  isAssumed,
+  noObstacles,
+  reasonOf,
+  refuse,
+  report,
+  type Bench,
+  type Obstacle,
+} from "./bench.ts";
 import {
   assumeOut,
   cleared,
@@ -102,14 +113,13 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
     tooFewPeople(bench, act, index, around);
     cleared(bench, part, needs);
   }
-  const hosts = new Set(parts.flatMap((part) => machine.hosts[part]!));
   for (const index of look.moved) {
     if (parts.includes(index)) continue;
     const part = partOf(model, index);
     if (part.behind.length === 0 || isWhereUnknown(bench, part)) continue;
     // Before a sub-assembly leaves, no member may be behind something that stays, save what its carrier hung on.
     for (const hider of hiders(bench, part.behind, look.lump, machine.hosts[index]!, look.moved)) {
-      if (hosts.has(hider)) continue;
+      if (parts.some((carrier) => machine.hosts[carrier]!.includes(hider))) continue;
       obstacles.push({
         reason: reasonOf("sequence/blocked", {
           thing: index,
@@ -150,8 +160,10 @@ function removeAtOnce(bench: Bench, act: Act, asked: readonly ThingIndex[], arou
       tie.behind.filter((hider) => !look.moved.has(hider)),
     );
   }
-  const along = [...look.moved].filter((index) => !parts.includes(index));
-  obstacles.push(...weightAlong(bench, along, act, around, needs, hazards));
+  if (look.moved.size > 1) {
+    const along = [...look.moved].filter((index) => !parts.includes(index));
+    obstacles.push(...weightAlong(bench, along, act, around, needs, hazards));
+  }
   refuse(bench, act, around, parts[0]!, obstacles);
   // What is taken as done after a refusal may let more come along.
   part(bench, act, parts, around, obstacles.length > 0 ? lookAt(bench, parts) : look, needs, hazards);
@@ -228,11 +240,16 @@ function stillHeld(
  * What lies in a joint that is undone comes out once the two sides are apart, or one of them is aside. Notes the events that parted
  * them. Between sides that nothing undoable joins (a shim on a shaft, a ring in its groove) the part itself says what is in its way.
  */
-function stillCovered(bench: Bench, index: ThingIndex, parts: readonly ThingIndex[], needs: Set<number>): Obstacle[] {
+function stillCovered(
+  bench: Bench,
+  index: ThingIndex,
+  parts: readonly ThingIndex[],
+  needs: Set<number>,
+): readonly Obstacle[] {
   const { model, machine, state: s } = bench,
-    part = partOf(model, index),
-    obstacles: Obstacle[] = [];
-  if (!part.between) return obstacles;
+    part = partOf(model, index);
+  if (!part.between) return noObstacles;
+  const obstacles: Obstacle[] = [];
   const isGone = (side: ThingIndex): boolean =>
     parts.includes(side) || isAside(s, side) || isAssumed(bench, side, A_AWAY | A_OFF);
   for (const a of part.between[0])
@@ -261,7 +278,9 @@ function clampedBy(
   parts: readonly ThingIndex[],
   around: Around,
 ): Obstacle | undefined {
-  const ties = clampOf(bench, part, bench.state)
+  const clamps = clampOf(bench, part, bench.state);
+  if (clamps.length === 0) return undefined;
+  const ties = clamps
     .filter(
       (tie) =>
         !parts.some((p) => tie.lowers.includes(p) || tie.uppers.includes(p)) &&
@@ -317,11 +336,11 @@ function part(
   const { machine } = bench,
     s = bench.state;
   // Every tie that had to be out for this.
+  const stayed = (p: ThingIndex): boolean => !look.moved.has(p) && lumpOf(s, p) === look.lump;
   for (const index of look.moved)
     for (const tie of machine.tiesOf[index]!) {
       const by = at(s.outBy, tie.index);
       if (by === NEVER) continue;
-      const stayed = (p: ThingIndex): boolean => !look.moved.has(p) && lumpOf(s, p) === look.lump;
       if (tie.lowers.some(stayed) || tie.uppers.some(stayed)) needs.add(by);
     }
   for (const index of parts) {
@@ -347,7 +366,9 @@ function part(
 
 /** The fluids that run out when a part on their path leaves; not those whose whole path, of several parts, leaves with it, closed as it was. */
 function openedWith(bench: Bench, index: ThingIndex, moved: ReadonlySet<ThingIndex>): readonly ThingIndex[] {
-  return bench.machine.fluidsIn[index]!.filter((thing) => {
+  const through = bench.machine.fluidsIn[index]!;
+  if (through.length === 0) return through;
+  return through.filter((thing) => {
     const fluid = bench.model.things[thing];
     if (fluid?.is !== "fluid") return false;
     const stations = new Set(fluid.path.filter((one) => isPart(bench.model, one)));

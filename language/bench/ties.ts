@@ -78,9 +78,9 @@ export function hostsTogether(
 }
 
 /** The ties that clamp a part which lies between two others, now. */
-export function clampOf(bench: Bench, part: ThingIndex, s: State): Tie[] {
+export function clampOf(bench: Bench, part: ThingIndex, s: State): readonly Tie[] {
   const clamps = bench.machine.clamps[part]!;
-  if (clamps.length === 0) return [];
+  if (clamps.length === 0) return clamps;
   const [a, b] = bench.model.parts[part]!.between!;
   if (!a.some((x) => together(s, x, part)) || !a.some((x) => b.some((y) => together(s, x, y)))) return [];
   return clamps.filter((tie) => holds(bench.model, s, tie.index));

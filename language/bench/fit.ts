@@ -202,15 +202,15 @@ function whereTo(
 ): number | undefined {
   const { machine, state: s } = bench,
     elsewhere = (h: ThingIndex): boolean => lumpOf(s, h) !== own;
-  const hosts = [...onto, ...all].filter(elsewhere),
-    hung = machine.edges[part.index]!.filter((e) => !e.hangs && elsewhere(e.to)).map((e) => e.to);
+  const hosts = (onto.length > 0 ? [...onto, ...all] : all).filter(elsewhere),
+    hung = (): ThingIndex[] => machine.edges[part.index]!.filter((e) => !e.hangs && elsewhere(e.to)).map((e) => e.to);
   const parting = parted ?? bench.events[at(s.offBy, part.index)];
   const stayed = (h: ThingIndex): boolean =>
     parting !== undefined && !parting.moved.includes(h) && lumpOf(parting.before, h) === parting.from;
   const sides = parting ? hosts.filter(stayed) : hosts;
   // Never taken off by itself: where it belongs is where it rides.
   if (!parting && onto.length === 0 && all.some((h) => lumpOf(s, h) === own)) return own;
-  if (all.length === 0 && hung.length === 0) return ON_BASE;
+  if (all.length === 0 && hung().length === 0) return ON_BASE;
   // Nothing says what it hangs on: it goes back to where it was, and what hangs on it comes after.
   if (all.length === 0 && onto.length === 0 && parting && bench.builtOn.length === 0 && !machine.isBase(part.index))
     return nameOf(s, parting.from);
@@ -221,12 +221,14 @@ function whereTo(
   const onBase = (list: readonly ThingIndex[]): ThingIndex | undefined => list.find((h) => lumpOf(s, h) === ON_BASE);
   const near =
     onto[0] ??
-    [...hosts, ...hung].find((h) => bench.builtOn.some((base) => together(s, base, h))) ??
+    (bench.builtOn.length === 0
+      ? undefined
+      : [...hosts, ...hung()].find((h) => bench.builtOn.some((base) => together(s, base, h)))) ??
     onBase(sides) ??
     sides[0] ??
     onBase(hosts) ??
     hosts[0] ??
-    (all.some((h) => lumpOf(s, h) === own) ? undefined : largest(bench, hung));
+    (all.some((h) => lumpOf(s, h) === own) ? undefined : largest(bench, hung()));
   return near === undefined ? own : lumpOf(s, near);
 }
 

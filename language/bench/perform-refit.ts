@@ -22,8 +22,10 @@ export function performRefit(bench: Bench, order: RefitOrder, line: readonly num
   bench.phase = "refit";
   bench.computed = true;
   const fits = new Set<ThingIndex>();
-  for (const op of order.ops)
-    for (const thing of op.event ? [...op.event.things, ...op.event.moved] : op.things) fits.add(thing);
+  for (const { event, things } of order.ops) {
+    for (const thing of event?.things ?? things) fits.add(thing);
+    for (const thing of event?.moved ?? nothing) fits.add(thing);
+  }
   bench.willFit = fits;
   const done: RefitPerformed[] = [];
   for (const number of line) {

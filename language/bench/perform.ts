@@ -64,9 +64,6 @@ function handle(bench: Bench, act: Act, things: readonly ThingIndex[], around: A
 }
 
 function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Around): void {
-  const each = (one: (thing: ThingIndex) => void): void => {
-    for (const thing of things) one(thing);
-  };
   switch (act.verb) {
     case "undo":
     case "loosen":
@@ -78,30 +75,30 @@ function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Ar
     case "slide":
     case "swing":
     case "open":
-      return each((thing) => (act.back ? moveBack : moveAside)(bench, act, thing, around));
+      return things.forEach((thing) => (act.back ? moveBack : moveAside)(bench, act, thing, around));
     case "turn":
       return turn(bench, act, around);
     case "rotate":
       return turned(bench, things, act, around);
     case "drain":
     case "recover":
-      return each((thing) => drain(bench, act, thing, around));
+      return things.forEach((thing) => drain(bench, act, thing, around));
     case "fill":
-      return each((thing) => fill(bench, act, thing, around));
+      return things.forEach((thing) => fill(bench, act, thing, around));
     case "evacuate":
     case "purge":
-      return each((thing) => evacuate(bench, act, thing, around));
+      return things.forEach((thing) => evacuate(bench, act, thing, around));
     case "cap":
     case "uncap":
-      return each((thing) => cap(bench, act, thing, around));
+      return things.forEach((thing) => cap(bench, act, thing, around));
     case "restore":
-      return each((thing) => restore(bench, act, thing, around));
+      return things.forEach((thing) => restore(bench, act, thing, around));
     case "support":
-      return each((thing) => support(bench, act, thing, around));
+      return things.forEach((thing) => support(bench, act, thing, around));
     case "hold":
-      return each((thing) => grip(bench, act, thing, around));
+      return things.forEach((thing) => grip(bench, act, thing, around));
     case "release":
-      each((thing) => release(bench, act, thing, around));
+      things.forEach((thing) => release(bench, act, thing, around));
       return turned(bench, things, act, around);
     case "put":
       return putOn(bench, act, around);
@@ -131,7 +128,7 @@ function apply(bench: Bench, act: Act, things: readonly ThingIndex[], around: Ar
     case "press":
       return putTogether(bench, act, things, around);
     default:
-      if (isKindOf(precautions, act.verb)) each((thing) => stand(bench, act, thing, around));
+      if (isKindOf(precautions, act.verb)) things.forEach((thing) => stand(bench, act, thing, around));
   }
 }
 

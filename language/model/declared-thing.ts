@@ -48,21 +48,17 @@ export function declareThing(line: Line, choice: Choice, types: TypeFinder): Dec
     { tokens } = source.tree.scan,
     first = item.arguments[0]!,
     token = tokens[first.first]!;
-  const argument = (slot: string): string => {
-    for (const one of item.arguments) if (one.slot === slot) return textOf(tokens[one.first]!);
-    return "";
-  };
   const word = item.entry!.word,
     pieces = new Map<string, Map<string, readonly Line[]>>(),
     lines = linesByWord(line, choice, types, pieces, [item]);
   const about = lines.get("about")?.[0],
     like = lines.get("like")?.[0],
-    orOfType = (slot: string): string => headSays(line, slot, like, choice, types, [item]);
+    orOfType = (slot: string): string => headSays(line, slot, like, choice, types);
   return {
     word,
     id: token.text,
     // A type of fastener is a kind of screw, and where these screws sit is another thing; a type of hazard is that danger.
-    name: word === "hazard" ? orOfType("string") : argument("string"),
+    name: word === "hazard" ? orOfType("string") : (argumentOf(line, "string") ?? ""),
     kind: orOfType(kindSlots.get(word) ?? ""),
     signal: orOfType("kind:signal"),
     at: { file: source.path, start: token.startOffset, end: token.endOffset! + 1 },
@@ -89,6 +85,11 @@ function messagesOf(lines: ReadonlyMap<string, readonly Line[]>): readonly Messa
   return all;
 }
 
+function argumentOf({ item, source }: Line, slot: string): string | undefined {
+  for (const one of item.arguments) if (one.slot === slot) return textOf(source.tree.scan.tokens[one.first]!);
+  return undefined;
+}
+
 /** What its head says in that slot, else what the head of the type says that it is like. */
 function headSays(
   line: Line,
@@ -96,14 +97,13 @@ function headSays(
   like: Line | undefined,
   choice: Choice,
   types: TypeFinder,
-  seen: readonly Item[],
+  before: readonly Item[] = [],
 ): string {
-  const { item, source } = line;
-  for (const one of item.arguments) if (one.slot === slot) return textOf(source.tree.scan.tokens[one.first]!);
-  const type = like && typeOf(like, item.entry!.word, types);
-  return type && !seen.includes(type.item)
-    ? headSays(type, slot, likeIn(type, choice), choice, types, [...seen, type.item])
-    : "";
+  const own = argumentOf(line, slot);
+  if (own !== undefined || !like) return own ?? "";
+  const type = typeOf(like, line.item.entry!.word, types),
+    seen = [...before, line.item];
+  return type && !seen.includes(type.item) ? headSays(type, slot, likeIn(type, choice), choice, types, seen) : "";
 }
 
 const kindSlots: ReadonlyMap<string, string> = new Map(

@@ -31,24 +31,25 @@ function readStep(line: Line): BlockEntry {
   return block(line, "step", {
     name: name?.text ?? "",
     title: takeString(c) ?? "",
-    body: readEntries(linesIn(line)),
+    body: entriesIn(line),
   });
 }
+
+const entriesIn = (line: Line): Entry[] => readEntries(linesIn(line));
 
 export function readEntries(lines: readonly Line[]): Entry[] {
   const entries: Entry[] = [];
   for (let i = 0; i < lines.length; i++) {
     const line = lines[i]!,
-      word = wordOf(line),
-      inner = (): Entry[] => readEntries(linesIn(line));
+      word = wordOf(line);
     switch (word) {
       case "if":
       case "unless":
-        entries.push(block(line, "if", { condition: readCondition(line), body: inner() }));
+        entries.push(block(line, "if", { condition: readCondition(line), body: entriesIn(line) }));
         break;
       case "optional":
         entries.push(
-          block(line, "optional", { title: takeString(cursorOf(line)) ?? "", key: keyOf(line), body: inner() }),
+          block(line, "optional", { title: takeString(cursorOf(line)) ?? "", key: keyOf(line), body: entriesIn(line) }),
         );
         break;
       case "either": {
@@ -56,9 +57,7 @@ export function readEntries(lines: readonly Line[]): Entry[] {
         while (i + 1 < lines.length && wordOf(lines[i + 1]!) === "or") choices.push(lines[++i]!);
         entries.push(
           block(line, "either", {
-            body: choices.map((choice) =>
-              block(choice, "choice", { key: keyOf(choice), body: readEntries(linesIn(choice)) }),
-            ),
+            body: choices.map((choice) => block(choice, "choice", { key: keyOf(choice), body: entriesIn(choice) })),
           }),
         );
         break;
@@ -70,20 +69,24 @@ export function readEntries(lines: readonly Line[]): Entry[] {
         break;
       case "repeat":
         if (line.item.block)
-          entries.push(block(line, "repeat", { over: [...new Set(readSpan(after(line, "for")))], body: inner() }));
+          entries.push(
+            block(line, "repeat", { over: [...new Set(readSpan(after(line, "for")))], body: entriesIn(line) }),
+          );
         else entries.push({ is: "act", act: readAct(line) });
         break;
       case "refit": {
         const c = cursorOf(line),
           by = accept(c, "by") ? takeName(c) : undefined;
-        entries.push(block(line, "refit", { name: by?.text ?? "", body: inner() }));
+        entries.push(block(line, "refit", { name: by?.text ?? "", body: entriesIn(line) }));
         break;
       }
       case "instead":
-        entries.push(block(line, "instead", { body: inner() }));
+        entries.push(block(line, "instead", { body: entriesIn(line) }));
         break;
       case "otherwise":
-        entries.push(block(line, "otherwise", { key: keyOf(line), condition: failingBefore(entries), body: inner() }));
+        entries.push(
+          block(line, "otherwise", { key: keyOf(line), condition: failingBefore(entries), body: entriesIn(line) }),
+        );
         break;
       // Head of a procedure, inside a condition: read with the procedure itself.
       case "aim":

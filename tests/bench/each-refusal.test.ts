@@ -69,7 +69,7 @@ test("a count of a part in a refit block leaves the rest to the reverse", () => 
 
 test("what a refit block fits twice is in already, and the second stands after the first", () => {
   const twice = "step { undo screws remove lid refit { fit lid fit screws fit screws } }";
-  expect(refit(stage(lid, twice))).toEqual(["fitting Lid", "fitting Screws", "fit Screws"]);
+  expect(refit(stage(lid, twice))).toEqual(["fitting Lid", "fitting Screws", "fitting Screws"]);
   expect(says(lid, twice)).toEqual(["refit/impossible: Screws cannot go on: Screws are in already"]);
   // A try: in, out, and in again.
   expect(says(lid, "step { undo screws remove lid refit { fit lid fit screws undo screws fit screws } }")).toEqual([]);

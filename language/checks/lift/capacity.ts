@@ -68,6 +68,8 @@ export default check({
         const limit = massCarried(capacity),
           legs = tool.legs ?? 0;
         if (limit === undefined) {
+          // What no tool carries is told where it is declared.
+          if (capacity.dimension !== "volume") continue;
           say({
             at: event.act.at,
             answer: { key: tool.id },

@@ -86,7 +86,10 @@ function asText(data: SheetData, options: OutputOptions): string {
       const cells = row.flatMap((value, i) =>
         value === "" ? [] : [i === 0 ? value : titled(columns[i] ?? "", value)],
       );
-      return wrap(shownOnOneLine(parts(cells)), "    [ ] ", "        ");
+      // Of two columns the second says of the first what their one heading would say again in each line.
+      const [name = "", about = ""] = row;
+      const line = columns.length === 2 && about !== "" ? titled(name, about) : parts(cells);
+      return wrap(shownOnOneLine(line), "    [ ] ", "        ");
     }),
   ];
   return sheetText(

@@ -136,22 +136,22 @@ export function rowsOrder(rows: number, perRow: number): readonly number[] {
 
 /**
  * A printed order as it stands, if it names each of n fasteners once before any of them again; else what is wrong with it, in a clause.
- * What follows the first n goes over some again, as where the first of a ring have settled under the last: that is no part of the order.
+ * What follows the first n goes over some again, as where the first of a ring have settled under the last.
  * Source: the maker, whose order it is.
  */
 export function listedOrder(
   n: number,
   listed: readonly number[],
 ): { readonly order: readonly number[] } | { readonly wrong: string } {
-  const order = listed.slice(0, n),
+  const round = listed.slice(0, n),
     outside = listed.find((each) => !Number.isInteger(each) || each < 1 || each > n),
-    twice = order.find((each, i) => order.indexOf(each) !== i);
+    twice = round.find((each, i) => round.indexOf(each) !== i);
   if (outside !== undefined) return { wrong: `${outside} is not among 1 to ${n}` };
   if (twice !== undefined) return { wrong: `${twice} stands twice` };
-  const lacking = Array.from({ length: n }, (_, i) => i + 1).filter((each) => !order.includes(each));
+  const lacking = Array.from({ length: n }, (_, i) => i + 1).filter((each) => !round.includes(each));
   return lacking.length > 0
     ? { wrong: `${lacking.join(", ")} ${lacking.length > 1 ? "are" : "is"} left out` }
-    : { order };
+    : { order: listed };
 }
 
 /**

@@ -50,11 +50,11 @@ test("a circle of holes has a diameter, and a listed order takes each bolt once"
   expectMarked(flange("    pattern at 0 x 0 mm, 40 x 0 mm, 0 x 40 mm, 40 x 40 mm"));
   expectMarked(
     flange(`    sequence listed 1, 3, 2
-#   ^^^^^^^^^^^^^^^^^^^^^^^ warning fastener/sequence-listed: Cover bolts, 4 off, are not tightened by this list: 4 is left out`),
+#   ^^^^^^^^^^^^^^^^^^^^^^^ warning fastener/sequence-listed: Cover bolts, 4 off: in this list 4 is left out. Name each of 1 to 4 once, then what is gone over again`),
   );
   expectMarked(
     flange(`    sequence listed 1, 3, 2, 9
-#   ^^^^^^^^^^^^^^^^^^^^^^^^^^ warning fastener/sequence-listed: Cover bolts, 4 off, are not tightened by this list: 9 is not among 1 to 4`),
+#   ^^^^^^^^^^^^^^^^^^^^^^^^^^ warning fastener/sequence-listed: Cover bolts, 4 off: in this list 9 is not among 1 to 4. Name each of 1 to 4 once, then what is gone over again`),
   );
   expectMarked(flange("    sequence listed 1, 3, 2, 4"));
 });

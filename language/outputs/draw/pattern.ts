@@ -21,7 +21,8 @@ export function patternDrawing(tie: Tie, id: string, name: string, units: Units)
   if (!places) return undefined;
   const { draw } = units.wording,
     turns = turnsOf(tie),
-    turnOf = new Map(turns.map((number, i) => [number, i + 1]));
+    // Of one that is gone over again its first turn: the others stand in the order in words.
+    turnOf = new Map(turns.map((number, i) => [number, i + 1] as const).reverse());
   const xs = places.map(({ x }) => x),
     ys = places.map(({ y }) => y),
     left = Math.min(...xs),

@@ -101,6 +101,13 @@ test("an author's own list is the order; a list that leaves one out numbers noth
   expect(drawing!.body.source).toContain("Order of tightening: not given as numbers.");
 });
 
+test("what a list goes over again is told, and drawn at its first turn", () => {
+  const { tie, drawing } = machine("count 4  torque 30 N·m  sequence listed 2, 4, 1, 3, 2  pattern circle 100 mm");
+  expect(turnsOf(tie)).toEqual([2, 4, 1, 3, 2]);
+  expect(numbersRound(drawing!.body.source)).toEqual([3, 1, 4, 2]);
+  expect(drawing!.description).toContain("2, 4, 1, 3, 2");
+});
+
 test("without an order nothing is numbered, without a place nothing is drawn", () => {
   const { drawing, tie } = machine('count 4  torque 30 N·m  sequence "Crosswise."  pattern circle 100 mm');
   expect(turnsOf(tie)).toEqual([]);

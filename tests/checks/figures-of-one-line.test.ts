@@ -32,13 +32,15 @@ ${lines}
 test("passes rise, and the last one is the whole torque", () => {
   expectMarked(
     flange(`    passes 60 %, 30 %, 100 %
-#                ^^^^ warning figure/at-odds: 30 % comes after 60 %: each pass goes higher than the one before it`),
+#                ^^^^ warning figure/at-odds: 30 % comes after 60 %: no pass goes lower than the one before it`),
   );
   expectMarked(
     flange(`    passes 30 %, 60 %
 #                ^^^^ warning figure/at-odds: the last pass ends at 60 % of the torque: it goes to 100 %`),
   );
   expectMarked(flange("    passes 30 %, 60 %, 100 %"));
+  // A round of full torque bolt by bolt after the crosswise ones: the guides behind passShares (language/figures/tightening-order.ts).
+  expectMarked(flange("    passes 30 %, 60 %, 100 %, 100 %"));
   expectMarked(flange("    passes 3"));
 });
 

@@ -46,7 +46,7 @@ test("torques go with how many there are", () => {
     "fastener/torque-at-odds: Lid screws: no rest is left, since a torque is given for all 4",
   ]);
   expect(codes(box("", "stages 5 N·m, 9 N·m  torque 8 N·m"))).toEqual([
-    "fastener/torque-at-odds: Lid screws: a torque stands beside stages, which end at one of their own",
+    "fastener/torque-at-odds: Lid screws: a torque stands beside stages, which end at one of their own: give it as the last stage, or leave it out",
   ]);
   for (const good of [
     "torque 9 N·m for 2  torque 8 N·m for rest",

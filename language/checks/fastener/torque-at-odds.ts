@@ -41,7 +41,10 @@ export default check({
 function atOdds({ name, count, countUnknown, torques, stages }: Tie, say: Say): void {
   const whole = torques.find(({ is, forCount, while: during }) => is === "value" && forCount === undefined && !during);
   if (whole && stages.length > 0)
-    say({ at: whole.at, says: `${name}: a torque stands beside stages, which end at one of their own` });
+    say({
+      at: whole.at,
+      says: `${name}: a torque stands beside stages, which end at one of their own: give it as the last stage, or leave it out`,
+    });
   if (countUnknown || torques.some(({ forCount }) => forCount === undefined)) return;
   const rest = torques.filter(({ forCount }) => forCount === "rest"),
     counted = torques.flatMap(({ forCount }) => (typeof forCount === "number" ? [forCount] : [])),

@@ -65,7 +65,7 @@ function limits(file: SourceFile, say: Say): void {
   }
 }
 
-/** Shares of the torque, pass by pass. */
+/** Shares of the torque, pass by pass. Two of one share are no slip: a last round at the full torque goes on until none turns. */
 function passes(file: SourceFile, item: Item, say: Say): void {
   const { tokens } = file.tree.scan,
     shares: { readonly share: number; readonly text: string; readonly at: Draft["at"] }[] = [];
@@ -75,13 +75,13 @@ function passes(file: SourceFile, item: Item, say: Say): void {
     const at = { file: file.path, start: tokens[i]!.startOffset, end: sign.endOffset! + 1 };
     shares.push({ share: Number(tokens[i]!.text), text: file.text.slice(at.start, at.end), at });
   }
-  const fallen = shares.findIndex(({ share }, i) => i > 0 && share <= shares[i - 1]!.share),
+  const fallen = shares.findIndex(({ share }, i) => i > 0 && share < shares[i - 1]!.share),
     last = shares.at(-1);
   if (fallen > 0) {
     const { text, at } = shares[fallen]!;
     say({
       at,
-      says: `${text} comes after ${shares[fallen - 1]!.text}: each pass goes higher than the one before it`,
+      says: `${text} comes after ${shares[fallen - 1]!.text}: no pass goes lower than the one before it`,
     });
   } else if (last && last.share < 100)
     say({ at: last.at, says: `the last pass ends at ${last.text} of the torque: it goes to 100 %` });

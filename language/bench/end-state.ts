@@ -44,11 +44,11 @@ const allTogether = (): boolean => true;
 
 /** What is promised of the end; asked when the strip is done, by what came off what. */
 export function leavesOf(bench: Bench, promised: readonly Promised[]): Leaves {
-  const of = (is: string): ThingIndex[] => promised.flatMap(({ leave, things }) => (leave.is === is ? things : []));
+  const of = (is: string): ThingIndex[] => promised.flatMap((one) => (one.is === is ? one.things : []));
   const out = new Map<ThingIndex, number | undefined>();
-  for (const { leave, things } of promised)
-    if (leave.is === "out") for (const thing of things) out.set(thing, leave.count);
-  const turned = promised.find(({ leave }) => leave.is === "turned")?.leave.names[0]?.text;
+  for (const { leave, is, things } of promised)
+    if (is === "out") for (const thing of things) out.set(thing, leave.count);
+  const turned = promised.find(({ is }) => is === "turned")?.leave.names[0]?.text;
   const off = new Set(of("off")),
     partings = new Set([...off].flatMap((thing) => lastPartings(bench.events, thing)));
   return {

@@ -17,7 +17,7 @@ import {
   type Bench,
   type Obstacle,
 } from "./bench.ts";
-import { actsUnderPower, isPart, isTie, tieOf } from "./machine.ts";
+import { actsUnderPower, hangsBy, isPart, isTie, tieOf } from "./machine.ts";
 import { A_AWAY, A_DOUBT, A_HAZARD, A_OUT, A_SLACK, LAPSED, NEVER, TIGHT } from "./state.ts";
 import { holds, lumpOf, partingOf, together } from "./ties.ts";
 import type { Around, Reason } from "./trace.ts";
@@ -308,7 +308,7 @@ function guardsOn(bench: Bench, hazard: Hazard, act: Act, around: Around): void 
   if (reasons.length === 0) return;
   // That its screws are not back in is the same slip.
   for (const { by, words } of reasons)
-    if (words.length > 0) for (const tie of holding(bench, by[0]!)) assume(bench, tie.index, A_DOUBT);
+    if (words.length > 0) for (const tie of hangsBy(machine, by[0]!)) assume(bench, tie.index, A_DOUBT);
   report(bench, act.at, [hazard.index, ...reasons.flatMap(({ by }) => by)], joined(reasons), act, around);
 }
 
@@ -322,12 +322,9 @@ function joined(reasons: readonly Reason[]): Reason[] {
 
 /** It hangs by what is undone by an act of its own, and all of that is out or backed out. */
 function isLoose(bench: Bench, part: ThingIndex): boolean {
-  const ties = holding(bench, part);
+  const ties = hangsBy(bench.machine, part);
   return ties.length > 0 && !ties.some((tie) => holds(bench.model, bench.state, tie.index));
 }
-
-const holding = ({ machine }: Bench, part: ThingIndex): Tie[] =>
-  machine.tiesOf[part]!.filter((tie) => !tie.passing && tie.lowers.includes(part));
 
 /** A generator that is turned, or freed to turn, feeds its leads: what was proved is no longer so. */
 export function turned(bench: Bench, parts: readonly ThingIndex[], act: Act, around: Around): void {

@@ -5,7 +5,7 @@ import type { Act } from "../model/act.ts";
 import type { Leave, Model, Procedure, ThingIndex } from "../model/model.ts";
 import { isAssumed, reasonOf, report, type Bench } from "./bench.ts";
 import { isUnknown } from "./access.ts";
-import { isPart, isTie, tieOf } from "./machine.ts";
+import { isPart, isTie, partOf, tieOf } from "./machine.ts";
 import { callsFor } from "./procedures-before.ts";
 import { isLeft } from "./promises.ts";
 import { A_DOUBT, A_DRAINED, type State } from "./state.ts";
@@ -41,30 +41,29 @@ export function judgeLeft(
   isWhole: boolean,
 ): void {
   const { model } = bench;
-  for (const { leave, things: left } of promised) {
+  for (const one of promised) {
+    const { leave, is, things: left } = one;
     const until = leave.until?.text;
     // It calls what puts that right.
     if (until !== undefined && (callsFor(procedure.body, until) || callsFor(procedure.finish, until))) continue;
     for (const thing of left) {
       if (
-        !canBeLeft(model, leave.is, thing) ||
+        !canBeLeft(model, is, thing) ||
         isUnknown(bench, thing) ||
         isAssumed(bench, thing, A_DOUBT) ||
         isAssumed(bench, thing, A_DRAINED)
       )
         continue;
-      const isSo = (s: State): boolean => isLeft(model, s, leave, thing);
+      const isSo = (s: State): boolean => isLeft(model, s, one, thing);
       // A line that would tighten it says how, and is taken for the fitting.
       const by = isSo(bench.state)
-        ? done.find(
-            ({ act, things }) => leave.is === "finger-tight" && act?.verb === "tighten" && things.includes(thing),
-          )
+        ? done.find(({ act, things }) => is === "finger-tight" && act?.verb === "tighten" && things.includes(thing))
         : done.findLast(({ before, after }) => isSo(before) && !isSo(after));
       if (by ? !by.act : isSo(bench.state) || !isWhole || bench.problems.length > 0) continue;
       const reason = reasonOf("refit/not-left", {
         thing,
-        words: [leave.is, by ? "put right" : "never"],
-        numbers: isTie(model, thing) ? [leave.count ?? tieOf(model, thing).count, tieOf(model, thing).count] : [],
+        words: [is, by ? "put right" : "never"],
+        numbers: [leave.count ?? countOf(model, thing), countOf(model, thing)],
         at: leave.at,
       });
       report(bench, by?.act?.at ?? leave.at, [thing], [reason], by?.act, by?.around);
@@ -72,8 +71,13 @@ export function judgeLeft(
   }
 }
 
+const countOf = (model: Model, thing: ThingIndex): number =>
+  isTie(model, thing) ? tieOf(model, thing).count : isPart(model, thing) ? partOf(model, thing).count : 1;
+
 /** Told by itself where it cannot; a position is judged at the end. */
 function canBeLeft(model: Model, is: Leave["is"], thing: ThingIndex): boolean {
   if (is === "off") return isPart(model, thing);
-  return is === "drained" ? model.things[thing]?.is === "fluid" : is !== "turned" && isTie(model, thing);
+  return is === "drained"
+    ? model.things[thing]?.is === "fluid"
+    : is !== "turned" && (isTie(model, thing) || isPart(model, thing));
 }

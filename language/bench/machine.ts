@@ -150,6 +150,10 @@ function make(model: Model): Machine {
   };
 }
 
+/** What a part hangs by and is undone by an act of its own. */
+export const hangsBy = ({ tiesOf }: Machine, part: ThingIndex): Tie[] =>
+  tiesOf[part]!.filter((tie) => !tie.passing && tie.lowers.includes(part));
+
 /** A hazard that acts under power: electricity and what turns. */
 export function actsUnderPower(hazard: Hazard): boolean {
   const proof = kindIn(hazardKinds, hazard.kind)?.proofBy ?? [];

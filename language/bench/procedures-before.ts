@@ -20,7 +20,7 @@ export function promisedFor(bench: Bench, procedure: Procedure, before: Bench | 
     if (!other) return [];
     const isItsRefit = other.refitBy?.text === procedure.id;
     return promisedBy(isItsRefit && before ? before : bench, other).filter(
-      ({ leave, by }) => isItsRefit || (by === other && leave.is === "turned"),
+      ({ is, by }) => isItsRefit || (by === other && is === "turned"),
     );
   });
 }

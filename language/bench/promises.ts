@@ -13,31 +13,42 @@ import { aroundOf, insideOf } from "./walk.ts";
 
 /** Asked when the strip is done: its own, then those of the procedures that it did, in their order. */
 export function promisedBy(bench: Bench, procedure: Procedure): Promised[] {
-  const own = procedure.leaves.map((leave) => ({
-      leave,
-      things: resolve(bench, leave.names, aroundOf(procedure)),
-      by: procedure,
-    })),
-    said = (leave: Leave, thing: ThingIndex): boolean =>
-      all.some((one) => one.leave.is === leave.is && one.things.includes(thing));
+  const own = procedure.leaves.flatMap((leave) =>
+      byWay(bench, { leave, things: resolve(bench, leave.names, aroundOf(procedure)), by: procedure }),
+    ),
+    said = ({ is }: Promised, thing: ThingIndex): boolean =>
+      all.some((one) => one.is === is && one.things.includes(thing));
   const all: Promised[] = [...own];
   for (const { act, around } of bench.performed) {
     const by = act.verb === "do" ? bench.model.procedures.get(act.names[0]?.text ?? "") : undefined;
     if (!by || by === procedure) continue;
     for (const leave of by.leaves) {
       if (leave.is === "turned") {
-        const isSo = bench.state.position === leave.names[0]?.text && all.every((one) => one.leave.is !== "turned");
-        if (isSo) all.push({ leave, things: [], by });
+        const isSo = bench.state.position === leave.names[0]?.text && all.every((one) => one.is !== "turned");
+        if (isSo) all.push({ leave, is: "turned", things: [], by });
         continue;
       }
-      const things = resolve(bench, leave.names, inside(bench, act, around, by)).filter(
-        (thing) =>
-          !said(leave, thing) && isLeft(bench.model, bench.state, leave, thing) && !isPutRight(bench, by, leave, thing),
-      );
-      if (things.length > 0) all.push({ leave, things, by });
+      const whole = { leave, things: resolve(bench, leave.names, inside(bench, act, around, by)), by };
+      for (const one of byWay(bench, whole)) {
+        const things = one.things.filter(
+          (thing) =>
+            !said(one, thing) && isLeft(bench.model, bench.state, one, thing) && !isPutRight(bench, by, one.is, thing),
+        );
+        if (things.length > 0) all.push({ ...one, things });
+      }
     }
   }
   return all;
+}
+
+/** A part that is said to be left out is off, and fasteners that are said to be left off are out: neither could mean anything else. */
+function byWay({ model }: Bench, one: Omit<Promised, "is">): Promised[] {
+  const { is, count } = one.leave;
+  if (is !== "out" && is !== "off") return [{ ...one, is }];
+  const ways = Map.groupBy(one.things, (thing): Leave["is"] =>
+    isTie(model, thing) ? "out" : isPart(model, thing) && count === undefined ? "off" : is,
+  );
+  return [...ways].map(([way, things]) => ({ ...one, is: way, things }));
 }
 
 /** As the called procedure's own lines see the names of the machine. */
@@ -47,7 +58,7 @@ function inside(bench: Bench, act: Act, around: Around, procedure: Procedure): A
 }
 
 /** Is it so in this state? False of what cannot be left so at all. */
-export function isLeft(model: Model, s: State, { is, count }: Leave, thing: ThingIndex): boolean {
+export function isLeft(model: Model, s: State, { is, leave: { count } }: Promised, thing: ThingIndex): boolean {
   switch (is) {
     case "off":
       return isPart(model, thing) && lumpOf(s, thing) !== ON_BASE;
@@ -69,10 +80,10 @@ export const isHeldAgainst = (procedure: Procedure, by: Procedure): boolean =>
 /** What is told at the end: what is held against it, and of what others leave what the way back has not put right after all. */
 export const toldAtEnd = ({ model, state }: Bench, procedure: Procedure, promised: readonly Promised[]): Promised[] =>
   promised.flatMap((one) => {
-    const { leave, by } = one;
+    const { leave, is, by } = one;
     if (isHeldAgainst(procedure, by)) return one;
-    if (leave.is === "turned") return state.position === leave.names[0]?.text ? one : [];
-    const things = one.things.filter((thing) => isLeft(model, state, leave, thing));
+    if (is === "turned") return state.position === leave.names[0]?.text ? one : [];
+    const things = one.things.filter((thing) => isLeft(model, state, one, thing));
     return things.length > 0 ? { ...one, things } : [];
   });
 
@@ -85,7 +96,7 @@ const putsRight: Readonly<Record<Leave["is"], readonly string[]>> = {
 };
 
 /** A refit block around the call puts it back in writing, in this build: some of it, or finger-tight, is enough to have it in hand. */
-function isPutRight(bench: Bench, by: Procedure, { is }: Leave, thing: ThingIndex): boolean {
+function isPutRight(bench: Bench, by: Procedure, is: Leave["is"], thing: ThingIndex): boolean {
   for (const { procedure, entries, around } of bench.notes) {
     if (procedure === by) continue;
     for (const one of actsIn(bench, entries, around))

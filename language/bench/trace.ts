@@ -237,6 +237,8 @@ export interface RefitPerformed {
 /** Something that is left otherwise than it was: the statement, what of it is meant in this build, and the procedure that says so. */
 export interface Promised {
   readonly leave: Leave;
+  /** How they are left, by what they are. */
+  readonly is: Leave["is"];
   readonly things: readonly ThingIndex[];
   readonly by: Procedure;
 }

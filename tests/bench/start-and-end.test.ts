@@ -126,6 +126,18 @@ test("what is said to be left so, and is not, is found: at the line that puts it
     "refit/not-left: Oil is said to be left drained, and nothing drains it @ leaves drained oil",
   ]);
   expect(left(lid, "off lid", lidOff)).toEqual([]);
+  // A part that is left out is off, a fastener that is left off is out.
+  expect(left(lid, "out lid", lidOff)).toEqual([]);
+  expect(left(lid, "off screws", lidOff)).toEqual([]);
+  expect(left(lid, "out lid", lidOff, "fit lid fit screws")).toEqual([
+    "refit/not-left: Lid goes back on here, and is said to be left off @ fit lid",
+  ]);
+  expect(left(lid, "off screws", lidOff, "fit screws")).toEqual([
+    "refit/not-left: Screws go back in here, and 4 of 4 are said to be left out @ fit screws",
+  ]);
+  expect(left(lid, "finger-tight lid", lidOff)).toEqual([
+    "refit/not-left: Lid is said to be left finger-tight, and never loosened @ leaves finger-tight lid",
+  ]);
   expect(left(lid, "off lid", "step { undo screws remove lid refit { fit lid } }")).toEqual([
     "refit/not-left: Lid goes back on here, and is said to be left off @ fit lid",
   ]);

@@ -4,7 +4,7 @@ import { kindIn, precautions as kinds } from "../../tables/index.ts";
 import type { Fluid, Model, ThingIndex } from "../../model/model.ts";
 import type { Event, EventKind, RefitVerb } from "../trace.ts";
 import type { Leaves } from "../leaves.ts";
-import { actsUnderPower, machineOf } from "../machine.ts";
+import { actsUnderPower, hangsBy, machineOf, type Machine } from "../machine.ts";
 import { at } from "../vector.ts";
 
 const inverses: Readonly<Record<EventKind, RefitVerb>> = {
@@ -67,15 +67,16 @@ export function staysOff(model: Model, tie: ThingIndex, leaves: Leaves): boolean
 }
 
 /**
- * Something that this hazard is on is left off, out or finger-tight, or it acts under power and a guard is left off: what stands against
- * it is not taken back.
+ * Something that this hazard is on is left off, out or finger-tight, or it acts under power and a guard is left off, or with all that
+ * holds it out: what stands against it is not taken back.
  */
 export function staysOpen(model: Model, hazard: ThingIndex, leaves: Leaves): boolean {
   const of = model.things[hazard];
   if (of?.is !== "hazard") return false;
   const machine = machineOf(model);
   return (
-    (machine.guards.some(({ index }) => leaves.off.has(index)) && actsUnderPower(of)) ||
+    (actsUnderPower(of) &&
+      machine.guards.some(({ index }) => leaves.off.has(index) || isLoose(machine, index, leaves))) ||
     [...of.on, ...of.pushes].some(
       (thing) =>
         leaves.off.has(thing) ||
@@ -84,6 +85,11 @@ export function staysOpen(model: Model, hazard: ThingIndex, leaves: Leaves): boo
         staysOff(model, thing, leaves),
     )
   );
+}
+
+function isLoose(machine: Machine, part: ThingIndex, { out }: Leaves): boolean {
+  const ties = hangsBy(machine, part);
+  return ties.length > 0 && ties.every(({ index, count }) => out.has(index) && (out.get(index) ?? count) >= count);
 }
 
 /** How many pieces go back: all of a part, and of a tie those that `leaves out` does not name. */

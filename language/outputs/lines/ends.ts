@@ -54,11 +54,11 @@ export function startLines(context: LineContext): LineDraft[] {
 export function leaveLines(context: LineContext): LineDraft[] {
   const { acts, kinds } = context.wording,
     { procedures } = context.model;
-  return context.performance.leaves.flatMap(({ leave, things }): LineDraft[] => {
+  return context.performance.leaves.flatMap(({ leave, is, things }): LineDraft[] => {
     const [name] = leave.names,
-      what = leave.is === "turned" ? name && kinds.position(name.text) : worded(context, things, leave.count);
+      what = is === "turned" ? name && kinds.position(name.text) : worded(context, things, leave.count);
     const until = leave.until && (procedures.get(leave.until.text)?.title || leave.until.text);
-    return what === undefined ? [] : [note("refit", leave.at, acts.leaves(leave.is, what, until, leave.words ?? ""))];
+    return what === undefined ? [] : [note("refit", leave.at, acts.leaves(is, what, until, leave.words ?? ""))];
   });
 }
 

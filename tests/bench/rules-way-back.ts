@@ -305,6 +305,11 @@ export const wayBack: readonly Rule[] = [
     "of what came off together and was parted then the one is left off, and the other goes back",
   ],
   [
+    "promises.ts#byWay",
+    ends,
+    "what is said to be left so, and is not, is found: at the line that puts it right, else at what says it",
+  ],
+  [
     "left-otherwise.ts#judgeLeft",
     ends,
     "what is said to be left so, and is not, is found: at the line that puts it right, else at what says it",

@@ -255,6 +255,7 @@ export const rules: Readonly<Record<string, readonly Rule[]>> = {
     ["hazards.ts#weightAlong", hazards, "what guards against a weight is asked for where the weight rides along"],
     ["hazards.ts#isLoose", hazards, "under power a guard is held, not only in its place"],
     ["refit/rules.ts#guardsBeforePower", hazards, "on the way back every guard is on and held before there is power"],
+    ["refit/inverse.ts#isLoose", hazards, "with a guard left off what stands against power is not taken back"],
     ["refit/inverse.ts#staysOpen", hazards, "with a guard left off what stands against power is not taken back"],
     ["hazards.ts#stand", hazards, "in the author's order"],
     ["bench.ts#refuse", hazards, "said once: then they are assumed to stand"],

@@ -2,6 +2,7 @@
 // another convention than ours, a capacity that is no load. A capacity in force is (standard gravity 9.80665 m/s², CGPM 1901).
 
 import { expect, test } from "vitest";
+import { defaultSettings } from "../../language/world/settings.ts";
 import { checkText } from "../support/check-text.ts";
 
 const lifted = (said: string): string => `
@@ -40,4 +41,13 @@ test("a capacity in force is held against the weight, and one of neither is told
   expect(found("capacity 20 L")).toEqual([
     "error lift/capacity: Head: 20 L of Sling is no load that a lifting gear carries, so that its load is not checked: write a mass",
   ]);
+  // A figure of another sort is told where it stands, and as gravely; where that is not asked for the lift still is.
+  expect(checkText(lifted("capacity 250 %")).found.map(({ severity, code }) => `${severity} ${code}`)).toEqual([
+    "error figure/wrong-dimension",
+  ]);
+  const { found: alone } = checkText(lifted("capacity 250 %"), {
+    ...defaultSettings,
+    severity: { "figure/wrong-dimension": "off" },
+  });
+  expect(alone.map(({ code }) => code)).toEqual(["lift/capacity"]);
 });

@@ -3,8 +3,12 @@
 import { gearOf, massOf } from "../../bench/load.ts";
 import { slingTension } from "../../figures/slings.ts";
 import { STANDARD_GRAVITY } from "../../figures/stored-energy.ts";
+import type { Span } from "../../findings/finding.ts";
+import type { Tool } from "../../model/model.ts";
+import type { Project } from "../../names/project.ts";
 import { rounded, si, type Quantity } from "../../quantities/index.ts";
 import { check } from "../check.ts";
+import { figuresIn } from "../figures-said.ts";
 import { sumLines } from "../sums.ts";
 
 export default check({
@@ -68,11 +72,10 @@ export default check({
         const limit = massCarried(capacity),
           legs = tool.legs ?? 0;
         if (limit === undefined) {
-          // What no tool carries is told where it is declared.
-          if (capacity.dimension !== "volume") continue;
           say({
             at: event.act.at,
             answer: { key: tool.id },
+            within: saidAs(context.project, tool),
             says: `${name}: ${capacity.written} of ${tool.name} is no load that a lifting gear carries, so that its load is not checked: write a mass`,
             because: [{ says: `${tool.name} is declared here`, at: tool.at }],
           });
@@ -126,6 +129,12 @@ export default check({
     }
   },
 });
+
+/** Where its capacity stands: a figure that no capacity takes is said there. */
+function saidAs({ files }: Project, { at: { file, end } }: Tool): Span | undefined {
+  const source = files.get(file);
+  return source && figuresIn(source).find(({ item, at }) => item.entry!.word === "capacity" && at.start >= end)?.at;
+}
 
 /** What a gear carries, in kg: shackles and slings are often stamped with a force. Undefined where it is neither. */
 function massCarried(capacity: Quantity): number | undefined {

@@ -1,4 +1,4 @@
-// Words that give an assurance. Which of them an author's text beside a hazard holds; nobody can promise that on paper.
+// Words that give an assurance. Which of them an author's text holds; nobody can promise that on paper.
 
 /** As they stand: an assurance wherever a danger is spoken of. */
 const assurances =
@@ -8,15 +8,27 @@ const assurances =
 const states =
   /\b(?:(?:is|are|now|made|been|be|stays?|remains?|goes|gone|already|until) )(?:now |then |fully |already )?(?:dead|discharged|de-?energi[sz]ed|voltage-free)\b(?![ -](?:cent|end|weight|load|man|band|stop|slow|blow))|\b(?:dead|discharged|de-?energi[sz]ed|voltage-free)(?=\s*(?:[.;:!,)]|$))/gi;
 
+/**
+ * What promises the same whatever is spoken of: a thing that is safe, or safe to touch. Beside no hazard only these are looked for, since
+ * a reading may be OK and a part certified there.
+ */
+const promises =
+  /\b(?:(?:is|are|now|made|been|be) (?:now |then |fully |completely |perfectly )?safe(?![ -](?:working|distance|place|area|load|end|for|up|at|in|under|within|side)\b)|safe to (?:touch|work|enter|open|handle|reach|proceed|approach|go on|put)|all[ -]clear|no (?:danger|risk)|harmless|risk[ -]free|(?:is|are|now|made) (?:now |fully |already )?(?:dead|de-?energi[sz]ed|voltage-free)(?![ -](?:cent|end|weight|load|man|band|stop|slow|blow)))\b/gi;
+
 /** "Prove that it is dead", "never safe to touch": asked or denied in the same clause, not promised. */
 const asked =
   /\b(?:prov(?:e[sd]?|ing)|(?:test|check|verify|confirm|ask|see|make sure)(?:s|ed|ing)? (?:that|whether|if|it|them)|must|whether)\b|(?:\b(?:not|never|nothing|nobody|unless)\b|n't\b)[^,]{0,25}$/i;
 
-/** The first word of the text that clears a danger; undefined where none does. */
-export function clearingWord(text: string): string | undefined {
+/** The first word of a text beside a hazard that clears a danger; undefined where none does. */
+export const clearingWord = (text: string): string | undefined => firstOf([assurances, states], text);
+
+/** The first words of any text that promise that a danger is gone; undefined where none do. */
+export const promiseIn = (text: string): string | undefined => firstOf([promises], text);
+
+function firstOf(patterns: readonly RegExp[], text: string): string | undefined {
   const flat = /\s\s|[^\S ]/.test(text) ? text.replace(/\s+/g, " ") : text;
-  if (flat.search(assurances) < 0 && flat.search(states) < 0) return undefined;
-  const found = [assurances, states]
+  if (patterns.every((words) => flat.search(words) < 0)) return undefined;
+  const found = patterns
     .flatMap((words) => [...flat.matchAll(words)])
     .sort((a, b) => a.index - b.index)
     .find((match) => !asked.test(clauseBefore(flat, match.index)));

@@ -2,7 +2,7 @@
 // for a promise; EN 50110-1 for a proof on the day. The examples are our own.
 
 import { expect, test } from "vitest";
-import { clearingWord } from "../../language/checks/clearing-words.ts";
+import { clearingWord, promiseIn } from "../../language/checks/clearing-words.ts";
 import { checkText } from "../support/check-text.ts";
 
 const promises: readonly (readonly [text: string, word: string])[] = [
@@ -68,4 +68,43 @@ test("a dismissal, a note and a test beside a precaution, a signal word anywhere
   expect(clears(machine("Open to air.", 'note "All is safe now."'))).toHaveLength(1);
   expect(clears(machine("Open to air.", 'test "The box is dead"'))).toHaveLength(1);
   expect(clears(machine("Open to air.", 'caution "Hot, else OK."'))).toHaveLength(1);
+});
+
+test.each([
+  ["Run it under no load: the machine is now safe", "is now safe"],
+  ["The terminals are safe to touch.", "are safe"],
+  ["It is dead, take the leads off.", "is dead"],
+  ["No risk here.", "No risk"],
+  ["The shaft stands: safe to reach in", "safe to reach"],
+  ["All clear, go on.", "All clear"],
+])("promised wherever it stands: %s", (text, words) => expect(promiseIn(text)).toBe(words));
+
+test.each([
+  "The hook is safe for 500 kg.",
+  "It is safe up to 8 bar, by its plate.",
+  "Is it safe? Ask the electrician whether it is safe.",
+  "Never think that it is safe.",
+  "Safe working load 250 kg, safety valve, fail-safe brake.",
+  "The gasket is OK, the bearing has passed its test, the sling is certified.",
+  "The piston is dead centre; the bolt stands at top dead centre.",
+  "Keep the way clear.",
+])("no promise: %s", (text) => expect(promiseIn(text)).toBeUndefined());
+
+test("what promises that a danger is gone is found where no hazard is near; what may mean something else is not", () => {
+  const alone = (text: string): string => `
+unit box "Box" {
+  base foot
+  part foot "Foot"
+}
+procedure look "Look" for box {
+  aim none
+  step "Look" {
+    test "${text}"
+  }
+}
+`;
+  expect(clears(alone("Run it: the machine is now safe"))).toEqual([
+    '"is now safe" clears a danger: say what to do, or what to read off',
+  ]);
+  expect(clears(alone("Run it: the reading is OK, test passed"))).toEqual([]);
 });

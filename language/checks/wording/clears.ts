@@ -1,14 +1,15 @@
-// Words that give an assurance beside a hazard. Nobody can promise that on paper.
+// Words that give an assurance: any that clears a danger beside a hazard, and elsewhere what can mean nothing else. Nobody can promise that on
+// paper.
 
 import { check } from "../check.ts";
-import { clearingWord } from "../clearing-words.ts";
-import { textsBesideHazards } from "../texts-beside.ts";
+import { clearingWord, promiseIn } from "../clearing-words.ts";
+import { allTexts, textsBesideHazards, type SaidText } from "../texts-beside.ts";
 
 export default check({
   code: "wording/clears",
   title: "A word that clears a danger",
   severity: "warning",
-  why: "Text beside a hazard says what to do and what to read off, never that it is safe: the reader believes it on the day when it is not so.",
+  why: "A text says what to do and what to read off, never that it is safe: the reader believes it on the day when it is not so.",
   source: "IEC/IEEE 82079-1; ANSI Z535.6",
   fails: `
     unit box "Box" {
@@ -34,13 +35,21 @@ export default check({
     }
   `,
   file(file, say) {
-    for (const { text, start, end } of textsBesideHazards(file)) {
-      const word = clearingWord(text);
-      if (word === undefined) continue;
-      say({
-        at: { file: file.path, start, end },
-        says: `"${word}" clears a danger: say what to do, or what to read off`,
-      });
-    }
+    const tell = ({ start, end }: SaidText, word: string | undefined): void => {
+      if (word !== undefined)
+        say({
+          at: { file: file.path, start, end },
+          says: `"${word}" clears a danger: say what to do, or what to read off`,
+        });
+    };
+    const beside = textsBesideHazards(file);
+    for (const one of beside) tell(one, clearingWord(one.text));
+    if (!mayPromise.test(file.text)) return;
+    const seen = new Set(beside.map(({ start }) => start));
+    for (const one of allTexts(file)) if (!seen.has(one.start)) tell(one, promiseIn(one.text));
   },
 });
+
+/** Without one of these no text of the file promises anything: most files are told by one look. */
+const mayPromise =
+  /\b(?:safe|clear|harmless|risk[ -]free|de-?energi[sz]ed|voltage-free)\b|\bno\s+(?:danger|risk)\b|(?<!-)\bdead\b/i;

@@ -74,7 +74,7 @@ const ended = benchCheck({
   reason: (reason, context) =>
     reason.words[0] === "nothing stands"
       ? `nothing stands against ${context.name(reason.thing!)}, so there is nothing to restore`
-      : `${precautionsSaid(reason.words)} for ${context.name(reason.by[0]!)} ended before this, and must be taken again`,
+      : `${precautionsSaid(reason, context.model)} for ${context.name(reason.by[0]!)} ended before this, and must be taken again`,
 });
 
 export default check({

@@ -72,7 +72,8 @@ export default benchCheck({
     `${context.name(problem.reasons[0]!.thing ?? problem.about[0]!)} must not be touched yet`,
   first: ({ reasons }, context) => asks(missingOf(reasons), context),
   answer: callAnswer,
-  reason: (reason, context) => `${context.name(reason.by[0]!)} asks for ${precautionsSaid(reason.words)} first`,
+  reason: (reason, context) =>
+    `${context.name(reason.by[0]!)} asks for ${precautionsSaid(reason, context.model)} first`,
 });
 
 /** Each hazard once: several acts of one line may ask for the same. */
@@ -84,9 +85,9 @@ function missingOf(reasons: readonly Reason[]): readonly Reason[] {
 /** Every precaution that is missing stands in the line itself, with its hazard: "Mains and Charge ask for lock-out, Air asks for vent first". */
 function asks(missing: readonly Reason[], context: BenchContext): string {
   const byKinds = new Map<string, string[]>();
-  for (const { words, by } of missing) {
-    const kinds = precautionsSaid(words);
-    byKinds.set(kinds, [...(byKinds.get(kinds) ?? []), context.name(by[0]!)]);
+  for (const reason of missing) {
+    const kinds = precautionsSaid(reason, context.model);
+    byKinds.set(kinds, [...(byKinds.get(kinds) ?? []), context.name(reason.by[0]!)]);
   }
   return `${[...byKinds].map(([kinds, names]) => `${listed(names)} ${names.length > 1 ? "ask" : "asks"} for ${kinds}`).join("; ")} first`;
 }

@@ -71,7 +71,7 @@ export default benchCheck({
       case "declared":
         return `${name} declares ${words[1]} after ${words[0]}, and it belongs before it`;
       case "before":
-        return `${precautionsSaid(words)} of ${name} ${words.length > 1 ? "come" : "comes"} before this`;
+        return `${precautionsSaid(reason, context.model)} of ${name} ${words.length > 1 ? "come" : "comes"} before this`;
     }
   },
 });

@@ -187,7 +187,7 @@ const noteOf = (tool: Tool | undefined, options: OutputOptions): string =>
     ? [
         tool.range && figureText(tool.range, options),
         tool.capacity && figureText(tool.capacity, options, "down"),
-        tool.calibration,
+        tool.calibration && options.wording.document.titled(options.wording.manual.calibration, tool.calibration),
         tool.about,
       ]
         .filter(Boolean)

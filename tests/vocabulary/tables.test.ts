@@ -128,8 +128,9 @@ test("every act says what the hands do in it, and why; what only tells may move 
     "unless",
   ]);
   for (const verb of verbs) {
-    const { why, isTold, handles } = actKinds[verb]!;
+    const { why, doing, isTold, handles } = actKinds[verb]!;
     expect(why, verb).not.toBe("");
+    expect(doing, verb).not.toBe("");
     if (isTold) expect(handles, verb).toBe(false);
   }
   // What is not listed may move what it names.

@@ -4,7 +4,7 @@
 import type { Problem, RefitOp } from "../trace.ts";
 import type { Span } from "../../findings/finding.ts";
 import type { Model } from "../../model/model.ts";
-import { isKindOf, precautions } from "../../tables/index.ts";
+import { actKind, isKindOf, precautions } from "../../tables/index.ts";
 import { reasonOf } from "../bench.ts";
 
 export interface Graph {
@@ -136,38 +136,20 @@ export function wayFrom(graph: Pick<Graph, "later">, from: number, to: number): 
   return undefined;
 }
 
-const verbs: Readonly<Record<string, string>> = {
-  fit: "fitting",
-  tighten: "tightening",
+/** What a computed line does, where no act of an author is called so, or another thing is meant by it. */
+const computed: Readonly<Record<string, string>> = {
   "finger-tighten": "fitting finger-tight",
   back: "putting back",
   aside: "moving aside",
-  fill: "filling",
-  cap: "capping",
-  uncap: "uncapping",
   lift: "taking the precaution away for",
   stand: "the precaution for",
-  undo: "undoing",
-  remove: "removing",
-  hold: "holding",
-  support: "supporting",
-  release: "letting go",
 };
 
-/** "fitting Casing". */
+/** "fitting Casing", "setting Gap". */
 export function named(graph: Pick<Graph, "model">, op: RefitOp): string {
   const things = op.things.map((thing) => graph.model.things[thing]!.name).join(", ");
-  if (op.verb !== "written") return `${verbs[op.verb]} ${things}`;
-  return things === "" ? `"${op.act?.text || op.act?.verb}"` : `${doing(op.act!.verb)} ${things}`;
+  if (op.verb !== "written") return `${computed[op.verb] ?? actKind(op.verb).doing} ${things}`;
+  const verb = op.act?.verb ?? "";
+  if (things === "") return `"${op.act?.text || verb}"`;
+  return `${isKindOf(precautions, verb) ? `the precaution ${verb} for` : actKind(verb).doing || verb} ${things}`;
 }
-
-/** "setting", "working on", "proving dead": a verb of the language as what is done. */
-function doing(verb: string): string {
-  if (isKindOf(precautions, verb)) return `the precaution ${verb} for`;
-  if (verb === "work") return "working on";
-  if (verb === "apply") return "applying to";
-  const [first = "", ...rest] = verb.split("-"),
-    stem = doubled.has(first) ? first + first.slice(-1) : first.replace(/(?<=[^aeiou])e$|(?<=[ai][^aeiou])e$/, "");
-  return [`${stem}ing`, ...rest].join(" ");
-}
-const doubled: ReadonlySet<string> = new Set(["set", "put", "fit", "let", "cap", "uncap", "tag", "scrap", "shut"]);

@@ -1,5 +1,5 @@
-// A step that nobody wrote is one mistake, however many acts lack what it would have done; acts that lack what one step could not have
-// done together, or what a line does at the wrong place, are mistakes of their own.
+// A step that nobody wrote is one mistake, however many acts lack what it would have done to parts that belong together; acts that lack
+// something of other parts, what one step could not have done together, or what a line does at the wrong place, are mistakes of their own.
 
 import { expect, test } from "vitest";
 import { findings, stage } from "../bench/refit/stage.ts";
@@ -21,12 +21,23 @@ const said = (acts: string): { lines: string[]; because: string[] } => {
 };
 const proved = `${guards}  prove-zero air`;
 
-test("with the step nothing is found; without it what it would have done is one finding, the precautions in front", () => {
+test("with the step nothing is found; without it what it would have done to parts that belong together is one finding", () => {
   expect(said(`${proved}\n ${work}`).lines).toEqual([]);
-  const { lines, because } = said(work);
+  const { lines, because } = said(
+    `undo gs  remove guard  undo cs\n remove core\n undo ss\n remove shaft\n undo ps\n remove pin`,
+  );
   expect(lines).toEqual(["hazard/not-yet: undo ss"]);
-  // Nothing of it is left out.
-  expect(because.join()).toContain("Guard is in front of");
+  // Nothing of it is left out, and the precautions are in front.
+  expect(because.join()).toContain("Hood is in front of");
+});
+
+test("what is about parts that have nothing to do with each other is said at each of its lines", () => {
+  expect(said(work).lines).toEqual(["sequence/blocked: undo cs", "hazard/not-yet: undo ss"]);
+  // A hazard that was forgotten, and screws of another part: two lines that the author forgot.
+  expect(
+    said("undo gs  remove guard  undo hs  remove hood\n remove core\n undo ss\n remove shaft\n undo ps\n remove pin")
+      .lines,
+  ).toEqual(["sequence/still-held: remove core", "hazard/not-yet: undo ss"]);
 });
 
 test("what one step could not have done at that place is a mistake of its own", () => {

@@ -58,9 +58,10 @@ export const tableOf = (edited: readonly Edited<Class>[]): string =>
     "Blocks taken out of every procedure",
     `Made by \`node tests/mutation/blocks.ts\`; a test holds it to the run. Each block, of declarations, steps and conditions, taken out with
 its head and braces. No finding means that the text is still true without it. A declaration is one mistake. A step of a
-strip is one too where a step at one place could have done all that its lines lack (\`language/checks/missing-step.ts\`). Else it is as
-many as there are lines left that ask for something it did: a step of a way back, a strip and its written way back, a name that is lost
-beside what it stood for. Those are below, each with what was found.`,
+strip is one too where a step at one place could have done all that its lines lack to parts that belong together
+(\`language/checks/missing-step.ts\`). Else it is as many as there are lines left that ask for something it did, each said at its own line:
+of parts that have nothing to do with each other, a step of a way back, a strip and its written way back, a name that is lost beside what
+it stood for. Those are below, each with what was found.`,
   );
 
 if (process.argv[1] === fileURLToPath(import.meta.url))
